@@ -1,0 +1,6 @@
+/**
+ * Commands, exit codes and what the console says; the only user of {@code System.out}.
+ *
+ * <p>May import every other package.
+ */
+package twostrides.cli;

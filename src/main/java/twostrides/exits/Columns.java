@@ -1,0 +1,135 @@
+package twostrides.exits;
+
+/**
+ * The name of every column of the pipeline's tables, in one place; a quantity carries its unit in
+ * its name.
+ *
+ * <p>Units: {@code _s} seconds of play (elapsed times count from the start of the period; {@code
+ * video_s} is the video's own clock), {@code _m} metres in the acting team's frame (origin at
+ * center ice, +x the attack, +y to its left), no suffix for words and counts. A missing value is an
+ * empty cell, never zero.
+ */
+public final class Columns {
+  /** Game id, as in the sheet. */
+  public static final String GAME = "game";
+
+  /** Game date, ISO 8601, where the sheet has it. */
+  public static final String DATE = "date";
+
+  /** Number of the exit attempt in its game, from 1. */
+  public static final String EXIT = "exit";
+
+  /** Number of the release in its game, from 1. */
+  public static final String RELEASE = "release";
+
+  /** Period, from 1; overtime goes on counting. */
+  public static final String PERIOD = "period";
+
+  /** Seconds of play since the period began. */
+  public static final String ELAPSED_S = "elapsed_s";
+
+  /**
+   * Seconds of play since the period began, at the release or at the crossing of the own blue line.
+   */
+  public static final String RELEASE_ELAPSED_S = "release_elapsed_s";
+
+  /** The team that leaves its zone. */
+  public static final String TEAM = "team";
+
+  /** The other team. */
+  public static final String OPPONENT = "opponent";
+
+  /** The player who carried, passed or sent the puck out, or lost it inside. */
+  public static final String PLAYER = "player";
+
+  /** {@link WayOut} label. */
+  public static final String WAY_OUT = "way_out";
+
+  /** {@link AtCenter} label, empty for ways out that have none. */
+  public static final String AT_CENTER = "at_center";
+
+  /** {@link twostrides.game.Strength} label at the instant of release. */
+  public static final String STRENGTH = "strength";
+
+  /**
+   * Whose net was empty at the release: none, own, opponent, both; empty when the sheet does not
+   * say.
+   */
+  public static final String NET_EMPTY = "net_empty";
+
+  /** Place of the release (or last touch inside, when kept in). */
+  public static final String RELEASE_X_M = "release_x_m";
+
+  /** Place of the release across the rink. */
+  public static final String RELEASE_Y_M = "release_y_m";
+
+  /**
+   * Metres from the puck to the near edge of the red line at the release; empty when center was
+   * gained.
+   */
+  public static final String SHORT_OF_CENTER_M = "short_of_center_m";
+
+  /**
+   * "on the line" when the sheet's step cannot tell on which side of the red line the release was.
+   */
+  public static final String LINE_NOTE = "line_note";
+
+  /** Who touched the puck next: own, opponent, none. */
+  public static final String NEXT_TOUCH = "next_touch";
+
+  /** Where it was touched next. */
+  public static final String NEXT_TOUCH_X_M = "next_touch_x_m";
+
+  /** Seconds until it was touched next. */
+  public static final String SECONDS_TO_NEXT_TOUCH = "seconds_to_next_touch";
+
+  /** Whether the next face-off was in the own zone with no control by the opponent in between. */
+  public static final String OWN_ZONE_RESTART = "own_zone_restart";
+
+  /** {@link RestartCause} label. */
+  public static final String RESTART_CAUSE = "restart_cause";
+
+  /** Seconds of play since the period began, at the restart. */
+  public static final String RESTART_ELAPSED_S = "restart_elapsed_s";
+
+  /** Whether any own-zone face-off of the team came within the window. */
+  public static final String RESTART_WITHIN_20S = "restart_within_20s";
+
+  /** Seconds of play until the opponent controlled the puck in the team's zone again. */
+  public static final String RELIEF_S = "relief_s";
+
+  /** Whether a stoppage or the period's end cut the relief short. */
+  public static final String RELIEF_CUT_SHORT = "relief_cut_short";
+
+  /** Shot attempts of the opponent within the window. */
+  public static final String ATTEMPTS_AGAINST_20S = "attempts_against_20s";
+
+  /** Goals of the opponent within the window. */
+  public static final String GOALS_AGAINST_20S = "goals_against_20s";
+
+  /** Second of the video at the release. */
+  public static final String VIDEO_S = "video_s";
+
+  /** Sheet file name. */
+  public static final String SHEET = "sheet";
+
+  /** Line of the sheet, from 1, the header included. */
+  public static final String LINE = "line";
+
+  /** Kind of a release: sent or missed_pass. */
+  public static final String KIND = "kind";
+
+  /** Why the cause was found so, in words. */
+  public static final String REASON = "reason";
+
+  /** Who won the face-off: own or opponent. */
+  public static final String WON_BY = "won_by";
+
+  /** Attempts counted. */
+  public static final String ATTEMPTS = "attempts";
+
+  /** Own-zone restarts counted. */
+  public static final String RESTARTS = "restarts";
+
+  private Columns() {}
+}

@@ -1,0 +1,6 @@
+/**
+ * Icing rules: what a book says, and a ruling with its reason. Metres and seconds.
+ *
+ * <p>May import {@code rink}.
+ */
+package twostrides.rulebook;

@@ -1,0 +1,112 @@
+package twostrides;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** The layout that DEVELOPERS.md describes, held by a test. */
+class ArchitectureTest {
+
+  /** What each package may import of the project, besides itself. */
+  private static final Map<String, Set<String>> MAY_IMPORT =
+      Map.ofEntries(
+          Map.entry("sheet", Set.of()),
+          Map.entry("rink", Set.of()),
+          Map.entry("game", Set.of("sheet", "rink")),
+          Map.entry("rulebook", Set.of("rink")),
+          Map.entry("race", Set.of("rink", "rulebook", "rates")),
+          Map.entry("rates", Set.of()),
+          Map.entry("exits", Set.of("game", "rink", "rulebook", "race", "rates")),
+          Map.entry("review", Set.of("exits", "rates")),
+          Map.entry("chart", Set.of("review", "exits", "rink", "rates")),
+          Map.entry("book", Set.of("review", "chart", "exits")),
+          Map.entry("demo", Set.of("rink")),
+          Map.entry("cli", Set.of("*")));
+
+  private final JavaClasses ours =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("twostrides");
+
+  @Test
+  void packagesAreFreeOfCycles() {
+    slices().matching("twostrides.(*)..").should().beFreeOfCycles().check(ours);
+  }
+
+  @Test
+  void everyPackageIsOnTheList() {
+    Set<String> found = ours.stream().map(ArchitectureTest::topPackage).collect(Collectors.toSet());
+    Set<String> strangers =
+        found.stream().filter(p -> !MAY_IMPORT.containsKey(p)).collect(Collectors.toSet());
+    org.junit.jupiter.api.Assertions.assertEquals(Set.of(), strangers);
+  }
+
+  @TestFactory
+  Stream<DynamicTest> packagesKeepToTheirImports() {
+    return MAY_IMPORT.entrySet().stream()
+        .filter(e -> !e.getValue().contains("*"))
+        .map(
+            e ->
+                DynamicTest.dynamicTest(
+                    e.getKey(),
+                    () -> {
+                      List<String> forbidden =
+                          MAY_IMPORT.keySet().stream()
+                              .filter(p -> !p.equals(e.getKey()) && !e.getValue().contains(p))
+                              .map(p -> "twostrides." + p + "..")
+                              .toList();
+                      ArchRule rule =
+                          noClasses()
+                              .that()
+                              .resideInAPackage("twostrides." + e.getKey() + "..")
+                              .should()
+                              .dependOnClassesThat()
+                              .resideInAnyPackage(forbidden.toArray(String[]::new))
+                              .allowEmptyShould(true);
+                      rule.check(ours);
+                    }));
+  }
+
+  @Test
+  void onlyTheCommandLineTouchesTheConsole() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("twostrides.cli..")
+        .should()
+        .accessField(System.class, "out")
+        .orShould()
+        .accessField(System.class, "err")
+        .check(ours);
+  }
+
+  @Test
+  void onlyTheCommandLineEndsTheProgram() {
+    classes()
+        .that()
+        .resideOutsideOfPackage("twostrides.cli..")
+        .should(
+            com.tngtech.archunit.lang.conditions.ArchConditions.not(
+                com.tngtech.archunit.lang.conditions.ArchConditions.callMethod(
+                    System.class, "exit", int.class)))
+        .check(ours);
+  }
+
+  private static String topPackage(JavaClass c) {
+    String[] parts = c.getPackageName().split("\\.", -1);
+    return parts.length > 1 ? parts[1] : "";
+  }
+}
