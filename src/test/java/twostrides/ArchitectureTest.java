@@ -33,7 +33,7 @@ class ArchitectureTest {
           Map.entry("exits", Set.of("game", "rink", "rulebook", "race", "rates")),
           Map.entry("review", Set.of("exits", "rates")),
           Map.entry("chart", Set.of("review", "exits", "rink", "rates")),
-          Map.entry("book", Set.of("review", "chart", "exits")),
+          Map.entry("book", Set.of("review", "chart", "exits", "rates")),
           Map.entry("demo", Set.of("rink")),
           Map.entry("cli", Set.of("*")));
 

@@ -1,6 +1,7 @@
 /**
  * The review book: pages, pictures and tables written to a folder. Escaping lives here.
  *
- * <p>May import {@code review} and {@code chart}, and {@code exits} for the tables it writes out.
+ * <p>May import {@code review} and {@code chart}, {@code exits} for the tables it writes out, and
+ * {@code rates} for the counts it shows.
  */
 package twostrides.book;

@@ -42,6 +42,12 @@ public final class Columns {
   /** The player who carried, passed or sent the puck out, or lost it inside. */
   public static final String PLAYER = "player";
 
+  /**
+   * Who let the puck go at {@link #RELEASE_X_M}: the same player but after a pass that a teammate
+   * released short.
+   */
+  public static final String RELEASE_PLAYER = "release_player";
+
   /** {@link WayOut} label. */
   public static final String WAY_OUT = "way_out";
 
@@ -124,6 +130,12 @@ public final class Columns {
 
   /** Who won the face-off: own or opponent. */
   public static final String WON_BY = "won_by";
+
+  /**
+   * Whether the team of the zone had the puck last: its own restart, not one that followed the
+   * opponent's play.
+   */
+  public static final String OWN_LAST = "own_last";
 
   /** Attempts counted. */
   public static final String ATTEMPTS = "attempts";

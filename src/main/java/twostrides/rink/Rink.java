@@ -100,7 +100,7 @@ public record Rink(
    * @param x place in metres, acting team's frame
    */
   public boolean inOwnZone(double x) {
-    return x <= -blueLineNeutralEdge;
+    return x <= -blueLineNeutralEdge + PUCK_RADIUS;
   }
 
   /**

@@ -1,0 +1,203 @@
+package twostrides.book;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.BiConsumer;
+import tech.tablesaw.api.Table;
+import twostrides.chart.Charts;
+import twostrides.chart.Picture;
+import twostrides.exits.ExitTables;
+import twostrides.review.PlayerReview;
+import twostrides.review.Profile;
+import twostrides.review.SeasonReview;
+import twostrides.review.TeamReview;
+
+/**
+ * Writes the review book: a folder that opens from disk with no network. Pages do not depend on
+ * each other, so they are written on two threads; what is in them does not depend on that.
+ */
+public final class ReviewBook {
+
+  private static final int THREADS = 2;
+  private static final String WAYS = "ways";
+  private static final String MAP = "map";
+
+  private final Path out;
+  private final SeasonReview review;
+  private final Imprint imprint;
+  private final Charts charts;
+  private final String css;
+  private final TemplateEngine pages =
+      TemplateEngine.createPrecompiled(null, ContentType.Html, null, "twostrides.book.page");
+
+  private ReviewBook(Path out, SeasonReview review, Charts charts, Imprint imprint) {
+    this.out = out;
+    this.review = review;
+    this.charts = charts;
+    this.imprint = imprint;
+    this.css = resource("book.css");
+  }
+
+  /**
+   * Writes pages, pictures and tables.
+   *
+   * @param out folder, which exists
+   * @param review what to show
+   * @param tables tables for {@code data/}
+   * @param charts how to draw
+   * @param imprint foot of the pages
+   * @param progress told how many pages of how many are written
+   * @throws IOException when a file cannot be written
+   */
+  public static void write(
+      Path out,
+      SeasonReview review,
+      ExitTables tables,
+      Charts charts,
+      Imprint imprint,
+      BiConsumer<Integer, Integer> progress)
+      throws IOException {
+    for (String folder : List.of("data", "teams", "players", "charts")) {
+      Files.createDirectories(out.resolve(folder));
+    }
+    Map<String, Table> data =
+        Map.of(
+            "exits", tables.exits(),
+            "releases", tables.releases(),
+            "restarts", tables.restarts(),
+            "players", tables.players());
+    for (Map.Entry<String, Table> t : data.entrySet()) {
+      TableFile.write(t.getValue(), out.resolve("data").resolve(t.getKey() + ".csv"));
+    }
+    new ReviewBook(out, review, charts, imprint).pages(progress);
+  }
+
+  private interface Page {
+    void write() throws IOException;
+  }
+
+  private void pages(BiConsumer<Integer, Integer> progress) throws IOException {
+    List<Page> all = new ArrayList<>();
+    all.add(this::index);
+    review.teams().forEach(t -> all.add(() -> team(t)));
+    review.players().forEach(p -> all.add(() -> player(p)));
+    ExecutorService threads = Executors.newFixedThreadPool(THREADS);
+    try {
+      List<Future<?>> written = new ArrayList<>();
+      for (Page p : all) {
+        written.add(
+            threads.submit(
+                () -> {
+                  p.write();
+                  return null;
+                }));
+      }
+      for (int i = 0; i < written.size(); i++) {
+        written.get(i).get();
+        progress.accept(i + 1, all.size());
+      }
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof IOException io) {
+        throw io;
+      }
+      throw new IllegalStateException(e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IOException("writing the book was interrupted", e);
+    } finally {
+      threads.shutdownNow();
+    }
+  }
+
+  /** The two drawings of a team or player. */
+  private record Drawn(Picture ways, Picture map) {}
+
+  private Drawn draw(String title, Profile profile) {
+    return new Drawn(charts.ways(title, profile), charts.map(title, profile));
+  }
+
+  private void index() throws IOException {
+    Optional<Pictures> pictures =
+        review.teams().stream()
+            .findFirst()
+            .map(t -> pictures(draw(t.team(), t.profile()), Show.file(t), ""));
+    render(
+        "index.html",
+        "index.jte",
+        Map.of("review", review, "imprint", imprint, "css", css, "pictures", pictures));
+  }
+
+  private void team(TeamReview t) throws IOException {
+    Pictures pictures = files(draw(t.team(), t.profile()), Show.file(t));
+    render(
+        Show.file(t),
+        "team.jte",
+        Map.of("review", review, "team", t, "imprint", imprint, "css", css, "pictures", pictures));
+  }
+
+  private void player(PlayerReview p) throws IOException {
+    Pictures pictures = files(draw(p.player() + ", " + p.team(), p.profile()), Show.file(p));
+    render(
+        Show.file(p),
+        "player.jte",
+        Map.of(
+            "review", review, "player", p, "imprint", imprint, "css", css, "pictures", pictures));
+  }
+
+  private static String chartName(String page, String kind) {
+    return "charts/" + page.replace(".html", "").replace('/', '-') + "-" + kind;
+  }
+
+  private static Pictures pictures(Drawn drawn, String page, String up) {
+    return new Pictures(
+        drawn.ways().svg(),
+        up + chartName(page, WAYS) + ".png",
+        drawn.map().svg(),
+        up + chartName(page, MAP) + ".png");
+  }
+
+  /** Writes the drawings of a page in a subfolder as files too. */
+  private Pictures files(Drawn drawn, String page) throws IOException {
+    file(chartName(page, WAYS), drawn.ways());
+    file(chartName(page, MAP), drawn.map());
+    return pictures(drawn, page, "../");
+  }
+
+  private void file(String name, Picture picture) throws IOException {
+    Files.writeString(out.resolve(name + ".svg"), picture.svg(), StandardCharsets.UTF_8);
+    Files.write(out.resolve(name + ".png"), picture.png().get());
+  }
+
+  private void render(String file, String template, Map<String, Object> values) throws IOException {
+    StringOutput html = new StringOutput();
+    pages.render(template, values, html);
+    Files.writeString(out.resolve(file), html.toString(), StandardCharsets.UTF_8);
+  }
+
+  private static String resource(String name) {
+    try (InputStream in = ReviewBook.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new IllegalStateException(
+            "the program's own file " + name + " is missing from the jar");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,198 @@
+package twostrides.book;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import twostrides.rates.Count;
+import twostrides.review.PlayerReview;
+import twostrides.review.Profile;
+import twostrides.review.ReleaseLine;
+import twostrides.review.RestartLine;
+import twostrides.review.Say;
+import twostrides.review.SeasonReview;
+import twostrides.review.ShownWay;
+import twostrides.review.TeamReview;
+import twostrides.review.WayCount;
+
+/** Words of single table cells; the pages call these and nothing else does any formatting. */
+public final class Show {
+
+  /** Metres in a foot. */
+  private static final double FOOT = 0.3048;
+
+  private static final String NOT_THERE = "–";
+
+  private Show() {}
+
+  /** Metres and feet of a distance: "4.8 m (16 ft)". */
+  public static String metresAndFeet(OptionalDouble metres) {
+    return metres.isPresent() ? metresAndFeet(metres.getAsDouble()) : NOT_THERE;
+  }
+
+  /** Metres and feet of a distance: "4.8 m (16 ft)". */
+  public static String metresAndFeet(double metres) {
+    return decimals(metres, 1) + " m (" + Math.round(metres / FOOT) + " ft)";
+  }
+
+  /** A place: metres from center toward the own goal, and the side of the attack. */
+  public static String place(OptionalDouble x, OptionalDouble y) {
+    return x.isPresent() && y.isPresent() ? place(x.getAsDouble(), y.getAsDouble()) : NOT_THERE;
+  }
+
+  /** A place in words: "12.0 m (39 ft) from center, 5.0 m (16 ft) left". */
+  public static String place(double x, double y) {
+    String along = metresAndFeet(Math.abs(x)) + (x < 0 ? " before center" : " past center");
+    long across = Math.round(Math.abs(y) / FOOT);
+    return along
+        + (across == 0
+            ? ", middle"
+            : ", " + metresAndFeet(Math.abs(y)) + (y > 0 ? " left" : " right"));
+  }
+
+  /** "P2 13:07" as a scoreboard shows it: period and time left. */
+  public static String clock(int period, double left) {
+    return "P" + period + " " + Say.clock(left);
+  }
+
+  /** Seconds of video as minutes and seconds, or a dash. */
+  public static String video(OptionalDouble seconds) {
+    if (seconds.isEmpty()) {
+      return NOT_THERE;
+    }
+    long s = (long) Math.floor(seconds.getAsDouble());
+    return String.format(Locale.ROOT, "%d:%02d:%02d", s / 3600, s / 60 % 60, s % 60);
+  }
+
+  /** A word that may be missing. */
+  public static String word(Optional<String> w) {
+    return w.orElse(NOT_THERE);
+  }
+
+  /** A count that may be missing. */
+  public static String count(OptionalInt n) {
+    return n.isPresent() ? String.valueOf(n.getAsInt()) : NOT_THERE;
+  }
+
+  /** A cause in a coach's words. */
+  public static String cause(String cause) {
+    return switch (cause) {
+      case "icing_written" -> "icing, written";
+      case "icing_inferred" -> "icing, inferred";
+      case "none" -> NOT_THERE;
+      default -> cause;
+    };
+  }
+
+  /** Share in percent or why there is none. */
+  public static String share(Count c) {
+    return Say.shortShare(c);
+  }
+
+  /** The 95 % interval in percent, or nothing. */
+  public static String interval(Count c) {
+    String i = Say.interval(c);
+    return i.isEmpty() ? "" : i + " %";
+  }
+
+  /** "12 of 96". */
+  public static String counts(Count c) {
+    return c.successes() + " of " + c.trials();
+  }
+
+  /** Attempts against after a restart: "2, 1 goal", or a dash. */
+  public static String against(RestartLine r) {
+    if (r.attemptsAgainst().isEmpty()) {
+      return NOT_THERE;
+    }
+    int goals = r.goalsAgainst().orElse(0);
+    return r.attemptsAgainst().getAsInt() + (goals == 0 ? "" : ", " + Say.count(goals, "goal"));
+  }
+
+  /** Sheet and line: where the row stands. */
+  public static String source(RestartLine r) {
+    return r.sheet() + ", line " + r.line();
+  }
+
+  /** Sheet and line: where the row stands. */
+  public static String source(ReleaseLine r) {
+    return r.sheet() + ", line " + r.line();
+  }
+
+  /** File of a team's page, below the book's folder. */
+  public static String file(TeamReview t) {
+    return String.format(Locale.ROOT, "teams/%02d-%s.html", t.number(), slug(t.team()));
+  }
+
+  /** File of a player's page, below the book's folder. */
+  public static String file(PlayerReview p) {
+    return String.format(Locale.ROOT, "players/%03d-%s.html", p.number(), slug(p.player()));
+  }
+
+  /**
+   * A piece of a file name from a name in a sheet: only a to z, 0 to 9 and hyphens, at most 40
+   * characters. The running number before it makes the name unique, so nothing depends on what is
+   * left of it.
+   *
+   * @param name untrusted text
+   */
+  static String slug(String name) {
+    String plain =
+        java.text.Normalizer.normalize(name, java.text.Normalizer.Form.NFD)
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("\\p{M}", "")
+            .replaceAll("[^a-z0-9]+", "-")
+            .replaceAll("^-+|-+$", "");
+    String cut = plain.length() > 40 ? plain.substring(0, 40) : plain;
+    return cut.isEmpty() ? "x" : cut;
+  }
+
+  /** A number with a fixed number of decimals and a point. */
+  static String decimals(double x, int places) {
+    return BigDecimal.valueOf(x).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
+  }
+
+  /** Icings a game with one decimal. */
+  public static String perGame(TeamReview t) {
+    return t.games() == 0 ? NOT_THERE : Say.oneDecimal((double) t.icings() / t.games());
+  }
+
+  /** What came of a release, with the cause of an icing. */
+  public static String outcome(ReleaseLine r) {
+    return r.cause().startsWith("icing") ? cause(r.cause()) : r.outcome().label();
+  }
+
+  /** The rows of one way out, by strength. */
+  public static List<WayCount> ofWay(Profile profile, ShownWay way) {
+    return profile.counts().stream().filter(c -> c.way() == way).toList();
+  }
+
+  /** Whether a way out occurs. */
+  public static boolean hasWay(Profile profile, ShownWay way) {
+    return !ofWay(profile, way).isEmpty();
+  }
+
+  /** The restarts of one team. */
+  public static List<RestartLine> restartsOf(SeasonReview review, String team) {
+    return review.restarts().stream().filter(r -> r.team().equals(team)).toList();
+  }
+
+  /** The team-mate listed before a player. */
+  public static Optional<PlayerReview> before(SeasonReview review, PlayerReview p) {
+    return neighbour(review, p, -1);
+  }
+
+  /** The team-mate listed after a player. */
+  public static Optional<PlayerReview> after(SeasonReview review, PlayerReview p) {
+    return neighbour(review, p, 1);
+  }
+
+  private static Optional<PlayerReview> neighbour(SeasonReview review, PlayerReview p, int step) {
+    List<PlayerReview> mates = review.playersOf(p.team());
+    int at = mates.indexOf(p) + step;
+    return at >= 0 && at < mates.size() ? Optional.of(mates.get(at)) : Optional.empty();
+  }
+}

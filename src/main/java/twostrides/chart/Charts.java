@@ -1,0 +1,32 @@
+package twostrides.chart;
+
+import twostrides.review.Profile;
+import twostrides.rink.Rink;
+
+/**
+ * The charts of a book, drawn for one rink.
+ *
+ * @param rink lengths of the rink to draw
+ */
+public record Charts(Rink rink) {
+
+  /**
+   * Attempts by way out and strength.
+   *
+   * @param title whose, untrusted text
+   * @param profile what to draw
+   */
+  public Picture ways(String title, Profile profile) {
+    return WayOutChart.of(title, profile);
+  }
+
+  /**
+   * Where the puck was let go short of center.
+   *
+   * @param title whose, untrusted text
+   * @param profile what to draw
+   */
+  public Picture map(String title, Profile profile) {
+    return ReleaseMap.of(title, profile, rink);
+  }
+}

@@ -1,0 +1,76 @@
+package twostrides.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+import twostrides.game.Coverage;
+import twostrides.game.Season;
+import twostrides.game.SeasonReader;
+import twostrides.sheet.Sheet;
+import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetReader;
+
+/** Reads sheets and says what is there, what is missing and what that costs. Writes nothing. */
+@Command(
+    name = "check",
+    description = "Reads sheets only: what is there, what is missing, and what that costs.",
+    mixinStandardHelpOptions = true)
+final class CheckCommand implements Callable<Integer> {
+
+  private static final int MOST_PROBLEMS = 50;
+
+  @Spec CommandSpec spec;
+
+  @Mixin Sheets sheets;
+
+  @Override
+  public Integer call() throws SheetException {
+    PrintWriter out = spec.commandLine().getOut();
+    List<Path> files = sheets.files();
+    Optional<SheetMap> map = sheets.sheetMap();
+    Season season = sheets.read(files, map, new Progress(spec.commandLine().getErr()));
+    out.println("Map: " + map.map(SheetMap::name).orElse("none, our own columns"));
+    Set<String> columns = new TreeSet<>();
+    boolean tags = false;
+    for (Path f : files) {
+      if (season.unreadable().stream().noneMatch(e -> e.file().equals(f.toString()))) {
+        SheetMap used = map.isPresent() ? map.get() : SeasonReader.plainMapFor(f);
+        Sheet sheet = SheetReader.read(f, used);
+        columns.addAll(sheet.columnsPresent());
+        tags |= used.schema().name().equals("tag");
+        List<String> unused = used.notUsed(sheet.headers());
+        out.println(
+            sheet.name()
+                + ": "
+                + used.schema().name()
+                + " sheet, "
+                + Sheets.count(sheet.rowsRead(), "row")
+                + (unused.isEmpty() ? "" : "; columns not used: " + String.join(", ", unused)));
+      }
+    }
+    Coverage coverage = Coverage.of(season, columns, tags);
+    out.println();
+    out.println("There:");
+    coverage.present().forEach(line -> out.println("  " + line));
+    out.println("Missing, and what that costs:");
+    if (coverage.costs().isEmpty()) {
+      out.println("  nothing");
+    }
+    for (Map.Entry<String, String> cost : coverage.costs().entrySet()) {
+      out.println("  " + cost.getKey() + ": " + cost.getValue());
+    }
+    out.println();
+    Sheets.report(season, out, MOST_PROBLEMS, "; correct these first and check again.");
+    return Main.DONE;
+  }
+}

@@ -1,0 +1,63 @@
+package twostrides.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import twostrides.demo.DemoLeague;
+
+/** Writes sheets of an invented league, with the truth beside them. */
+@Command(
+    name = "demo",
+    description =
+        "Writes sheets of an invented league, touch by touch, with the truth in a second file for each.",
+    mixinStandardHelpOptions = true)
+final class DemoCommand implements Callable<Integer> {
+
+  private static final int MOST_GAMES = 2_000;
+
+  @Spec CommandSpec spec;
+
+  @Option(
+      names = "--games",
+      paramLabel = "N",
+      defaultValue = "12",
+      description = "Games to write (${DEFAULT-VALUE}).")
+  int games;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "S",
+      defaultValue = "1",
+      description = "Seed; the same seed writes the same games (${DEFAULT-VALUE}).")
+  long seed;
+
+  @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder to write to.")
+  Path out;
+
+  @Override
+  public Integer call() throws IOException {
+    if (games < 1 || games > MOST_GAMES) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--games: found " + games + ", expected a whole number from 1 to " + MOST_GAMES + ".");
+    }
+    DemoLeague.write(out, games, seed);
+    PrintWriter console = spec.commandLine().getOut();
+    console.println(
+        "Wrote "
+            + Sheets.count(games, "game")
+            + " of an invented league, seed "
+            + seed
+            + ", and the truth in "
+            + out.resolve("truth")
+            + ".");
+    console.println("Review them: two-strides review " + out);
+    return Main.DONE;
+  }
+}

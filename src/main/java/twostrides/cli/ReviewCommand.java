@@ -1,0 +1,166 @@
+package twostrides.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import twostrides.book.Imprint;
+import twostrides.book.ReviewBook;
+import twostrides.chart.Charts;
+import twostrides.exits.ExitTables;
+import twostrides.exits.Pipeline;
+import twostrides.exits.Settings;
+import twostrides.game.Game;
+import twostrides.game.Season;
+import twostrides.game.TaggedGame;
+import twostrides.race.TravelBound;
+import twostrides.review.Anonymous;
+import twostrides.review.Reviewer;
+import twostrides.review.SeasonReview;
+import twostrides.rink.Rink;
+import twostrides.rulebook.IcingBook;
+import twostrides.sheet.SetAside;
+import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetMap;
+
+/** The main job: sheets in, a review book out. */
+@Command(
+    name = "review",
+    description = "Reads event sheets and writes the review book: pages, charts, tables.",
+    mixinStandardHelpOptions = true)
+final class ReviewCommand implements Callable<Integer> {
+
+  private static final int MOST_PROBLEMS = 20;
+
+  @Spec CommandSpec spec;
+
+  @Mixin Sheets sheets;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "review",
+      description = "Folder for the book (${DEFAULT-VALUE}). An older book there is replaced.")
+  Path out;
+
+  @Option(
+      names = "--window",
+      paramLabel = "S",
+      defaultValue = "20",
+      description = "Seconds in which restarts, attempts and goals count (${DEFAULT-VALUE}).")
+  double window;
+
+  @Option(
+      names = "--no-names",
+      description = "Write jersey numbers or codes instead of players' names.")
+  boolean noNames;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "1",
+      description =
+          "Seed kept with the run (${DEFAULT-VALUE}); nothing in this version is drawn at random.")
+  long seed;
+
+  @Override
+  public Integer call() throws Exception {
+    if (!(window > 0 && window <= 1200)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--window: found " + window + ", expected seconds above 0 and up to 1200.");
+    }
+    PrintWriter console = spec.commandLine().getOut();
+    Progress progress = new Progress(spec.commandLine().getErr());
+    List<Path> files = sheets.files();
+    Optional<SheetMap> map = sheets.sheetMap();
+    Season season = sheets.read(files, map, progress);
+    if (season.rowsUsed() == 0) {
+      Sheets.report(season, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
+      throw SheetException.ofFile(
+          files.get(0).toString(),
+          "no row that could be used in " + Sheets.count(files.size(), "sheet"),
+          "rows of a play sheet or a tag sheet",
+          "Run the command check on it; a sheet with other columns needs --map (docs/maps/README.md).");
+    }
+    Settings settings = new Settings(window, IcingBook.HYBRID, TravelBound.DEFAULT);
+    OutputFolder folder = OutputFolder.at(out);
+    try {
+      ExitTables named = Pipeline.run(season.games(), season.tagged(), settings);
+      ExitTables tables = noNames ? Anonymous.of(named) : named;
+      SeasonReview review = Reviewer.review(tables, window, periodLengths(season)::get);
+      ReviewBook.write(
+          folder.writing(),
+          review,
+          tables,
+          new Charts(rink(season)),
+          new Imprint(Main.version(), settings.book().name(), sum(season)),
+          (n, all) -> progress.step("writing pages", n, all));
+      progress.done();
+      if (!season.setAside().isEmpty() || !season.unreadable().isEmpty()) {
+        SetAside.write(
+            folder.writing().resolve("set-aside"), season.setAside(), season.unreadable());
+      }
+      RunFile.write(folder.writing(), season, files, map, settings, noNames, seed);
+      Path book = folder.finish();
+      tell(console, season, review, tables, book);
+    } catch (Exception e) {
+      folder.abandon();
+      throw e;
+    }
+    return Main.DONE;
+  }
+
+  private static String sum(Season season) {
+    return season.rowsRead()
+        + " rows read = "
+        + season.rowsUsed()
+        + " rows used + "
+        + season.setAside().size()
+        + " rows set aside.";
+  }
+
+  private void tell(
+      PrintWriter console, Season season, SeasonReview review, ExitTables tables, Path book)
+      throws IOException {
+    Sheets.report(
+        season,
+        console,
+        MOST_PROBLEMS,
+        "; all of them: " + book.resolve("set-aside").resolve(SetAside.PROBLEMS));
+    console.println(
+        Sheets.count(review.games(), "game")
+            + ", "
+            + Sheets.count(tables.exits().rowCount(), "exit attempt")
+            + ", "
+            + Sheets.count(review.restarts().size(), "own-zone restart")
+            + ".");
+    console.println("Open this page: " + book.resolve("index.html"));
+  }
+
+  private static Map<String, Double> periodLengths(Season season) {
+    Map<String, Double> lengths =
+        season.games().stream().collect(Collectors.toMap(Game::id, Game::periodLength));
+    season.tagged().forEach(g -> lengths.putIfAbsent(g.id(), g.periodLength()));
+    return lengths;
+  }
+
+  /** The rink of the drawings: the sheets share one map, so they share one rink. */
+  private static Rink rink(Season season) {
+    return season.games().stream()
+        .map(Game::rink)
+        .findFirst()
+        .or(() -> season.tagged().stream().map(TaggedGame::rink).findFirst())
+        .orElse(Rink.NORTH_AMERICAN);
+  }
+}

@@ -1,0 +1,90 @@
+package twostrides.cli;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import twostrides.exits.Settings;
+import twostrides.game.Season;
+import twostrides.sheet.SheetMap;
+
+/**
+ * Writes {@code run.json}: what a book was made from, so that it can be made again. No clock, no
+ * machine, no path.
+ */
+final class RunFile {
+  private RunFile() {}
+
+  static void write(
+      Path out,
+      Season season,
+      List<Path> files,
+      Optional<SheetMap> map,
+      Settings settings,
+      boolean noNames,
+      long seed)
+      throws IOException {
+    DefaultPrettyPrinter printer =
+        new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
+    try (Writer w =
+            Files.newBufferedWriter(out.resolve(OutputFolder.MARK), StandardCharsets.UTF_8);
+        JsonGenerator json = new JsonFactory().createGenerator(w).setPrettyPrinter(printer)) {
+      json.writeStartObject();
+      json.writeStringField("program", "two-strides");
+      json.writeStringField("version", Main.version());
+      json.writeNumberField("seed", seed);
+      json.writeObjectFieldStart("settings");
+      json.writeStringField("rulebook", settings.book().name());
+      json.writeStringField("rulebook_source", settings.book().source());
+      json.writeBooleanField("shorthanded_exempt", settings.book().shorthandedExempt());
+      json.writeNumberField("window_s", settings.window());
+      json.writeNumberField("fastest_release_m_s", settings.travel().fastest());
+      json.writeNumberField("least_friction", settings.travel().friction());
+      json.writeBooleanField("names", !noNames);
+      json.writeStringField("map", map.map(SheetMap::name).orElse(""));
+      json.writeEndObject();
+      json.writeArrayFieldStart("inputs");
+      for (Path f : files) {
+        json.writeStartObject();
+        json.writeStringField("file", String.valueOf(f.getFileName()));
+        json.writeStringField("sha256", sha256(f));
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+      json.writeObjectFieldStart("rows");
+      json.writeNumberField("read", season.rowsRead());
+      json.writeNumberField("used", season.rowsUsed());
+      json.writeNumberField("set_aside", season.setAside().size());
+      json.writeEndObject();
+      json.writeNumberField("files_set_aside", season.unreadable().size());
+      json.writeEndObject();
+      json.writeRaw('\n');
+    }
+  }
+
+  private static String sha256(Path file) throws IOException {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      if (Files.isReadable(file)) {
+        try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+          in.transferTo(java.io.OutputStream.nullOutputStream());
+        }
+      }
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,102 @@
+package twostrides.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import twostrides.game.Season;
+import twostrides.game.SeasonReader;
+import twostrides.game.SheetForms;
+import twostrides.sheet.DoubtfulRow;
+import twostrides.sheet.Problem;
+import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetFiles;
+import twostrides.sheet.SheetMap;
+
+/** The sheets of a command: which files, through which map, and how their reading is reported. */
+final class Sheets {
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "SHEET",
+      description =
+          "Sheets to read: files, folders, or a pattern in quotes such as 'season/*.csv'.")
+  List<String> names = new ArrayList<>();
+
+  @Option(
+      names = "--map",
+      paramLabel = "MAP.toml",
+      description =
+          "Sheet map for sheets with other columns, words or units (docs/maps/README.md).")
+  Path map;
+
+  @Option(
+      names = "--keep-going",
+      description = "Set a file that cannot be read aside as a whole instead of stopping.")
+  boolean keepGoing;
+
+  List<Path> files() throws SheetException {
+    return SheetFiles.find(names);
+  }
+
+  Optional<SheetMap> sheetMap() throws SheetException {
+    return map == null ? Optional.empty() : Optional.of(SheetMap.read(map, SheetForms.ALL));
+  }
+
+  Season read(List<Path> files, Optional<SheetMap> sheetMap, Progress progress)
+      throws SheetException {
+    Season season =
+        SeasonReader.read(
+            files, sheetMap, keepGoing, n -> progress.step("reading sheets", n, files.size()));
+    progress.done();
+    return season;
+  }
+
+  /**
+   * Prints what is doubtful, at most so many lines, and the sum that must hold.
+   *
+   * @param season what was read
+   * @param out where to print
+   * @param most most problems to print
+   * @param where where all of them can be found
+   */
+  static void report(Season season, PrintWriter out, int most, String where) {
+    int printed = 0;
+    int problems = 0;
+    for (SheetException e : season.unreadable()) {
+      out.println("Set aside whole: " + e.getMessage());
+    }
+    for (DoubtfulRow row : season.setAside()) {
+      for (Problem p : row.problems()) {
+        problems++;
+        if (printed < most) {
+          out.println("Set aside: " + p.message());
+          printed++;
+        }
+      }
+    }
+    if (problems > printed) {
+      out.println("... and " + (problems - printed) + " more" + where);
+    }
+    out.println(
+        season.rowsRead()
+            + " rows read = "
+            + season.rowsUsed()
+            + " rows used + "
+            + season.setAside().size()
+            + " rows set aside."
+            + (season.unreadable().isEmpty()
+                ? ""
+                : " Not counted: "
+                    + count(season.unreadable().size(), "file")
+                    + " set aside whole."));
+  }
+
+  /** A number with its noun, in the singular for one. */
+  static String count(int n, String noun) {
+    return n + " " + noun + (n == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,18 @@
+package twostrides.demo;
+
+import java.util.List;
+
+/**
+ * A simulated season of one team.
+ *
+ * @param team name of the team that plays every game
+ * @param seed what the games were drawn with
+ * @param games in the order of the schedule
+ */
+public record DemoSeason(String team, long seed, List<DemoGame> games) {
+
+  /** Copies the games. */
+  public DemoSeason {
+    games = List.copyOf(games);
+  }
+}

@@ -1,0 +1,81 @@
+package twostrides.demo;
+
+import java.util.Optional;
+import twostrides.rink.Rink;
+
+/** Plays one game from the first face-off to the last horn; a tie stands. */
+final class GameSimulation {
+  static final int PERIODS = 3;
+
+  /**
+   * Seconds of play that no single decision and its flight exceeds: a carrier with less left keeps
+   * the puck until the horn, so that no puck is under way when a period ends.
+   */
+  private static final double LONGEST_DECISION_S = 14;
+
+  private final Match match;
+  private final Whistle whistle;
+  private final Hands hands;
+  private final OwnZonePlay ownZone;
+  private final NeutralPlay neutral;
+  private final EntryPlay entry;
+  private final AttackPlay attack;
+
+  private GameSimulation(Match match) {
+    this.match = match;
+    whistle = new Whistle(match);
+    hands = new Hands(match, whistle);
+    Releases releases = new Releases(match, hands, whistle);
+    neutral = new NeutralPlay(match, hands, releases, whistle);
+    ownZone = new OwnZonePlay(match, hands, releases, whistle, neutral);
+    entry = new EntryPlay(match, hands, releases, whistle);
+    attack = new AttackPlay(match, hands, releases, whistle);
+  }
+
+  /**
+   * Plays a game.
+   *
+   * @param rink where
+   * @param home the home team
+   * @param away the visitors
+   * @param dice the game's own chance
+   */
+  static Match play(Rink rink, Team home, Team away, Dice dice) {
+    Match match = new Match(rink, home, away, dice);
+    GameSimulation simulation = new GameSimulation(match);
+    for (int period = 1; period <= PERIODS; period++) {
+      if (period > 1) {
+        match.clock.nextPeriod();
+      }
+      simulation.period();
+    }
+    return match;
+  }
+
+  private void period() {
+    Next next = match.spots.center();
+    while (match.clock.left() > 0) {
+      next = next.then(this::step, hands::faceOff);
+    }
+  }
+
+  private Next step(Carrier carrier) {
+    if (match.clock.left() < LONGEST_DECISION_S) {
+      whistle.horn(carrier);
+      return match.spots.center();
+    }
+    Optional<Next> interrupted = hands.interrupted(carrier);
+    return interrupted.isPresent() ? interrupted.get() : withPuck(carrier);
+  }
+
+  private Next withPuck(Carrier carrier) {
+    double x = carrier.at().x();
+    if (match.inOwnZone(carrier.at())) {
+      return ownZone.decide(carrier);
+    }
+    if (match.shortOfCenter(carrier.at())) {
+      return neutral.decide(carrier, true);
+    }
+    return match.rink.pastFarBlueLine(x) ? attack.decide(carrier) : entry.decide(carrier);
+  }
+}

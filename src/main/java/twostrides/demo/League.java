@@ -1,0 +1,144 @@
+package twostrides.demo;
+
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.SplittableRandom;
+import twostrides.demo.Skater.Habits;
+import twostrides.demo.Skater.Role;
+
+/**
+ * The invented league: towns, teams and players that exist nowhere. The same in every run, whatever
+ * the seed: the seed changes games, not people.
+ */
+final class League {
+  private static final List<String> GIVEN =
+      List.of(
+          "Sole", "Ida", "Tove", "Maren", "Elke", "Juna", "Wren", "Asta", "Runa", "Petra", "Odile",
+          "Nell", "Signe", "Brisa", "Lene", "Mirka", "Una", "Hedda", "Yara", "Fenna", "Ilse",
+          "Cato", "Jorun", "Tamsin", "Vesna", "Alba", "Kaja", "Merle", "Ronja", "Silke");
+  private static final List<String> SURNAME_STARTS =
+      List.of(
+          "Orrin", "Brekka", "Quilla", "Marro", "Fennu", "Ostra", "Tarvo", "Vella", "Skarri",
+          "Lomma", "Dunne", "Pella", "Grava", "Wisku");
+  private static final List<String> SURNAME_ENDS =
+      List.of("vik", "sund", "mund", "rey", "holt", "dahn", "lock", "nost", "quist", "thorn");
+
+  /** Fixed: people do not change with the seed of a run. */
+  private static final long PEOPLE_SEED = 20_311_004L;
+
+  /**
+   * The six defenders of the team whose season is shown; what a reader of its book should find. In
+   * order: 4 hurries though there is time, 17 carries, 6 hurries a little, 23 passes well, 2 and 28
+   * are ordinary.
+   */
+  private static final List<Habits> OWN_DEFENDERS =
+      List.of(
+          new Habits(4.5, 1.0, -0.02),
+          new Habits(0.3, 1.9, 0.03),
+          new Habits(2.4, 0.9, -0.03),
+          new Habits(0.6, 0.9, 0.09),
+          Habits.USUAL,
+          new Habits(1.1, 0.8, -0.01));
+
+  /** Jersey numbers of that team: twelve forwards, then the six defenders in the order above. */
+  private static final List<Integer> OWN_NUMBERS =
+      List.of(9, 12, 21, 14, 19, 8, 10, 25, 27, 11, 18, 36, 4, 17, 6, 23, 2, 28);
+
+  /** Skaters of the other teams wear 2 to 29; goalkeepers 30 to 35. */
+  private static final int LOWEST_NUMBER = 2;
+
+  private static final int HIGHEST_NUMBER = 29;
+
+  private final Team own;
+  private final List<Team> opponents;
+
+  private League(Team own, List<Team> opponents) {
+    this.own = own;
+    this.opponents = List.copyOf(opponents);
+  }
+
+  /** Builds the league; every call gives the same one. */
+  static League found() {
+    SplittableRandom people = new SplittableRandom(PEOPLE_SEED);
+    Iterator<String> names = names(people).iterator();
+    Team own = team("GLA", "Glasswater Herons", names, people, true);
+    List<Team> opponents = new ArrayList<>();
+    opponents.add(team("TAR", "Tarn Wolves", names, people, false));
+    opponents.add(team("COP", "Copperfen Kites", names, people, false));
+    opponents.add(team("SAL", "Old Saltry Otters", names, people, false));
+    opponents.add(team("MER", "Merrowdale Pikes", names, people, false));
+    opponents.add(team("ASH", "Ashlock Lanterns", names, people, false));
+    opponents.add(team("BRA", "Brackenholm Storks", names, people, false));
+    return new League(own, opponents);
+  }
+
+  /** The team whose season is shown. */
+  Team own() {
+    return own;
+  }
+
+  /** Whom that team meets, in the order of the schedule. */
+  List<Team> opponents() {
+    return opponents;
+  }
+
+  private static List<String> names(SplittableRandom people) {
+    List<String> surnames = new ArrayList<>();
+    for (String start : SURNAME_STARTS) {
+      for (String end : SURNAME_ENDS) {
+        surnames.add(start + end);
+      }
+    }
+    for (int i = surnames.size() - 1; i > 0; i--) {
+      int j = people.nextInt(i + 1);
+      String swap = surnames.get(i);
+      surnames.set(i, surnames.get(j));
+      surnames.set(j, swap);
+    }
+    List<String> full = new ArrayList<>();
+    for (String surname : surnames) {
+      full.add(GIVEN.get(people.nextInt(GIVEN.size())) + " " + surname);
+    }
+    return full;
+  }
+
+  private static Team team(
+      String code, String name, Iterator<String> names, SplittableRandom people, boolean shown) {
+    List<Skater> forwards = new ArrayList<>();
+    Iterator<Integer> numbers = numbers(people, shown).iterator();
+    for (int i = 0; i < Team.FORWARDS; i++) {
+      forwards.add(new Skater(numbers.next(), names.next(), Role.FORWARD, drawn(people)));
+    }
+    List<Skater> defenders = new ArrayList<>();
+    for (int i = 0; i < Team.DEFENDERS; i++) {
+      Habits habits = shown ? OWN_DEFENDERS.get(i) : drawn(people);
+      String who = shown && i == 1 ? "Noor Halvik" : names.next();
+      defenders.add(new Skater(numbers.next(), who, Role.DEFENDER, habits));
+    }
+    Skater keeper =
+        new Skater(
+            shown ? 31 : people.nextInt(30, 36), names.next(), Role.GOALKEEPER, Habits.USUAL);
+    return new Team(code, name, forwards, defenders, keeper);
+  }
+
+  private static List<Integer> numbers(SplittableRandom people, boolean shown) {
+    if (shown) {
+      return OWN_NUMBERS;
+    }
+    List<Integer> free = new ArrayList<>();
+    for (int number = LOWEST_NUMBER; number <= HIGHEST_NUMBER; number++) {
+      free.add(number);
+    }
+    List<Integer> worn = new ArrayList<>();
+    for (int i = 0; i < Team.FORWARDS + Team.DEFENDERS; i++) {
+      worn.add(free.remove(people.nextInt(free.size())));
+    }
+    return worn;
+  }
+
+  private static Habits drawn(SplittableRandom people) {
+    return new Habits(
+        people.nextDouble(0.5, 1.6), people.nextDouble(0.7, 1.35), people.nextDouble(-0.04, 0.04));
+  }
+}

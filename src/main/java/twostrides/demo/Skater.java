@@ -1,0 +1,55 @@
+package twostrides.demo;
+
+/**
+ * A player of the invented league.
+ *
+ * @param number jersey number, 1 to 98
+ * @param name given name and surname
+ * @param role position
+ * @param habits what sets the player apart
+ */
+record Skater(int number, String name, Role role, Habits habits) {
+
+  Skater {
+    if (number < 1 || number > 98) {
+      throw new IllegalArgumentException("a jersey number runs from 1 to 98, not " + number);
+    }
+  }
+
+  /** As a sheet writes it: {@code 17 Noor Halvik}. */
+  String label() {
+    return number + " " + name;
+  }
+
+  /** Where a player plays. */
+  enum Role {
+    FORWARD,
+    DEFENDER,
+    GOALKEEPER
+  }
+
+  /**
+   * What sets one player apart from another: factors on how often something is chosen, 1 being the
+   * league's usual. All values are assumed; they exist so that a season has something to show.
+   *
+   * @param hurry factor on sending the puck on short of center when a checker is not close
+   * @param carry factor on carrying the puck out
+   * @param passing added to the chance that a pass is received, -0.15 to 0.15
+   */
+  record Habits(double hurry, double carry, double passing) {
+
+    static final Habits USUAL = new Habits(1.0, 1.0, 0.0);
+
+    Habits {
+      if (hurry < 0 || carry < 0 || Math.abs(passing) > 0.15) {
+        throw new IllegalArgumentException(
+            "habits need factors of 0 or more and passing within 0.15, not "
+                + hurry
+                + ", "
+                + carry
+                + ", "
+                + passing);
+      }
+    }
+  }
+}

@@ -1,0 +1,149 @@
+package twostrides.demo;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import twostrides.demo.ExitTruth.Cause;
+import twostrides.demo.ExitTruth.CenterMark;
+import twostrides.demo.ExitTruth.Way;
+import twostrides.demo.PenaltyBox.Manpower;
+
+/**
+ * Keeps what the simulator decides, while it decides it. It never looks at a row.
+ *
+ * <p>An attempt is <em>open</em> while the puck is in the zone, <em>beyond</em> after a carry or a
+ * pass until center decides, and <em>waiting</em> until the opponent has control or play stops:
+ * only then is it known whether an own-zone restart followed.
+ */
+final class TruthBook {
+  private static final class Attempt {
+    final int period;
+    final int start;
+    final Side side;
+    int release;
+    Skater skater;
+    Way way;
+    Optional<CenterMark> center = Optional.empty();
+    Manpower manpower;
+    OptionalDouble chance = OptionalDouble.empty();
+
+    Attempt(int period, int start, Side side) {
+      this.period = period;
+      this.start = start;
+      this.side = side;
+    }
+
+    ExitTruth settled(Cause cause, OptionalInt restart) {
+      return new ExitTruth(
+          period, start, release, side, skater, way, center, manpower, cause, restart, chance);
+    }
+  }
+
+  private final List<ExitTruth> exits = new ArrayList<>();
+  private final List<ReleaseTruth> releases = new ArrayList<>();
+  private final List<Attempt> waiting = new ArrayList<>();
+  private Optional<Attempt> open = Optional.empty();
+  private Optional<Attempt> beyond = Optional.empty();
+  private Optional<Side> spellOf = Optional.empty();
+  private Optional<ReleaseTruth> underWay = Optional.empty();
+
+  /** A side has control. */
+  void controls(Side side, GameClock clock, boolean inOwnZone) {
+    landed(Cause.NONE);
+    if (spellOf.isEmpty() || spellOf.get() != side) {
+      settle(Cause.NONE, OptionalInt.empty());
+      spellOf = Optional.of(side);
+    }
+    if (inOwnZone && open.isEmpty()) {
+      if (beyond.isPresent()) {
+        throw new IllegalStateException("a new attempt begins while center is undecided");
+      }
+      open = Optional.of(new Attempt(clock.period(), clock.shown(), side));
+    }
+  }
+
+  /** Whether an attempt is open in the zone. */
+  boolean attemptOpen() {
+    return open.isPresent();
+  }
+
+  /** The open attempt left the zone, or was lost inside. */
+  void left(Way way, Carrier by, GameClock clock, Manpower manpower) {
+    Attempt attempt = open.orElseThrow(() -> new IllegalStateException("no attempt is open"));
+    attempt.way = way;
+    attempt.skater = by.skater();
+    attempt.release = clock.shown();
+    attempt.manpower = manpower;
+    open = Optional.empty();
+    waiting.add(attempt);
+    if (way == Way.CARRY || way == Way.PASS) {
+      beyond = Optional.of(attempt);
+    }
+  }
+
+  /** The chance of gaining center, for the puck that was just sent out of the zone. */
+  void leftWithChance(double chance) {
+    waiting.get(waiting.size() - 1).chance = OptionalDouble.of(chance);
+  }
+
+  /** Center decides about a carry or a pass; nothing to mark when the spell began elsewhere. */
+  void center(CenterMark mark) {
+    beyond.ifPresent(attempt -> attempt.center = Optional.of(mark));
+    beyond = Optional.empty();
+  }
+
+  /** The puck was sent on short of center after a carry or a pass. */
+  void centerReleased(GameClock clock, Manpower manpower, double chance) {
+    beyond.ifPresent(
+        attempt -> {
+          attempt.release = clock.shown();
+          attempt.manpower = manpower;
+          attempt.chance = OptionalDouble.of(chance);
+        });
+    center(CenterMark.RELEASED_SHORT);
+  }
+
+  /** A release short of center is under way. */
+  void released(ReleaseTruth release) {
+    landed(Cause.NONE);
+    underWay = Optional.of(release);
+  }
+
+  /** Play stopped; the puck is dropped in this side's own zone next, or in nobody's. */
+  void stopped(Optional<Side> zoneOf, Cause why, GameClock clock) {
+    if (open.isPresent() || beyond.isPresent()) {
+      throw new IllegalStateException("play stops while an attempt is undecided");
+    }
+    boolean own = zoneOf.isPresent() && zoneOf.equals(spellOf);
+    landed(own ? why : Cause.NONE);
+    if (own) {
+      settle(why, OptionalInt.of(clock.shown()));
+    } else {
+      settle(Cause.NONE, OptionalInt.empty());
+    }
+    spellOf = Optional.empty();
+  }
+
+  List<ExitTruth> exits() {
+    return List.copyOf(exits);
+  }
+
+  List<ReleaseTruth> releases() {
+    return List.copyOf(releases);
+  }
+
+  private void landed(Cause brought) {
+    underWay.ifPresent(release -> releases.add(release.withCause(brought)));
+    underWay = Optional.empty();
+  }
+
+  private void settle(Cause cause, OptionalInt restart) {
+    if (spellOf.isPresent() && open.isPresent()) {
+      throw new IllegalStateException("the opponent has control while an attempt is open");
+    }
+    waiting.forEach(attempt -> exits.add(attempt.settled(cause, restart)));
+    waiting.clear();
+  }
+}

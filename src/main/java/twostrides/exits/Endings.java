@@ -1,0 +1,166 @@
+package twostrides.exits;
+
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What followed a release: the next touch, the restart, relief, attempts and goals against. One
+ * reading for exits and releases alike.
+ */
+final class Endings {
+
+  private final Play play;
+  private final StopFinder stops;
+
+  /** Games in which some shot is written: only there does "no attempt" mean none. */
+  private final Set<String> gamesWithShots = new HashSet<>();
+
+  Endings(Play play) {
+    this.play = play;
+    this.stops = new StopFinder(play);
+    for (Move m : play.moves()) {
+      if (m.shot()) {
+        gamesWithShots.add(m.game());
+      }
+    }
+  }
+
+  /** The columns this class fills, in order. */
+  static Shape declare(Shape shape) {
+    return shape
+        .text(Columns.NEXT_TOUCH)
+        .number(Columns.NEXT_TOUCH_X_M, Columns.SECONDS_TO_NEXT_TOUCH)
+        .flag(Columns.OWN_ZONE_RESTART)
+        .text(Columns.RESTART_CAUSE)
+        .number(Columns.RESTART_ELAPSED_S)
+        .flag(Columns.RESTART_WITHIN_20S)
+        .number(Columns.RELIEF_S)
+        .flag(Columns.RELIEF_CUT_SHORT)
+        .count(Columns.ATTEMPTS_AGAINST_20S, Columns.GOALS_AGAINST_20S);
+  }
+
+  /**
+   * Fills the ending columns of the row under way.
+   *
+   * @param out the row
+   * @param release the release, or the touch at which an exit was settled
+   */
+  void fill(Shape.Filler out, Move release) {
+    String team = release.team().orElseThrow();
+    nextTouch(out, release, team);
+    Optional<Move> restart = restart(release, team);
+    Optional<Boolean> known = restart.isPresent() ? Optional.of(true) : noRestart(release, team);
+    out.flag(Columns.OWN_ZONE_RESTART, known);
+    if (restart.isPresent()) {
+      out.text(Columns.RESTART_CAUSE, stops.cause(team, restart.get()).cause().label())
+          .number(Columns.RESTART_ELAPSED_S, restart.get().elapsed());
+    } else {
+      out.text(
+          Columns.RESTART_CAUSE,
+          (known.isPresent() ? RestartCause.NONE : RestartCause.UNKNOWN).label());
+    }
+    out.flag(Columns.RESTART_WITHIN_20S, restartWithinWindow(release, team));
+    relief(out, release, team);
+    against(out, restart.orElse(release), team);
+  }
+
+  private void nextTouch(Shape.Filler out, Move release, String team) {
+    Move next = play.next(release);
+    if (next.ends()) {
+      out.text(Columns.NEXT_TOUCH, "none");
+      return;
+    }
+    out.text(Columns.NEXT_TOUCH, next.by(team) ? "own" : "opponent")
+        .number(Columns.NEXT_TOUCH_X_M, next.x(team));
+    if (next.kind() != Move.Kind.RECEPTION) {
+      out.number(Columns.SECONDS_TO_NEXT_TOUCH, next.elapsed() - release.elapsed());
+    }
+  }
+
+  /** The next draw, when it is in the own zone and the opponent had no control in between. */
+  private Optional<Move> restart(Move release, String team) {
+    return endOfOwnDoing(release, team)
+        .filter(m -> m.kind() == Move.Kind.FACEOFF && play.surelyInOwnZone(m, team));
+  }
+
+  /** False when it is sure that no own-zone restart followed; empty when the draw has no place. */
+  private Optional<Boolean> noRestart(Move release, String team) {
+    boolean unplaced =
+        endOfOwnDoing(release, team)
+            .filter(m -> m.kind() == Move.Kind.FACEOFF && m.x().isEmpty())
+            .isPresent();
+    return unplaced ? Optional.empty() : Optional.of(false);
+  }
+
+  /** The next draw reached with no control by the opponent on the way; empty otherwise. */
+  private Optional<Move> endOfOwnDoing(Move release, String team) {
+    for (int i = release.index() + 1; i < play.moves().size(); i++) {
+      Move m = play.moves().get(i);
+      if (!m.samePlay(release) || (m.control() && !m.by(team))) {
+        return Optional.empty();
+      }
+      if (m.kind() == Move.Kind.FACEOFF) {
+        return Optional.of(m);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean restartWithinWindow(Move release, String team) {
+    double until = release.elapsed() + play.settings().window();
+    for (int i = release.index() + 1; i < play.moves().size(); i++) {
+      Move m = play.moves().get(i);
+      if (!m.samePlay(release) || m.elapsed() > until) {
+        return false;
+      }
+      if (m.kind() == Move.Kind.FACEOFF && play.surelyInOwnZone(m, team)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void relief(Shape.Filler out, Move release, String team) {
+    for (int i = release.index() + 1; i < play.moves().size(); i++) {
+      Move m = play.moves().get(i);
+      if (m.ends()) {
+        out.number(Columns.RELIEF_S, m.elapsed() - release.elapsed())
+            .flag(Columns.RELIEF_CUT_SHORT, true);
+        return;
+      }
+      if (m.control() && !m.by(team) && play.surelyInOwnZone(m, team)) {
+        out.number(Columns.RELIEF_S, m.elapsed() - release.elapsed())
+            .flag(Columns.RELIEF_CUT_SHORT, false);
+        return;
+      }
+    }
+  }
+
+  /**
+   * Fills attempts and goals against within the window, counted from a move.
+   *
+   * @param out the row
+   * @param from the release, or the draw when a restart followed
+   * @param team the team they count against
+   */
+  void against(Shape.Filler out, Move from, String team) {
+    if (!gamesWithShots.contains(from.game())) {
+      return;
+    }
+    double until = from.elapsed() + play.settings().window();
+    int attempts = 0;
+    int goals = 0;
+    for (int i = from.index() + 1; i < play.moves().size(); i++) {
+      Move m = play.moves().get(i);
+      if (!m.samePlay(from) || m.elapsed() > until) {
+        break;
+      }
+      if (m.shot() && !m.by(team)) {
+        attempts++;
+        goals += m.goal() ? 1 : 0;
+      }
+    }
+    out.count(Columns.ATTEMPTS_AGAINST_20S, attempts).count(Columns.GOALS_AGAINST_20S, goals);
+  }
+}

@@ -1,0 +1,13 @@
+package twostrides.exits;
+
+import tech.tablesaw.api.Table;
+
+/**
+ * What the pipeline makes of a season; columns as named in {@link Columns}.
+ *
+ * @param exits one row an exit attempt
+ * @param releases one row a release short of center
+ * @param restarts one row a draw in a team's own zone
+ * @param players counts per player, way out, mark at center and strength
+ */
+public record ExitTables(Table exits, Table releases, Table restarts, Table players) {}

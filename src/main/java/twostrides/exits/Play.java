@@ -1,0 +1,166 @@
+package twostrides.exits;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import tech.tablesaw.api.Table;
+import twostrides.game.Game;
+import twostrides.rink.Rink;
+
+/**
+ * The moves of a season with the questions that several stages ask of them: what came next, where
+ * the next draw was, whether a place lies in a team's own zone.
+ */
+final class Play {
+
+  private final List<Move> moves;
+  private final Map<String, Game> games;
+  private final Settings settings;
+
+  Play(Table moves, List<Game> games, Settings settings) {
+    this.moves = MovesStage.read(moves);
+    this.games = games.stream().collect(Collectors.toMap(Game::id, Function.identity()));
+    this.settings = settings;
+  }
+
+  List<Move> moves() {
+    return moves;
+  }
+
+  Settings settings() {
+    return settings;
+  }
+
+  Game game(Move m) {
+    return games.get(m.game());
+  }
+
+  Rink rink(Move m) {
+    return game(m).rink();
+  }
+
+  String opponent(Move m) {
+    return game(m).opponentOf(m.team().orElseThrow());
+  }
+
+  /** Consecutive moves of one game and period, as index pairs from (inclusive) to (exclusive). */
+  List<int[]> periods() {
+    List<int[]> out = new ArrayList<>();
+    int from = 0;
+    for (int i = 1; i <= moves.size(); i++) {
+      if (i == moves.size() || !moves.get(i).samePlay(moves.get(from))) {
+        out.add(new int[] {from, i});
+        from = i;
+      }
+    }
+    return out;
+  }
+
+  /** The move after one; every period ends with a stop, so a touch always has one. */
+  Move next(Move m) {
+    return moves.get(m.index() + 1);
+  }
+
+  /** The next draw of the same period. */
+  Optional<Move> nextFaceoff(Move from) {
+    for (int i = from.index() + 1; i < moves.size() && moves.get(i).samePlay(from); i++) {
+      if (moves.get(i).kind() == Move.Kind.FACEOFF) {
+        return Optional.of(moves.get(i));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The last move of the period of a move: its end. */
+  Move periodEnd(Move from) {
+    int i = from.index();
+    while (i + 1 < moves.size() && moves.get(i + 1).samePlay(from)) {
+      i++;
+    }
+    return moves.get(i);
+  }
+
+  /** Whether a place lies in a team's own zone; empty when the sheet gives no place. */
+  Optional<Boolean> inOwnZone(Move m, String team) {
+    OptionalDouble x = m.x(team);
+    return x.isEmpty() ? Optional.empty() : Optional.of(rink(m).inOwnZone(x.getAsDouble()));
+  }
+
+  /** Whether a place is known and lies in a team's own zone. */
+  boolean surelyInOwnZone(Move m, String team) {
+    return inOwnZone(m, team).orElse(false);
+  }
+
+  /** Whether the puck touched the red line or was past it; empty when the sheet gives no place. */
+  Optional<Boolean> atOrPastCenter(Move m, String team) {
+    OptionalDouble x = m.x(team);
+    return x.isEmpty()
+        ? Optional.empty()
+        : Optional.of(rink(m).shortOfCenter(x.getAsDouble()) <= 0);
+  }
+
+  /** Metres short of center, for a puck let go before it touched the red line; empty otherwise. */
+  OptionalDouble shortOfCenter(Move m) {
+    if (!m.release() || m.x().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double s = rink(m).shortOfCenter(m.x().getAsDouble());
+    return s > 0 ? OptionalDouble.of(s) : OptionalDouble.empty();
+  }
+
+  /** Metres along the rink from a move to the far goal line. */
+  double toFarGoalLine(Move m) {
+    return rink(m).goalLine() - m.x().orElseThrow();
+  }
+
+  /** Whether the time between two moves lets a puck go from the first to the far goal line. */
+  boolean timeToGoTheLength(Move release, Move until) {
+    return release.x().isPresent()
+        && settings
+            .travel()
+            .fits(
+                Math.max(0, toFarGoalLine(release)),
+                until.elapsed() - release.elapsed(),
+                game(release).clockStep());
+  }
+
+  /**
+   * What to say of a place that the sheet's step cannot put on one side of a line: within half a
+   * step of the red line or of the own blue line.
+   */
+  Optional<String> lineNote(Move m) {
+    if (m.x().isEmpty()) {
+      return Optional.empty();
+    }
+    double x = m.x().getAsDouble();
+    double half = game(m).placeStep() / 2;
+    Rink rink = rink(m);
+    double slack = half + 1e-9;
+    if (Math.abs(x) <= rink.redLineHalfWidth() + slack) {
+      return Optional.of("on the red line");
+    }
+    double outer = -rink.blueLineNeutralEdge();
+    if (x <= outer + slack && x >= outer - rink.blueLineWidth() - slack) {
+      return Optional.of("on the blue line");
+    }
+    return Optional.empty();
+  }
+
+  /** Index of the last move in a range that satisfies nothing more than being a control touch. */
+  OptionalInt lastControlBefore(Move m) {
+    for (int i = m.index() - 1; i >= 0 && moves.get(i).samePlay(m); i--) {
+      if (moves.get(i).control()) {
+        return OptionalInt.of(i);
+      }
+      if (moves.get(i).kind() == Move.Kind.FACEOFF) {
+        return OptionalInt.empty();
+      }
+    }
+    return OptionalInt.empty();
+  }
+}

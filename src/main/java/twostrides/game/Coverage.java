@@ -1,0 +1,115 @@
+package twostrides.game;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * What a season's sheets hold, and what the missing columns cost.
+ *
+ * @param present one line each: games, rows by action
+ * @param costs missing column to what it costs, in the order of the documentation
+ */
+public record Coverage(List<String> present, Map<String, String> costs) {
+
+  /** Copies. */
+  public Coverage {
+    present = List.copyOf(present);
+    costs = new LinkedHashMap<>(costs);
+  }
+
+  /**
+   * Looks at what was read.
+   *
+   * @param season the season
+   * @param columns our columns that some sheet can fill
+   * @param tags whether the sheets are tag sheets
+   */
+  public static Coverage of(Season season, Set<String> columns, boolean tags) {
+    List<String> present = new ArrayList<>();
+    Map<String, String> costs = new LinkedHashMap<>();
+    if (!season.games().isEmpty()) {
+      play(season, present);
+    }
+    season.tagged().forEach(g -> present.add(g.id() + ": " + g.exits().size() + " tagged exits"));
+    (tags ? tagCosts() : playCosts())
+        .forEach(
+            (column, cost) -> {
+              if (!columns.contains(column)) {
+                costs.put(column, cost);
+              }
+            });
+    boolean stops =
+        season.games().stream()
+            .anyMatch(g -> g.rows().stream().anyMatch(r -> r.action() == Action.STOPPAGE));
+    if (!season.games().isEmpty() && !stops) {
+      costs.put(
+          "rows with action stoppage",
+          "what stopped play is worked out from the next face-off; where it cannot be, the cause says unknown");
+    }
+    return new Coverage(present, costs);
+  }
+
+  private static void play(Season season, List<String> present) {
+    Map<Action, Integer> actions = new TreeMap<>();
+    int placed = 0;
+    int rows = 0;
+    for (Game g : season.games()) {
+      present.add(
+          g.id()
+              + ": "
+              + g.home()
+              + ", "
+              + g.away()
+              + ", "
+              + g.rows().size()
+              + " rows, "
+              + g.rows().stream().mapToInt(PlayRow::period).distinct().count()
+              + " periods");
+      for (PlayRow r : g.rows()) {
+        actions.merge(r.action(), 1, Integer::sum);
+        rows++;
+        placed += r.place().isPresent() ? 1 : 0;
+      }
+    }
+    List<String> words = new ArrayList<>();
+    actions.forEach((a, n) -> words.add(a.word() + " " + n));
+    present.add("rows by action: " + String.join(", ", words));
+    present.add("rows with a place: " + placed + " of " + rows);
+  }
+
+  private static Map<String, String> playCosts() {
+    Map<String, String> c = new LinkedHashMap<>();
+    c.put(SheetForms.X, "without places no exit can be found; only rows are counted");
+    c.put(
+        SheetForms.TO_X,
+        "where a pass was received is read from the next touch; more exits say \"moved, means unknown\"");
+    c.put(SheetForms.PLAYER, "no player pages, and a carry cannot be told from a teammate's touch");
+    c.put(
+        SheetForms.OUTCOME,
+        "whether a pass was received is read from the next touch; goals are not seen");
+    c.put(SheetForms.SKATERS_FOR, "strength is unknown, and icing is not inferred");
+    c.put(SheetForms.SKATERS_AGAINST, "strength is unknown, and icing is not inferred");
+    c.put(SheetForms.NET_FOR, "an empty net is read from a sixth skater only");
+    c.put(SheetForms.PRESSURE, "time to gain center will be inferred");
+    c.put(SheetForms.VIDEO, "rows cannot be found on the video");
+    c.put(SheetForms.DATE, "games are listed by id, not by date");
+    return c;
+  }
+
+  private static Map<String, String> tagCosts() {
+    Map<String, String> c = new LinkedHashMap<>();
+    c.put(SheetForms.AT_CENTER, "carries over center cannot be told from carries released short");
+    c.put(SheetForms.STRENGTH, "strength is unknown");
+    c.put(SheetForms.X, "no release map, and how short of center is not known");
+    c.put(SheetForms.ENDED, "restarts and icings are not known");
+    c.put(SheetForms.PLAYER, "no player pages");
+    c.put(SheetForms.PRESSURE, "time to gain center will be inferred");
+    c.put(SheetForms.VIDEO, "rows cannot be found on the video");
+    c.put(SheetForms.DATE, "games are listed by id, not by date");
+    return c;
+  }
+}

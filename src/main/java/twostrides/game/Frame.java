@@ -1,0 +1,131 @@
+package twostrides.game;
+
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import twostrides.rink.Place;
+import twostrides.rink.Rink;
+import twostrides.rink.Units;
+import twostrides.sheet.SheetMap;
+
+/**
+ * How a sheet writes its clock and its places, and the way from there to the program's frame:
+ * seconds of play since the period began, metres from center ice with +x the acting team's attack
+ * and +y to its left.
+ *
+ * @param countsDown whether the clock shows the time left
+ * @param periodLength seconds of a regular period
+ * @param clockStep smallest step of the clock in seconds, where the map says it
+ * @param placeStep smallest step of places in the sheet's unit, where the map says it
+ * @param unit unit of places
+ * @param view whose attack is toward +x
+ * @param centerX where the sheet puts center ice, in its unit
+ * @param centerY where the sheet puts center ice, in its unit
+ * @param yLeft whether y grows to the left of the attack
+ * @param homePlusX periods in which the home team attacks +x, for a fixed view
+ * @param rink the rink's lengths
+ * @param dateForm form of dates
+ */
+record Frame(
+    boolean countsDown,
+    double periodLength,
+    OptionalDouble clockStep,
+    OptionalDouble placeStep,
+    Units unit,
+    View view,
+    double centerX,
+    double centerY,
+    boolean yLeft,
+    Set<Integer> homePlusX,
+    Rink rink,
+    DateTimeFormatter dateForm) {
+
+  /** Whose attack is toward +x. */
+  enum View {
+    ACTING_TEAM,
+    HOME_TEAM,
+    RINK_FIXED
+  }
+
+  /** A regular period of 20 minutes, in seconds (all books read). */
+  static final double TWENTY_MINUTES = 1200;
+
+  /**
+   * Periods in which the home team attacks +x when a map for a fixed view does not say: 1, 3 and
+   * on. Assumed.
+   */
+  private static final List<Integer> ODD = List.of(1, 3, 5, 7, 9, 11, 13, 15, 17, 19);
+
+  static Frame of(SheetMap map) {
+    return new Frame(
+        map.text("clock", "direction").orElse("down").equals("down"),
+        map.number("clock", "period_length_s").orElse(TWENTY_MINUTES),
+        map.number("clock", "step_s"),
+        map.number("place", "step"),
+        map.text("place", "unit").orElse("m").equals("ft") ? Units.FOOT : Units.METRE,
+        switch (map.text("place", "view").orElse("acting_team")) {
+          case "home_team" -> View.HOME_TEAM;
+          case "rink_fixed" -> View.RINK_FIXED;
+          default -> View.ACTING_TEAM;
+        },
+        map.number("place", "center_x").orElse(0),
+        map.number("place", "center_y").orElse(0),
+        map.text("place", "y_left").orElse("up").equals("up"),
+        Set.copyOf(map.wholeNumbers("place", "home_attacks_plus_x_in").orElse(ODD)),
+        map.text("rink", "name").orElse("nhl").equals("iihf")
+            ? Rink.INTERNATIONAL
+            : Rink.NORTH_AMERICAN,
+        map.text("date", "form")
+            .map(DateTimeFormatter::ofPattern)
+            .orElse(DateTimeFormatter.ISO_LOCAL_DATE));
+  }
+
+  /**
+   * A place as the sheet writes it, in the acting team's frame.
+   *
+   * @param writtenX along the rink, in the sheet's unit
+   * @param writtenY across the rink, in the sheet's unit
+   * @param actingIsHome whether the acting team is the home team
+   * @param period period, from 1
+   */
+  Place place(double writtenX, double writtenY, boolean actingIsHome, int period) {
+    double x = unit.toMetres(writtenX - centerX);
+    double y = unit.toMetres(writtenY - centerY) * (yLeft ? 1 : -1);
+    boolean turned =
+        switch (view) {
+          case ACTING_TEAM -> false;
+          case HOME_TEAM -> !actingIsHome;
+          case RINK_FIXED -> actingIsHome != homePlusX.contains(period);
+        };
+    Place here = new Place(x + 0.0, y + 0.0);
+    return turned ? here.seenByOpponent() : here;
+  }
+
+  /**
+   * Seconds of play since the period began.
+   *
+   * @param written the clock in seconds
+   */
+  double elapsed(double written) {
+    return countsDown ? periodLength - written : written;
+  }
+
+  /**
+   * The clock's step in seconds: the map's, or what the written decimals show.
+   *
+   * @param decimals most decimals written
+   */
+  double clockStep(int decimals) {
+    return clockStep.orElse(Math.pow(10, -decimals));
+  }
+
+  /**
+   * The step of places in metres: the map's, or what the written decimals show.
+   *
+   * @param decimals most decimals written
+   */
+  double placeStep(int decimals) {
+    return unit.toMetres(placeStep.orElse(Math.pow(10, -decimals)));
+  }
+}

@@ -1,0 +1,49 @@
+package twostrides.game;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import twostrides.rink.Rink;
+
+/**
+ * One game: its rows in the order of play.
+ *
+ * @param id id in the sheets
+ * @param date day of the game, where the sheet has it
+ * @param home the home team where the sheet says so, else the first of the two by name
+ * @param away the other team
+ * @param rink the rink's lengths
+ * @param clockStep smallest step of the clock as written, in seconds: a gap read from it is off by
+ *     less than one step
+ * @param placeStep smallest step of places as written, in metres
+ * @param periodLength length of a regular period, in seconds
+ * @param rows the rows, ordered by period and clock, in the sheet's order within one clock reading
+ */
+public record Game(
+    String id,
+    Optional<LocalDate> date,
+    String home,
+    String away,
+    Rink rink,
+    double clockStep,
+    double placeStep,
+    double periodLength,
+    List<PlayRow> rows) {
+
+  /** Copies the rows and checks that the two teams differ. */
+  public Game {
+    rows = List.copyOf(rows);
+    if (home.equals(away)) {
+      throw new IllegalArgumentException("game " + id + " needs two teams, found only " + home);
+    }
+  }
+
+  /**
+   * The other team.
+   *
+   * @param team one of the two
+   */
+  public String opponentOf(String team) {
+    return team.equals(home) ? away : home;
+  }
+}

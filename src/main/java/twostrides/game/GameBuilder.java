@@ -1,0 +1,176 @@
+package twostrides.game;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
+import twostrides.sheet.DoubtfulRow;
+import twostrides.sheet.Problem;
+
+/**
+ * Puts the rows of one game together: its two teams, its order of play, its steps. Rows of a third
+ * team, or against the clock, are set aside here.
+ */
+final class GameBuilder {
+
+  /** Farther apart than any clock reading, so that periods order before clocks. */
+  private static final double PERIOD_APART = 1e6;
+
+  private final String id;
+  private final Frame frame;
+  private final List<DoubtfulRow> doubtful;
+
+  GameBuilder(String id, Frame frame, List<DoubtfulRow> doubtful) {
+    this.id = id;
+    this.frame = frame;
+    this.doubtful = doubtful;
+  }
+
+  /** The game, or empty when no two teams act in it. */
+  Optional<Game> play(List<ReadRow<PlayRow>> read) {
+    List<ReadRow<PlayRow>> rows =
+        inOrder(read, r -> r.row().period() * PERIOD_APART + r.row().elapsed());
+    List<String> teams = teams(rows);
+    if (teams.size() < 2) {
+      for (ReadRow<PlayRow> r : rows) {
+        doubtful.add(
+            new DoubtfulRow(
+                r.source(),
+                List.of(
+                    new Problem(
+                        r.source().file(),
+                        r.source().line(),
+                        SheetForms.TEAM,
+                        r.row().team().orElse(""),
+                        "two teams in game " + id,
+                        "add the other team's rows, or name both teams in home and away"))));
+      }
+      return Optional.empty();
+    }
+    Set<String> two = new HashSet<>(teams);
+    List<PlayRow> kept = new ArrayList<>();
+    for (ReadRow<PlayRow> r : rows) {
+      Optional<String> team = r.row().team();
+      if (team.isEmpty() || two.contains(team.get())) {
+        kept.add(r.row());
+      } else {
+        doubtful.add(
+            new DoubtfulRow(
+                r.source(),
+                List.of(
+                    new Problem(
+                        r.source().file(),
+                        r.source().line(),
+                        SheetForms.TEAM,
+                        team.get(),
+                        "one of the two teams of game " + id + ": " + String.join(", ", teams),
+                        "correct the name, or give the row its own game"))));
+      }
+    }
+    return Optional.of(
+        new Game(
+            id,
+            date(rows),
+            teams.get(0),
+            teams.get(1),
+            frame.rink(),
+            frame.clockStep(rows.stream().mapToInt(r -> r.about().clockDecimals()).max().orElse(0)),
+            frame.placeStep(rows.stream().mapToInt(r -> r.about().placeDecimals()).max().orElse(0)),
+            frame.periodLength(),
+            kept));
+  }
+
+  /**
+   * The tagged game; tags are sorted by the clock, since nothing depends on what stands between
+   * them.
+   */
+  TaggedGame tags(List<ReadRow<TaggedExit>> rows) {
+    List<TaggedExit> exits =
+        rows.stream()
+            .map(ReadRow::row)
+            .sorted(
+                Comparator.comparingInt(TaggedExit::period)
+                    .thenComparingDouble(TaggedExit::elapsed))
+            .toList();
+    return new TaggedGame(
+        id,
+        date(rows),
+        frame.rink(),
+        frame.placeStep(rows.stream().mapToInt(r -> r.about().placeDecimals()).max().orElse(0)),
+        frame.periodLength(),
+        exits);
+  }
+
+  private static <T> Optional<LocalDate> date(List<ReadRow<T>> rows) {
+    return rows.stream().map(r -> r.about().date()).flatMap(Optional::stream).findFirst();
+  }
+
+  /** Home and away as the sheet names them, or the two teams that act most, by name. */
+  private static List<String> teams(List<ReadRow<PlayRow>> rows) {
+    Optional<String> home =
+        rows.stream().map(r -> r.about().home()).flatMap(Optional::stream).findFirst();
+    Optional<String> away =
+        rows.stream().map(r -> r.about().away()).flatMap(Optional::stream).findFirst();
+    if (home.isPresent() && away.isPresent() && !home.equals(away)) {
+      return List.of(home.get(), away.get());
+    }
+    Map<String, Integer> counts = new TreeMap<>();
+    for (ReadRow<PlayRow> r : rows) {
+      r.row().team().ifPresent(t -> counts.merge(t, 1, Integer::sum));
+    }
+    List<String> most =
+        counts.entrySet().stream()
+            .sorted(
+                Map.Entry.<String, Integer>comparingByValue(Comparator.reverseOrder())
+                    .thenComparing(Map.Entry.comparingByKey()))
+            .limit(2)
+            .map(Map.Entry::getKey)
+            .sorted()
+            .toList();
+    if (home.isPresent() && most.size() == 2 && most.get(1).equals(home.get())) {
+      return List.of(most.get(1), most.get(0));
+    }
+    return most;
+  }
+
+  private <T> List<ReadRow<T>> inOrder(
+      List<ReadRow<T>> rows, ToDoubleFunction<ReadRow<T>> instant) {
+    double[] times = rows.stream().mapToDouble(instant).toArray();
+    boolean[] against = OrderOfPlay.against(times);
+    List<ReadRow<T>> kept = new ArrayList<>();
+    for (int i = 0; i < against.length; i++) {
+      if (!against[i]) {
+        kept.add(rows.get(i));
+        continue;
+      }
+      ReadRow<T> r = rows.get(i);
+      String neighbours =
+          OrderOfPlay.keptAround(against, i).stream()
+              .map(k -> String.format(Locale.ROOT, "line %d", rows.get(k).source().line()))
+              .reduce((a, b) -> a + " and " + b)
+              .orElse("the rows around it");
+      doubtful.add(
+          new DoubtfulRow(
+              r.source(),
+              List.of(
+                  new Problem(
+                      r.source().file(),
+                      r.source().line(),
+                      SheetForms.CLOCK,
+                      r.source().cell(SheetForms.CLOCK).map(c -> c.text()).orElse(""),
+                      "a period and clock that follow on "
+                          + neighbours
+                          + ": the clock ran backward",
+                      "correct the period or the clock; if the whole sheet is sorted otherwise, sort it by period"
+                          + " and clock"))));
+    }
+    return kept;
+  }
+}

@@ -1,0 +1,68 @@
+package twostrides.game;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import twostrides.rink.Place;
+
+/**
+ * One row of a play sheet in the program's frame and clock.
+ *
+ * @param period period, from 1
+ * @param elapsed seconds of play since the period began
+ * @param team the acting team, empty only for a stoppage that is called on nobody
+ * @param player who acts
+ * @param otherPlayer who was to receive, or who lost the draw
+ * @param action what was done
+ * @param outcome how it went
+ * @param place where, metres, acting team's frame
+ * @param target where a pass was meant to go, same frame
+ * @param manpower who was on the ice
+ * @param stop why play stopped, for a stoppage
+ * @param penalty what was called, for a penalty
+ * @param pressure how close the nearest checker was
+ * @param video second of the video
+ * @param sheet file name
+ * @param line line of the sheet, header included
+ */
+public record PlayRow(
+    int period,
+    double elapsed,
+    Optional<String> team,
+    Optional<String> player,
+    Optional<String> otherPlayer,
+    Action action,
+    Optional<Outcome> outcome,
+    Optional<Place> place,
+    Optional<Place> target,
+    Manpower manpower,
+    Optional<StopReason> stop,
+    Optional<PenaltyKind> penalty,
+    Optional<Pressure> pressure,
+    OptionalDouble video,
+    String sheet,
+    long line) {
+
+  /** Rejects rows that no reader may build. */
+  public PlayRow {
+    if (action.needsTeam() && team.isEmpty()) {
+      throw new IllegalArgumentException("a row with action " + action.word() + " needs a team");
+    }
+    if (!Double.isFinite(elapsed) || elapsed < 0) {
+      throw new IllegalArgumentException("elapsed must be 0 s or more, not " + elapsed);
+    }
+  }
+
+  /** Whether the acting team has the puck under control in this row. */
+  public boolean control() {
+    return action.control()
+        || (action == Action.ENTRY && outcome.equals(Optional.of(Outcome.CARRIED)));
+  }
+
+  /**
+   * Whether the row says no more than a release or pass before it: an entry of a puck already under
+   * way.
+   */
+  public boolean repeats() {
+    return action == Action.ENTRY && !outcome.equals(Optional.of(Outcome.CARRIED));
+  }
+}

@@ -1,0 +1,247 @@
+package twostrides.game;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import twostrides.rink.Place;
+import twostrides.rink.Rink;
+import twostrides.sheet.Cell;
+import twostrides.sheet.DoubtfulCellException;
+import twostrides.sheet.Problem;
+import twostrides.sheet.SheetRow;
+
+/**
+ * Reads the cells of one row and collects what is doubtful about them, so that a row with three bad
+ * cells is reported three times and set aside once.
+ */
+final class RowReader {
+
+  private static final Pattern MINUTES = Pattern.compile("(\\d{1,3}):([0-5]\\d(?:[.,]\\d{1,3})?)");
+
+  /**
+   * Places up to this far outside the boards are a slip of the pointer, farther is an error:
+   * metres, assumed.
+   */
+  private static final double BOARD_SLACK = 0.5;
+
+  private static final int MOST_PERIODS = 20;
+  private static final int LEAST_SKATERS = 3;
+  private static final int MOST_SKATERS = 6;
+
+  /** Longest video in seconds: a day. Assumed. */
+  private static final double MOST_VIDEO = 86_400;
+
+  private static final Map<String, Boolean> YES_NO = yesNo();
+
+  private final SheetRow row;
+  private final Frame frame;
+  private final List<Problem> problems = new ArrayList<>();
+  private int clockDecimals;
+  private int placeDecimals;
+
+  RowReader(SheetRow row, Frame frame) {
+    this.row = row;
+    this.frame = frame;
+  }
+
+  List<Problem> problems() {
+    return problems;
+  }
+
+  /** Decimals written in the clock. */
+  int clockDecimals() {
+    return clockDecimals;
+  }
+
+  /** Most decimals written in a place. */
+  int placeDecimals() {
+    return placeDecimals;
+  }
+
+  private static int decimals(String written) {
+    int mark = Math.max(written.lastIndexOf('.'), written.lastIndexOf(','));
+    return mark < 0 ? 0 : written.length() - mark - 1;
+  }
+
+  private static Map<String, Boolean> yesNo() {
+    Map<String, Boolean> words = new LinkedHashMap<>();
+    words.put("yes", true);
+    words.put("no", false);
+    return words;
+  }
+
+  /** What a cell is read as. */
+  private interface Reading<T> {
+    T of(Cell cell) throws DoubtfulCellException;
+  }
+
+  private <T> Optional<T> read(String column, Reading<T> reading) {
+    Optional<Cell> cell = row.cell(column);
+    if (cell.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(reading.of(cell.get()));
+    } catch (DoubtfulCellException e) {
+      problems.add(e.problem());
+      return Optional.empty();
+    }
+  }
+
+  private void missing(String column, String expected) {
+    problems.add(
+        new Problem(
+            row.file(),
+            row.line(),
+            column,
+            "",
+            expected,
+            "fill in the cell; until then the row is set aside"));
+  }
+
+  Optional<String> text(String column) {
+    return row.cell(column).map(Cell::text);
+  }
+
+  Optional<String> requiredText(String column, String expected) {
+    Optional<String> t = text(column);
+    if (t.isEmpty()) {
+      missing(column, expected);
+    }
+    return t;
+  }
+
+  <T> Optional<T> word(String column, Map<String, T> words) {
+    return read(column, c -> c.oneOf(words));
+  }
+
+  <T> Optional<T> requiredWord(String column, Map<String, T> words) {
+    if (row.cell(column).isEmpty()) {
+      missing(column, "one of " + String.join(", ", words.keySet()));
+    }
+    return word(column, words);
+  }
+
+  Optional<Integer> period() {
+    if (row.cell(SheetForms.PERIOD).isEmpty()) {
+      missing(SheetForms.PERIOD, "a whole number from 1 to " + MOST_PERIODS);
+    }
+    return read(SheetForms.PERIOD, c -> c.wholeNumber(1, MOST_PERIODS));
+  }
+
+  /** Seconds of play since the period began. */
+  Optional<Double> elapsed() {
+    if (row.cell(SheetForms.CLOCK).isEmpty()) {
+      missing(SheetForms.CLOCK, "a clock such as 13:07, or seconds");
+    }
+    return read(SheetForms.CLOCK, this::clock).map(frame::elapsed);
+  }
+
+  private double clock(Cell cell) throws DoubtfulCellException {
+    clockDecimals = decimals(cell.text());
+    Matcher m = MINUTES.matcher(cell.text());
+    if (!m.matches()) {
+      return cell.number(0, frame.periodLength());
+    }
+    double seconds =
+        60.0 * Integer.parseInt(m.group(1)) + Double.parseDouble(m.group(2).replace(',', '.'));
+    if (seconds > frame.periodLength()) {
+      throw new DoubtfulCellException(
+          cell.problem(
+              "a clock from 0:00 to " + minutes(frame.periodLength()),
+              "correct the clock, or set clock.period_length_s in the sheet map"));
+    }
+    return seconds;
+  }
+
+  private static String minutes(double seconds) {
+    long s = Math.round(seconds);
+    return s / 60 + ":" + String.format(java.util.Locale.ROOT, "%02d", s % 60);
+  }
+
+  OptionalInt skaters(String column) {
+    return read(column, c -> c.wholeNumber(LEAST_SKATERS, MOST_SKATERS))
+        .map(OptionalInt::of)
+        .orElse(OptionalInt.empty());
+  }
+
+  Optional<Boolean> yesOrNo(String column) {
+    return word(column, YES_NO);
+  }
+
+  OptionalDouble video() {
+    return read(SheetForms.VIDEO, c -> c.number(0, MOST_VIDEO))
+        .map(OptionalDouble::of)
+        .orElse(OptionalDouble.empty());
+  }
+
+  Optional<LocalDate> date() {
+    return read(
+        SheetForms.DATE,
+        c -> {
+          try {
+            return LocalDate.parse(c.text(), frame.dateForm());
+          } catch (DateTimeException e) {
+            throw new DoubtfulCellException(
+                c.problem(
+                    "a date such as " + LocalDate.of(2031, 10, 4).format(frame.dateForm()),
+                    "correct the date, or set date.form in the sheet map"));
+          }
+        });
+  }
+
+  /**
+   * A place from two columns; both empty is no place, one alone is a problem.
+   *
+   * @param xColumn column along the rink
+   * @param yColumn column across the rink
+   * @param actingIsHome whether the acting team is the home team
+   * @param period period of the row
+   */
+  Optional<Place> place(String xColumn, String yColumn, boolean actingIsHome, int period) {
+    Optional<Cell> x = row.cell(xColumn);
+    Optional<Cell> y = row.cell(yColumn);
+    if (x.isEmpty() && y.isEmpty()) {
+      return Optional.empty();
+    }
+    if (x.isEmpty() || y.isEmpty()) {
+      missing(x.isEmpty() ? xColumn : yColumn, "a place needs both its numbers");
+      return Optional.empty();
+    }
+    double wide = 10_000;
+    Optional<Double> px = read(xColumn, c -> c.number(-wide, wide));
+    Optional<Double> py = read(yColumn, c -> c.number(-wide, wide));
+    if (px.isEmpty() || py.isEmpty()) {
+      return Optional.empty();
+    }
+    placeDecimals =
+        Math.max(placeDecimals, Math.max(decimals(x.get().text()), decimals(y.get().text())));
+    Place p = frame.place(px.get(), py.get(), actingIsHome, period);
+    Rink rink = frame.rink();
+    outside(x.get(), p.x(), rink.length() / 2, "along the rink");
+    outside(y.get(), p.y(), rink.width() / 2, "across the rink");
+    return Optional.of(p);
+  }
+
+  private void outside(Cell cell, double metres, double most, String direction) {
+    if (Math.abs(metres) > most + BOARD_SLACK) {
+      problems.add(
+          cell.problem(
+              String.format(
+                  java.util.Locale.ROOT,
+                  "a place %s inside the boards, at most %.1f m (%.0f ft) from center",
+                  direction,
+                  most,
+                  twostrides.rink.Units.FOOT.fromMetres(most)),
+              "correct the place, or check place.unit, place.center_x and place.center_y in the sheet map"));
+    }
+  }
+}

@@ -1,0 +1,172 @@
+package twostrides.game;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import twostrides.sheet.DoubtfulRow;
+import twostrides.sheet.Sheet;
+import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetReader;
+
+/**
+ * Reads sheets into games. A file that cannot be read at all stops the reading, or is set aside
+ * whole when the caller says so; a doubtful row is set aside and the reading goes on.
+ */
+public final class SeasonReader {
+
+  private final Optional<SheetMap> map;
+  private final boolean keepGoing;
+  private final Map<String, List<ReadRow<PlayRow>>> playRows = new LinkedHashMap<>();
+  private final Map<String, List<ReadRow<TaggedExit>>> tagRows = new LinkedHashMap<>();
+  private final Map<String, Frame> frames = new HashMap<>();
+  private final Map<String, String> sheetOfPeriod = new HashMap<>();
+  private final List<DoubtfulRow> setAside = new ArrayList<>();
+  private final List<SheetException> unreadable = new ArrayList<>();
+  private int rowsRead;
+
+  private SeasonReader(Optional<SheetMap> map, boolean keepGoing) {
+    this.map = map;
+    this.keepGoing = keepGoing;
+  }
+
+  /**
+   * Reads files in their order.
+   *
+   * @param files sheets
+   * @param map the sheet map, if the sheets need one
+   * @param keepGoing whether a file that cannot be read is set aside whole instead of stopping the
+   *     run
+   * @param eachFile told the number of files read so far, for a progress line
+   * @throws SheetException when a file cannot be read and {@code keepGoing} is off, or one period
+   *     of a game stands in two sheets
+   */
+  public static Season read(
+      List<Path> files, Optional<SheetMap> map, boolean keepGoing, Consumer<Integer> eachFile)
+      throws SheetException {
+    SeasonReader reader = new SeasonReader(map, keepGoing);
+    for (int i = 0; i < files.size(); i++) {
+      reader.file(files.get(i));
+      eachFile.accept(i + 1);
+    }
+    return reader.season();
+  }
+
+  private void file(Path file) throws SheetException {
+    Sheet sheet;
+    SheetMap used;
+    Frame frame;
+    try {
+      used = map.isPresent() ? map.get() : plainMapFor(file);
+      frame = frame(used);
+      sheet = SheetReader.read(file, used);
+    } catch (SheetException e) {
+      if (!keepGoing) {
+        throw e;
+      }
+      unreadable.add(e);
+      return;
+    }
+    rowsRead += sheet.rowsRead();
+    setAside.addAll(sheet.setAside());
+    if (used.schema().equals(SheetForms.TAG)) {
+      TagRows rows = new TagRows(frame, sheet.name(), sheet.stem(), setAside);
+      take(sheet, tagRows, r -> rows.read(r), frame, t -> t.period());
+    } else {
+      PlayRows rows = new PlayRows(frame, sheet.name(), sheet.stem(), setAside);
+      take(sheet, playRows, r -> rows.read(r), frame, t -> t.period());
+    }
+  }
+
+  /**
+   * The map of a sheet that is written in one of our own formats: a sheet with a way_out column is
+   * a tag sheet.
+   *
+   * @param file the sheet
+   * @throws SheetException when the file has no readable header
+   */
+  public static SheetMap plainMapFor(Path file) throws SheetException {
+    boolean tags =
+        SheetReader.headers(file).stream()
+            .anyMatch(h -> h.strip().equalsIgnoreCase(SheetForms.WAY_OUT));
+    return SheetMap.plain(tags ? SheetForms.TAG : SheetForms.PLAY);
+  }
+
+  private static Frame frame(SheetMap map) throws SheetException {
+    try {
+      return Frame.of(map);
+    } catch (IllegalArgumentException e) {
+      throw SheetException.ofFile(
+          map.name(),
+          "date.form = \"" + map.text("date", "form").orElse("") + "\"",
+          "a form of dates such as dd.MM.yyyy",
+          "Correct date.form in the sheet map: d is the day, M the month, y the year.");
+    }
+  }
+
+  private interface Reading<T> {
+    Optional<ReadRow<T>> of(twostrides.sheet.SheetRow row);
+  }
+
+  private interface PeriodOf<T> {
+    int of(T row);
+  }
+
+  private <T> void take(
+      Sheet sheet,
+      Map<String, List<ReadRow<T>>> rowsByGame,
+      Reading<T> reading,
+      Frame frame,
+      PeriodOf<T> periodOf)
+      throws SheetException {
+    Set<String> periodsHere = new HashSet<>();
+    for (twostrides.sheet.SheetRow source : sheet.rows()) {
+      Optional<ReadRow<T>> read = reading.of(source);
+      if (read.isEmpty()) {
+        continue;
+      }
+      ReadRow<T> r = read.get();
+      String period = r.gameId() + ", period " + periodOf.of(r.row());
+      if (periodsHere.add(period)) {
+        String other = sheetOfPeriod.putIfAbsent(period, source.file());
+        if (other != null) {
+          throw SheetException.atLine(
+              source.file(),
+              source.line(),
+              "rows of game " + period + ", which stands in " + other + " too",
+              "each period of a game in one sheet",
+              "Leave one of the two sheets out, or give the games different ids.");
+        }
+      }
+      frames.putIfAbsent(r.gameId(), frame);
+      rowsByGame.computeIfAbsent(r.gameId(), g -> new ArrayList<>()).add(r);
+    }
+  }
+
+  private Season season() {
+    List<Game> games = new ArrayList<>();
+    playRows.forEach(
+        (id, rows) ->
+            new GameBuilder(id, frames.get(id), setAside).play(rows).ifPresent(games::add));
+    List<TaggedGame> tagged = new ArrayList<>();
+    tagRows.forEach(
+        (id, rows) -> tagged.add(new GameBuilder(id, frames.get(id), setAside).tags(rows)));
+    Comparator<Optional<LocalDate>> byDate = Comparator.comparing(d -> d.orElse(LocalDate.MIN));
+    games.sort(Comparator.comparing(Game::date, byDate).thenComparing(Game::id));
+    tagged.sort(Comparator.comparing(TaggedGame::date, byDate).thenComparing(TaggedGame::id));
+    List<DoubtfulRow> ordered = new ArrayList<>(setAside);
+    ordered.sort(
+        Comparator.comparing((DoubtfulRow d) -> d.row().file())
+            .thenComparingLong(d -> d.row().line()));
+    return new Season(games, tagged, rowsRead, ordered, unreadable);
+  }
+}

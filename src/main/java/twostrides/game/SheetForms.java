@@ -1,0 +1,157 @@
+package twostrides.game;
+
+import static twostrides.sheet.SettingSpec.Kind.NUMBER;
+import static twostrides.sheet.SettingSpec.Kind.TEXT;
+import static twostrides.sheet.SettingSpec.Kind.WHOLE_NUMBERS;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import twostrides.sheet.ColumnSpec;
+import twostrides.sheet.SettingSpec;
+import twostrides.sheet.SheetSchema;
+
+/** The two sheet formats as declared to the sheet reader: docs/sheets.md in code. */
+public final class SheetForms {
+
+  static final String GAME = "game";
+  static final String DATE = "date";
+  static final String HOME = "home";
+  static final String AWAY = "away";
+  static final String OPPONENT = "opponent";
+  static final String VENUE = "venue";
+  static final String PERIOD = "period";
+  static final String CLOCK = "clock";
+  static final String TEAM = "team";
+  static final String PLAYER = "player";
+  static final String OTHER_PLAYER = "other_player";
+  static final String ACTION = "action";
+  static final String OUTCOME = "outcome";
+  static final String X = "x_m";
+  static final String Y = "y_m";
+  static final String TO_X = "to_x_m";
+  static final String TO_Y = "to_y_m";
+  static final String SKATERS_FOR = "skaters_for";
+  static final String SKATERS_AGAINST = "skaters_against";
+  static final String NET_FOR = "net_for_empty";
+  static final String NET_AGAINST = "net_against_empty";
+  static final String STOPPAGE = "stoppage";
+  static final String PENALTY = "penalty";
+  static final String PRESSURE = "pressure";
+  static final String VIDEO = "video_s";
+  static final String NOTE = "note";
+
+  static final String WAY_OUT = "way_out";
+  static final String AT_CENTER = "at_center";
+  static final String STRENGTH = "strength";
+  static final String NET_EMPTY = "net_empty";
+  static final String ENDED = "ended";
+
+  private static final List<SettingSpec> SETTINGS =
+      List.of(
+          new SettingSpec(
+              "clock",
+              "direction",
+              TEXT,
+              Set.of("down", "up"),
+              "whether the clock counts down or up"),
+          new SettingSpec(
+              "clock", "period_length_s", NUMBER, Set.of(), "length of a period in seconds"),
+          new SettingSpec(
+              "clock", "step_s", NUMBER, Set.of(), "smallest step of the clock in seconds"),
+          new SettingSpec("place", "unit", TEXT, Set.of("m", "ft"), "unit of places"),
+          new SettingSpec(
+              "place",
+              "view",
+              TEXT,
+              Set.of("acting_team", "home_team", "rink_fixed"),
+              "whose attack is toward +x"),
+          new SettingSpec(
+              "place",
+              "center_x",
+              NUMBER,
+              Set.of(),
+              "where the sheet puts center ice, in its unit"),
+          new SettingSpec(
+              "place",
+              "center_y",
+              NUMBER,
+              Set.of(),
+              "where the sheet puts center ice, in its unit"),
+          new SettingSpec(
+              "place",
+              "y_left",
+              TEXT,
+              Set.of("up", "down"),
+              "whether y grows (up) or falls (down) to the left of +x"),
+          new SettingSpec(
+              "place", "step", NUMBER, Set.of(), "smallest step of places, in the sheet's unit"),
+          new SettingSpec(
+              "place",
+              "home_attacks_plus_x_in",
+              WHOLE_NUMBERS,
+              Set.of(),
+              "periods in which the home team attacks +x, for rink_fixed"),
+          new SettingSpec("rink", "name", TEXT, Set.of("nhl", "iihf"), "the rink's lengths"),
+          new SettingSpec("date", "form", TEXT, Set.of(), "form of dates, such as dd.MM.yyyy"));
+
+  private static final List<ColumnSpec> GAME_COLUMNS =
+      List.of(
+          new ColumnSpec(GAME, false, "a game's id"),
+          new ColumnSpec(DATE, false, "a date such as 2031-10-04"),
+          new ColumnSpec(HOME, false, "a team's name"),
+          new ColumnSpec(AWAY, false, "a team's name"),
+          new ColumnSpec(OPPONENT, false, "the other team's name"),
+          new ColumnSpec(PERIOD, true, "a whole number from 1 to 20"),
+          new ColumnSpec(CLOCK, true, "a clock such as 13:07, or seconds"),
+          new ColumnSpec(PLAYER, false, "a player"),
+          new ColumnSpec(X, false, "a place along the rink"),
+          new ColumnSpec(Y, false, "a place across the rink"),
+          new ColumnSpec(PRESSURE, false, "none, light or heavy"),
+          new ColumnSpec(VIDEO, false, "seconds of video, 0 or more"),
+          new ColumnSpec(NOTE, false, "any text"));
+
+  /** The play sheet: one row a touch or stoppage. */
+  public static final SheetSchema PLAY =
+      new SheetSchema(
+          "play",
+          columns(
+              new ColumnSpec(VENUE, false, "home or away"),
+              new ColumnSpec(TEAM, true, "the acting team's name"),
+              new ColumnSpec(ACTION, true, "one of the action words"),
+              new ColumnSpec(OTHER_PLAYER, false, "a player"),
+              new ColumnSpec(OUTCOME, false, "one of the action's outcomes"),
+              new ColumnSpec(TO_X, false, "a place along the rink"),
+              new ColumnSpec(TO_Y, false, "a place across the rink"),
+              new ColumnSpec(SKATERS_FOR, false, "a whole number from 3 to 6"),
+              new ColumnSpec(SKATERS_AGAINST, false, "a whole number from 3 to 6"),
+              new ColumnSpec(NET_FOR, false, "yes or no"),
+              new ColumnSpec(NET_AGAINST, false, "yes or no"),
+              new ColumnSpec(STOPPAGE, false, "one of the stoppage words"),
+              new ColumnSpec(PENALTY, false, "one of the penalty words")),
+          SETTINGS);
+
+  /** The tag sheet: one row an exit. */
+  public static final SheetSchema TAG =
+      new SheetSchema(
+          "tag",
+          columns(
+              new ColumnSpec(TEAM, true, "the team's name"),
+              new ColumnSpec(WAY_OUT, true, "one of the way-out words"),
+              new ColumnSpec(AT_CENTER, false, "one of the at-center words"),
+              new ColumnSpec(STRENGTH, false, "even, shorthanded or power play"),
+              new ColumnSpec(NET_EMPTY, false, "none, own, opponent or both"),
+              new ColumnSpec(ENDED, false, "what came of it")),
+          SETTINGS);
+
+  /** Both formats. */
+  public static final List<SheetSchema> ALL = List.of(PLAY, TAG);
+
+  private SheetForms() {}
+
+  private static List<ColumnSpec> columns(ColumnSpec... more) {
+    List<ColumnSpec> all = new ArrayList<>(GAME_COLUMNS);
+    all.addAll(List.of(more));
+    return all;
+  }
+}

@@ -1,0 +1,108 @@
+package twostrides.game;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import twostrides.rink.Place;
+import twostrides.sheet.DoubtfulRow;
+import twostrides.sheet.SheetRow;
+
+/** Reads one row of a tag sheet. */
+final class TagRows {
+
+  /** The words of docs/sheets.md; the pipeline knows them by the same words. */
+  private static final Map<String, String> WAYS =
+      words("carry", "pass", "chip", "long clearance", "missed pass", "kept in");
+
+  private static final Map<String, String> CENTER =
+      words("gained", "released short", "lost short", "brought back", "stopped");
+
+  private final Frame frame;
+  private final String sheetName;
+  private final String fallbackGame;
+  private final List<DoubtfulRow> doubtful;
+
+  TagRows(Frame frame, String sheetName, String fallbackGame, List<DoubtfulRow> doubtful) {
+    this.frame = frame;
+    this.sheetName = sheetName;
+    this.fallbackGame = fallbackGame;
+    this.doubtful = doubtful;
+  }
+
+  private static Map<String, String> words(String... words) {
+    Map<String, String> map = new LinkedHashMap<>();
+    for (String w : words) {
+      map.put(w, w);
+    }
+    return map;
+  }
+
+  private static Map<String, Strength> strengths() {
+    Map<String, Strength> map = new LinkedHashMap<>();
+    for (Strength s : List.of(Strength.EVEN, Strength.SHORTHANDED, Strength.POWER_PLAY)) {
+      map.put(s.label(), s);
+    }
+    return map;
+  }
+
+  /** The row, or empty when it was set aside. */
+  Optional<ReadRow<TaggedExit>> read(SheetRow source) {
+    RowReader in = new RowReader(source, frame);
+    Optional<Integer> period = in.period();
+    Optional<Double> elapsed = in.elapsed();
+    Optional<String> team = in.requiredText(SheetForms.TEAM, "the team's name");
+    Optional<LocalDate> date = in.date();
+    Optional<String> home = in.text(SheetForms.HOME);
+    Optional<String> away = in.text(SheetForms.AWAY);
+    Optional<String> way = in.requiredWord(SheetForms.WAY_OUT, WAYS);
+    Optional<String> center = in.word(SheetForms.AT_CENTER, CENTER);
+    Optional<Strength> strength = in.word(SheetForms.STRENGTH, strengths());
+    Optional<NetEmpty> net = in.word(SheetForms.NET_EMPTY, NetEmpty.words());
+    Optional<TagEnd> ended = in.word(SheetForms.ENDED, TagEnd.words());
+    Optional<Pressure> pressure = in.word(SheetForms.PRESSURE, Pressure.words());
+    Optional<Place> place =
+        in.place(SheetForms.X, SheetForms.Y, team.equals(home), period.orElse(1));
+    var video = in.video();
+    boolean marked = way.isPresent() && (way.get().equals("carry") || way.get().equals("pass"));
+    if (center.isPresent() && way.isPresent() && !marked) {
+      in.problems()
+          .add(
+              source
+                  .cell(SheetForms.AT_CENTER)
+                  .orElseThrow()
+                  .problem(
+                      "nothing: only a carry or a pass has a mark at center",
+                      "empty the cell, or correct way_out"));
+    }
+    if (!in.problems().isEmpty()) {
+      doubtful.add(new DoubtfulRow(source, in.problems()));
+      return Optional.empty();
+    }
+    Optional<String> opponent =
+        in.text(SheetForms.OPPONENT)
+            .or(() -> team.equals(home) ? away : team.equals(away) ? home : Optional.empty());
+    TaggedExit exit =
+        new TaggedExit(
+            period.orElseThrow(),
+            elapsed.orElseThrow(),
+            team.orElseThrow(),
+            opponent,
+            in.text(SheetForms.PLAYER),
+            way.orElseThrow(),
+            center,
+            strength.orElse(Strength.UNKNOWN),
+            net,
+            place,
+            ended,
+            pressure,
+            video,
+            sheetName,
+            source.line());
+    ReadRow.AboutGame about =
+        new ReadRow.AboutGame(date, home, away, in.clockDecimals(), in.placeDecimals());
+    return Optional.of(
+        new ReadRow<>(source, in.text(SheetForms.GAME).orElse(fallbackGame), about, exit));
+  }
+}

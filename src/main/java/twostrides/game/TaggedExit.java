@@ -1,0 +1,42 @@
+package twostrides.game;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import twostrides.rink.Place;
+
+/**
+ * One row of a tag sheet: an exit as a video coordinator logged it. Words stay as tagged; the
+ * pipeline reads them.
+ *
+ * @param period period, from 1
+ * @param elapsed seconds of play since the period began
+ * @param team who leaves its zone
+ * @param opponent the other team, where known
+ * @param player who took it out
+ * @param wayOut one of the way-out words
+ * @param atCenter one of the at-center words
+ * @param strength manpower at the release
+ * @param netEmpty whose net was empty
+ * @param place where it was released, metres, team's frame
+ * @param ended what came of it
+ * @param pressure how close the nearest checker was
+ * @param video second of the video
+ * @param sheet file name
+ * @param line line of the sheet
+ */
+public record TaggedExit(
+    int period,
+    double elapsed,
+    String team,
+    Optional<String> opponent,
+    Optional<String> player,
+    String wayOut,
+    Optional<String> atCenter,
+    Strength strength,
+    Optional<NetEmpty> netEmpty,
+    Optional<Place> place,
+    Optional<TagEnd> ended,
+    Optional<Pressure> pressure,
+    OptionalDouble video,
+    String sheet,
+    long line) {}

@@ -1,0 +1,30 @@
+package twostrides.game;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import twostrides.rink.Rink;
+
+/**
+ * One game of tag rows.
+ *
+ * @param id id in the sheets
+ * @param date day of the game, where the sheet has it
+ * @param rink the rink's lengths
+ * @param placeStep smallest step of places as written, in metres
+ * @param periodLength length of a regular period, in seconds
+ * @param exits the tagged exits in the order of play
+ */
+public record TaggedGame(
+    String id,
+    Optional<LocalDate> date,
+    Rink rink,
+    double placeStep,
+    double periodLength,
+    List<TaggedExit> exits) {
+
+  /** Copies the exits. */
+  public TaggedGame {
+    exits = List.copyOf(exits);
+  }
+}

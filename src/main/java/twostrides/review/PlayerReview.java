@@ -1,0 +1,21 @@
+package twostrides.review;
+
+import java.util.List;
+
+/**
+ * One player of the season.
+ *
+ * @param number running number, from 1, used for file names
+ * @param team the player's team
+ * @param player the name as shown
+ * @param profile how the player leaves the zone
+ * @param releases the player's releases short of center, in the order of play
+ */
+public record PlayerReview(
+    int number, String team, String player, Profile profile, List<ReleaseLine> releases) {
+
+  /** Copies the list. */
+  public PlayerReview {
+    releases = List.copyOf(releases);
+  }
+}

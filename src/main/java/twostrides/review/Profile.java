@@ -1,0 +1,51 @@
+package twostrides.review;
+
+import java.util.List;
+import twostrides.rates.Count;
+
+/**
+ * How a team or a player leaves the zone.
+ *
+ * @param counts attempts by way out and strength; only those that occur
+ * @param marks releases short of center that have a place
+ * @param releases all releases short of center, with or without a place, and how many of them were
+ *     iced
+ */
+public record Profile(List<WayCount> counts, List<Mark> marks, Count releases) {
+
+  /** Copies the lists. */
+  public Profile {
+    counts = List.copyOf(counts);
+    marks = List.copyOf(marks);
+  }
+
+  /** All exit attempts. */
+  public int attempts() {
+    return counts.stream().mapToInt(WayCount::attempts).sum();
+  }
+
+  /** Icings that followed all attempts. */
+  public int icings() {
+    return counts.stream().mapToInt(WayCount::icings).sum();
+  }
+
+  /** Own-zone restarts of all attempts for which the sheet can say. */
+  public Count restarts() {
+    return counts.stream().map(WayCount::restarts).reduce(new Count(0, 0), Count::plus);
+  }
+
+  /** Attempts of one way out, all strengths together. */
+  public WayCount total(ShownWay way) {
+    return counts.stream()
+        .filter(c -> c.way() == way)
+        .reduce(
+            new WayCount(way, ShownStrength.UNKNOWN, new Count(0, 0), 0, 0),
+            (a, b) ->
+                new WayCount(
+                    way,
+                    ShownStrength.UNKNOWN,
+                    a.restarts().plus(b.restarts()),
+                    a.icings() + b.icings(),
+                    a.attempts() + b.attempts()));
+  }
+}

@@ -1,0 +1,66 @@
+package twostrides.review;
+
+import java.util.OptionalInt;
+import java.util.function.ToDoubleFunction;
+import twostrides.exits.Columns;
+
+/** Reads rows of the restarts and releases tables into the lines that pages show. */
+final class RestartLines {
+  private RestartLines() {}
+
+  static RestartLine line(TableRows r, ToDoubleFunction<String> periodLength) {
+    double length = periodLength.applyAsDouble(r.words(Columns.GAME));
+    double at =
+        r.number(Columns.RESTART_ELAPSED_S).orElse(r.number(Columns.RELEASE_ELAPSED_S).orElse(0));
+    return new RestartLine(
+        r.words(Columns.GAME),
+        period(r),
+        r.number(Columns.RESTART_ELAPSED_S),
+        length - at,
+        r.number(Columns.RELEASE_ELAPSED_S),
+        r.words(Columns.TEAM),
+        r.text(Columns.PLAYER),
+        r.text(Columns.STRENGTH),
+        r.number(Columns.RELEASE_X_M),
+        r.number(Columns.RELEASE_Y_M),
+        r.number(Columns.SHORT_OF_CENTER_M),
+        r.words(Columns.RESTART_CAUSE),
+        r.words(Columns.REASON),
+        r.text(Columns.WON_BY),
+        r.count(Columns.ATTEMPTS_AGAINST_20S),
+        r.count(Columns.GOALS_AGAINST_20S),
+        r.number(Columns.VIDEO_S),
+        r.words(Columns.SHEET),
+        lineNumber(r));
+  }
+
+  static ReleaseLine release(
+      TableRows r, MarkOutcome outcome, ToDoubleFunction<String> periodLength) {
+    double elapsed = r.number(Columns.RELEASE_ELAPSED_S).orElseThrow();
+    return new ReleaseLine(
+        r.words(Columns.GAME),
+        period(r),
+        elapsed,
+        periodLength.applyAsDouble(r.words(Columns.GAME)) - elapsed,
+        r.words(Columns.KIND).replace('_', ' '),
+        r.words(Columns.STRENGTH),
+        r.number(Columns.RELEASE_X_M).orElseThrow(),
+        r.number(Columns.RELEASE_Y_M).orElseThrow(),
+        r.number(Columns.SHORT_OF_CENTER_M).orElseThrow(),
+        r.text(Columns.LINE_NOTE),
+        outcome,
+        r.words(Columns.RESTART_CAUSE),
+        r.number(Columns.VIDEO_S),
+        r.words(Columns.SHEET),
+        lineNumber(r));
+  }
+
+  private static int period(TableRows r) {
+    return r.count(Columns.PERIOD).orElseThrow();
+  }
+
+  private static int lineNumber(TableRows r) {
+    OptionalInt line = r.count(Columns.LINE);
+    return line.orElseThrow();
+  }
+}

@@ -1,0 +1,214 @@
+package twostrides.review;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+import twostrides.exits.Columns;
+import twostrides.exits.ExitTables;
+import twostrides.rates.Count;
+
+/** Makes the review of a season from the pipeline's tables. */
+public final class Reviewer {
+
+  private final ExitTables tables;
+  private final double window;
+  private final ToDoubleFunction<String> periodLength;
+
+  /**
+   * Players count by team and name; an exit whose player the sheet does not name counts for the
+   * team only.
+   */
+  private record PlayerKey(String team, String player) {}
+
+  private final Map<String, Tally> teams = new TreeMap<>();
+  private final Map<PlayerKey, Tally> players = new LinkedHashMap<>();
+  private final Map<PlayerKey, List<ReleaseLine>> releases = new HashMap<>();
+  private final Map<String, Set<String>> gamesOfTeam = new TreeMap<>();
+  private final Set<String> games = new TreeSet<>();
+
+  private Reviewer(ExitTables tables, double window, ToDoubleFunction<String> periodLength) {
+    this.tables = tables;
+    this.window = window;
+    this.periodLength = periodLength;
+  }
+
+  /**
+   * Reviews a season.
+   *
+   * @param tables what the pipeline made of it
+   * @param window seconds in which restarts, attempts and goals counted
+   * @param periodLength seconds of a period, by game id
+   */
+  public static SeasonReview review(
+      ExitTables tables, double window, ToDoubleFunction<String> periodLength) {
+    return new Reviewer(tables, window, periodLength).review();
+  }
+
+  private SeasonReview review() {
+    TableRows.of(tables.exits()).forEach(this::exit);
+    TableRows.of(tables.releases()).forEach(this::release);
+    List<RestartLine> restarts =
+        TableRows.of(tables.restarts())
+            .filter(r -> r.flag(Columns.OWN_LAST).orElse(false))
+            .map(r -> RestartLines.line(r, periodLength))
+            .toList();
+    Optional<String> ours = ourTeam();
+    List<TeamReview> teamReviews = teamReviews(restarts, ours);
+    List<PlayerReview> playerReviews = playerReviews();
+    List<String> sentences =
+        new Sentences(games.size(), ours, window, teamReviews, playerReviews, restarts).all();
+    return new SeasonReview(
+        games.size(), ours, window, sentences, teamReviews, playerReviews, restarts);
+  }
+
+  private void exit(TableRows r) {
+    String team = r.words(Columns.TEAM);
+    game(r, team);
+    r.text(Columns.OPPONENT).ifPresent(o -> game(r, o));
+    ShownWay way = ShownWay.of(r.words(Columns.WAY_OUT), r.text(Columns.AT_CENTER));
+    ShownStrength strength =
+        r.text(Columns.STRENGTH).map(ShownStrength::of).orElse(ShownStrength.UNKNOWN);
+    Optional<Boolean> restart = r.flag(Columns.OWN_ZONE_RESTART);
+    boolean icing = icing(r);
+    teams.computeIfAbsent(team, t -> new Tally()).exit(way, strength, restart, icing);
+    r.text(Columns.PLAYER)
+        .ifPresent(
+            p ->
+                players
+                    .computeIfAbsent(new PlayerKey(team, p), k -> new Tally())
+                    .exit(way, strength, restart, icing));
+  }
+
+  private void game(TableRows r, String team) {
+    games.add(r.words(Columns.GAME));
+    gamesOfTeam.computeIfAbsent(team, t -> new TreeSet<>()).add(r.words(Columns.GAME));
+  }
+
+  private void release(TableRows r) {
+    String team = r.words(Columns.TEAM);
+    game(r, team);
+    ReleaseLine line = RestartLines.release(r, outcome(r), periodLength);
+    teams.computeIfAbsent(team, t -> new Tally()).release(line);
+    r.text(Columns.PLAYER)
+        .ifPresent(
+            p -> {
+              PlayerKey key = new PlayerKey(team, p);
+              players.computeIfAbsent(key, k -> new Tally()).release(line);
+              releases.computeIfAbsent(key, k -> new ArrayList<>()).add(line);
+            });
+  }
+
+  private static boolean icing(TableRows r) {
+    return r.words(Columns.RESTART_CAUSE).startsWith("icing");
+  }
+
+  private static MarkOutcome outcome(TableRows r) {
+    if (icing(r)) {
+      return MarkOutcome.ICED;
+    }
+    if (r.flag(Columns.OWN_ZONE_RESTART).orElse(false)) {
+      return MarkOutcome.OTHER_RESTART;
+    }
+    return switch (r.words(Columns.NEXT_TOUCH)) {
+      case "own" -> MarkOutcome.OWN_NEXT;
+      case "opponent" -> MarkOutcome.OPPONENT_NEXT;
+      default -> MarkOutcome.STOPPED;
+    };
+  }
+
+  /** The team that plays in every game, when there is just one and more than one game. */
+  private Optional<String> ourTeam() {
+    List<String> always =
+        gamesOfTeam.entrySet().stream()
+            .filter(e -> e.getValue().size() == games.size())
+            .map(Map.Entry::getKey)
+            .toList();
+    return always.size() == 1 ? Optional.of(always.get(0)) : Optional.empty();
+  }
+
+  private List<TeamReview> teamReviews(List<RestartLine> restarts, Optional<String> ours) {
+    gamesOfTeam.keySet().forEach(t -> teams.computeIfAbsent(t, k -> new Tally()));
+    List<Map.Entry<String, Tally>> order = new ArrayList<>(teams.entrySet());
+    order.sort(
+        Comparator.comparing((Map.Entry<String, Tally> e) -> !Optional.of(e.getKey()).equals(ours))
+            .thenComparing(e -> -e.getValue().profile().attempts())
+            .thenComparing(Map.Entry::getKey));
+    List<TeamReview> out = new ArrayList<>();
+    for (Map.Entry<String, Tally> e : order) {
+      int icings =
+          (int) restarts.stream().filter(r -> r.icing() && r.team().equals(e.getKey())).count();
+      out.add(
+          new TeamReview(
+              out.size() + 1,
+              e.getKey(),
+              gamesOfTeam.getOrDefault(e.getKey(), Set.of()).size(),
+              icings,
+              e.getValue().profile()));
+    }
+    return out;
+  }
+
+  private List<PlayerReview> playerReviews() {
+    List<Map.Entry<PlayerKey, Tally>> order = new ArrayList<>(players.entrySet());
+    order.sort(
+        Comparator.comparing((Map.Entry<PlayerKey, Tally> e) -> -e.getValue().profile().attempts())
+            .thenComparing(e -> e.getKey().team())
+            .thenComparing(e -> e.getKey().player()));
+    List<PlayerReview> out = new ArrayList<>();
+    for (Map.Entry<PlayerKey, Tally> e : order) {
+      out.add(
+          new PlayerReview(
+              out.size() + 1,
+              e.getKey().team(),
+              e.getKey().player(),
+              e.getValue().profile(),
+              releases.getOrDefault(e.getKey(), List.of())));
+    }
+    return out;
+  }
+
+  /** Counts of one team or player while the rows go by. */
+  private static final class Tally {
+    private final Map<ShownWay, Map<ShownStrength, int[]>> ways = new EnumMap<>(ShownWay.class);
+    private final List<Mark> marks = new ArrayList<>();
+    private int released;
+    private int iced;
+
+    void exit(ShownWay way, ShownStrength strength, Optional<Boolean> restart, boolean icing) {
+      int[] c =
+          ways.computeIfAbsent(way, w -> new EnumMap<>(ShownStrength.class))
+              .computeIfAbsent(strength, s -> new int[4]);
+      c[0]++;
+      if (restart.isPresent()) {
+        c[1]++;
+        c[2] += restart.get() ? 1 : 0;
+        c[3] += restart.get() && icing ? 1 : 0;
+      }
+    }
+
+    void release(ReleaseLine line) {
+      marks.add(new Mark(line.x(), line.y(), line.outcome()));
+      released++;
+      iced += line.outcome() == MarkOutcome.ICED ? 1 : 0;
+    }
+
+    Profile profile() {
+      List<WayCount> counts = new ArrayList<>();
+      ways.forEach(
+          (way, strengths) ->
+              strengths.forEach(
+                  (strength, c) ->
+                      counts.add(new WayCount(way, strength, new Count(c[2], c[1]), c[3], c[0]))));
+      return new Profile(counts, marks, new Count(iced, released));
+    }
+  }
+}

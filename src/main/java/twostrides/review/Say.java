@@ -1,0 +1,115 @@
+package twostrides.review;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import twostrides.rates.Count;
+import twostrides.rates.Interval;
+
+/** Numbers in words: one way of writing counts, shares and clocks on every page. */
+public final class Say {
+  private Say() {}
+
+  /**
+   * A share with its counts and interval: "7 of 31 (23 %, 95 % interval 11 to 40 %)"; below ten
+   * trials the counts and "too few to say".
+   *
+   * @param c the counts
+   */
+  public static String share(Count c) {
+    String counts = c.successes() + " of " + c.trials();
+    if (c.trials() == 0) {
+      return counts;
+    }
+    if (c.tooFew()) {
+      return counts + " (too few to say)";
+    }
+    return counts
+        + " ("
+        + percent(c.share().orElseThrow())
+        + " %, 95 % interval "
+        + interval(c)
+        + " %)";
+  }
+
+  /**
+   * A share in whole percent, or what stands for it.
+   *
+   * @param c the counts
+   */
+  public static String shortShare(Count c) {
+    if (c.trials() == 0) {
+      return "none";
+    }
+    return c.tooFew() ? "too few to say" : percent(c.share().orElseThrow()) + " %";
+  }
+
+  /**
+   * The 95 % interval in whole percent: "11 to 40"; empty text below ten trials.
+   *
+   * @param c the counts
+   */
+  public static String interval(Count c) {
+    if (c.tooFew()) {
+      return "";
+    }
+    Interval i = c.wilson().orElseThrow();
+    return percent(i.low()) + " to " + percent(i.high());
+  }
+
+  private static String percent(double share) {
+    return String.valueOf(Math.round(share * 100));
+  }
+
+  /**
+   * A number with one decimal.
+   *
+   * @param x the number
+   */
+  public static String oneDecimal(double x) {
+    return BigDecimal.valueOf(x).setScale(1, RoundingMode.HALF_EVEN).toPlainString();
+  }
+
+  /**
+   * A clock of elapsed play, "7:05".
+   *
+   * @param seconds seconds of play since the period began
+   */
+  public static String clock(double seconds) {
+    long whole = (long) Math.floor(seconds);
+    return String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60);
+  }
+
+  /**
+   * A name inside a sentence. A name that runs right to left, or holds marks that turn the
+   * direction, is set apart (Unicode FSI and PDI), so that the numbers after it stay where they
+   * belong.
+   *
+   * @param name untrusted text
+   */
+  public static String name(String name) {
+    boolean turns =
+        name.codePoints()
+            .map(Character::getDirectionality)
+            .anyMatch(
+                d ->
+                    d != Character.DIRECTIONALITY_LEFT_TO_RIGHT
+                        && d != Character.DIRECTIONALITY_WHITESPACE
+                        && d != Character.DIRECTIONALITY_OTHER_NEUTRALS
+                        && d != Character.DIRECTIONALITY_EUROPEAN_NUMBER
+                        && d != Character.DIRECTIONALITY_EUROPEAN_NUMBER_SEPARATOR
+                        && d != Character.DIRECTIONALITY_EUROPEAN_NUMBER_TERMINATOR
+                        && d != Character.DIRECTIONALITY_COMMON_NUMBER_SEPARATOR);
+    return turns ? "\u2068" + name + "\u2069" : name;
+  }
+
+  /**
+   * A number with its noun, in the singular for one.
+   *
+   * @param n the number
+   * @param noun the noun
+   */
+  public static String count(int n, String noun) {
+    return n + " " + noun + (n == 1 ? "" : "s");
+  }
+}

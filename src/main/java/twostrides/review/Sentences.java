@@ -1,0 +1,174 @@
+package twostrides.review;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import twostrides.rates.Count;
+
+/**
+ * What the season says in five sentences, each with its numbers and how many they come from. They
+ * speak of our team where one team plays every game, else of all teams together.
+ */
+final class Sentences {
+
+  /**
+   * How near the red line an icing must be let go to count as one that center was in reach of:
+   * metres. Assumed.
+   */
+  private static final double NEAR = 5.0;
+
+  private final int games;
+  private final Optional<String> ours;
+  private final double window;
+  private final List<TeamReview> teams;
+  private final List<PlayerReview> players;
+  private final List<RestartLine> restarts;
+
+  Sentences(
+      int games,
+      Optional<String> ours,
+      double window,
+      List<TeamReview> teams,
+      List<PlayerReview> players,
+      List<RestartLine> restarts) {
+    this.games = games;
+    this.ours = ours;
+    this.window = window;
+    this.teams = teams.stream().filter(t -> counts(t.team())).toList();
+    this.players = players.stream().filter(p -> counts(p.team())).toList();
+    this.restarts = restarts.stream().filter(r -> counts(r.team())).toList();
+  }
+
+  private boolean counts(String team) {
+    return ours.isEmpty() || ours.get().equals(team);
+  }
+
+  private String who() {
+    return ours.map(Say::name).orElse("the teams");
+  }
+
+  List<String> all() {
+    return List.of(attempts(), icings(), ways(), player(), cost());
+  }
+
+  private String attempts() {
+    int attempts = teams.stream().mapToInt(t -> t.profile().attempts()).sum();
+    Count restarted =
+        teams.stream().map(t -> t.profile().restarts()).reduce(new Count(0, 0), Count::plus);
+    return "In "
+        + Say.count(games, "game")
+        + " "
+        + who()
+        + " tried to leave the own zone "
+        + Say.count(attempts, "time")
+        + "; an own-zone restart followed in "
+        + Say.share(restarted)
+        + ".";
+  }
+
+  private String icings() {
+    List<RestartLine> iced = restarts.stream().filter(RestartLine::icing).toList();
+    if (iced.isEmpty()) {
+      return "No icing is written or can be inferred in these sheets.";
+    }
+    List<RestartLine> placed = iced.stream().filter(r -> r.shortOfCenter().isPresent()).toList();
+    int near = (int) placed.stream().filter(r -> r.shortOfCenter().getAsDouble() <= NEAR).count();
+    return Say.count(iced.size(), "icing")
+        + ", "
+        + Say.oneDecimal((double) iced.size() / games)
+        + " a game; of the "
+        + placed.size()
+        + " with a known release, "
+        + near
+        + " "
+        + (near == 1 ? "was" : "were")
+        + " let go within "
+        + Say.oneDecimal(NEAR)
+        + " m ("
+        + Math.round(NEAR / 0.3048)
+        + " ft) of the red line.";
+  }
+
+  private record Way(ShownWay way, ShownStrength strength, Count restarts) {}
+
+  private String ways() {
+    List<Way> enough = new ArrayList<>();
+    for (ShownWay w : ShownWay.values()) {
+      for (ShownStrength s : ShownStrength.values()) {
+        Count c =
+            teams.stream()
+                .flatMap(t -> t.profile().counts().stream())
+                .filter(k -> k.way() == w && k.strength() == s)
+                .map(WayCount::restarts)
+                .reduce(new Count(0, 0), Count::plus);
+        if (!c.tooFew()) {
+          enough.add(new Way(w, s, c));
+        }
+      }
+    }
+    Optional<Way> worst =
+        enough.stream()
+            .max(
+                Comparator.comparingDouble((Way w) -> w.restarts().share().orElseThrow())
+                    .thenComparing(Way::way, Comparator.reverseOrder()));
+    if (worst.isEmpty()) {
+      return "No way out has ten attempts at one strength yet: too few to say which leads to restarts.";
+    }
+    Way w = worst.get();
+    return "Most often followed by an own-zone restart: "
+        + w.way().label()
+        + (w.strength() == ShownStrength.UNKNOWN ? "" : ", " + strength(w.strength()))
+        + ", "
+        + Say.share(w.restarts())
+        + ".";
+  }
+
+  private static String strength(ShownStrength s) {
+    return switch (s) {
+      case EVEN -> "at even strength";
+      case SHORTHANDED -> "shorthanded";
+      case POWER_PLAY -> "on the power play";
+      case UNKNOWN -> "strength unknown";
+    };
+  }
+
+  private String player() {
+    Optional<PlayerReview> most =
+        players.stream()
+            .filter(p -> !p.profile().releases().tooFew())
+            .max(
+                Comparator.comparingInt((PlayerReview p) -> p.profile().releases().successes())
+                    .thenComparing(p -> -p.profile().releases().trials())
+                    .thenComparing(p -> -p.number()));
+    if (most.isEmpty() || most.get().profile().releases().successes() == 0) {
+      return "No player has ten releases short of center with an icing among them: too few to say whose habit it is.";
+    }
+    PlayerReview p = most.get();
+    return "Most icings by one player: "
+        + Say.name(p.player())
+        + (ours.isPresent() ? "" : " (" + Say.name(p.team()) + ")")
+        + "; of the player's releases short of center "
+        + Say.share(p.profile().releases())
+        + " were iced.";
+  }
+
+  private String cost() {
+    List<RestartLine> counted =
+        restarts.stream().filter(r -> r.attemptsAgainst().isPresent()).toList();
+    if (counted.isEmpty()) {
+      return "What the restarts cost is not in these sheets: no shots are written.";
+    }
+    int attempts = counted.stream().mapToInt(r -> r.attemptsAgainst().getAsInt()).sum();
+    int goals = counted.stream().mapToInt(r -> r.goalsAgainst().orElse(0)).sum();
+    return "In the "
+        + Math.round(window)
+        + " s after "
+        + Say.count(counted.size(), "own-zone restart")
+        + ", also those from play that began outside the zone, the opponents had "
+        + Say.count(attempts, "shot attempt")
+        + " and "
+        + Say.count(goals, "goal")
+        + ".";
+  }
+}

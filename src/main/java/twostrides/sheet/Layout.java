@@ -1,0 +1,210 @@
+package twostrides.sheet;
+
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** What the columns of one sheet mean: a map, bound to the sheet's headers. */
+final class Layout {
+  private final SheetMap map;
+  private final String file;
+  private final String headerLine;
+  private final List<String> headers;
+  private final Map<String, Integer> positions = new HashMap<>();
+  private final Map<String, Integer> rulePositions = new HashMap<>();
+  private final Map<String, ColumnSpec> specs = new HashMap<>();
+  private final Map<String, Slot> slots = new LinkedHashMap<>();
+
+  /**
+   * Binds a map to a sheet.
+   *
+   * @param map the map
+   * @param path the sheet
+   * @param headers its column names, trimmed, no two alike
+   * @param headerLine its header as it stood in the file
+   * @param line the header's line
+   * @throws SheetException when the sheet lacks a column that is required or that the map names
+   */
+  Layout(SheetMap map, Path path, List<String> headers, String headerLine, long line)
+      throws SheetException {
+    this.map = map;
+    this.file = SheetText.display(path);
+    this.headers = headers;
+    this.headerLine = headerLine;
+    for (int i = 0; i < headers.size(); i++) {
+      if (!headers.get(i).isEmpty()) {
+        positions.put(SheetMap.key(headers.get(i)), i);
+      }
+    }
+    map.schema().columns().forEach(c -> specs.put(c.name(), c));
+    for (Map.Entry<String, Source> entry : map.sources(headers).entrySet()) {
+      slots.put(entry.getKey(), slot(entry.getKey(), entry.getValue(), path));
+    }
+    for (Rule rule : map.rules()) {
+      for (Rule.Condition condition : rule.when()) {
+        int position = position(condition.header(), condition.at());
+        rulePositions.put(condition.header(), position);
+      }
+    }
+    requireColumns(line);
+  }
+
+  private void requireColumns(long line) throws SheetException {
+    Set<String> present = columnsPresent();
+    List<String> required =
+        map.schema().columns().stream().filter(ColumnSpec::required).map(ColumnSpec::name).toList();
+    for (String column : required) {
+      if (!present.contains(column)) {
+        boolean emptied = slots.containsKey(column);
+        throw SheetException.atLine(
+            file,
+            line,
+            emptied
+                ? "that the sheet map " + map.name() + " leaves our column \"" + column + "\" empty"
+                : "no column \"" + column + "\" among " + Wording.list(headers),
+            "the columns that a "
+                + map.schema().name()
+                + " sheet cannot do without: "
+                + Wording.list(required),
+            emptied
+                ? "Say in the map where the column comes from."
+                : "Add the column, or write a sheet map that says where it comes from.");
+      }
+    }
+  }
+
+  private Slot slot(String column, Source source, Path path) throws SheetException {
+    Map<String, String> words = map.words(column);
+    if (source instanceof Source.Column c) {
+      int position =
+          c.at().isPresent()
+              ? position(c.header(), c.at().get())
+              : positions.get(SheetMap.key(c.header()));
+      return new Slot.Place(position, headers.get(position), c.take(), words);
+    }
+    if (source instanceof Source.FileName f) {
+      String stem = Sheet.stem(path);
+      Optional<String> taken = Source.taken(f.take(), stem);
+      if (taken.isEmpty()) {
+        throw f.at()
+            .error(
+                "the file name \"" + stem + "\"",
+                "a file name that fits the pattern " + f.take().map(Pattern::pattern).orElse(""),
+                "Correct the pattern, or rename the file.");
+      }
+      return new Slot.Fixed(stem, words.getOrDefault(taken.get(), taken.get()));
+    }
+    String text = ((Source.Constant) source).text();
+    return new Slot.Fixed(text, text);
+  }
+
+  private int position(String header, MapPlace at) throws SheetException {
+    Integer position = positions.get(SheetMap.key(header));
+    if (position == null) {
+      List<String> named = headers.stream().filter(h -> !h.isEmpty()).toList();
+      throw at.error(
+          "a column \"" + header + "\", which the sheet " + file + " does not have",
+          "a column of the sheet: " + Wording.nearestFirst(header, named),
+          "Correct the map, or use it only for sheets that have this column.");
+    }
+    return position;
+  }
+
+  /** Our columns that this sheet can fill, in declared order. */
+  Set<String> columnsPresent() {
+    Set<String> present = new LinkedHashSet<>();
+    for (String column : map.schema().columnNames()) {
+      Slot slot = slots.get(column);
+      boolean filled =
+          slot instanceof Slot.Place || (slot instanceof Slot.Fixed f && !f.text().isEmpty());
+      if (filled || map.isSetByRule(column)) {
+        present.add(column);
+      }
+    }
+    return present;
+  }
+
+  String file() {
+    return file;
+  }
+
+  String headerLine() {
+    return headerLine;
+  }
+
+  char decimalMark() {
+    return map.file().decimalMark();
+  }
+
+  /** A row, with the first rule of the map that fits its cells. */
+  SheetRow row(long line, String raw, List<String> cells) {
+    Optional<Rule> rule =
+        map.rules().stream()
+            .filter(
+                r -> r.when().stream().allMatch(c -> c.words().contains(under(c.header(), cells))))
+            .findFirst();
+    return new SheetRow(this, line, raw, cells, rule);
+  }
+
+  private String under(String header, List<String> cells) {
+    return cells.get(rulePositions.get(header)).strip();
+  }
+
+  /** The sheet's own spelling of a header that a rule names. */
+  String spelling(String header) {
+    return headers.get(rulePositions.get(header));
+  }
+
+  /** What stands under a header that a rule names, trimmed. */
+  String under(String header, SheetRow row) {
+    return under(header, row.cells());
+  }
+
+  /** How many cells a row of this sheet has. */
+  int width() {
+    return headers.size();
+  }
+
+  List<Rule> rules() {
+    return map.rules();
+  }
+
+  /** Where each of our columns is found, those that the sheet or the map can fill. */
+  Map<String, Slot> slots() {
+    return Collections.unmodifiableMap(slots);
+  }
+
+  /** The cell of one of our columns in a row of this sheet. */
+  Optional<Cell> cell(SheetRow row, String column) {
+    ColumnSpec spec = specs.get(column);
+    if (spec == null) {
+      throw new IllegalArgumentException(
+          "a "
+              + map.schema().name()
+              + " sheet declares no column \""
+              + column
+              + "\", only "
+              + Wording.nearestFirst(column, map.schema().columnNames()));
+    }
+    Optional<String> ruled = row.rule().map(r -> r.set().get(column));
+    Slot slot = ruled.isPresent() ? new Slot.Fixed(ruled.get(), ruled.get()) : slots.get(column);
+    if (slot instanceof Slot.Place p && p.position() < row.cells().size()) {
+      String value = row.cells().get(p.position()).strip();
+      String text = Source.taken(p.take(), value).map(t -> p.words().getOrDefault(t, t)).orElse("");
+      return text.isEmpty()
+          ? Optional.empty()
+          : Optional.of(new Cell(row, spec, new Cell.Origin(p.header(), false), value, text));
+    }
+    if (slot instanceof Slot.Fixed f && !f.text().isEmpty()) {
+      return Optional.of(new Cell(row, spec, new Cell.Origin(column, true), f.value(), f.text()));
+    }
+    return Optional.empty();
+  }
+}

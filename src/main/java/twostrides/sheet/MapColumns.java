@@ -1,0 +1,159 @@
+package twostrides.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.regex.PatternSyntaxException;
+
+/**
+ * The part of a map that fills our columns: {@code [columns]}, {@code [values]}, {@code [[rules]]}.
+ */
+final class MapColumns {
+  private final MapTable top;
+  private final SheetSchema schema;
+
+  MapColumns(MapTable top, SheetSchema schema) {
+    this.top = top;
+    this.schema = schema;
+  }
+
+  /** Where our columns come from: {@code [columns]}. */
+  Map<String, Source> sources() throws SheetException {
+    Map<String, Source> sources = new LinkedHashMap<>();
+    Optional<MapTable> columns = top.table("columns");
+    if (columns.isPresent()) {
+      columns.get().allowOnly(schema.columnNames(), "a column of a " + schema.name() + " sheet");
+      for (String column : columns.get().keys()) {
+        sources.put(column, source(columns.get(), column));
+      }
+    }
+    return sources;
+  }
+
+  private static Source source(MapTable columns, String column) throws SheetException {
+    MapPlace at = columns.at(column);
+    if (!columns.isTable(column)) {
+      return new Source.Column(header(columns, column), Optional.empty(), Optional.of(at));
+    }
+    MapTable from = columns.table(column).orElseThrow();
+    from.allowOnly(
+        List.of("column", "take", "file_name", "constant"), "a key of a column's source");
+    long given = List.of("column", "file_name", "constant").stream().filter(from::has).count();
+    if (given != 1 || (from.has("take") && !from.has("column"))) {
+      throw at.error(
+          Wording.list(from.keys()),
+          "exactly one of \"column\" (with or without \"take\"), \"file_name\" and \"constant\"",
+          "Keep the one that you mean.");
+    }
+    if (from.has("constant")) {
+      return new Source.Constant(from.words("constant").orElse(""));
+    }
+    if (from.has("file_name")) {
+      boolean whole = from.isTrue("file_name");
+      return new Source.FileName(whole ? Optional.empty() : pattern(from, "file_name"), at);
+    }
+    return new Source.Column(header(from, "column"), pattern(from, "take"), Optional.of(at));
+  }
+
+  private static String header(MapTable table, String key) throws SheetException {
+    String header = table.text(key).orElse("").strip();
+    if (header.isEmpty()) {
+      throw table
+          .at(key)
+          .error(
+              "an empty name",
+              "the name of a column of the sheet",
+              "Name the column, or write { constant = \"\" } to leave ours empty.");
+    }
+    return header;
+  }
+
+  private static Optional<Pattern> pattern(MapTable from, String key) throws SheetException {
+    Optional<String> text = from.text(key);
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    Pattern pattern;
+    try {
+      pattern = Pattern.compile(text.get());
+    } catch (PatternSyntaxException e) {
+      throw from.at(key)
+          .error(
+              "a pattern that cannot be read, "
+                  + Wording.quoted(text.get())
+                  + " ("
+                  + e.getDescription()
+                  + ")",
+              "a regular expression",
+              "Correct the pattern.");
+    }
+    if (pattern.matcher("").groupCount() == 0) {
+      throw from.at(key)
+          .error(
+              "a pattern without a group, " + Wording.quoted(text.get()),
+              "round brackets around the part to take",
+              "Put the part in round brackets, for example '^(\\d) on \\d$'.");
+    }
+    return Optional.of(pattern);
+  }
+
+  /** Our words for the sheet's, by our column: {@code [values]}. */
+  Map<String, Map<String, String>> words() throws SheetException {
+    Map<String, Map<String, String>> words = new LinkedHashMap<>();
+    Optional<MapTable> values = top.table("values");
+    if (values.isPresent()) {
+      values.get().allowOnly(schema.columnNames(), "a column of a " + schema.name() + " sheet");
+      for (String column : values.get().keys()) {
+        MapTable table = values.get().table(column).orElseThrow();
+        Map<String, String> ours = new LinkedHashMap<>();
+        for (String word : table.keys()) {
+          ours.put(word.strip(), table.words(word).orElseThrow());
+        }
+        words.put(column, Map.copyOf(ours));
+      }
+    }
+    return words;
+  }
+
+  /** The rules in their order: {@code [[rules]]}. */
+  List<Rule> rules() throws SheetException {
+    List<Rule> rules = new ArrayList<>();
+    for (MapTable table : top.tables("rules")) {
+      rules.add(rule(table, top.at("rules", rules.size())));
+    }
+    return rules;
+  }
+
+  private Rule rule(MapTable table, MapPlace at) throws SheetException {
+    table.allowOnly(List.of("when", "set", "skip"), "a key of a rule");
+    List<Rule.Condition> when = new ArrayList<>();
+    Optional<MapTable> conditions = table.table("when");
+    if (conditions.isPresent()) {
+      MapTable given = conditions.get();
+      for (String header : given.keys()) {
+        Set<String> words = Set.copyOf(given.wordList(header));
+        when.add(new Rule.Condition(header.strip(), words, given.at(header)));
+      }
+    }
+    Map<String, String> set = new LinkedHashMap<>();
+    Optional<MapTable> cells = table.table("set");
+    if (cells.isPresent()) {
+      cells.get().allowOnly(schema.columnNames(), "a column of a " + schema.name() + " sheet");
+      for (String column : cells.get().keys()) {
+        set.put(column, cells.get().words(column).orElseThrow());
+      }
+    }
+    Optional<String> skip = table.text("skip").map(String::strip).filter(s -> !s.isEmpty());
+    if (skip.isPresent() != set.isEmpty()) {
+      throw at.error(
+          skip.isPresent() ? "both set and skip" : "neither cells to set nor a reason to skip",
+          "set = { our_column = \"our word\" } or skip = \"reason\"",
+          "Keep the one that you mean.");
+    }
+    return new Rule(when, set, skip, at);
+  }
+}

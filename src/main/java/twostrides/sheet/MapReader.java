@@ -1,0 +1,168 @@
+package twostrides.sheet;
+
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.TreeSet;
+import org.tomlj.Toml;
+import org.tomlj.TomlParseError;
+import org.tomlj.TomlParseResult;
+
+/** Reads a sheet map from TOML and refuses everything in it that means nothing. */
+final class MapReader {
+  private final MapTable top;
+  private final SheetSchema schema;
+
+  private MapReader(MapTable top, SheetSchema schema) {
+    this.top = top;
+    this.schema = schema;
+  }
+
+  static SheetMap read(Path toml, List<SheetSchema> schemas) throws SheetException {
+    SheetText text = SheetText.read(toml, Optional.of(StandardCharsets.UTF_8));
+    MapTable top = new MapTable(text.file(), "", parse(text));
+    MapReader reader = new MapReader(top, schema(text.file(), top, schemas));
+    reader.checkTables();
+    MapColumns columns = new MapColumns(top, reader.schema);
+    Path name = toml.getFileName();
+    return new SheetMap(
+        reader.schema,
+        name == null ? text.file() : name.toString(),
+        reader.fileSettings(),
+        columns.sources(),
+        columns.words(),
+        columns.rules(),
+        reader.settings());
+  }
+
+  private static TomlParseResult parse(SheetText text) throws SheetException {
+    TomlParseResult result = Toml.parse(text.text().replace("\r\n", "\n").replace('\r', '\n'));
+    if (result.hasErrors()) {
+      TomlParseError error = result.errors().get(0);
+      String message = String.valueOf(error.getMessage());
+      throw new SheetException(
+          text.file(),
+          OptionalLong.of(error.position().line()),
+          "character " + error.position().column(),
+          "something that is not TOML (" + message.replaceAll(", expected .*", "") + ")",
+          "lines such as key = \"words\", under headings such as [columns]",
+          message.startsWith("Invalid escape")
+              ? "Put a pattern with backslashes in single quotes, '^(\\d)', or double each"
+                  + " backslash."
+              : "Correct the line; words stand in quotes, and no key stands twice.");
+    }
+    return result;
+  }
+
+  private static SheetSchema schema(String file, MapTable top, List<SheetSchema> schemas)
+      throws SheetException {
+    List<String> names = schemas.stream().map(SheetSchema::name).toList();
+    String expected = "one of: " + Wording.list(names);
+    Optional<String> name = top.text("sheet");
+    if (name.isEmpty()) {
+      throw SheetException.ofFile(
+          file,
+          "no line that says which kind of sheet it maps",
+          "sheet = " + expected,
+          "Write it as the first line of the map, before any [heading].");
+    }
+    for (SheetSchema candidate : schemas) {
+      if (candidate.name().equals(name.get())) {
+        return candidate;
+      }
+    }
+    throw top.at("sheet").error(Wording.quoted(name.get()), expected, "Correct the word.");
+  }
+
+  private void checkTables() throws SheetException {
+    Set<String> known = new TreeSet<>(SheetSchema.RESERVED);
+    schema.settings().forEach(s -> known.add(s.table()));
+    top.allowOnly(known, "a heading of a map");
+  }
+
+  private FileSettings fileSettings() throws SheetException {
+    Optional<MapTable> found = top.table("file");
+    if (found.isEmpty()) {
+      return FileSettings.PLAIN;
+    }
+    MapTable file = found.get();
+    file.allowOnly(List.of("delimiter", "charset", "decimal"), "a key of [file]");
+    Optional<Character> delimiter = Optional.empty();
+    if (file.has("delimiter")) {
+      delimiter = Optional.of(oneOf(file, "delimiter", List.of(",", ";", "\t")).charAt(0));
+    }
+    char decimal = file.has("decimal") ? oneOf(file, "decimal", List.of(".", ",")).charAt(0) : '.';
+    return new FileSettings(delimiter, charset(file), decimal);
+  }
+
+  private static Optional<Charset> charset(MapTable file) throws SheetException {
+    Optional<String> name = file.text("charset");
+    if (name.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return name.map(n -> Charset.forName(n.strip()));
+    } catch (IllegalArgumentException e) {
+      throw file.at("charset")
+          .error(
+              Wording.quoted(name.get()),
+              "the name of a charset, for example \"UTF-8\", \"windows-1252\", \"windows-1250\","
+                  + " \"UTF-16LE\"",
+              "Correct the name.");
+    }
+  }
+
+  private static String oneOf(MapTable table, String key, List<String> allowed)
+      throws SheetException {
+    String word = table.text(key).orElse("");
+    if (!allowed.contains(word)) {
+      String list = Wording.list(allowed).replace("\t", "\\t");
+      String found = word.isEmpty() ? "nothing between the quotes" : Wording.quoted(word);
+      throw table.at(key).error(found, "one of: " + list, "Correct the word.");
+    }
+    return word;
+  }
+
+  private Map<String, Setting> settings() throws SheetException {
+    Map<String, Setting> settings = new LinkedHashMap<>();
+    Set<String> names = new TreeSet<>();
+    schema.settings().forEach(s -> names.add(s.table()));
+    for (String name : names) {
+      Optional<MapTable> table = top.table(name);
+      if (table.isPresent()) {
+        List<SettingSpec> specs =
+            schema.settings().stream().filter(s -> s.table().equals(name)).toList();
+        table
+            .get()
+            .allowOnly(specs.stream().map(SettingSpec::key).toList(), "a key of [" + name + "]");
+        for (SettingSpec spec : specs) {
+          if (table.get().has(spec.key())) {
+            settings.put(spec.fullName(), setting(table.get(), spec));
+          }
+        }
+      }
+    }
+    return settings;
+  }
+
+  private static Setting setting(MapTable table, SettingSpec spec) throws SheetException {
+    String key = spec.key();
+    return switch (spec.kind()) {
+      case TEXT -> {
+        if (!spec.allowed().isEmpty()) {
+          yield new Setting.Text(oneOf(table, key, List.copyOf(new TreeSet<>(spec.allowed()))));
+        }
+        yield new Setting.Text(table.text(key).orElseThrow());
+      }
+      case NUMBER -> new Setting.Decimal(table.number(key).orElseThrow());
+      case WHOLE_NUMBERS -> new Setting.WholeNumbers(table.wholeNumbers(key).orElseThrow());
+      case FLAG -> new Setting.Flag(table.flag(key).orElseThrow());
+    };
+  }
+}

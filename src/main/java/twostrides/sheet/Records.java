@@ -1,0 +1,131 @@
+package twostrides.sheet;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * A file's text split into rows of cells; rows that hold nothing are left out.
+ *
+ * @param file the file as messages show it
+ * @param entries header and rows
+ */
+record Records(String file, List<Entry> entries) {
+  /** Delimiters looked for, the first winning a tie. */
+  private static final List<Character> DELIMITERS = List.of(',', ';', '\t');
+
+  /**
+   * One row.
+   *
+   * @param line line of the file on which it begins, from 1
+   * @param raw the row as it stood in the file, without its line end
+   * @param cells its cells, quotes removed
+   */
+  record Entry(long line, String raw, List<String> cells) {
+    Entry {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  Records {
+    entries = List.copyOf(entries);
+  }
+
+  /**
+   * Splits a text.
+   *
+   * @param text the text
+   * @param declared the delimiter; without it the one that the header line holds most often
+   * @throws SheetException when a quote is not closed, or is closed in the middle of a cell
+   */
+  static Records split(SheetText text, Optional<Character> declared) throws SheetException {
+    CSVFormat format =
+        CSVFormat.DEFAULT
+            .builder()
+            .setDelimiter(declared.orElseGet(() -> delimiter(text.text())))
+            .setIgnoreEmptyLines(false)
+            .setIgnoreSurroundingSpaces(true)
+            .get();
+    List<Entry> entries = new ArrayList<>();
+    int start = 0;
+    List<String> cells = List.of();
+    try (CSVParser parser =
+        CSVParser.builder().setReader(new StringReader(text.text())).setFormat(format).get()) {
+      // The parser tells where a row begins; where it ends is known when the next one begins.
+      for (CSVRecord record : parser) {
+        int next = (int) record.getCharacterPosition();
+        add(entries, text, start, next, cells);
+        start = next;
+        cells = record.toList();
+      }
+    } catch (UncheckedIOException | IOException e) {
+      throw broken(text, lineAfter(text, start, cells));
+    }
+    add(entries, text, start, text.text().length(), cells);
+    return new Records(text.file(), entries);
+  }
+
+  private static void add(
+      List<Entry> entries, SheetText text, int start, int end, List<String> cells) {
+    if (cells.stream().anyMatch(c -> !c.isBlank())) {
+      String raw = text.text().substring(start, end);
+      entries.add(new Entry(text.lineAt(start), withoutLineEnd(raw), cells));
+    }
+  }
+
+  private static String withoutLineEnd(String raw) {
+    if (raw.endsWith("\r\n")) {
+      return raw.substring(0, raw.length() - 2);
+    }
+    return raw.endsWith("\n") || raw.endsWith("\r") ? raw.substring(0, raw.length() - 1) : raw;
+  }
+
+  /** The line after a row: its own line breaks are those that its quoted cells hold. */
+  private static long lineAfter(SheetText text, int start, List<String> cells) {
+    long breaks =
+        cells.stream()
+            .map(c -> c.replace("\r\n", "\n"))
+            .mapToLong(c -> c.chars().filter(x -> x == '\n' || x == '\r').count())
+            .sum();
+    return cells.isEmpty() ? 1 : text.lineAt(start) + 1 + breaks;
+  }
+
+  private static SheetException broken(SheetText text, long line) {
+    return SheetException.atLine(
+        text.file(),
+        line,
+        "a row whose quotes do not match",
+        "a quote at the end of each quoted cell, and two quotes (\"\") for one inside it",
+        "Correct the quotes in this row; a cell that begins with a quote must end with one.");
+  }
+
+  private static char delimiter(String text) {
+    int[] counts = new int[DELIMITERS.size()];
+    boolean quoted = false;
+    boolean begun = false;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean lineEnd = c == '\n' || c == '\r';
+      if (lineEnd && begun && !quoted) {
+        break;
+      }
+      begun |= !Character.isWhitespace(c);
+      quoted ^= c == '"';
+      int at = DELIMITERS.indexOf(c);
+      if (at >= 0 && !quoted) {
+        counts[at]++;
+      }
+    }
+    int best = 0;
+    for (int i = 1; i < counts.length; i++) {
+      best = counts[i] > counts[best] ? i : best;
+    }
+    return DELIMITERS.get(best);
+  }
+}

@@ -1,0 +1,133 @@
+package twostrides.sheet;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.PathMatcher;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Finds the sheets that a command line names. */
+public final class SheetFiles {
+  private static final List<String> EXTENSIONS = List.of(".csv", ".tsv", ".txt");
+
+  /** Characters that make an argument a pattern. */
+  private static final String PATTERN_CHARACTERS = "*?[{";
+
+  private SheetFiles() {}
+
+  /**
+   * The sheets that arguments name: a file; a folder, for its own files that end in .csv, .tsv or
+   * .txt and do not begin with a dot; or a pattern such as {@code games/*.csv}, in which {@code **}
+   * reaches into folders.
+   *
+   * @param args the arguments
+   * @return each file once, in the order of file names, those of the same name in the order of
+   *     their paths
+   * @throws SheetException when an argument names nothing
+   */
+  public static List<Path> find(List<String> args) throws SheetException {
+    Map<Path, Path> found = new LinkedHashMap<>();
+    for (String arg : args) {
+      List<Path> files;
+      try {
+        files = named(arg);
+      } catch (IOException e) {
+        throw nothing(arg, "a folder that cannot be read");
+      }
+      if (files.isEmpty()) {
+        throw nothing(arg, "no sheet by that name");
+      }
+      for (Path file : files) {
+        found.putIfAbsent(identity(file), file);
+      }
+    }
+    List<Path> sorted = new ArrayList<>(found.values());
+    sorted.sort(Comparator.comparing(Sheet::fileName).thenComparing(SheetText::display));
+    return List.copyOf(sorted);
+  }
+
+  private static SheetException nothing(String arg, String found) {
+    return SheetException.ofFile(
+        arg,
+        found,
+        "a file, a folder with .csv, .tsv or .txt files, or a pattern in quotes such as"
+            + " \"games/*.csv\"",
+        "Check the spelling, and the folder that you are in.");
+  }
+
+  private static List<Path> named(String arg) throws IOException {
+    Optional<Path> literal = path(arg);
+    if (literal.isPresent() && Files.isRegularFile(literal.get())) {
+      return List.of(literal.get());
+    }
+    if (literal.isPresent() && Files.isDirectory(literal.get())) {
+      try (Stream<Path> files = Files.list(literal.get())) {
+        return files.filter(SheetFiles::isSheet).toList();
+      }
+    }
+    return matching(arg);
+  }
+
+  private static boolean isSheet(Path file) {
+    String name = Sheet.fileName(file).toLowerCase(Locale.ROOT);
+    return Files.isRegularFile(file)
+        && !name.startsWith(".")
+        && EXTENSIONS.stream().anyMatch(name::endsWith);
+  }
+
+  private static List<Path> matching(String arg) throws IOException {
+    String pattern = File.separatorChar == '\\' ? arg.replace('\\', '/') : arg;
+    int first = 0;
+    while (first < pattern.length() && PATTERN_CHARACTERS.indexOf(pattern.charAt(first)) < 0) {
+      first++;
+    }
+    int slash = pattern.substring(0, first).lastIndexOf('/');
+    Optional<Path> base = path(pattern.substring(0, slash + 1));
+    String rest = pattern.substring(slash + 1);
+    if (first == pattern.length() || base.isEmpty() || !Files.isDirectory(base.get())) {
+      return List.of();
+    }
+    PathMatcher matcher;
+    try {
+      matcher = FileSystems.getDefault().getPathMatcher("glob:" + rest);
+    } catch (IllegalArgumentException e) {
+      return List.of();
+    }
+    int depth = rest.contains("**") ? Integer.MAX_VALUE : rest.split("/", -1).length;
+    try (Stream<Path> files = Files.walk(base.get(), depth)) {
+      return files
+          .filter(f -> Files.isRegularFile(f) && !Sheet.fileName(f).startsWith("."))
+          .filter(f -> matcher.matches(base.get().relativize(f)))
+          .toList();
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  private static Optional<Path> path(String text) {
+    try {
+      return Optional.of(Path.of(text));
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Path identity(Path file) {
+    try {
+      return file.toRealPath();
+    } catch (IOException e) {
+      return file.toAbsolutePath().normalize();
+    }
+  }
+}

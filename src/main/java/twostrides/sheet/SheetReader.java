@@ -1,0 +1,108 @@
+package twostrides.sheet;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+
+/**
+ * Reads a sheet through a map: decodes it, splits it, and gives rows their columns.
+ *
+ * <p>Guaranteed: every row of the file ends up in {@link Sheet#rows} or in {@link Sheet#setAside},
+ * once, in the file's order. A line that holds nothing but blanks and delimiters is no row.
+ */
+public final class SheetReader {
+  private SheetReader() {}
+
+  /**
+   * The column names of a sheet that has no map, to choose a schema by; trimmed, in its order.
+   *
+   * @param file the sheet
+   * @throws SheetException when the file cannot be read, or has no header or two columns alike
+   */
+  public static List<String> headers(Path file) throws SheetException {
+    return names(split(file, FileSettings.PLAIN));
+  }
+
+  /**
+   * The column names of a sheet that is written as a map says; trimmed, in its order.
+   *
+   * @param file the sheet
+   * @param map the map
+   * @throws SheetException when the file cannot be read, or has no header or two columns alike
+   */
+  public static List<String> headers(Path file, SheetMap map) throws SheetException {
+    return names(split(file, map.file()));
+  }
+
+  /**
+   * Reads a sheet.
+   *
+   * @param file the sheet
+   * @param map where our columns are in it
+   * @throws SheetException when it cannot be read at all: missing, not text in its charset, no
+   *     header, a column that is required or named by the map missing, two columns alike, a quote
+   *     that is not closed
+   */
+  public static Sheet read(Path file, SheetMap map) throws SheetException {
+    Records records = split(file, map.file());
+    List<String> headers = names(records);
+    Records.Entry header = records.entries().get(0);
+    Layout layout = new Layout(map, file, headers, header.raw(), header.line());
+    RowCheck check = new RowCheck(layout);
+    List<SheetRow> rows = new ArrayList<>();
+    List<DoubtfulRow> setAside = new ArrayList<>();
+    for (Records.Entry entry : records.entries().subList(1, records.entries().size())) {
+      SheetRow row =
+          entry.cells().size() == headers.size()
+              ? layout.row(entry.line(), entry.raw(), entry.cells())
+              : new SheetRow(layout, entry.line(), entry.raw(), entry.cells(), Optional.empty());
+      List<Problem> problems = check.problems(row);
+      if (problems.isEmpty()) {
+        rows.add(row);
+      } else {
+        setAside.add(new DoubtfulRow(row, problems));
+      }
+    }
+    return new Sheet(
+        file,
+        Sheet.fileName(file),
+        layout.columnsPresent(),
+        headers,
+        rows,
+        setAside,
+        rows.size() + setAside.size());
+  }
+
+  private static Records split(Path file, FileSettings settings) throws SheetException {
+    return Records.split(SheetText.read(file, settings.charset()), settings.delimiter());
+  }
+
+  private static List<String> names(Records records) throws SheetException {
+    if (records.entries().isEmpty()) {
+      throw SheetException.ofFile(
+          records.file(),
+          "nothing but blank lines",
+          "a header line with the names of the columns",
+          "Save the sheet again, with its header line.");
+    }
+    Records.Entry header = records.entries().get(0);
+    List<String> names = header.cells().stream().map(String::strip).toList();
+    Set<String> seen = new HashSet<>();
+    for (String name : names) {
+      if (!name.isEmpty() && !seen.add(SheetMap.key(name))) {
+        throw new SheetException(
+            records.file(),
+            OptionalLong.of(header.line()),
+            "column \"" + name + "\"",
+            "this column twice",
+            "names that differ in more than capitals",
+            "Rename one of the two, or take it out.");
+      }
+    }
+    return names;
+  }
+}

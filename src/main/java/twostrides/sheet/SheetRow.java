@@ -1,0 +1,78 @@
+package twostrides.sheet;
+
+import java.util.List;
+import java.util.Optional;
+
+/** One row of a sheet, read through a map: it gives cells by our names and keeps its own words. */
+public final class SheetRow {
+  private final Layout layout;
+  private final long line;
+  private final String raw;
+  private final List<String> cells;
+  private final Optional<Rule> rule;
+
+  /**
+   * A row.
+   *
+   * @param layout what the sheet's columns mean
+   * @param line line of the file on which the row begins
+   * @param raw the row as it stood in the file, without its line end
+   * @param cells the row's cells
+   * @param rule the rule of the map that fits it
+   */
+  SheetRow(Layout layout, long line, String raw, List<String> cells, Optional<Rule> rule) {
+    this.layout = layout;
+    this.line = line;
+    this.raw = raw;
+    this.cells = List.copyOf(cells);
+    this.rule = rule;
+  }
+
+  /** The sheet, as the user named it. */
+  public String file() {
+    return layout.file();
+  }
+
+  /** Line of the file on which the row begins, from 1; the header and blank lines count. */
+  public long line() {
+    return line;
+  }
+
+  /** The row as it stood in the file, without its line end. */
+  public String raw() {
+    return raw;
+  }
+
+  /** The reason that a rule of the map gives for not using this row; empty when none does. */
+  public Optional<String> skipReason() {
+    return rule.flatMap(Rule::skip);
+  }
+
+  /**
+   * The cell of one of our columns.
+   *
+   * @param ourColumn our name of the column
+   * @return empty when the sheet has no such column or the cell is blank
+   * @throws IllegalArgumentException when the schema declares no such column
+   */
+  public Optional<Cell> cell(String ourColumn) {
+    return layout.cell(this, ourColumn);
+  }
+
+  /** The header line of the row's sheet, as it stood in the file. */
+  String headerLine() {
+    return layout.headerLine();
+  }
+
+  char decimalMark() {
+    return layout.decimalMark();
+  }
+
+  List<String> cells() {
+    return cells;
+  }
+
+  Optional<Rule> rule() {
+    return rule;
+  }
+}

@@ -1,0 +1,166 @@
+package twostrides.sheet;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.Charset;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The text of a file, decoded strictly, and the line that each character stands on. A byte order
+ * mark decides the charset and is removed; without one the declared charset holds, else UTF-8.
+ * Lines end with LF, CR or CRLF, mixed as they may be.
+ */
+final class SheetText {
+  /** Charsets whose byte order mark is looked for. */
+  private static final List<Charset> MARKED =
+      List.of(StandardCharsets.UTF_8, StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE);
+
+  private final String file;
+  private final String text;
+  private final int[] lineStarts;
+
+  private SheetText(String file, String text) {
+    this.file = file;
+    this.text = text;
+    this.lineStarts = lineStarts(text);
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @param path the file
+   * @param declared the charset that a map declares
+   * @throws SheetException when the file is missing or its bytes are not text in that charset
+   */
+  static SheetText read(Path path, Optional<Charset> declared) throws SheetException {
+    String file = display(path);
+    byte[] bytes = bytes(path, file);
+    Optional<Charset> marked = MARKED.stream().filter(c -> begins(bytes, mark(c))).findFirst();
+    int start = marked.map(c -> mark(c).length).orElse(0);
+    Charset charset = marked.or(() -> declared).orElse(StandardCharsets.UTF_8);
+    if (marked.isEmpty()
+        && bytes.length > 3
+        && bytes[0] == 'P'
+        && bytes[1] == 'K'
+        && bytes[2] < 9) {
+      throw SheetException.ofFile(
+          file,
+          "a spreadsheet workbook or another packed file",
+          "a CSV file",
+          "Open it in the spreadsheet and save it as CSV (UTF-8).");
+    }
+    return new SheetText(file, decode(file, bytes, start, charset, declared.isPresent()));
+  }
+
+  private static byte[] bytes(Path path, String file) throws SheetException {
+    try {
+      return Files.readAllBytes(path);
+    } catch (IOException e) {
+      String found = Files.isDirectory(path) ? "a folder" : "no file that can be opened";
+      throw SheetException.ofFile(
+          file, found, "a file", "Check the name, and that you may read the file.");
+    }
+  }
+
+  /** A path as messages show it: as given, with forward slashes. */
+  static String display(Path path) {
+    return path.toString().replace('\\', '/');
+  }
+
+  private static String decode(
+      String file, byte[] bytes, int start, Charset charset, boolean declared)
+      throws SheetException {
+    ByteBuffer in = ByteBuffer.wrap(bytes, start, bytes.length - start);
+    var decoder =
+        charset
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .onUnmappableCharacter(CodingErrorAction.REPORT);
+    CharBuffer out =
+        CharBuffer.allocate((int) Math.ceil(in.remaining() * (double) decoder.maxCharsPerByte()));
+    CoderResult result = decoder.decode(in, out, true);
+    if (!result.isError()) {
+      result = decoder.flush(out);
+    }
+    int bad = in.position();
+    String text = out.flip().toString();
+    if (result.isError()) {
+      throw SheetException.atLine(
+          file,
+          lineStarts(text).length,
+          String.format(
+              Locale.ROOT, "the byte 0x%02X, which is not text in %s", bytes[bad], charset.name()),
+          "text in " + charset.name(),
+          declared
+              ? "Declare the charset in which the sheet was saved in the map, under [file]."
+              : "Save the sheet as CSV in UTF-8, or declare its charset in a map, for example"
+                  + " charset = \"windows-1252\" under [file].");
+    }
+    int nul = text.indexOf('\0');
+    if (nul >= 0) {
+      throw SheetException.atLine(
+          file,
+          lineStarts(text.substring(0, nul)).length,
+          "a zero character, which no text holds",
+          "text in " + charset.name(),
+          "If the sheet was saved as UTF-16 without a byte order mark, declare charset ="
+              + " \"UTF-16LE\" in a map, under [file]; otherwise save it again as CSV in UTF-8.");
+    }
+    return text;
+  }
+
+  private static int[] lineStarts(String text) {
+    int[] starts = new int[64];
+    int count = 1;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean ends = c == '\n' || (c == '\r' && !text.startsWith("\n", i + 1));
+      if (ends) {
+        if (count == starts.length) {
+          starts = Arrays.copyOf(starts, 2 * count);
+        }
+        starts[count++] = i + 1;
+      }
+    }
+    return Arrays.copyOf(starts, count);
+  }
+
+  /** The file as messages show it. */
+  String file() {
+    return file;
+  }
+
+  /** The whole text, without byte order mark. */
+  String text() {
+    return text;
+  }
+
+  /**
+   * The line that a character stands on, from 1.
+   *
+   * @param offset characters before it
+   */
+  long lineAt(int offset) {
+    int found = Arrays.binarySearch(lineStarts, offset);
+    return found >= 0 ? found + 1L : -found - 1L;
+  }
+
+  /** The byte order mark of a charset: the character U+FEFF, encoded. */
+  private static byte[] mark(Charset charset) {
+    return "\uFEFF".getBytes(charset);
+  }
+
+  private static boolean begins(byte[] bytes, byte[] mark) {
+    return bytes.length >= mark.length
+        && Arrays.equals(bytes, 0, mark.length, mark, 0, mark.length);
+  }
+}

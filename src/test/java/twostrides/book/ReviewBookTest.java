@@ -1,0 +1,231 @@
+package twostrides.book;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TimeZone;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import twostrides.exits.Columns;
+import twostrides.exits.ExitTables;
+import twostrides.review.Anonymous;
+import twostrides.review.SeasonTables;
+
+/** A whole book from tables: safe with any name, complete, and the same every time. */
+class ReviewBookTest {
+
+  private static final Pattern REFERENCE =
+      Pattern.compile("(?:href|src|action|data|poster)\\s*=\\s*\"([^\"]*)\"");
+
+  private static final ExitTables HOSTILE_SEASON =
+      SeasonTables.drawn(
+              3, 4, "<img src=x onerror=alert(1)>", List.of("../up", "=1+1"), Shelf.HOSTILE, 300)
+          .tables();
+
+  private static final ExitTables PLAIN_SEASON =
+      SeasonTables.drawn(
+              11, 3, "Herons", List.of("Wolves", "Otters"), List.of("8 Brandt", "17 Vance"), 240)
+          .tables();
+
+  @TempDir Path dir;
+
+  private SortedMap<String, byte[]> book(ExitTables tables) throws IOException {
+    Path out = dir.resolve("book");
+    Shelf.write(out, tables);
+    return Shelf.files(out);
+  }
+
+  @Test
+  void namesFromSheetsAreNeverMarkup() throws IOException {
+    for (Map.Entry<String, byte[]> f : book(HOSTILE_SEASON).entrySet()) {
+      String text = Shelf.text(f.getValue());
+      if (f.getKey().endsWith(".html") || f.getKey().endsWith(".svg")) {
+        assertFalse(text.contains("<script"), f.getKey());
+        assertFalse(text.contains("<img"), f.getKey());
+        assertFalse(text.contains("<b>"), f.getKey());
+        assertFalse(text.contains("]]></style>"), f.getKey());
+        assertFalse(Pattern.compile("<[^>\"]*\\sonload=").matcher(text).find(), f.getKey());
+      }
+    }
+    String index = Shelf.text(Shelf.files(dir.resolve("book")).get("index.html"));
+    assertTrue(index.contains("&lt;script&gt;alert("), "the name itself is shown");
+    assertTrue(index.contains("${1+1} @for"), "nothing in a name is run by the pages");
+  }
+
+  @Test
+  void fileNamesHoldOnlyPlainLettersAndNothingLeavesTheFolder() throws IOException {
+    SortedMap<String, byte[]> files = book(HOSTILE_SEASON);
+    for (String name : files.keySet()) {
+      assertTrue(
+          name.matches(
+              "(index\\.html|(teams|players|charts|data)/[a-z0-9-]+\\.(html|svg|png|csv))"),
+          name);
+      assertTrue(name.length() < 80, name);
+    }
+    assertEquals(
+        1, dir.toFile().list().length, "only the book itself lies in the folder it was given");
+  }
+
+  @Test
+  void nothingIsFetchedAndEveryLinkLeadsToAFileOfTheBook() throws IOException {
+    SortedMap<String, byte[]> files = book(HOSTILE_SEASON);
+    int links = 0;
+    for (Map.Entry<String, byte[]> f : files.entrySet()) {
+      if (!f.getKey().endsWith(".html")) {
+        continue;
+      }
+      String page = Shelf.text(f.getValue());
+      String named = page.replaceAll("xmlns(:xlink)?=\"http://www\\.w3\\.org/[^\"]*\"", "");
+      assertFalse(named.contains("http:") || named.contains("https:"), f.getKey());
+      assertFalse(page.contains("@import") || page.contains("<link"), f.getKey());
+      Matcher m = REFERENCE.matcher(page);
+      while (m.find()) {
+        if (!m.group(1).startsWith("#")) {
+          Path target = Path.of(f.getKey()).resolveSibling(m.group(1)).normalize();
+          assertTrue(
+              files.containsKey(target.toString().replace('\\', '/')),
+              f.getKey() + ": " + m.group(1));
+          links++;
+        }
+      }
+    }
+    assertTrue(links > 100, links + " links");
+  }
+
+  @Test
+  void everyPlayerAndTeamHasAPageWithTwoDrawingsAndTheirPictures() throws IOException {
+    SortedMap<String, byte[]> files = book(PLAIN_SEASON);
+    List<String> pages =
+        files.keySet().stream()
+            .filter(n -> n.startsWith("teams/") || n.startsWith("players/"))
+            .toList();
+    assertEquals(
+        List.of(
+                "players/001-17-vance.html",
+                "players/002-8-brandt.html",
+                "players/003-8-brandt.html",
+                "players/004-17-vance.html",
+                "players/005-17-vance.html",
+                "players/006-8-brandt.html",
+                "teams/01-herons.html",
+                "teams/02-wolves.html",
+                "teams/03-otters.html")
+            .stream()
+            .map(n -> n.replaceAll("^(players/\\d+).*", "$1"))
+            .toList(),
+        pages.stream().map(n -> n.replaceAll("^(players/\\d+).*", "$1")).toList());
+    for (String page : pages) {
+      String html = Shelf.text(files.get(page));
+      assertEquals(2, html.split("<svg", -1).length - 1, page);
+      assertTrue(html.contains("viewBox=\"0 0 "), page);
+      String stem = "charts/" + page.replace('/', '-').replace(".html", "");
+      for (String kind : List.of("-ways.svg", "-ways.png", "-map.svg", "-map.png")) {
+        assertTrue(files.containsKey(stem + kind), stem + kind);
+      }
+    }
+  }
+
+  @Test
+  void pagesSayTheirLanguageAndTablesTheirHeads() throws IOException {
+    for (Map.Entry<String, byte[]> f : book(PLAIN_SEASON).entrySet()) {
+      if (f.getKey().endsWith(".html")) {
+        String page = Shelf.text(f.getValue());
+        assertTrue(page.startsWith("<!DOCTYPE html>"), f.getKey());
+        assertTrue(page.contains("<html lang=\"en\">"), f.getKey());
+        assertEquals(
+            page.split("<table", -1).length, page.split("<caption", -1).length, f.getKey());
+        assertTrue(page.contains("Everything in this book stays on this machine."), f.getKey());
+        assertTrue(
+            page.contains("Arriving first is not worth arriving out of control."), f.getKey());
+      }
+    }
+  }
+
+  @Test
+  void tablesOpenSafelyInASpreadsheetAndKeepTheirNumbers() throws IOException {
+    SortedMap<String, byte[]> files = book(HOSTILE_SEASON);
+    String csv = Shelf.text(files.get("data/exits.csv"));
+    try (CSVParser rows =
+        CSVFormat.DEFAULT
+            .builder()
+            .setHeader()
+            .setSkipHeaderRecord(true)
+            .get()
+            .parse(new StringReader(csv))) {
+      boolean guarded = false;
+      int row = 0;
+      for (CSVRecord r : rows) {
+        for (String column : List.of(Columns.PLAYER, Columns.TEAM, Columns.OPPONENT)) {
+          assertFalse(r.get(column).matches("[=+@-].*"), r.get(column));
+        }
+        guarded |= r.get(Columns.PLAYER).equals("'=CMD(\"calc\")");
+        double x = HOSTILE_SEASON.exits().doubleColumn(Columns.RELEASE_X_M).getDouble(row++);
+        assertEquals(x, Double.parseDouble(r.get(Columns.RELEASE_X_M)), 0.005);
+        assertTrue(r.get(Columns.RELEASE_X_M).matches("-?\\d+\\.\\d\\d"));
+      }
+      assertEquals(HOSTILE_SEASON.exits().rowCount(), row);
+      assertTrue(guarded);
+    }
+    assertFalse(csv.contains("\r"));
+  }
+
+  @Test
+  void aBookWithoutNamesHoldsNoneAnywhere() throws IOException {
+    for (Map.Entry<String, byte[]> f : book(Anonymous.of(PLAIN_SEASON)).entrySet()) {
+      String text = Shelf.text(f.getValue());
+      for (String name : List.of("Brandt", "Vance", "brandt", "vance")) {
+        assertFalse(text.contains(name) || f.getKey().contains(name), f.getKey());
+      }
+    }
+  }
+
+  @Test
+  void theSameTablesWriteTheSameBytesWhateverTheMachineIsSetTo() throws IOException {
+    Path first = dir.resolve("first");
+    Path second = dir.resolve("second");
+    Shelf.write(first, HOSTILE_SEASON);
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Apia"));
+      Shelf.write(second, HOSTILE_SEASON);
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
+    SortedMap<String, byte[]> a = Shelf.files(first);
+    SortedMap<String, byte[]> b = Shelf.files(second);
+    assertEquals(a.keySet(), b.keySet());
+    a.forEach((name, bytes) -> assertArrayEquals(bytes, b.get(name), name));
+  }
+
+  @Test
+  void noneOneAndTwoHundredAttemptsMakeABook() throws IOException {
+    for (int attempts : new int[] {0, 1, 200}) {
+      Path out = dir.resolve("book" + attempts);
+      Shelf.write(
+          out,
+          SeasonTables.drawn(attempts, 1, "Herons", List.of("Wolves"), List.of("8"), attempts)
+              .tables());
+      String index = Shelf.text(Shelf.files(out).get("index.html"));
+      assertFalse(index.contains("NaN"));
+      assertEquals(attempts > 0, index.contains("<svg"));
+      assertTrue(attempts > 0 || index.contains("No own-zone restart in these sheets."));
+    }
+  }
+}

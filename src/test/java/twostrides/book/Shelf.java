@@ -1,0 +1,62 @@
+package twostrides.book;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import twostrides.chart.Charts;
+import twostrides.exits.ExitTables;
+import twostrides.review.Reviewer;
+import twostrides.rink.Rink;
+
+/** Writes books for tests and reads them back. */
+final class Shelf {
+
+  /** Names as an unfriendly or unlucky sheet might hold them. */
+  static final List<String> HOSTILE =
+      List.of(
+          "<script>alert('x')</script>",
+          "\"quoted\" & 'single' <b>bold</b>",
+          "../../x",
+          "=CMD(\"calc\")",
+          "\u05d3\u05e0\u05d4 \u05db\u05d4\u05df",
+          "\u202Eturned\u202C",
+          "\uD83C\uDFD2 Ice Ice",
+          "onload=alert(1) ${1+1} @for",
+          "]]></style><!--",
+          "Cöté Ÿılmaz İI",
+          "+1 plus",
+          "x".repeat(300));
+
+  private Shelf() {}
+
+  static void write(Path out, ExitTables tables) throws IOException {
+    Files.createDirectories(out);
+    ReviewBook.write(
+        out,
+        Reviewer.review(tables, 20, game -> 1200),
+        tables,
+        new Charts(Rink.NORTH_AMERICAN),
+        new Imprint("0.0", "hybrid", "5 rows read = 5 rows used + 0 rows set aside."),
+        (n, all) -> {});
+  }
+
+  /** Every file of a book by its path with slashes. */
+  static SortedMap<String, byte[]> files(Path book) throws IOException {
+    SortedMap<String, byte[]> files = new TreeMap<>();
+    try (Stream<Path> all = Files.walk(book)) {
+      for (Path p : all.filter(Files::isRegularFile).toList()) {
+        files.put(book.relativize(p).toString().replace('\\', '/'), Files.readAllBytes(p));
+      }
+    }
+    return files;
+  }
+
+  static String text(byte[] bytes) {
+    return new String(bytes, StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,125 @@
+package twostrides.exits;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import tech.tablesaw.api.Table;
+import twostrides.game.Season;
+import twostrides.game.SeasonReader;
+import twostrides.game.SheetForms;
+import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetMap;
+
+/**
+ * Every folder of {@code cases} is one case that a person who writes no Java can add: a sheet (with
+ * a map, if it needs one) and the rows expected of it. Only the columns named in the expected file
+ * are compared; every row is.
+ */
+class CaseFilesTest {
+
+  private static Path root() throws URISyntaxException {
+    return Path.of(CaseFilesTest.class.getResource("cases").toURI());
+  }
+
+  @TestFactory
+  Stream<DynamicTest> cases() throws IOException, URISyntaxException {
+    try (Stream<Path> folders = Files.list(root())) {
+      return folders.filter(Files::isDirectory).sorted().toList().stream()
+          .map(d -> DynamicTest.dynamicTest(d.getFileName().toString(), () -> holds(d)));
+    }
+  }
+
+  @Test
+  void thereAreCasesForEveryWayOutStrengthAndCause() throws IOException, URISyntaxException {
+    StringBuilder all = new StringBuilder();
+    try (Stream<Path> files = Files.walk(root())) {
+      for (Path p : files.filter(f -> f.endsWith("exits.csv")).toList()) {
+        all.append(Files.readString(p));
+      }
+    }
+    for (WayOut w : WayOut.values()) {
+      assertTrue(all.toString().contains(w.label()), w.label());
+    }
+    for (AtCenter c : AtCenter.values()) {
+      assertTrue(all.toString().contains("," + c.label() + ","), c.label());
+    }
+    for (RestartCause c : RestartCause.values()) {
+      assertTrue(all.toString().contains("," + c.label()), c.label());
+    }
+    for (String s : List.of("even", "shorthanded", "power play", "unknown")) {
+      assertTrue(all.toString().contains("," + s + ","), s);
+    }
+  }
+
+  private static void holds(Path dir) throws IOException, SheetException {
+    Path mapFile = dir.resolve("map.toml");
+    Optional<SheetMap> map =
+        Files.exists(mapFile)
+            ? Optional.of(SheetMap.read(mapFile, SheetForms.ALL))
+            : Optional.empty();
+    Season season = SeasonReader.read(List.of(dir.resolve("sheet.csv")), map, false, n -> {});
+    assertEquals(List.of(), season.setAside(), "rows set aside");
+    ExitTables tables = Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT);
+    compare(dir.resolve("exits.csv"), tables.exits());
+    compare(dir.resolve("releases.csv"), tables.releases());
+    compare(dir.resolve("restarts.csv"), tables.restarts());
+  }
+
+  private static void compare(Path expectedFile, Table actual) throws IOException {
+    if (!Files.exists(expectedFile)) {
+      return;
+    }
+    CSVFormat format = CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
+    try (CSVParser parser = CSVParser.parse(expectedFile, StandardCharsets.UTF_8, format)) {
+      List<CSVRecord> expected = parser.getRecords();
+      StringBuilder want = new StringBuilder();
+      StringBuilder got = new StringBuilder();
+      for (CSVRecord r : expected) {
+        want.append(String.join(" | ", r.toList())).append('\n');
+      }
+      for (int i = 0; i < actual.rowCount(); i++) {
+        int row = i;
+        got.append(
+                String.join(
+                    " | ",
+                    parser.getHeaderNames().stream().map(c -> cell(actual, c, row)).toList()))
+            .append('\n');
+      }
+      assertEquals(want.toString(), got.toString(), expectedFile.getFileName().toString());
+    }
+  }
+
+  /**
+   * A cell as the expected files write it: metres with up to two decimals, seconds without needless
+   * zeros.
+   */
+  static String cell(Table t, String column, int row) {
+    if (t.column(column).isMissing(row)) {
+      return "";
+    }
+    Object value = t.get(row, t.columnIndex(column));
+    if (!(value instanceof Double d)) {
+      return String.valueOf(value);
+    }
+    String rounded =
+        java.math.BigDecimal.valueOf(d)
+            .setScale(2, java.math.RoundingMode.HALF_EVEN)
+            .stripTrailingZeros()
+            .toPlainString();
+    return column.endsWith("x_m") && !rounded.contains(".") ? rounded + ".0" : rounded;
+  }
+}

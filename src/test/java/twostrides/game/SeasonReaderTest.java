@@ -1,0 +1,177 @@
+package twostrides.game;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import twostrides.rink.Place;
+import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetMap;
+
+class SeasonReaderTest {
+
+  private static final String HEAD =
+      "period,clock,team,player,action,outcome,x_m,y_m,skaters_for,skaters_against,stoppage\n";
+  private static final String OTHER =
+      "1,1:10,Herons,5 Ek,recovery,,1,1,5,5,\n1,1:00,Wolves,9 Vik,recovery,,1,1,5,5,\n";
+
+  @TempDir Path dir;
+
+  private Path sheet(String name, String text) throws IOException {
+    return Files.writeString(dir.resolve(name), text);
+  }
+
+  private Season read(String rows) throws IOException, SheetException {
+    return SeasonReader.read(
+        List.of(sheet("g.csv", HEAD + rows + OTHER)), Optional.empty(), false, n -> {});
+  }
+
+  private String onlyProblem(String rows) throws IOException, SheetException {
+    Season s = read(rows);
+    assertEquals(1, s.setAside().size(), () -> s.setAside().toString());
+    assertEquals(s.rowsRead(), s.rowsUsed() + s.setAside().size());
+    return s.setAside().get(0).problems().stream()
+        .map(p -> p.message())
+        .reduce("", (a, b) -> a + b);
+  }
+
+  @Test
+  void aClockBeyondThePeriodIsSetAsideWithItsPlace() throws Exception {
+    String m = onlyProblem("1,25:00,Herons,4,recovery,,-20,3,5,5,\n");
+    assertTrue(m.contains("g.csv, line 2, column \"clock\""), m);
+    assertTrue(m.contains("\"25:00\"") && m.contains("20:00"), m);
+  }
+
+  @Test
+  void aPlaceOutsideTheBoardsIsSetAside() throws Exception {
+    String m = onlyProblem("1,19:00,Herons,4,recovery,,-40,3,5,5,\n");
+    assertTrue(m.contains("column \"x_m\"") && m.contains("30.5 m (100 ft)"), m);
+  }
+
+  @Test
+  void halfAPlaceIsSetAside() throws Exception {
+    assertTrue(onlyProblem("1,19:00,Herons,4,recovery,,-20,,5,5,\n").contains("both its numbers"));
+  }
+
+  @Test
+  void anUnknownActionListsTheKnownOnes() throws Exception {
+    String m = onlyProblem("1,19:00,Herons,4,dribble,,-20,3,5,5,\n");
+    assertTrue(m.contains("\"dribble\"") && m.contains("recovery") && m.contains("stoppage"), m);
+  }
+
+  @Test
+  void anOutcomeOfAnotherActionIsSetAside() throws Exception {
+    String m = onlyProblem("1,19:00,Herons,4,recovery,goal,-20,3,5,5,\n");
+    assertTrue(m.contains("has none"), m);
+    String pass = onlyProblem("1,19:00,Herons,4,pass,goal,-20,3,5,5,\n");
+    assertTrue(pass.contains("complete") && pass.contains("missed"), pass);
+  }
+
+  @Test
+  void threeBadCellsAreThreeProblemsAndOneRow() throws Exception {
+    Season s = read("x,19:00,Herons,4,recovery,,-20,3,9,5,\n");
+    assertEquals(1, s.setAside().size());
+    assertEquals(2, s.setAside().get(0).problems().size());
+  }
+
+  @Test
+  void aClockThatRunsBackwardIsOneRowSetAside() throws Exception {
+    String m =
+        onlyProblem(
+            "1,19:00,Herons,4,recovery,,-20,3,5,5,\n"
+                + "1,19:30,Herons,4,touch,,-19,3,5,5,\n"
+                + "1,18:59,Herons,4,touch,,-18,3,5,5,\n");
+    assertTrue(m.contains("line 2") || m.contains("line 3"), m);
+    assertTrue(m.contains("ran backward"), m);
+  }
+
+  @Test
+  void aThirdTeamIsSetAside() throws Exception {
+    String m =
+        onlyProblem(
+            "1,19:00,Herons,4,recovery,,-20,3,5,5,\n1,18:00,Herons,4,recovery,,-20,3,5,5,\n"
+                + "1,17:00,Wolves,4,recovery,,-20,3,5,5,\n1,16:00,Hreons,4,recovery,,-20,3,5,5,\n");
+    assertTrue(m.contains("Hreons") && m.contains("Herons, Wolves"), m);
+  }
+
+  @Test
+  void onePeriodInTwoSheetsStopsTheRun() throws Exception {
+    Path a = sheet("a.csv", "game," + HEAD + "G1,1,19:00,Herons,4,recovery,,-20,3,5,5,\n");
+    Path b = sheet("b.csv", "game," + HEAD + "G1,1,19:00,Herons,4,recovery,,-20,3,5,5,\n");
+    SheetException e =
+        assertThrows(
+            SheetException.class,
+            () -> SeasonReader.read(List.of(a, b), Optional.empty(), false, n -> {}));
+    assertTrue(
+        e.getMessage().contains("b.csv, line 2") && e.getMessage().contains("a.csv"),
+        e.getMessage());
+  }
+
+  @Test
+  void manyGamesInAFileAndOneGameInManyFiles() throws Exception {
+    Path a =
+        sheet(
+            "a.csv",
+            "game,date,"
+                + HEAD
+                + "G2,2031-10-05,1,19:00,Herons,4,recovery,,-20,3,5,5,\n"
+                + "G2,2031-10-05,1,18:00,Wolves,4,recovery,,-20,3,5,5,\n"
+                + "G1,2031-10-04,1,19:00,Herons,4,recovery,,-20,3,5,5,\n");
+    Path b = sheet("b.csv", "game," + HEAD + "G1,2,19:00,Wolves,4,recovery,,-20,3,5,5,\n");
+    Season s = SeasonReader.read(List.of(a, b), Optional.empty(), false, n -> {});
+    assertEquals(List.of("G1", "G2"), s.games().stream().map(Game::id).toList());
+    assertEquals(4, s.rowsUsed());
+  }
+
+  @Test
+  void fixedAndHomeViewsTurnPlacesIntoTheActingTeamsFrame() throws Exception {
+    String fixed =
+        "sheet = \"play\"\n[clock]\ndirection = \"up\"\n[place]\nunit = \"ft\"\nview = \"rink_fixed\"\n"
+            + "y_left = \"down\"\nhome_attacks_plus_x_in = [1, 3]\n";
+    String rows =
+        "home,away,"
+            + HEAD
+            + "Herons,Wolves,1,0:10,Herons,4,recovery,,-10,5,5,5,\n"
+            + "Herons,Wolves,1,0:20,Wolves,4,recovery,,-10,5,5,5,\n"
+            + "Herons,Wolves,2,0:10,Herons,4,recovery,,-10,5,5,5,\n";
+    Season s = readWith(fixed, rows);
+    List<Place> places =
+        s.games().get(0).rows().stream().map(r -> r.place().orElseThrow()).toList();
+    double x = 10 * 0.3048;
+    double y = 5 * 0.3048;
+    assertEquals(List.of(new Place(-x, -y), new Place(x, y), new Place(x, y)), places);
+    assertEquals(10.0, s.games().get(0).rows().get(0).elapsed());
+    Season home =
+        readWith(
+            fixed
+                .replace("rink_fixed", "home_team")
+                .replace("home_attacks_plus_x_in = [1, 3]\n", ""),
+            rows);
+    assertEquals(new Place(x, y), home.games().get(0).rows().get(1).place().orElseThrow());
+  }
+
+  @Test
+  void aFixedViewWithoutAHomeTeamSaysWhatIsMissing() throws Exception {
+    Season s =
+        readWith(
+            "sheet = \"play\"\n[place]\nview = \"home_team\"\n",
+            HEAD + "1,19:00,Herons,4,recovery,,-10,5,5,5,\n");
+    assertTrue(s.setAside().get(0).problems().get(0).message().contains("the home team"));
+  }
+
+  private Season readWith(String map, String rows) throws IOException, SheetException {
+    Path toml = sheet("map.toml", map);
+    return SeasonReader.read(
+        List.of(sheet("m.csv", rows)),
+        Optional.of(SheetMap.read(toml, SheetForms.ALL)),
+        false,
+        n -> {});
+  }
+}

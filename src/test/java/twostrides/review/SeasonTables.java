@@ -1,0 +1,358 @@
+package twostrides.review;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import tech.tablesaw.api.BooleanColumn;
+import tech.tablesaw.api.DoubleColumn;
+import tech.tablesaw.api.IntColumn;
+import tech.tablesaw.api.StringColumn;
+import tech.tablesaw.api.Table;
+import tech.tablesaw.columns.Column;
+import twostrides.exits.Columns;
+import twostrides.exits.ExitTables;
+
+/**
+ * Tables as the pipeline makes them, written by hand or drawn with a seed, so that reviews and
+ * books can be tested without sheets. A cell that is not set is missing.
+ */
+public final class SeasonTables {
+
+  private static final List<String> WORDS =
+      List.of(
+          Columns.GAME,
+          Columns.TEAM,
+          Columns.OPPONENT,
+          Columns.PLAYER,
+          Columns.WAY_OUT,
+          Columns.AT_CENTER,
+          Columns.STRENGTH,
+          Columns.LINE_NOTE,
+          Columns.NEXT_TOUCH,
+          Columns.RESTART_CAUSE,
+          Columns.REASON,
+          Columns.WON_BY,
+          Columns.KIND,
+          Columns.SHEET);
+
+  private static final List<String> COUNTS =
+      List.of(
+          Columns.EXIT,
+          Columns.RELEASE,
+          Columns.PERIOD,
+          Columns.ATTEMPTS_AGAINST_20S,
+          Columns.GOALS_AGAINST_20S,
+          Columns.LINE,
+          Columns.ATTEMPTS,
+          Columns.RESTARTS);
+
+  private static final List<String> FLAGS = List.of(Columns.OWN_ZONE_RESTART, Columns.OWN_LAST);
+
+  private static final List<String> EXIT_COLUMNS =
+      List.of(
+          Columns.GAME,
+          Columns.EXIT,
+          Columns.PERIOD,
+          Columns.RELEASE_ELAPSED_S,
+          Columns.TEAM,
+          Columns.OPPONENT,
+          Columns.PLAYER,
+          Columns.WAY_OUT,
+          Columns.AT_CENTER,
+          Columns.STRENGTH,
+          Columns.RELEASE_X_M,
+          Columns.RELEASE_Y_M,
+          Columns.SHORT_OF_CENTER_M,
+          Columns.OWN_ZONE_RESTART,
+          Columns.RESTART_CAUSE,
+          Columns.SHEET,
+          Columns.LINE);
+
+  private static final List<String> RELEASE_COLUMNS =
+      List.of(
+          Columns.GAME,
+          Columns.RELEASE,
+          Columns.PERIOD,
+          Columns.RELEASE_ELAPSED_S,
+          Columns.TEAM,
+          Columns.OPPONENT,
+          Columns.PLAYER,
+          Columns.KIND,
+          Columns.EXIT,
+          Columns.STRENGTH,
+          Columns.RELEASE_X_M,
+          Columns.RELEASE_Y_M,
+          Columns.SHORT_OF_CENTER_M,
+          Columns.LINE_NOTE,
+          Columns.NEXT_TOUCH,
+          Columns.OWN_ZONE_RESTART,
+          Columns.RESTART_CAUSE,
+          Columns.VIDEO_S,
+          Columns.SHEET,
+          Columns.LINE);
+
+  private static final List<String> RESTART_COLUMNS =
+      List.of(
+          Columns.GAME,
+          Columns.PERIOD,
+          Columns.RESTART_ELAPSED_S,
+          Columns.TEAM,
+          Columns.OPPONENT,
+          Columns.OWN_LAST,
+          Columns.RESTART_CAUSE,
+          Columns.REASON,
+          Columns.RELEASE,
+          Columns.RELEASE_ELAPSED_S,
+          Columns.PLAYER,
+          Columns.STRENGTH,
+          Columns.RELEASE_X_M,
+          Columns.RELEASE_Y_M,
+          Columns.SHORT_OF_CENTER_M,
+          Columns.WON_BY,
+          Columns.ATTEMPTS_AGAINST_20S,
+          Columns.GOALS_AGAINST_20S,
+          Columns.VIDEO_S,
+          Columns.SHEET,
+          Columns.LINE);
+
+  private static final List<String> PLAYER_COLUMNS =
+      List.of(
+          Columns.TEAM,
+          Columns.PLAYER,
+          Columns.WAY_OUT,
+          Columns.AT_CENTER,
+          Columns.STRENGTH,
+          Columns.ATTEMPTS,
+          Columns.RESTARTS);
+
+  /** Marks of an exit as the seeded season draws them: way out, and mark at center or nothing. */
+  private static final List<List<String>> MARKS =
+      List.of(
+          List.of("carry", "gained"),
+          List.of("carry", "gained"),
+          List.of("carry", "released short"),
+          List.of("carry", "lost short"),
+          List.of("pass", "gained"),
+          List.of("pass", "released short"),
+          List.of("chip", ""),
+          List.of("long clearance", ""),
+          List.of("missed pass", ""),
+          List.of("moved, means unknown", ""),
+          List.of("kept in", ""));
+
+  private final List<Map<String, Object>> exits = new ArrayList<>();
+  private final List<Map<String, Object>> releases = new ArrayList<>();
+  private final List<Map<String, Object>> restarts = new ArrayList<>();
+
+  /** A row from column and value in turn. */
+  private static Map<String, Object> row(Object... cells) {
+    Map<String, Object> row = new LinkedHashMap<>();
+    for (int i = 0; i < cells.length; i += 2) {
+      row.put((String) cells[i], cells[i + 1]);
+    }
+    return row;
+  }
+
+  /** Adds an exit: columns and values in turn. */
+  public SeasonTables exit(Object... cells) {
+    exits.add(row(cells));
+    return this;
+  }
+
+  /** Adds a release short of center: columns and values in turn. */
+  public SeasonTables release(Object... cells) {
+    releases.add(row(cells));
+    return this;
+  }
+
+  /** Adds a restart: columns and values in turn. */
+  public SeasonTables restart(Object... cells) {
+    restarts.add(row(cells));
+    return this;
+  }
+
+  /** The tables as they stand. */
+  public ExitTables tables() {
+    return new ExitTables(
+        table("exits", EXIT_COLUMNS, exits),
+        table("releases", RELEASE_COLUMNS, releases),
+        table("restarts", RESTART_COLUMNS, restarts),
+        table("players", PLAYER_COLUMNS, players()));
+  }
+
+  private List<Map<String, Object>> players() {
+    Map<List<Object>, int[]> counts = new LinkedHashMap<>();
+    List<String> key = PLAYER_COLUMNS.subList(0, 5);
+    for (Map<String, Object> e : exits) {
+      int[] c =
+          counts.computeIfAbsent(
+              new ArrayList<>(Arrays.asList(key.stream().map(e::get).toArray())), k -> new int[2]);
+      c[0]++;
+      c[1] += Boolean.TRUE.equals(e.get(Columns.OWN_ZONE_RESTART)) ? 1 : 0;
+    }
+    List<Map<String, Object>> rows = new ArrayList<>();
+    counts.forEach(
+        (k, c) -> {
+          Map<String, Object> r = new LinkedHashMap<>();
+          for (int i = 0; i < key.size(); i++) {
+            r.put(key.get(i), k.get(i));
+          }
+          r.put(Columns.ATTEMPTS, c[0]);
+          r.put(Columns.RESTARTS, c[1]);
+          rows.add(r);
+        });
+    return rows;
+  }
+
+  private static Table table(String name, List<String> columns, List<Map<String, Object>> rows) {
+    return Table.create(
+        name, columns.stream().map(c -> column(c, rows)).toList().toArray(new Column<?>[0]));
+  }
+
+  private static Column<?> column(String name, List<Map<String, Object>> rows) {
+    Column<?> column = empty(name);
+    for (Map<String, Object> r : rows) {
+      Object value = r.get(name);
+      if (value == null || value.equals("")) {
+        column.appendMissing();
+      } else {
+        column.appendObj(value);
+      }
+    }
+    return column;
+  }
+
+  private static Column<?> empty(String name) {
+    if (WORDS.contains(name)) {
+      return StringColumn.create(name);
+    }
+    if (COUNTS.contains(name)) {
+      return IntColumn.create(name);
+    }
+    return FLAGS.contains(name) ? BooleanColumn.create(name) : DoubleColumn.create(name);
+  }
+
+  /**
+   * A season drawn with a seed.
+   *
+   * @param seed the seed
+   * @param games number of games
+   * @param home the team of every game
+   * @param others opponents in turn
+   * @param names names of a team's players
+   * @param attempts exit attempts in all
+   */
+  public static SeasonTables drawn(
+      long seed, int games, String home, List<String> others, List<String> names, int attempts) {
+    Random dice = new Random(seed);
+    SeasonTables t = new SeasonTables();
+    for (int i = 0; i < attempts; i++) {
+      int game = i * games / attempts;
+      String other = others.get(game % others.size());
+      boolean ours = dice.nextBoolean();
+      Drawn d =
+          new Drawn(
+              String.format(java.util.Locale.ROOT, "game %02d", game + 1),
+              ours ? home : other,
+              ours ? other : home,
+              names.get(dice.nextInt(names.size())),
+              MARKS.get(dice.nextInt(MARKS.size())),
+              dice.nextInt(100),
+              i);
+      d.into(t, dice);
+    }
+    return t;
+  }
+
+  private record Drawn(
+      String game,
+      String team,
+      String opponent,
+      String player,
+      List<String> marks,
+      int roll,
+      int at) {
+
+    void into(SeasonTables t, Random dice) {
+      boolean sent =
+          marks.get(1).equals("released short")
+              || marks.get(0).equals("chip")
+              || marks.get(0).equals("long clearance")
+              || marks.get(0).equals("missed pass");
+      boolean restart = roll < (sent ? 25 : 6);
+      String cause = !restart ? "none" : sent && roll < 15 ? "icing_written" : "other";
+      String strength = roll % 7 == 0 ? "shorthanded" : roll % 9 == 0 ? "power play" : "even";
+      double x = sent ? -dice.nextInt(180) / 10.0 - 0.5 : -12.5;
+      double y = dice.nextInt(240) / 10.0 - 12;
+      double elapsed = at * 7 % 1200;
+      Object[] shared = {
+        Columns.GAME, game,
+        Columns.PERIOD, 1 + at % 3,
+        Columns.RELEASE_ELAPSED_S, elapsed,
+        Columns.TEAM, team,
+        Columns.OPPONENT, opponent,
+        Columns.PLAYER, player,
+        Columns.STRENGTH, strength,
+        Columns.RELEASE_X_M, x,
+        Columns.RELEASE_Y_M, y,
+        Columns.RESTART_CAUSE, cause,
+        Columns.SHEET, game + ".csv",
+        Columns.LINE, at + 2
+      };
+      t.exit(
+          with(
+              shared,
+              Columns.EXIT,
+              at + 1,
+              Columns.WAY_OUT,
+              marks.get(0),
+              Columns.AT_CENTER,
+              marks.get(1),
+              Columns.OWN_ZONE_RESTART,
+              restart));
+      if (sent) {
+        t.release(
+            with(
+                shared,
+                Columns.RELEASE,
+                at + 1,
+                Columns.KIND,
+                marks.get(0).equals("missed pass") ? "missed_pass" : "sent",
+                Columns.SHORT_OF_CENTER_M,
+                -x - 0.19,
+                Columns.NEXT_TOUCH,
+                restart ? "none" : roll < 60 ? "opponent" : "own",
+                Columns.OWN_ZONE_RESTART,
+                restart));
+      }
+      if (restart) {
+        t.restart(
+            with(
+                shared,
+                Columns.RESTART_ELAPSED_S,
+                elapsed + 6,
+                Columns.OWN_LAST,
+                true,
+                Columns.REASON,
+                cause.equals("other") ? "the goalkeeper held it" : "a stoppage row says icing",
+                Columns.SHORT_OF_CENTER_M,
+                sent ? (Object) (-x - 0.19) : "",
+                Columns.WON_BY,
+                roll % 2 == 0 ? "own" : "opponent",
+                Columns.ATTEMPTS_AGAINST_20S,
+                roll % 3,
+                Columns.GOALS_AGAINST_20S,
+                roll == 2 ? 1 : 0));
+      }
+    }
+
+    private static Object[] with(Object[] shared, Object... more) {
+      Object[] all = Arrays.copyOf(shared, shared.length + more.length);
+      System.arraycopy(more, 0, all, shared.length, more.length);
+      return all;
+    }
+  }
+}

@@ -1,0 +1,168 @@
+package twostrides.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import twostrides.exits.Columns;
+
+/** The opening page's sentences, word for word, on seasons that are counted by hand. */
+class SentencesTest {
+
+  private static void exits(
+      SeasonTables t, int n, int restarts, String way, String atCenter, String strength) {
+    for (int i = 0; i < n; i++) {
+      t.exit(
+          Columns.GAME,
+          i % 2 == 0 ? "one" : "two",
+          Columns.TEAM,
+          "Herons",
+          Columns.OPPONENT,
+          i % 2 == 0 ? "Wolves" : "Otters",
+          Columns.PLAYER,
+          "8 Brandt",
+          Columns.WAY_OUT,
+          way,
+          Columns.AT_CENTER,
+          atCenter,
+          Columns.STRENGTH,
+          strength,
+          Columns.OWN_ZONE_RESTART,
+          i < restarts,
+          Columns.RESTART_CAUSE,
+          i < restarts ? "icing_written" : "none");
+    }
+  }
+
+  private static void icing(SeasonTables t, String team, double shortOf, int attempts, int goals) {
+    t.restart(
+        Columns.GAME,
+        "one",
+        Columns.PERIOD,
+        1,
+        Columns.RESTART_ELAPSED_S,
+        100.0,
+        Columns.TEAM,
+        team,
+        Columns.OWN_LAST,
+        true,
+        Columns.RESTART_CAUSE,
+        "icing_written",
+        Columns.SHORT_OF_CENTER_M,
+        shortOf,
+        Columns.ATTEMPTS_AGAINST_20S,
+        attempts,
+        Columns.GOALS_AGAINST_20S,
+        goals,
+        Columns.SHEET,
+        "one.csv",
+        Columns.LINE,
+        2);
+  }
+
+  private static void releases(SeasonTables t, String player, int n, int iced) {
+    for (int i = 0; i < n; i++) {
+      t.release(
+          Columns.GAME,
+          "one",
+          Columns.PERIOD,
+          1,
+          Columns.RELEASE_ELAPSED_S,
+          90.0,
+          Columns.TEAM,
+          "Herons",
+          Columns.PLAYER,
+          player,
+          Columns.KIND,
+          "sent",
+          Columns.STRENGTH,
+          "even",
+          Columns.RELEASE_X_M,
+          -4.0,
+          Columns.RELEASE_Y_M,
+          1.0,
+          Columns.SHORT_OF_CENTER_M,
+          3.8,
+          Columns.RESTART_CAUSE,
+          i < iced ? "icing_written" : "none",
+          Columns.NEXT_TOUCH,
+          "opponent",
+          Columns.SHEET,
+          "one.csv",
+          Columns.LINE,
+          2);
+    }
+  }
+
+  private static List<String> sentences(SeasonTables t) {
+    return Reviewer.review(t.tables(), 20, game -> 1200).sentences();
+  }
+
+  @Test
+  void speaksOfOurTeamWithCountsSharesAndIntervals() {
+    SeasonTables t = new SeasonTables();
+    exits(t, 20, 5, "carry", "released short", "even");
+    exits(t, 20, 1, "chip", "", "even");
+    exits(t, 6, 6, "long clearance", "", "shorthanded");
+    icing(t, "Herons", 4.9, 2, 1);
+    icing(t, "Herons", 5.1, 1, 0);
+    icing(t, "Wolves", 1.0, 9, 9);
+    releases(t, "8 Brandt", 12, 3);
+    releases(t, "9 Falk", 9, 9);
+    List<String> said = sentences(t);
+    assertEquals(
+        List.of(
+            "In 2 games Herons tried to leave the own zone 46 times; an own-zone restart followed in"
+                + " 12 of 46 (26 %, 95 % interval 16 to 40 %).",
+            "2 icings, 1.0 a game; of the 2 with a known release, 1 was let go within 5.0 m (16 ft) of"
+                + " the red line.",
+            "Most often followed by an own-zone restart: carried, released short, at even strength, 5 of"
+                + " 20 (25 %, 95 % interval 11 to 47 %).",
+            "Most icings by one player: 8 Brandt; of the player's releases short of center 3 of 12 (25 %,"
+                + " 95 % interval 9 to 53 %) were iced.",
+            "In the 20 s after 2 own-zone restarts, also those from play that began outside the zone, the"
+                + " opponents had 3 shot attempts and 1 goal."),
+        said);
+  }
+
+  @Test
+  void saysSoWhenThereIsTooLittle() {
+    SeasonTables t = new SeasonTables();
+    exits(t, 4, 1, "chip", "", "even");
+    List<String> said = sentences(t);
+    assertTrue(said.get(0).contains("1 of 4 (too few to say)"), said.get(0));
+    assertEquals("No icing is written or can be inferred in these sheets.", said.get(1));
+    assertTrue(said.get(2).contains("too few to say"), said.get(2));
+    assertTrue(said.get(3).contains("too few to say"), said.get(3));
+    assertTrue(said.get(4).contains("not in these sheets"), said.get(4));
+  }
+
+  @Test
+  void noSentenceEverShowsBrokenNumbers() {
+    for (int attempts : new int[] {0, 1, 2, 9, 10, 200, 1700}) {
+      SeasonTables t =
+          SeasonTables.drawn(
+              attempts,
+              Math.max(1, attempts / 140),
+              "Herons",
+              List.of("Wolves"),
+              List.of("8"),
+              attempts);
+      for (String s : sentences(t)) {
+        assertFalse(s.contains("NaN") || s.contains("Infinity") || s.contains("null"), s);
+        assertTrue(s.endsWith("."), s);
+      }
+    }
+  }
+
+  @Test
+  void aNameThatRunsRightToLeftDoesNotTurnTheNumbersAfterIt() {
+    SeasonTables t = new SeasonTables();
+    String name = "8 \u05d3\u05e0\u05d4";
+    exits(t, 2, 0, "chip", "", "even");
+    releases(t, name, 12, 3);
+    assertTrue(sentences(t).get(3).contains("\u2068" + name + "\u2069; of the player's"));
+  }
+}
