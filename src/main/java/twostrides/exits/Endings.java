@@ -10,6 +10,16 @@ import java.util.Set;
  */
 final class Endings {
 
+  /**
+   * Whose doing a restart is. An exit attempt's, as long as the opponent had no control in between;
+   * a release's, only when it was the last thing done with the puck: of two releases in a row the
+   * second one is iced.
+   */
+  enum Owner {
+    ATTEMPT,
+    RELEASE
+  }
+
   private final Play play;
   private final StopFinder stops;
 
@@ -45,12 +55,14 @@ final class Endings {
    *
    * @param out the row
    * @param release the release, or the touch at which an exit was settled
+   * @param owner whose doing the restart must be
    */
-  void fill(Shape.Filler out, Move release) {
+  void fill(Shape.Filler out, Move release, Owner owner) {
     String team = release.team().orElseThrow();
     nextTouch(out, release, team);
-    Optional<Move> restart = restart(release, team);
-    Optional<Boolean> known = restart.isPresent() ? Optional.of(true) : noRestart(release, team);
+    Optional<Move> restart = restart(release, team, owner);
+    Optional<Boolean> known =
+        restart.isPresent() ? Optional.of(true) : noRestart(release, team, owner);
     out.flag(Columns.OWN_ZONE_RESTART, known);
     if (restart.isPresent()) {
       out.text(Columns.RESTART_CAUSE, stops.cause(team, restart.get()).cause().label())
@@ -79,25 +91,25 @@ final class Endings {
   }
 
   /** The next draw, when it is in the own zone and the opponent had no control in between. */
-  private Optional<Move> restart(Move release, String team) {
-    return endOfOwnDoing(release, team)
+  private Optional<Move> restart(Move release, String team, Owner owner) {
+    return endOfOwnDoing(release, team, owner)
         .filter(m -> m.kind() == Move.Kind.FACEOFF && play.surelyInOwnZone(m, team));
   }
 
   /** False when it is sure that no own-zone restart followed; empty when the draw has no place. */
-  private Optional<Boolean> noRestart(Move release, String team) {
+  private Optional<Boolean> noRestart(Move release, String team, Owner owner) {
     boolean unplaced =
-        endOfOwnDoing(release, team)
+        endOfOwnDoing(release, team, owner)
             .filter(m -> m.kind() == Move.Kind.FACEOFF && m.x().isEmpty())
             .isPresent();
     return unplaced ? Optional.empty() : Optional.of(false);
   }
 
   /** The next draw reached with no control by the opponent on the way; empty otherwise. */
-  private Optional<Move> endOfOwnDoing(Move release, String team) {
+  private Optional<Move> endOfOwnDoing(Move release, String team, Owner owner) {
     for (int i = release.index() + 1; i < play.moves().size(); i++) {
       Move m = play.moves().get(i);
-      if (!m.samePlay(release) || (m.control() && !m.by(team))) {
+      if (!m.samePlay(release) || (m.control() && (owner == Owner.RELEASE || !m.by(team)))) {
         return Optional.empty();
       }
       if (m.kind() == Move.Kind.FACEOFF) {

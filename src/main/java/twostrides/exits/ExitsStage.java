@@ -58,7 +58,7 @@ final class ExitsStage {
           .number(Columns.RELEASE_Y_M, release.y())
           .number(Columns.SHORT_OF_CENTER_M, play.shortOfCenter(release))
           .text(Columns.LINE_NOTE, play.lineNote(release));
-      endings.fill(out, release);
+      endings.fill(out, release, Endings.Owner.ATTEMPT);
       out.number(Columns.VIDEO_S, release.video())
           .text(Columns.SHEET, release.sheet())
           .count(Columns.LINE, release.line());

@@ -74,7 +74,7 @@ final class ReleasesStage {
           .number(Columns.RELEASE_Y_M, m.y())
           .number(Columns.SHORT_OF_CENTER_M, play.shortOfCenter(m))
           .text(Columns.LINE_NOTE, play.lineNote(m));
-      endings.fill(out, m);
+      endings.fill(out, m, Endings.Owner.RELEASE);
       out.number(Columns.VIDEO_S, m.video())
           .text(Columns.SHEET, m.sheet())
           .count(Columns.LINE, m.line());

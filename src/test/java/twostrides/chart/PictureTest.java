@@ -109,8 +109,8 @@ class PictureTest {
   void pngIsTheSamePictureTwiceAsLarge() throws Exception {
     for (Picture picture : pictures("14 Ida Falk", Profiles.player())) {
       BufferedImage png = SvgReader.png(picture);
-      assertEquals(2 * picture.width(), png.getWidth());
-      assertEquals(2 * picture.height(), png.getHeight());
+      assertEquals(Easel.pixels(picture.width()), png.getWidth());
+      assertEquals(Easel.pixels(picture.height()), png.getHeight());
       int white = 0;
       for (int x = 0; x < png.getWidth(); x++) {
         white += (png.getRGB(x, 90) & 0xFFFFFF) == 0xFFFFFF ? 1 : 0;
