@@ -34,7 +34,7 @@ final class CheckCommand implements Callable<Integer> {
   @Mixin Sheets sheets;
 
   @Override
-  public Integer call() throws SheetException {
+  public Integer call() throws SheetException, UnreadableSheetException {
     PrintWriter out = spec.commandLine().getOut();
     List<Path> files = sheets.files();
     Optional<SheetMap> map = sheets.sheetMap();

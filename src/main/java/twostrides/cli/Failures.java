@@ -18,7 +18,12 @@ final class Failures implements CommandLine.IExecutionExceptionHandler {
     Throwable cause = e instanceof UncheckedIOException ? e.getCause() : e;
     if (cause instanceof SheetException) {
       err.println(cause.getMessage());
-      err.println("Nothing was written. To set such a file aside and go on, add --keep-going.");
+      err.println("Nothing was written.");
+      return Main.UNREADABLE;
+    }
+    if (cause instanceof UnreadableSheetException) {
+      err.println(cause.getMessage());
+      err.println("Nothing was written. To set such a sheet aside and go on, add --keep-going.");
       return Main.UNREADABLE;
     }
     if (cause instanceof OutputException || cause instanceof IOException) {

@@ -5,9 +5,11 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,7 +26,9 @@ import twostrides.game.Game;
 import twostrides.game.Season;
 import twostrides.game.TaggedGame;
 import twostrides.race.TravelBound;
+import twostrides.rates.Count;
 import twostrides.review.Anonymous;
+import twostrides.review.Profile;
 import twostrides.review.Reviewer;
 import twostrides.review.SeasonReview;
 import twostrides.rink.Rink;
@@ -83,6 +87,7 @@ final class ReviewCommand implements Callable<Integer> {
     PrintWriter console = spec.commandLine().getOut();
     Progress progress = new Progress(spec.commandLine().getErr());
     List<Path> files = sheets.files();
+    warmUp();
     Optional<SheetMap> map = sheets.sheetMap();
     Season season = sheets.read(files, map, progress);
     if (season.rowsUsed() == 0) {
@@ -111,7 +116,7 @@ final class ReviewCommand implements Callable<Integer> {
         SetAside.write(
             folder.writing().resolve("set-aside"), season.setAside(), season.unreadable());
       }
-      RunFile.write(folder.writing(), season, files, map, settings, noNames, seed);
+      RunFile.write(folder.writing(), season, inputs(files), map, settings, noNames, seed);
       Path book = folder.finish();
       tell(console, season, review, tables, book);
     } catch (Exception e) {
@@ -119,6 +124,33 @@ final class ReviewCommand implements Callable<Integer> {
       throw e;
     }
     return Main.DONE;
+  }
+
+  /** Everything the run read: the sheets, and the map if there is one. */
+  private List<Path> inputs(List<Path> files) {
+    return sheets.map == null
+        ? files
+        : Stream.concat(files.stream(), Stream.of(sheets.map)).toList();
+  }
+
+  /**
+   * Draws one empty chart aside while the sheets are read: loading the drawing libraries takes as
+   * long as reading a game, and the second core has nothing to do then. If it fails, the real
+   * drawing fails too and says why.
+   */
+  private static void warmUp() {
+    Thread thread =
+        new Thread(
+            () -> {
+              Profile nothing = new Profile(List.of(), List.of(), new Count(0, 0));
+              Charts charts = new Charts(Rink.NORTH_AMERICAN);
+              Objects.requireNonNull(charts.ways("", nothing).png().get());
+              Objects.requireNonNull(charts.map("", nothing).png().get());
+            },
+            "warm-up");
+    thread.setDaemon(true);
+    thread.setUncaughtExceptionHandler((t, e) -> {});
+    thread.start();
   }
 
   private static String sum(Season season) {

@@ -30,7 +30,7 @@ final class RunFile {
   static void write(
       Path out,
       Season season,
-      List<Path> files,
+      List<Path> inputs,
       Optional<SheetMap> map,
       Settings settings,
       boolean noNames,
@@ -56,7 +56,7 @@ final class RunFile {
       json.writeStringField("map", map.map(SheetMap::name).orElse(""));
       json.writeEndObject();
       json.writeArrayFieldStart("inputs");
-      for (Path f : files) {
+      for (Path f : inputs) {
         json.writeStartObject();
         json.writeStringField("file", String.valueOf(f.getFileName()));
         json.writeStringField("sha256", sha256(f));

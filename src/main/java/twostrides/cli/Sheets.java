@@ -47,10 +47,15 @@ final class Sheets {
   }
 
   Season read(List<Path> files, Optional<SheetMap> sheetMap, Progress progress)
-      throws SheetException {
-    Season season =
-        SeasonReader.read(
-            files, sheetMap, keepGoing, n -> progress.step("reading sheets", n, files.size()));
+      throws UnreadableSheetException {
+    Season season;
+    try {
+      season =
+          SeasonReader.read(
+              files, sheetMap, keepGoing, n -> progress.step("reading sheets", n, files.size()));
+    } catch (SheetException e) {
+      throw new UnreadableSheetException(e);
+    }
     progress.done();
     return season;
   }

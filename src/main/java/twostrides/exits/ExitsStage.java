@@ -52,12 +52,8 @@ final class ExitsStage {
           .text(Columns.RELEASE_PLAYER, release.player())
           .text(Columns.WAY_OUT, Cells.text(attempts, Columns.WAY_OUT, i))
           .text(Columns.AT_CENTER, Cells.text(attempts, Columns.AT_CENTER, i))
-          .text(Columns.STRENGTH, release.strength())
-          .text(Columns.NET_EMPTY, release.netEmpty())
-          .number(Columns.RELEASE_X_M, release.x())
-          .number(Columns.RELEASE_Y_M, release.y())
-          .number(Columns.SHORT_OF_CENTER_M, play.shortOfCenter(release))
-          .text(Columns.LINE_NOTE, play.lineNote(release));
+          .text(Columns.NET_EMPTY, release.netEmpty());
+      play.fillPlace(out, release);
       endings.fill(out, release, Endings.Owner.ATTEMPT);
       out.number(Columns.VIDEO_S, release.video())
           .text(Columns.SHEET, release.sheet())

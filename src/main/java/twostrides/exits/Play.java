@@ -151,7 +151,9 @@ final class Play {
     return Optional.empty();
   }
 
-  /** Index of the last move in a range that satisfies nothing more than being a control touch. */
+  /**
+   * Index of the last control touch before a move, in the same period and since the draw before.
+   */
   OptionalInt lastControlBefore(Move m) {
     for (int i = m.index() - 1; i >= 0 && moves.get(i).samePlay(m); i--) {
       if (moves.get(i).control()) {
@@ -162,5 +164,19 @@ final class Play {
       }
     }
     return OptionalInt.empty();
+  }
+
+  /**
+   * Fills strength, place and distance short of center of a release: alike in all three tables.
+   *
+   * @param out the row under way
+   * @param m the release, or the last touch
+   */
+  void fillPlace(Shape.Filler out, Move m) {
+    out.text(Columns.STRENGTH, m.strength())
+        .number(Columns.RELEASE_X_M, m.x())
+        .number(Columns.RELEASE_Y_M, m.y())
+        .number(Columns.SHORT_OF_CENTER_M, shortOfCenter(m))
+        .text(Columns.LINE_NOTE, lineNote(m));
   }
 }

@@ -68,12 +68,8 @@ final class ReleasesStage {
           .text(Columns.PLAYER, m.player())
           .text(Columns.KIND, kind(m))
           .count(Columns.EXIT, exit > 0 ? OptionalInt.of(exit) : OptionalInt.empty())
-          .text(Columns.STRENGTH, m.strength())
-          .text(Columns.NET_EMPTY, m.netEmpty())
-          .number(Columns.RELEASE_X_M, m.x())
-          .number(Columns.RELEASE_Y_M, m.y())
-          .number(Columns.SHORT_OF_CENTER_M, play.shortOfCenter(m))
-          .text(Columns.LINE_NOTE, play.lineNote(m));
+          .text(Columns.NET_EMPTY, m.netEmpty());
+      play.fillPlace(out, m);
       endings.fill(out, m, Endings.Owner.RELEASE);
       out.number(Columns.VIDEO_S, m.video())
           .text(Columns.SHEET, m.sheet())

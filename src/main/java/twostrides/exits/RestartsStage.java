@@ -100,15 +100,11 @@ final class RestartsStage {
       Map<String, Integer> releaseNumbers) {
     int exit = exitOfMove[m.index()];
     Integer release = releaseNumbers.get(m.sheet() + "\n" + m.line());
+    play.fillPlace(out, m);
     out.count(Columns.RELEASE, release == null ? OptionalInt.empty() : OptionalInt.of(release))
         .count(Columns.EXIT, exit > 0 ? OptionalInt.of(exit) : OptionalInt.empty())
         .number(Columns.RELEASE_ELAPSED_S, m.elapsed())
         .text(Columns.PLAYER, m.player())
-        .text(Columns.STRENGTH, m.strength())
-        .number(Columns.RELEASE_X_M, m.x())
-        .number(Columns.RELEASE_Y_M, m.y())
-        .number(Columns.SHORT_OF_CENTER_M, play.shortOfCenter(m))
-        .text(Columns.LINE_NOTE, play.lineNote(m))
         .number(Columns.SECONDS_TO_NEXT_TOUCH, draw.elapsed() - m.elapsed());
   }
 

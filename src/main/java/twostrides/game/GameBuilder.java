@@ -40,17 +40,12 @@ final class GameBuilder {
     List<String> teams = teams(rows);
     if (teams.size() < 2) {
       for (ReadRow<PlayRow> r : rows) {
-        doubtful.add(
-            new DoubtfulRow(
-                r.source(),
-                List.of(
-                    new Problem(
-                        r.source().file(),
-                        r.source().line(),
-                        SheetForms.TEAM,
-                        r.row().team().orElse(""),
-                        "two teams in game " + id,
-                        "add the other team's rows, or name both teams in home and away"))));
+        setAside(
+            r,
+            SheetForms.TEAM,
+            r.row().team().orElse(""),
+            "two teams in game " + id,
+            "add the other team's rows, or name both teams in home and away");
       }
       return Optional.empty();
     }
@@ -61,17 +56,12 @@ final class GameBuilder {
       if (team.isEmpty() || two.contains(team.get())) {
         kept.add(r.row());
       } else {
-        doubtful.add(
-            new DoubtfulRow(
-                r.source(),
-                List.of(
-                    new Problem(
-                        r.source().file(),
-                        r.source().line(),
-                        SheetForms.TEAM,
-                        team.get(),
-                        "one of the two teams of game " + id + ": " + String.join(", ", teams),
-                        "correct the name, or give the row its own game"))));
+        setAside(
+            r,
+            SheetForms.TEAM,
+            team.get(),
+            "one of the two teams of game " + id + ": " + String.join(", ", teams),
+            "correct the name, or give the row its own game");
       }
     }
     return Optional.of(
@@ -156,21 +146,22 @@ final class GameBuilder {
               .map(k -> String.format(Locale.ROOT, "line %d", rows.get(k).source().line()))
               .reduce((a, b) -> a + " and " + b)
               .orElse("the rows around it");
-      doubtful.add(
-          new DoubtfulRow(
-              r.source(),
-              List.of(
-                  new Problem(
-                      r.source().file(),
-                      r.source().line(),
-                      SheetForms.CLOCK,
-                      r.source().cell(SheetForms.CLOCK).map(c -> c.text()).orElse(""),
-                      "a period and clock that follow on "
-                          + neighbours
-                          + ": the clock ran backward",
-                      "correct the period or the clock; if the whole sheet is sorted otherwise, sort it by period"
-                          + " and clock"))));
+      setAside(
+          r,
+          SheetForms.CLOCK,
+          r.source().cell(SheetForms.CLOCK).map(c -> c.text()).orElse(""),
+          "a period and clock that follow on " + neighbours + ": the clock ran backward",
+          "correct the period or the clock; if the whole sheet is sorted otherwise, sort it by period"
+              + " and clock");
     }
     return kept;
+  }
+
+  private void setAside(ReadRow<?> r, String column, String value, String expected, String toDo) {
+    doubtful.add(
+        new DoubtfulRow(
+            r.source(),
+            List.of(
+                new Problem(r.source().file(), r.source().line(), column, value, expected, toDo))));
   }
 }
