@@ -2,6 +2,7 @@ package twostrides.book;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -141,7 +142,7 @@ public final class Show {
    */
   static String slug(String name) {
     String plain =
-        java.text.Normalizer.normalize(name, java.text.Normalizer.Form.NFD)
+        Normalizer.normalize(name, Normalizer.Form.NFD)
             .toLowerCase(Locale.ROOT)
             .replaceAll("\\p{M}", "")
             .replaceAll("[^a-z0-9]+", "-")

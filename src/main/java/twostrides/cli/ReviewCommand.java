@@ -177,6 +177,12 @@ final class ReviewCommand implements Callable<Integer> {
             + ", "
             + Sheets.count(review.restarts().size(), "own-zone restart")
             + ".");
+    if (noNames && !season.setAside().isEmpty()) {
+      console.println(
+          "The rows in "
+              + book.resolve("set-aside")
+              + " stand in their own words, names included: leave that folder out when you pass the book on.");
+    }
     console.println("Open this page: " + book.resolve("index.html"));
   }
 

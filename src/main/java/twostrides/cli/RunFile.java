@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -79,7 +80,7 @@ final class RunFile {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       if (Files.isReadable(file)) {
         try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-          in.transferTo(java.io.OutputStream.nullOutputStream());
+          in.transferTo(OutputStream.nullOutputStream());
         }
       }
       return HexFormat.of().formatHex(digest.digest());

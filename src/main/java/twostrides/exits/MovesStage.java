@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import tech.tablesaw.api.Table;
 import twostrides.game.Action;
 import twostrides.game.Game;
@@ -252,9 +253,7 @@ final class MovesStage {
    * @param moves what {@link #run} built
    */
   static List<Move> read(Table moves) {
-    return java.util.stream.IntStream.range(0, moves.rowCount())
-        .mapToObj(i -> move(moves, i))
-        .toList();
+    return IntStream.range(0, moves.rowCount()).mapToObj(i -> move(moves, i)).toList();
   }
 
   private static Move move(Table t, int i) {

@@ -1,5 +1,6 @@
 package twostrides.game;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import twostrides.sheet.SheetRow;
 
@@ -24,7 +25,7 @@ record ReadRow<T>(SheetRow source, String gameId, AboutGame about, T row) {
    * @param placeDecimals decimals of places
    */
   record AboutGame(
-      Optional<java.time.LocalDate> date,
+      Optional<LocalDate> date,
       Optional<String> home,
       Optional<String> away,
       int clockDecimals,

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,6 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
+import twostrides.rink.Units;
 import twostrides.sheet.Cell;
 import twostrides.sheet.DoubtfulCellException;
 import twostrides.sheet.Problem;
@@ -164,7 +166,7 @@ final class RowReader {
 
   private static String minutes(double seconds) {
     long s = Math.round(seconds);
-    return s / 60 + ":" + String.format(java.util.Locale.ROOT, "%02d", s % 60);
+    return s / 60 + ":" + String.format(Locale.ROOT, "%02d", s % 60);
   }
 
   OptionalInt skaters(String column) {
@@ -236,11 +238,11 @@ final class RowReader {
       problems.add(
           cell.problem(
               String.format(
-                  java.util.Locale.ROOT,
+                  Locale.ROOT,
                   "a place %s inside the boards, at most %.1f m (%.0f ft) from center",
                   direction,
                   most,
-                  twostrides.rink.Units.FOOT.fromMetres(most)),
+                  Units.FOOT.fromMetres(most)),
               "correct the place, or check place.unit, place.center_x and place.center_y in the sheet map"));
     }
   }

@@ -17,6 +17,7 @@ import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
 import twostrides.sheet.SheetReader;
+import twostrides.sheet.SheetRow;
 
 /**
  * Reads sheets into games. A file that cannot be read at all stops the reading, or is set aside
@@ -114,7 +115,7 @@ public final class SeasonReader {
   }
 
   private interface Reading<T> {
-    Optional<ReadRow<T>> of(twostrides.sheet.SheetRow row);
+    Optional<ReadRow<T>> of(SheetRow row);
   }
 
   private interface PeriodOf<T> {
@@ -129,7 +130,7 @@ public final class SeasonReader {
       PeriodOf<T> periodOf)
       throws SheetException {
     Set<String> periodsHere = new HashSet<>();
-    for (twostrides.sheet.SheetRow source : sheet.rows()) {
+    for (SheetRow source : sheet.rows()) {
       Optional<ReadRow<T>> read = reading.of(source);
       if (read.isEmpty()) {
         continue;
