@@ -19,8 +19,6 @@ import twostrides.demo.DemoLeague;
     mixinStandardHelpOptions = true)
 final class DemoCommand implements Callable<Integer> {
 
-  private static final int MOST_GAMES = 2_000;
-
   @Spec CommandSpec spec;
 
   @Option(
@@ -42,10 +40,14 @@ final class DemoCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    if (games < 1 || games > MOST_GAMES) {
+    if (games < 1 || games > DemoLeague.MOST_GAMES) {
       throw new ParameterException(
           spec.commandLine(),
-          "--games: found " + games + ", expected a whole number from 1 to " + MOST_GAMES + ".");
+          "--games: found "
+              + games
+              + ", expected a whole number from 1 to "
+              + DemoLeague.MOST_GAMES
+              + ".");
     }
     DemoLeague.write(out, games, seed);
     PrintWriter console = spec.commandLine().getOut();

@@ -123,6 +123,9 @@ class MainTest {
     assertEquals(2, run("revue", "x").code());
     assertEquals(2, run("review", "x", "--window", "0").code());
     assertEquals(2, run("demo", "--games", "0", "--out", dir.resolve("d")).code());
+    Run many = run("demo", "--games", "100", "--out", dir.resolve("d"));
+    assertEquals(2, many.code());
+    assertTrue(many.err().contains("found 100, expected a whole number from 1 to 99"), many.err());
     assertEquals(2, run().code());
   }
 
