@@ -9,25 +9,53 @@ import tech.tablesaw.api.Table;
  * Reads cells of a table by column and row; a missing cell is an empty optional, never a magic
  * number.
  */
-final class Cells {
+public final class Cells {
   private Cells() {}
 
-  static Optional<String> text(Table t, String column, int row) {
+  /**
+   * Words of a cell.
+   *
+   * @param t a table of the pipeline
+   * @param column one of {@link Columns}
+   * @param row row number, from 0
+   */
+  public static Optional<String> text(Table t, String column, int row) {
     var c = t.stringColumn(column);
     return c.isMissing(row) ? Optional.empty() : Optional.of(c.get(row));
   }
 
-  static OptionalInt count(Table t, String column, int row) {
+  /**
+   * A whole number of a cell.
+   *
+   * @param t a table of the pipeline
+   * @param column one of {@link Columns}
+   * @param row row number, from 0
+   */
+  public static OptionalInt count(Table t, String column, int row) {
     var c = t.intColumn(column);
     return c.isMissing(row) ? OptionalInt.empty() : OptionalInt.of(c.getInt(row));
   }
 
-  static OptionalDouble number(Table t, String column, int row) {
+  /**
+   * A number of a cell, in the unit of its column.
+   *
+   * @param t a table of the pipeline
+   * @param column one of {@link Columns}
+   * @param row row number, from 0
+   */
+  public static OptionalDouble number(Table t, String column, int row) {
     var c = t.doubleColumn(column);
     return c.isMissing(row) ? OptionalDouble.empty() : OptionalDouble.of(c.getDouble(row));
   }
 
-  static Optional<Boolean> flag(Table t, String column, int row) {
+  /**
+   * Yes or no of a cell.
+   *
+   * @param t a table of the pipeline
+   * @param column one of {@link Columns}
+   * @param row row number, from 0
+   */
+  public static Optional<Boolean> flag(Table t, String column, int row) {
     var c = t.booleanColumn(column);
     return c.isMissing(row) ? Optional.empty() : Optional.of(c.get(row));
   }

@@ -60,18 +60,18 @@ final class Endings {
   void fill(Shape.Filler out, Move release, Owner owner) {
     String team = release.team().orElseThrow();
     nextTouch(out, release, team);
-    Optional<Move> restart = restart(release, team, owner);
-    Optional<Boolean> known =
-        restart.isPresent() ? Optional.of(true) : noRestart(release, team, owner);
-    out.flag(Columns.OWN_ZONE_RESTART, known);
-    if (restart.isPresent()) {
-      out.text(Columns.RESTART_CAUSE, stops.cause(team, restart.get()).cause().label())
-          .number(Columns.RESTART_ELAPSED_S, restart.get().elapsed());
-    } else {
-      out.text(
-          Columns.RESTART_CAUSE,
-          (known.isPresent() ? RestartCause.NONE : RestartCause.UNKNOWN).label());
+    Optional<Move> draw = ownDraw(release, team, owner);
+    Optional<Move> restart = draw.filter(d -> play.surelyInOwnZone(d, team));
+    // A draw without a place leaves open in whose zone it was.
+    boolean known = draw.isEmpty() || draw.get().x().isPresent();
+    if (known) {
+      out.flag(Columns.OWN_ZONE_RESTART, restart.isPresent());
     }
+    RestartCause without = known ? RestartCause.NONE : RestartCause.UNKNOWN;
+    out.text(
+        Columns.RESTART_CAUSE,
+        restart.map(d -> stops.cause(team, d).cause()).orElse(without).label());
+    restart.ifPresent(d -> out.number(Columns.RESTART_ELAPSED_S, d.elapsed()));
     out.flag(Columns.RESTART_WITHIN_20S, restartWithinWindow(release, team));
     relief(out, release, team);
     against(out, restart.orElse(release), team);
@@ -90,23 +90,8 @@ final class Endings {
     }
   }
 
-  /** The next draw, when it is in the own zone and the opponent had no control in between. */
-  private Optional<Move> restart(Move release, String team, Owner owner) {
-    return endOfOwnDoing(release, team, owner)
-        .filter(m -> m.kind() == Move.Kind.FACEOFF && play.surelyInOwnZone(m, team));
-  }
-
-  /** False when it is sure that no own-zone restart followed; empty when the draw has no place. */
-  private Optional<Boolean> noRestart(Move release, String team, Owner owner) {
-    boolean unplaced =
-        endOfOwnDoing(release, team, owner)
-            .filter(m -> m.kind() == Move.Kind.FACEOFF && m.x().isEmpty())
-            .isPresent();
-    return unplaced ? Optional.empty() : Optional.of(false);
-  }
-
   /** The next draw reached with no control by the opponent on the way; empty otherwise. */
-  private Optional<Move> endOfOwnDoing(Move release, String team, Owner owner) {
+  private Optional<Move> ownDraw(Move release, String team, Owner owner) {
     for (int i = release.index() + 1; i < play.moves().size(); i++) {
       Move m = play.moves().get(i);
       if (!m.samePlay(release) || (m.control() && (owner == Owner.RELEASE || !m.by(team)))) {

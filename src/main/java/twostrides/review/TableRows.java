@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import tech.tablesaw.api.Table;
+import twostrides.exits.Cells;
 
 /**
  * One row of a pipeline table by its number. (Tablesaw's own Row is one object reused while
@@ -20,8 +21,7 @@ record TableRows(Table table, int at) {
   }
 
   Optional<String> text(String column) {
-    var c = table.stringColumn(column);
-    return c.isMissing(at) ? Optional.empty() : Optional.of(c.get(at));
+    return Cells.text(table, column, at);
   }
 
   String words(String column) {
@@ -29,17 +29,14 @@ record TableRows(Table table, int at) {
   }
 
   OptionalInt count(String column) {
-    var c = table.intColumn(column);
-    return c.isMissing(at) ? OptionalInt.empty() : OptionalInt.of(c.getInt(at));
+    return Cells.count(table, column, at);
   }
 
   OptionalDouble number(String column) {
-    var c = table.doubleColumn(column);
-    return c.isMissing(at) ? OptionalDouble.empty() : OptionalDouble.of(c.getDouble(at));
+    return Cells.number(table, column, at);
   }
 
   Optional<Boolean> flag(String column) {
-    var c = table.booleanColumn(column);
-    return c.isMissing(at) ? Optional.empty() : Optional.of(c.get(at));
+    return Cells.flag(table, column, at);
   }
 }
