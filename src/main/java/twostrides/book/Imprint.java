@@ -4,7 +4,7 @@ package twostrides.book;
  * What stands at the foot of every page.
  *
  * @param version version of the program
- * @param book icing book
+ * @param book the icing book
  * @param rows "1200 rows read = 1198 rows used + 2 rows set aside"
  */
-public record Imprint(String version, String book, String rows) {}
+public record Imprint(String version, BookNote book, String rows) {}

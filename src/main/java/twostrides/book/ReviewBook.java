@@ -80,6 +80,7 @@ public final class ReviewBook {
             "exits", tables.exits(),
             "releases", tables.releases(),
             "restarts", tables.restarts(),
+            "rulings", tables.rulings(),
             "players", tables.players());
     for (Map.Entry<String, Table> t : data.entrySet()) {
       TableFile.write(t.getValue(), out.resolve("data").resolve(t.getKey() + ".csv"));
@@ -94,6 +95,7 @@ public final class ReviewBook {
   private void pages(BiConsumer<Integer, Integer> progress) throws IOException {
     List<Page> all = new ArrayList<>();
     all.add(this::index);
+    all.add(this::rulings);
     review.teams().forEach(t -> all.add(() -> team(t)));
     review.players().forEach(p -> all.add(() -> player(p)));
     ExecutorService threads = Executors.newFixedThreadPool(THREADS);
@@ -140,6 +142,10 @@ public final class ReviewBook {
         "index.html",
         "index.jte",
         Map.of("review", review, "imprint", imprint, "css", css, "pictures", pictures));
+  }
+
+  private void rulings() throws IOException {
+    render("rulings.html", "rulings.jte", Map.of("review", review, "imprint", imprint, "css", css));
   }
 
   private void team(TeamReview t) throws IOException {

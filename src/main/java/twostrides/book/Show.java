@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import twostrides.rates.Count;
+import twostrides.review.OtherRuling;
 import twostrides.review.PlayerReview;
 import twostrides.review.Profile;
 import twostrides.review.ReleaseLine;
@@ -121,6 +122,26 @@ public final class Show {
   /** Sheet and line: where the row stands. */
   public static String source(ReleaseLine r) {
     return r.sheet() + ", line " + r.line();
+  }
+
+  /** Sheet and line: where the row stands. */
+  public static String source(OtherRuling r) {
+    return r.sheet() + ", line " + r.line();
+  }
+
+  /** Own-zone restarts that were icings, written or inferred. */
+  public static long icings(SeasonReview review) {
+    return review.restarts().stream().filter(RestartLine::icing).count();
+  }
+
+  /**
+   * The releases that one other book would rule otherwise.
+   *
+   * @param review the season
+   * @param book id of the other book
+   */
+  public static List<OtherRuling> othersOf(SeasonReview review, String book) {
+    return review.others().stream().filter(r -> r.book().equals(book)).toList();
   }
 
   /** File of a team's page, below the book's folder. */

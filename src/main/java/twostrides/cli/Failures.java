@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import picocli.CommandLine;
+import twostrides.rulebook.BookException;
 import twostrides.sheet.SheetException;
 
 /**
@@ -20,6 +21,11 @@ final class Failures implements CommandLine.IExecutionExceptionHandler {
       err.println(cause.getMessage());
       err.println("Nothing was written.");
       return Main.UNREADABLE;
+    }
+    if (cause instanceof BookException book) {
+      err.println(cause.getMessage());
+      err.println("Nothing was written.");
+      return book.file().startsWith("--") ? Main.USAGE : Main.UNREADABLE;
     }
     if (cause instanceof UnreadableSheetException) {
       err.println(cause.getMessage());

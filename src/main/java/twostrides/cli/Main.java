@@ -14,7 +14,13 @@ import picocli.CommandLine.Command;
         "Sorts every defensive-zone exit of a hockey season and shows what each way out leads to.",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    subcommands = {ReviewCommand.class, CheckCommand.class, DemoCommand.class},
+    subcommands = {
+      ReviewCommand.class,
+      CheckCommand.class,
+      RulingCommand.class,
+      RulebooksCommand.class,
+      DemoCommand.class
+    },
     synopsisSubcommandLabel = "COMMAND",
     footer = {
       "",

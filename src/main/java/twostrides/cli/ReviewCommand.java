@@ -3,6 +3,7 @@ package twostrides.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -50,6 +51,15 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Mixin Sheets sheets;
 
+  @Mixin Books books;
+
+  @Option(
+      names = "--compare-rulebook",
+      paramLabel = "BOOK",
+      description =
+          "Also lists the releases that this book would rule otherwise; may be given several times.")
+  List<String> compare = new ArrayList<>();
+
   @Option(
       names = "--out",
       paramLabel = "DIR",
@@ -86,6 +96,8 @@ final class ReviewCommand implements Callable<Integer> {
     }
     PrintWriter console = spec.commandLine().getOut();
     Progress progress = new Progress(spec.commandLine().getErr());
+    IcingBook book = books.book();
+    List<IcingBook> others = books.others(compare);
     List<Path> files = sheets.files();
     warmUp();
     Optional<SheetMap> map = sheets.sheetMap();
@@ -98,7 +110,7 @@ final class ReviewCommand implements Callable<Integer> {
           "rows of a play sheet or a tag sheet",
           "Run the command check on it; a sheet with other columns needs --map (docs/maps/README.md).");
     }
-    Settings settings = new Settings(window, IcingBook.HYBRID, TravelBound.DEFAULT);
+    Settings settings = new Settings(window, book, others, TravelBound.DEFAULT);
     OutputFolder folder = OutputFolder.at(out);
     try {
       ExitTables named = Pipeline.run(season.games(), season.tagged(), settings);
@@ -109,7 +121,7 @@ final class ReviewCommand implements Callable<Integer> {
           review,
           tables,
           new Charts(rink(season)),
-          new Imprint(Main.version(), settings.book().name(), sum(season)),
+          new Imprint(Main.version(), Books.note(book, others), sum(season)),
           (n, all) -> progress.step("writing pages", n, all));
       progress.done();
       if (!season.setAside().isEmpty() || !season.unreadable().isEmpty()) {
@@ -117,8 +129,8 @@ final class ReviewCommand implements Callable<Integer> {
             folder.writing().resolve("set-aside"), season.setAside(), season.unreadable());
       }
       RunFile.write(folder.writing(), season, inputs(files), map, settings, noNames, seed);
-      Path book = folder.finish();
-      tell(console, season, review, tables, book);
+      Path written = folder.finish();
+      tell(console, season, review, tables, written);
     } catch (Exception e) {
       folder.abandon();
       throw e;

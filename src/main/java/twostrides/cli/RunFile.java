@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import twostrides.exits.Settings;
 import twostrides.game.Season;
+import twostrides.rulebook.Setting;
 import twostrides.sheet.SheetMap;
 
 /**
@@ -47,9 +48,13 @@ final class RunFile {
       json.writeStringField("version", Main.version());
       json.writeNumberField("seed", seed);
       json.writeObjectFieldStart("settings");
-      json.writeStringField("rulebook", settings.book().name());
-      json.writeStringField("rulebook_source", settings.book().source());
-      json.writeBooleanField("shorthanded_exempt", settings.book().shorthandedExempt());
+      json.writeStringField("rulebook", settings.book().id());
+      json.writeStringField("rulebook_season", settings.book().season().toString());
+      json.writeObjectFieldStart("rulebook_settings");
+      for (Setting s : settings.book().settings().values()) {
+        json.writeStringField(s.key().word(), s.value());
+      }
+      json.writeEndObject();
       json.writeNumberField("window_s", settings.window());
       json.writeNumberField("fastest_release_m_s", settings.travel().fastest());
       json.writeNumberField("least_friction", settings.travel().friction());

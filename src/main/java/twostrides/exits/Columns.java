@@ -143,5 +143,26 @@ public final class Columns {
   /** Own-zone restarts counted. */
   public static final String RESTARTS = "restarts";
 
+  /** What the book says: icing, no icing, waved off, goal, not yet decided. */
+  public static final String RULING = "ruling";
+
+  /** The ruling as a sentence with its reason. */
+  public static final String RULING_REASON = "ruling_reason";
+
+  /** Clause of the book and how sure it is; or that it is common practice, or assumed. */
+  public static final String CLAUSE = "clause";
+
+  /** What the sheet says and the book would not call; empty when they agree. */
+  public static final String AUDIT = "audit";
+
+  /** Id of another book that was asked. */
+  public static final String BOOK = "book";
+
+  /** What the book that the game was played by says. */
+  public static final String PLAYED_RULING = "played_ruling";
+
+  /** Whether the other book's ruling is another one. */
+  public static final String DIFFERS = "differs";
+
   private Columns() {}
 }

@@ -8,6 +8,8 @@ import tech.tablesaw.api.Table;
  * @param exits one row an exit attempt
  * @param releases one row a release short of center
  * @param restarts one row a draw in a team's own zone
+ * @param rulings one row a release short of center and other book asked
  * @param players counts per player, way out, mark at center and strength
  */
-public record ExitTables(Table exits, Table releases, Table restarts, Table players) {}
+public record ExitTables(
+    Table exits, Table releases, Table restarts, Table rulings, Table players) {}

@@ -25,10 +25,11 @@ public final class Pipeline {
     Table exits = ExitsStage.run(attempts, play);
     Table releases = ReleasesStage.run(attempts, play);
     Table restarts = RestartsStage.run(attempts, releases, play);
-    TagsStage.Tables tags = TagsStage.run(tagged);
+    Table rulings = RulingsStage.run(releases, play);
+    TagsStage.Tables tags = TagsStage.run(tagged, settings.book());
     exits.append(tags.exits());
     releases.append(tags.releases());
     restarts.append(tags.restarts());
-    return new ExitTables(exits, releases, restarts, PlayersStage.run(exits));
+    return new ExitTables(exits, releases, restarts, rulings, PlayersStage.run(exits));
   }
 }

@@ -14,16 +14,17 @@ final class ReleasesStage {
 
   /** The releases table's columns, in the order in which they are written out. */
   static Shape shape() {
-    return Endings.declare(
-            new Shape("releases")
-                .text(Columns.GAME, Columns.DATE)
-                .count(Columns.RELEASE, Columns.PERIOD)
-                .number(Columns.RELEASE_ELAPSED_S)
-                .text(Columns.TEAM, Columns.OPPONENT, Columns.PLAYER, Columns.KIND)
-                .count(Columns.EXIT)
-                .text(Columns.STRENGTH, Columns.NET_EMPTY)
-                .number(Columns.RELEASE_X_M, Columns.RELEASE_Y_M, Columns.SHORT_OF_CENTER_M)
-                .text(Columns.LINE_NOTE))
+    return RulingsStage.declare(
+            Endings.declare(
+                new Shape("releases")
+                    .text(Columns.GAME, Columns.DATE)
+                    .count(Columns.RELEASE, Columns.PERIOD)
+                    .number(Columns.RELEASE_ELAPSED_S)
+                    .text(Columns.TEAM, Columns.OPPONENT, Columns.PLAYER, Columns.KIND)
+                    .count(Columns.EXIT)
+                    .text(Columns.STRENGTH, Columns.NET_EMPTY)
+                    .number(Columns.RELEASE_X_M, Columns.RELEASE_Y_M, Columns.SHORT_OF_CENTER_M)
+                    .text(Columns.LINE_NOTE)))
         .number(Columns.VIDEO_S)
         .text(Columns.SHEET)
         .count(Columns.LINE);
@@ -46,6 +47,7 @@ final class ReleasesStage {
    */
   static Table run(Table attempts, Play play) {
     Endings endings = new Endings(play);
+    RulingsStage rulings = new RulingsStage(play);
     int[] exitOfMove = exitOfMove(attempts, play);
     Shape.Filler out = shape().filler();
     String game = "";
@@ -71,6 +73,7 @@ final class ReleasesStage {
           .text(Columns.NET_EMPTY, m.netEmpty());
       play.fillPlace(out, m);
       endings.fill(out, m, Endings.Owner.RELEASE);
+      rulings.fill(out, m);
       out.number(Columns.VIDEO_S, m.video())
           .text(Columns.SHEET, m.sheet())
           .count(Columns.LINE, m.line());

@@ -17,13 +17,14 @@ final class RestartsStage {
 
   /** The restarts table's columns, in the order in which they are written out. */
   static Shape shape() {
-    return new Shape("restarts")
-        .text(Columns.GAME, Columns.DATE)
-        .count(Columns.PERIOD)
-        .number(Columns.RESTART_ELAPSED_S)
-        .text(Columns.TEAM, Columns.OPPONENT)
-        .flag(Columns.OWN_LAST)
-        .text(Columns.RESTART_CAUSE, Columns.REASON)
+    return RulingsStage.declare(
+            new Shape("restarts")
+                .text(Columns.GAME, Columns.DATE)
+                .count(Columns.PERIOD)
+                .number(Columns.RESTART_ELAPSED_S)
+                .text(Columns.TEAM, Columns.OPPONENT)
+                .flag(Columns.OWN_LAST)
+                .text(Columns.RESTART_CAUSE, Columns.REASON))
         .count(Columns.RELEASE, Columns.EXIT)
         .number(Columns.RELEASE_ELAPSED_S)
         .text(Columns.PLAYER, Columns.STRENGTH)
@@ -47,6 +48,7 @@ final class RestartsStage {
   static Table run(Table attempts, Table releases, Play play) {
     StopFinder stops = new StopFinder(play);
     Endings endings = new Endings(play);
+    RulingsStage rulings = new RulingsStage(play);
     int[] exitOfMove = ReleasesStage.exitOfMove(attempts, play);
     Map<String, Integer> releaseNumbers = releaseNumbers(releases);
     Shape.Filler out = shape().filler();
@@ -81,7 +83,15 @@ final class RestartsStage {
           .flag(Columns.OWN_LAST, last.map(m -> m.by(team)))
           .text(Columns.RESTART_CAUSE, finding.cause().label())
           .text(Columns.REASON, finding.reason());
-      own.ifPresent(m -> behind(out, m, draw, play, exitOfMove, releaseNumbers));
+      if (own.isPresent()) {
+        Move m = own.get();
+        behind(out, m, draw, play, exitOfMove, releaseNumbers);
+        if (m.release()) {
+          rulings.fill(out, m);
+        } else {
+          rulings.fillWithoutRelease(out);
+        }
+      }
       out.text(Columns.WON_BY, winner.equals(team) ? "own" : "opponent");
       endings.against(out, draw, team);
       out.number(Columns.VIDEO_S, own.map(Move::video).orElse(draw.video()))

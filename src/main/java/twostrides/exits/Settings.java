@@ -1,6 +1,8 @@
 package twostrides.exits;
 
+import java.util.List;
 import twostrides.race.TravelBound;
+import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.IcingBook;
 
 /**
@@ -8,16 +10,19 @@ import twostrides.rulebook.IcingBook;
  *
  * @param window seconds of play in which restarts, attempts and goals count; 20 by default
  *     (Schuckers and Curro 2013: beyond 20 s changes are not significant, as reported)
- * @param book the icing book
+ * @param book the icing book that the games were played by
+ * @param others books whose rulings are compared with it
  * @param travel bound on a puck's travel
  */
-public record Settings(double window, IcingBook book, TravelBound travel) {
+public record Settings(double window, IcingBook book, List<IcingBook> others, TravelBound travel) {
 
-  /** 20 s, hybrid icing, the default travel bound. */
-  public static final Settings DEFAULT = new Settings(20, IcingBook.HYBRID, TravelBound.DEFAULT);
+  /** 20 s, plain hybrid icing, the default travel bound. */
+  public static final Settings DEFAULT =
+      new Settings(20, Bookshelf.book("hybrid"), List.of(), TravelBound.DEFAULT);
 
-  /** Rejects a window that counts nothing. */
+  /** Copies the books and rejects a window that counts nothing. */
   public Settings {
+    others = List.copyOf(others);
     if (!(window > 0)) {
       throw new IllegalArgumentException("the window must be longer than 0 s, not " + window);
     }

@@ -6,9 +6,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import twostrides.game.StopReason;
-import twostrides.game.Strength;
 import twostrides.rink.Rink;
-import twostrides.rulebook.IcingBook;
+import twostrides.rulebook.FactKey;
+import twostrides.rulebook.Facts;
+import twostrides.rulebook.Judge;
 import twostrides.rulebook.Ruling;
 
 /**
@@ -101,10 +102,19 @@ final class StopFinder {
       }
     }
     double shortBy = play.rink(release).shortOfCenter(release.x().getAsDouble());
-    Ruling ruling =
-        play.settings().book().judge(new IcingBook.Release(shortBy, manpower(release.strength())));
-    if (!(ruling instanceof Ruling.MayBeIcing)) {
-      return unknown("no icing: " + ruling.reason());
+    // A draw after the puck went the length says that nothing was waved off; the first contact of
+    // a face-off is seldom a release, so that doubt alone does not forbid the inference.
+    Facts facts = new SheetFacts(play).iced(release);
+    if (facts.word(FactKey.FACE_OFF).equals("unknown")) {
+      facts = facts.with(FactKey.FACE_OFF, "later");
+    }
+    Ruling ruling = Judge.judge(play.settings().book(), facts);
+    if (ruling instanceof Ruling.NotYetDecided open) {
+      return unknown(
+          "released short of center; it would be icing, " + open.open().get(0).settles());
+    }
+    if (!(ruling instanceof Ruling.Icing)) {
+      return unknown("no icing: " + ruling.reason().text());
     }
     if (!onEndSpot(faceoff)) {
       return unknown("the draw is not at an end-zone spot");
@@ -134,15 +144,6 @@ final class StopFinder {
         .setScale(1, RoundingMode.HALF_EVEN)
         .stripTrailingZeros()
         .toPlainString();
-  }
-
-  private static IcingBook.ManpowerAtRelease manpower(String strength) {
-    if (strength.equals(Strength.SHORTHANDED.label())) {
-      return IcingBook.ManpowerAtRelease.SHORTHANDED;
-    }
-    return strength.equals(Strength.UNKNOWN.label())
-        ? IcingBook.ManpowerAtRelease.UNKNOWN
-        : IcingBook.ManpowerAtRelease.NOT_SHORTHANDED;
   }
 
   private boolean onEndSpot(Move faceoff) {

@@ -12,6 +12,7 @@ import twostrides.game.TagEnd;
 import twostrides.game.TaggedExit;
 import twostrides.game.TaggedGame;
 import twostrides.rink.Place;
+import twostrides.rulebook.IcingBook;
 
 /**
  * Tag sheets: rows that already are exits become rows of the same three tables. What a tag sheet
@@ -28,8 +29,9 @@ final class TagsStage {
    * Builds the rows.
    *
    * @param games tagged games
+   * @param book the book they were played by
    */
-  static Tables run(List<TaggedGame> games) {
+  static Tables run(List<TaggedGame> games, IcingBook book) {
     Shape.Filler exits = ExitsStage.shape().filler();
     Shape.Filler releases = ReleasesStage.shape().filler();
     Shape.Filler restarts = RestartsStage.shape().filler();
@@ -38,7 +40,7 @@ final class TagsStage {
       int release = 0;
       for (TaggedExit t : g.exits()) {
         exit++;
-        Facts f = new Facts(g, t);
+        Tag f = new Tag(g, t, book);
         f.exit(exits.row().count(Columns.EXIT, exit));
         boolean letGoShort = f.shortOfCenter().isPresent();
         if (letGoShort) {
@@ -55,7 +57,7 @@ final class TagsStage {
   }
 
   /** One tagged exit and what follows from its words. */
-  private record Facts(TaggedGame game, TaggedExit tag) {
+  private record Tag(TaggedGame game, TaggedExit tag, IcingBook book) {
 
     WayOut way() {
       return find(WayOut.values(), WayOut::label, tag.wayOut()).orElseThrow();
@@ -128,6 +130,16 @@ final class TagsStage {
           .text(Columns.NEXT_TOUCH, nextTouch())
           .flag(Columns.OWN_ZONE_RESTART, restart())
           .text(Columns.RESTART_CAUSE, cause().label());
+      ruling(out);
+    }
+
+    private void ruling(Shape.Filler out) {
+      boolean iced = cause() == RestartCause.ICING_WRITTEN;
+      RulingsStage.fill(
+          out,
+          book,
+          SheetFacts.tagged(game.rink(), coordinate(Place::x), tag.strength().label(), iced, book),
+          iced);
     }
 
     void restartRow(Shape.Filler out) {
@@ -140,6 +152,11 @@ final class TagsStage {
               cause() == RestartCause.ICING_WRITTEN
                   ? "tagged as icing"
                   : "tagged as an own-zone restart");
+      if (shortOfCenter().isPresent() || cause() == RestartCause.ICING_WRITTEN) {
+        ruling(out);
+      } else {
+        RulingsStage.fillWithoutRelease(out);
+      }
     }
 
     private void common(Shape.Filler out) {

@@ -34,6 +34,7 @@ public final class Anonymous {
         replace(tables.exits(), codes),
         replace(tables.releases(), codes),
         replace(tables.restarts(), codes),
+        replace(tables.rulings(), codes),
         replace(tables.players(), codes)
             .sortAscendingOn(
                 Columns.TEAM,

@@ -21,6 +21,8 @@ import java.util.OptionalInt;
  * @param shortOfCenter metres short of the red line, for a release
  * @param cause cause of the restart
  * @param reason why the cause was found so
+ * @param ruling what the book says
+ * @param clause clause of the book, and how sure it is
  * @param wonBy who won the draw
  * @param attemptsAgainst attempts of the opponent within the window after the draw
  * @param goalsAgainst goals of the opponent within the window after the draw
@@ -42,6 +44,8 @@ public record RestartLine(
     OptionalDouble shortOfCenter,
     String cause,
     String reason,
+    String ruling,
+    String clause,
     Optional<String> wonBy,
     OptionalInt attemptsAgainst,
     OptionalInt goalsAgainst,

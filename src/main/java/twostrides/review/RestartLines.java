@@ -26,9 +26,35 @@ final class RestartLines {
         r.number(Columns.SHORT_OF_CENTER_M),
         r.words(Columns.RESTART_CAUSE),
         r.words(Columns.REASON),
+        r.words(Columns.RULING),
+        r.words(Columns.CLAUSE),
         r.text(Columns.WON_BY),
         r.count(Columns.ATTEMPTS_AGAINST_20S),
         r.count(Columns.GOALS_AGAINST_20S),
+        r.number(Columns.VIDEO_S),
+        r.words(Columns.SHEET),
+        lineNumber(r));
+  }
+
+  /** A row of the restarts table that the book would not call, though the sheet says icing. */
+  static AuditLine audit(TableRows r, ToDoubleFunction<String> periodLength) {
+    RestartLine line = line(r, periodLength);
+    return new AuditLine(line, r.words(Columns.AUDIT));
+  }
+
+  /** A row of the rulings table. */
+  static OtherRuling other(TableRows r, ToDoubleFunction<String> periodLength) {
+    double elapsed = r.number(Columns.RELEASE_ELAPSED_S).orElseThrow();
+    return new OtherRuling(
+        r.words(Columns.BOOK),
+        r.words(Columns.GAME),
+        period(r),
+        periodLength.applyAsDouble(r.words(Columns.GAME)) - elapsed,
+        r.words(Columns.TEAM),
+        r.text(Columns.PLAYER),
+        r.words(Columns.STRENGTH),
+        r.words(Columns.PLAYED_RULING),
+        r.words(Columns.RULING_REASON),
         r.number(Columns.VIDEO_S),
         r.words(Columns.SHEET),
         lineNumber(r));

@@ -66,8 +66,26 @@ public final class Reviewer {
     List<PlayerReview> playerReviews = playerReviews();
     List<String> sentences =
         new Sentences(games.size(), ours, window, teamReviews, playerReviews, restarts).all();
+    List<AuditLine> audits =
+        TableRows.of(tables.restarts())
+            .filter(r -> r.text(Columns.AUDIT).isPresent())
+            .map(r -> RestartLines.audit(r, periodLength))
+            .toList();
+    List<OtherRuling> others =
+        TableRows.of(tables.rulings())
+            .filter(r -> r.flag(Columns.DIFFERS).orElse(false))
+            .map(r -> RestartLines.other(r, periodLength))
+            .toList();
     return new SeasonReview(
-        games.size(), ours, window, sentences, teamReviews, playerReviews, restarts);
+        games.size(),
+        ours,
+        window,
+        sentences,
+        teamReviews,
+        playerReviews,
+        restarts,
+        audits,
+        others);
   }
 
   private void exit(TableRows r) {

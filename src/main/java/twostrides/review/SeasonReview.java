@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param teams the teams; our team first, then by attempts
  * @param players players by attempts
  * @param restarts own-zone restarts in the order of play
+ * @param audits icings in the sheets that the book would not call
+ * @param others releases that another book would rule otherwise
  */
 public record SeasonReview(
     int games,
@@ -21,7 +23,9 @@ public record SeasonReview(
     List<String> sentences,
     List<TeamReview> teams,
     List<PlayerReview> players,
-    List<RestartLine> restarts) {
+    List<RestartLine> restarts,
+    List<AuditLine> audits,
+    List<OtherRuling> others) {
 
   /** Copies the lists. */
   public SeasonReview {
@@ -29,6 +33,8 @@ public record SeasonReview(
     teams = List.copyOf(teams);
     players = List.copyOf(players);
     restarts = List.copyOf(restarts);
+    audits = List.copyOf(audits);
+    others = List.copyOf(others);
   }
 
   /** The players of one team, by attempts. */

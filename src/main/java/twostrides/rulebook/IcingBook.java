@@ -1,60 +1,105 @@
 package twostrides.rulebook;
 
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import twostrides.rink.Rink;
+
 /**
- * What a book says about icing, as far as a sheet can be judged by it.
+ * One rulebook in one season: a setting for every key.
  *
- * @param name name used on the command line and on pages
- * @param shorthandedExempt whether a team below strength may send the puck down the ice freely
- * @param source where the setting comes from
+ * @param id name used on the command line
+ * @param name name used on pages
+ * @param edition the edition that was read, and its icing rule
+ * @param seasons the seasons that the book covers
+ * @param season the season that it was asked for
+ * @param settings every setting, by its key
  */
-public record IcingBook(String name, boolean shorthandedExempt, String source) {
+public record IcingBook(
+    String id,
+    String name,
+    String edition,
+    Seasons seasons,
+    Season season,
+    Map<SettingKey, Setting> settings) {
 
-  /**
-   * Hybrid icing with the shorthanded exemption, as most senior and junior leagues play it. Common
-   * practice; the written form is IIHF rule 81 (2023/24: race and exemption, read on the page).
-   */
-  public static final IcingBook HYBRID =
-      new IcingBook("hybrid", true, "common practice; IIHF Official Rule Book 2023/24, rule 81");
-
-  /**
-   * Whether the place and the manpower of a release allow an icing at all. Says nothing about who
-   * won a race: that icing was called is read from the restart that followed.
-   *
-   * @param release what is known of the release
-   */
-  public Ruling judge(Release release) {
-    if (release.shortOfCenter() <= 0) {
-      return new Ruling.NotIcing("the puck touched the red line before it was let go");
+  /** Checks that no setting is missing. */
+  public IcingBook {
+    EnumMap<SettingKey, Setting> copy = new EnumMap<>(SettingKey.class);
+    copy.putAll(settings);
+    for (SettingKey key : SettingKey.values()) {
+      if (!copy.containsKey(key)) {
+        throw new IllegalArgumentException("book " + id + " says nothing on " + key.word());
+      }
     }
-    return switch (release.manpower()) {
-      case SHORTHANDED ->
-          shorthandedExempt
-              ? new Ruling.NotIcing("the team was shorthanded, and this book exempts it")
-              : new Ruling.MayBeIcing(
-                  "released short of center; this book does not exempt a shorthanded team");
-      case NOT_SHORTHANDED -> new Ruling.MayBeIcing("released short of center, not shorthanded");
-      case UNKNOWN ->
-          new Ruling.NotDecided(
-              "released short of center; whether the team was shorthanded is not in the sheet");
+    settings = copy;
+  }
+
+  /** Every setting, by its key, in the keys' order; a copy. */
+  @Override
+  public Map<SettingKey, Setting> settings() {
+    return new EnumMap<>(settings);
+  }
+
+  /**
+   * What the book says on one point.
+   *
+   * @param key the point
+   */
+  public Setting setting(SettingKey key) {
+    return settings.get(key);
+  }
+
+  /**
+   * Whether the book gives this word.
+   *
+   * @param key the point
+   * @param word one of its words
+   */
+  public boolean says(SettingKey key, String word) {
+    return settings.get(key).value().equals(word);
+  }
+
+  /**
+   * A number of the book.
+   *
+   * @param key a key that takes a number
+   */
+  public double number(SettingKey key) {
+    return Double.parseDouble(settings.get(key).value());
+  }
+
+  /** The settings for which no source was found: assumed until somebody chooses them. */
+  public List<Setting> assumed() {
+    return settings.values().stream().filter(Setting::assumed).toList();
+  }
+
+  /** The question that this book puts to a race; empty where the goal line alone decides. */
+  public Optional<RaceQuestion> raceQuestion() {
+    boolean levelIsIcing = says(SettingKey.TIE, "icing");
+    return switch (setting(SettingKey.TYPE).value()) {
+      case "touch" -> Optional.of(new RaceQuestion(RaceQuestion.Deadline.TOUCH, levelIsIcing));
+      case "hybrid" ->
+          Optional.of(new RaceQuestion(RaceQuestion.Deadline.END_ZONE_SPOTS, levelIsIcing));
+      default -> Optional.empty();
     };
   }
 
-  /** What is known of the releasing team's manpower. */
-  public enum ManpowerAtRelease {
-    /** Fewer skaters because of penalties being served. */
-    SHORTHANDED,
-    /** Equal or superior. */
-    NOT_SHORTHANDED,
-    /** Not in the sheet. */
-    UNKNOWN
+  /** The rink where nothing else says which. */
+  public Rink rink() {
+    return says(SettingKey.RINK, "iihf") ? Rink.INTERNATIONAL : Rink.NORTH_AMERICAN;
   }
 
   /**
-   * The facts of a release that a book asks for.
+   * The book with other settings, for "what if this were otherwise".
    *
-   * @param shortOfCenter metres from the puck to the near edge of the red line; zero or less when
-   *     it touched
-   * @param manpower of the releasing team at the instant of release
+   * @param others settings that replace the book's
    */
-  public record Release(double shortOfCenter, ManpowerAtRelease manpower) {}
+  IcingBook with(Collection<Setting> others) {
+    EnumMap<SettingKey, Setting> changed = new EnumMap<>(settings);
+    others.forEach(s -> changed.put(s.key(), s));
+    return new IcingBook(id, name, edition, seasons, season, changed);
+  }
 }

@@ -1,29 +1,114 @@
 package twostrides.rulebook;
 
-/** What a book says of one release, with its reason. */
+import java.util.List;
+import java.util.Optional;
+
+/** What a book says of one situation, with its reason. */
 public sealed interface Ruling {
 
-  /** The reason in one plain sentence part. */
-  String reason();
+  /** The rule that decided. */
+  Reason reason();
+
+  /** How play starts again; empty where it goes on. */
+  Optional<Draw> draw();
+
+  /** The ruling in two words, as tables write it. */
+  String word();
 
   /**
-   * Place and manpower allow an icing.
+   * Icing.
+   *
+   * @param reason how it was completed
+   * @param then the draw
+   */
+  record Icing(Reason reason, Draw then) implements Ruling {
+    @Override
+    public Optional<Draw> draw() {
+      return Optional.of(then);
+    }
+
+    @Override
+    public String word() {
+      return "icing";
+    }
+  }
+
+  /**
+   * It never was one: place, strength, contact or the puck's own way rule it out.
+   *
+   * @param reason which exception
+   * @param draw the draw, where play stopped all the same
+   */
+  record NoIcing(Reason reason, Optional<Draw> draw) implements Ruling {
+    @Override
+    public String word() {
+      return "no icing";
+    }
+  }
+
+  /**
+   * It was on its way and the official takes the signal back.
+   *
+   * @param reason which exception
+   * @param draw the draw, where play stopped all the same
+   */
+  record WavedOff(Reason reason, Optional<Draw> draw) implements Ruling {
+    @Override
+    public String word() {
+      return "waved off";
+    }
+  }
+
+  /**
+   * The puck is in the net and the goal counts.
    *
    * @param reason why
+   * @param then the draw, at center
    */
-  record MayBeIcing(String reason) implements Ruling {}
+  record Goal(Reason reason, Draw then) implements Ruling {
+    @Override
+    public Optional<Draw> draw() {
+      return Optional.of(then);
+    }
+
+    @Override
+    public String word() {
+      return "goal";
+    }
+  }
 
   /**
-   * No icing, whatever followed.
+   * A fact is missing that would settle it.
    *
-   * @param reason why
+   * @param reason what it would be if every open exception stays away
+   * @param open what is still unknown, in the order of the rules
    */
-  record NotIcing(String reason) implements Ruling {}
+  record NotYetDecided(Reason reason, List<Open> open) implements Ruling {
+    /** Copies the list and checks that something is open. */
+    public NotYetDecided {
+      open = List.copyOf(open);
+      if (open.isEmpty()) {
+        throw new IllegalArgumentException("a ruling that is not yet decided names what is open");
+      }
+    }
+
+    @Override
+    public Optional<Draw> draw() {
+      return Optional.empty();
+    }
+
+    @Override
+    public String word() {
+      return "not yet decided";
+    }
+  }
 
   /**
-   * A fact is missing.
+   * An unknown fact.
    *
-   * @param reason which one
+   * @param fact which one
+   * @param settles how it would settle the ruling: "unless the goalkeeper left the crease"
+   * @param reason the rule that asks for it
    */
-  record NotDecided(String reason) implements Ruling {}
+  record Open(FactKey fact, String settles, Reason reason) {}
 }

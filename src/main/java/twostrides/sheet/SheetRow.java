@@ -68,7 +68,8 @@ public final class SheetRow {
     return layout.decimalMark();
   }
 
-  List<String> cells() {
+  /** The row's cells as written, in the order of the sheet's headers; a short row has fewer. */
+  public List<String> cells() {
     return cells;
   }
 

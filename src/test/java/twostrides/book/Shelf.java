@@ -41,7 +41,10 @@ final class Shelf {
         Reviewer.review(tables, 20, game -> 1200),
         tables,
         new Charts(Rink.NORTH_AMERICAN),
-        new Imprint("0.0", "hybrid", "5 rows read = 5 rows used + 0 rows set aside."),
+        new Imprint(
+            "0.0",
+            new BookNote("hybrid", "", java.util.List.of(), java.util.List.of()),
+            "5 rows read = 5 rows used + 0 rows set aside."),
         (n, all) -> {});
   }
 

@@ -49,7 +49,7 @@ class HostileSheetTest {
           .append(team)
           .append(',')
           .append(quoted)
-          .append(",recovery,,-25,5,5,5\n");
+          .append(",recovery,,-25,5,4,5\n");
       sheet
           .append("1,")
           .append(clock - 4)
@@ -57,7 +57,7 @@ class HostileSheetTest {
           .append(team)
           .append(',')
           .append(quoted)
-          .append(",release,lost,-5,6,5,5\n");
+          .append(",release,lost,-5,6,4,5\n");
       sheet.append("1,").append(clock - 7).append(",Wolves,9 Vik,faceoff,,21,-6.7,5,5\n");
       clock -= 20;
     }
@@ -69,6 +69,8 @@ class HostileSheetTest {
             new PrintWriter(err, true),
             "review",
             Files.writeString(dir.resolve("s.csv"), sheet).toString(),
+            "--compare-rulebook",
+            "usah-girls-14u",
             "--out",
             book.toString());
     assertEquals(0, code, err.toString());
@@ -94,7 +96,8 @@ class HostileSheetTest {
         }
       }
     }
-    assertEquals(1 + 2 + NAMES.size(), pages, "the opening page, two teams and eight players");
+    assertEquals(
+        2 + 2 + NAMES.size(), pages, "the opening page, the rulings, two teams and eight players");
     String exits = Files.readString(book.resolve("data/exits.csv"));
     assertTrue(exits.contains(",'=HYPERLINK(1),"), "a formula is made text");
   }

@@ -23,6 +23,9 @@ public final class SeasonTables {
 
   private static final List<String> WORDS =
       List.of(
+          Columns.RULING,
+          Columns.CLAUSE,
+          Columns.AUDIT,
           Columns.GAME,
           Columns.TEAM,
           Columns.OPPONENT,
@@ -49,7 +52,8 @@ public final class SeasonTables {
           Columns.ATTEMPTS,
           Columns.RESTARTS);
 
-  private static final List<String> FLAGS = List.of(Columns.OWN_ZONE_RESTART, Columns.OWN_LAST);
+  private static final List<String> FLAGS =
+      List.of(Columns.OWN_ZONE_RESTART, Columns.OWN_LAST, Columns.DIFFERS);
 
   private static final List<String> EXIT_COLUMNS =
       List.of(
@@ -104,6 +108,9 @@ public final class SeasonTables {
           Columns.OWN_LAST,
           Columns.RESTART_CAUSE,
           Columns.REASON,
+          Columns.RULING,
+          Columns.CLAUSE,
+          Columns.AUDIT,
           Columns.RELEASE,
           Columns.RELEASE_ELAPSED_S,
           Columns.PLAYER,
@@ -180,6 +187,7 @@ public final class SeasonTables {
         table("exits", EXIT_COLUMNS, exits),
         table("releases", RELEASE_COLUMNS, releases),
         table("restarts", RESTART_COLUMNS, restarts),
+        table("rulings", List.of(Columns.GAME, Columns.DIFFERS), List.of()),
         table("players", PLAYER_COLUMNS, players()));
   }
 

@@ -1,0 +1,54 @@
+package twostrides.rulebook;
+
+import java.util.OptionalInt;
+
+/** A rulebook's file that cannot be used, or a book or season that does not exist. */
+public final class BookException extends Exception {
+  private static final long serialVersionUID = 1L;
+
+  private final String file;
+  private final transient OptionalInt line;
+  private final String key;
+
+  /**
+   * A broken book.
+   *
+   * @param file the file or the option to blame, as the user named it
+   * @param line its line, from 1, where one is to blame
+   * @param key the key to blame, empty when none is
+   * @param found what was found, a phrase
+   * @param expected what is allowed, a phrase
+   * @param toDo what the reader can do about it, a sentence
+   */
+  BookException(
+      String file, OptionalInt line, String key, String found, String expected, String toDo) {
+    super(
+        file
+            + (line.isPresent() ? ", line " + line.getAsInt() : "")
+            + (key.isEmpty() ? "" : ", key " + key)
+            + ": found "
+            + found
+            + ", expected "
+            + expected
+            + ". "
+            + toDo);
+    this.file = file;
+    this.line = line;
+    this.key = key;
+  }
+
+  /** The file or option to blame. */
+  public String file() {
+    return file;
+  }
+
+  /** The line, from 1, where one is to blame. */
+  public OptionalInt line() {
+    return line;
+  }
+
+  /** The key to blame, empty when none is. */
+  public String key() {
+    return key;
+  }
+}

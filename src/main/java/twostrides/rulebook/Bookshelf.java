@@ -1,0 +1,215 @@
+package twostrides.rulebook;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The books of this program, and books of a user's own that start from one of them. Each is a TOML
+ * file: ours lie beside this class and are read by the same reader.
+ */
+public final class Bookshelf {
+
+  /** The newest season for which a book was read; without a season asked for, books stand in it. */
+  public static final Season NEWEST = new Season(2026);
+
+  private static final List<String> IDS = resource("books.txt").lines().toList();
+
+  /** Read when first asked for: a run needs one or two of them. */
+  private static final Map<String, BookFile> OURS = new ConcurrentHashMap<>();
+
+  private Bookshelf() {}
+
+  private static Optional<BookFile> ours(String id) {
+    return IDS.contains(id)
+        ? Optional.of(OURS.computeIfAbsent(id, Bookshelf::load))
+        : Optional.empty();
+  }
+
+  private static BookFile load(String id) {
+    try {
+      return BookReader.read("book " + id, resource(id + ".toml"), id, true);
+    } catch (BookException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static String resource(String name) {
+    try (InputStream in = Bookshelf.class.getResourceAsStream(name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The ids of the books of this program, in the order in which they are listed. */
+  public static List<String> ids() {
+    return IDS;
+  }
+
+  /**
+   * One of the books of this program in its newest season.
+   *
+   * @param id a name of {@link #ids}
+   */
+  public static IcingBook book(String id) {
+    try {
+      return find(id, Optional.empty());
+    } catch (BookException e) {
+      throw new IllegalArgumentException(e.getMessage(), e);
+    }
+  }
+
+  /**
+   * A book by its name, or from a file of the user's own.
+   *
+   * @param nameOrFile a name of {@link #ids}, or a path that ends in .toml
+   * @param season the season; without one the newest that the book covers
+   * @throws BookException when there is no such book, it is broken, or it does not cover the season
+   */
+  public static IcingBook find(String nameOrFile, Optional<Season> season) throws BookException {
+    BookFile file;
+    if (nameOrFile.endsWith(".toml")) {
+      file = read(Path.of(nameOrFile));
+    } else {
+      file = ours(nameOrFile).orElseThrow(() -> noSuchBook(nameOrFile));
+    }
+    return inSeason(file, season);
+  }
+
+  private static BookException noSuchBook(String name) {
+    return new BookException(
+        "--rulebook",
+        OptionalInt.empty(),
+        "",
+        "\"" + name + "\"",
+        "one of " + String.join(", ", IDS) + ", or a file that ends in .toml",
+        "The command rulebooks says what each is.");
+  }
+
+  private static BookFile read(Path path) throws BookException {
+    String stem = String.valueOf(path.getFileName()).replaceAll("\\.toml$", "");
+    try {
+      return BookReader.read(path.toString(), Files.readString(path), stem, false);
+    } catch (IOException e) {
+      String found =
+          e instanceof NoSuchFileException
+              ? "no such file"
+              : e instanceof CharacterCodingException
+                  ? "text that is not UTF-8"
+                  : "a file that cannot be read";
+      throw new BookException(
+          path.toString(),
+          OptionalInt.empty(),
+          "",
+          found,
+          "a rulebook in TOML",
+          "Check the path given to --rulebook.");
+    }
+  }
+
+  private static IcingBook inSeason(BookFile file, Optional<Season> asked) throws BookException {
+    List<BookFile> chain = chain(file);
+    Seasons covered =
+        chain.stream()
+            .map(BookFile::seasons)
+            .flatMap(Optional::stream)
+            .findFirst()
+            .orElse(Seasons.ALL);
+    Season season =
+        asked
+            .or(() -> chain.stream().map(BookFile::season).flatMap(Optional::stream).findFirst())
+            .orElseGet(() -> covered.covers(NEWEST) ? NEWEST : covered.last().orElse(NEWEST));
+    if (!covered.covers(season)) {
+      throw notCovered(file, season, covered);
+    }
+    Map<SettingKey, Setting> settings = new EnumMap<>(SettingKey.class);
+    Map<SettingKey, BookFile.Entry> own = new EnumMap<>(SettingKey.class);
+    for (SettingKey key : SettingKey.values()) {
+      Optional<BookFile.Entry> entry = Optional.empty();
+      for (BookFile level : chain) {
+        entry = level.entry(key, season);
+        if (entry.isPresent()) {
+          if (level == file) {
+            own.put(key, entry.get());
+          }
+          break;
+        }
+      }
+      settings.put(key, entry.orElseThrow(() -> notCovered(file, season, covered)).setting());
+    }
+    IcingBook book =
+        new IcingBook(file.id(), file.name(), file.edition(), covered, season, settings);
+    Optional<Contradiction> contradiction = Contradiction.in(book);
+    if (contradiction.isPresent()) {
+      throw contradicts(file, book, contradiction.get(), own);
+    }
+    return book;
+  }
+
+  private static BookException notCovered(BookFile file, Season season, Seasons covered) {
+    return new BookException(
+        file.file(),
+        OptionalInt.empty(),
+        "season",
+        season.toString(),
+        "a season that the book covers: " + covered,
+        "Choose another season, or another book.");
+  }
+
+  private static BookException contradicts(
+      BookFile file, IcingBook book, Contradiction c, Map<SettingKey, BookFile.Entry> own) {
+    SettingKey blame = own.containsKey(c.second()) ? c.second() : c.first();
+    SettingKey other = blame == c.second() ? c.first() : c.second();
+    BookFile.Entry at = own.get(blame);
+    return new BookException(
+        file.file(),
+        at == null ? OptionalInt.empty() : OptionalInt.of(at.line()),
+        blame.word(),
+        "\""
+            + book.setting(blame).value()
+            + "\" together with "
+            + other.word()
+            + " = \""
+            + book.setting(other).value()
+            + "\"",
+        "settings that can hold together: " + c.why(),
+        "Change one of the two; " + blame.word() + " may be " + blame.allowed() + ".");
+  }
+
+  /** A file and the books it starts from, the file first. */
+  private static List<BookFile> chain(BookFile file) throws BookException {
+    List<BookFile> chain = new ArrayList<>();
+    chain.add(file);
+    Optional<String> next = file.startsFrom();
+    while (next.isPresent()) {
+      String name = next.get();
+      BookFile base =
+          ours(name)
+              .orElseThrow(
+                  () ->
+                      new BookException(
+                          file.file(),
+                          OptionalInt.empty(),
+                          "starts-from",
+                          "\"" + name + "\"",
+                          "one of " + String.join(", ", IDS),
+                          "Correct the name."));
+      chain.add(base);
+      next = base.startsFrom();
+    }
+    return chain;
+  }
+}

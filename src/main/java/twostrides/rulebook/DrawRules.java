@@ -1,0 +1,170 @@
+package twostrides.rulebook;
+
+import static twostrides.rulebook.FactKey.ABSTAINED;
+import static twostrides.rulebook.FactKey.OFFSIDE;
+import static twostrides.rulebook.FactKey.PENALTY;
+import static twostrides.rulebook.FactKey.PUCK;
+import static twostrides.rulebook.FactKey.SIGNALLED;
+import static twostrides.rulebook.FactKey.TOUCH;
+import static twostrides.rulebook.FactKey.WANTS;
+import static twostrides.rulebook.FactKey.WHISTLED;
+
+import java.util.List;
+import java.util.Optional;
+import twostrides.rulebook.Draw.Change;
+import twostrides.rulebook.Draw.Place;
+import twostrides.rulebook.Draw.Spot;
+import twostrides.rulebook.Draw.TimeOut;
+
+/** Where the draw is, who picks the spot, who may change and who may take a time-out. */
+final class DrawRules {
+  private DrawRules() {}
+
+  /** The draw after an icing. */
+  static Draw afterIcing(IcingBook b, Facts f) {
+    Reason place = reason(b, SettingKey.SPOT, "draw", "the draw is in the icing team's end zone");
+    Place where = Place.ICING_TEAM_END;
+    Spot spot = spot(b);
+    if (f.is(SIGNALLED, "other-team") && b.says(SettingKey.SIGNALLED_PENALTY, "neutral-zone")) {
+      where = Place.NEUTRAL_SPOT;
+      spot = Spot.NO_CHOICE;
+      place =
+          reason(
+              b,
+              SettingKey.SIGNALLED_PENALTY,
+              "draw",
+              "with a penalty signalled on the other team the draw is in the neutral zone");
+    }
+    Change change = change(b, f);
+    return new Draw(
+        where,
+        spot,
+        change,
+        timeOut(b),
+        List.of(place, changeReason(b, f, change), timeOutReason(b)));
+  }
+
+  private static Spot spot(IcingBook b) {
+    return switch (b.setting(SettingKey.SPOT).value()) {
+      case "attacking-team" -> Spot.ATTACKERS_PICK;
+      case "shot-side" -> Spot.SHOT_SIDE;
+      default -> Spot.NO_RULE;
+    };
+  }
+
+  /** The bar on changing, with what lifts it. A long delay or a rest never does. */
+  private static Change change(IcingBook b, Facts f) {
+    if (b.says(SettingKey.LINE_CHANGE, "allowed")) {
+      return Change.ALLOWED;
+    }
+    if (!f.is(PENALTY, "none") && !f.unknown(PENALTY)) {
+      boolean own = f.isOne(PENALTY, "icing-team", "both-teams");
+      boolean changesStrength = f.isOne(PENALTY, "icing-team", "other-team");
+      switch (b.setting(SettingKey.CHANGE_WITH_PENALTY).value()) {
+        case "any" -> {
+          return Change.ALLOWED;
+        }
+        case "strength-changing" -> {
+          if (changesStrength) {
+            return Change.ALLOWED;
+          }
+          if (own) {
+            return Change.PENALIZED_ONLY;
+          }
+        }
+        default -> {
+          if (own) {
+            return Change.PENALIZED_ONLY;
+          }
+        }
+      }
+    }
+    return switch (f.word(WANTS)) {
+      case "goalkeeper-back" ->
+          b.says(SettingKey.GOALKEEPER_RETURNS, "yes") ? Change.GOALKEEPER_ONLY : Change.BARRED;
+      case "injured-out" ->
+          b.says(SettingKey.INJURED_REPLACED, "yes") ? Change.INJURED_ONLY : Change.BARRED;
+      case "broken-skate" ->
+          b.says(SettingKey.BROKEN_SKATE, "yes") ? Change.SKATE_ONLY : Change.BARRED;
+      default -> Change.BARRED;
+    };
+  }
+
+  private static Reason changeReason(IcingBook b, Facts f, Change change) {
+    boolean barred = b.says(SettingKey.LINE_CHANGE, "barred");
+    boolean byPenalty = change == Change.PENALIZED_ONLY || (barred && change == Change.ALLOWED);
+    SettingKey key =
+        byPenalty
+            ? SettingKey.CHANGE_WITH_PENALTY
+            : switch (change) {
+              case GOALKEEPER_ONLY -> SettingKey.GOALKEEPER_RETURNS;
+              case INJURED_ONLY -> SettingKey.INJURED_REPLACED;
+              case SKATE_ONLY -> SettingKey.BROKEN_SKATE;
+              case BARRED ->
+                  f.is(WANTS, "broken-skate") ? SettingKey.BROKEN_SKATE : SettingKey.LINE_CHANGE;
+              case ALLOWED, PENALIZED_ONLY -> SettingKey.LINE_CHANGE;
+            };
+    return reason(b, key, "change", change.words());
+  }
+
+  private static TimeOut timeOut(IcingBook b) {
+    if (b.says(SettingKey.TIME_OUT, "not-icing-team")) {
+      return TimeOut.NOT_ICING_TEAM;
+    }
+    return b.says(SettingKey.LINE_CHANGE, "barred") ? TimeOut.ALLOWED_NO_CHANGE : TimeOut.ALLOWED;
+  }
+
+  private static Reason timeOutReason(IcingBook b) {
+    return reason(b, SettingKey.TIME_OUT, "time-out", timeOut(b).words());
+  }
+
+  /** The draw where it is no icing and play stopped all the same; empty where play goes on. */
+  static Optional<Draw> withoutIcing(IcingBook b, Facts f) {
+    if (f.is(ABSTAINED, "yes") && b.says(SettingKey.ABSTAINING, "own-end")) {
+      return Optional.of(
+          free(
+              b,
+              Place.ABSTAINING_TEAM_END,
+              SettingKey.ABSTAINING,
+              "the draw is beside the goal of the team that left the puck alone"));
+    }
+    if (f.is(WHISTLED, "yes")) {
+      Place place =
+          switch (b.setting(SettingKey.BY_MISTAKE).value()) {
+            case "center" -> Place.CENTER;
+            case "nearest-end-spot" -> Place.NEAREST_END_SPOT;
+            default -> Place.NOT_FOUND;
+          };
+      return Optional.of(
+          free(b, place, SettingKey.BY_MISTAKE, "icing was whistled by mistake: " + place.words()));
+    }
+    if (f.is(OFFSIDE, "first-or-contact")) {
+      return Optional.of(
+          free(b, Place.OFFSIDE_SPOT, SettingKey.TYPE, "play stops for the offside"));
+    }
+    if (f.isOne(PUCK, "out-past-goal-line", "out-before-goal-line")) {
+      boolean touched = !f.is(TOUCH, "none") && !f.unknown(TOUCH);
+      Place place = touched ? Place.WHERE_DEFLECTED : Place.WHERE_LAST_PLAYED;
+      return Optional.of(free(b, place, SettingKey.TYPE, "the puck left the rink"));
+    }
+    return Optional.empty();
+  }
+
+  /** The draw after a goal. */
+  static Draw afterGoal(IcingBook b) {
+    return free(b, Place.CENTER, SettingKey.TYPE, "after a goal the draw is at center ice");
+  }
+
+  private static Draw free(IcingBook b, Place place, SettingKey key, String text) {
+    return new Draw(
+        place,
+        Spot.NO_CHOICE,
+        Change.ALLOWED,
+        TimeOut.ALLOWED,
+        List.of(reason(b, key, "draw", text)));
+  }
+
+  private static Reason reason(IcingBook b, SettingKey key, String rule, String text) {
+    return Reason.of(rule, text, b.setting(key));
+  }
+}

@@ -1,0 +1,111 @@
+package twostrides.rulebook;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import twostrides.rulebook.Rule.Effect;
+
+/** Asks a book's rules about a situation, one after the other. */
+public final class Judge {
+  private Judge() {}
+
+  /**
+   * The ruling of a book.
+   *
+   * <p>An exception that surely applies decides, whatever else is unknown. If none does and a fact
+   * is missing, the ruling is not yet decided and says which facts would settle it. Whatever passes
+   * every rule is icing.
+   *
+   * @param book the book
+   * @param facts the situation
+   */
+  public static Ruling judge(IcingBook book, Facts facts) {
+    List<Ruling.Open> open = new ArrayList<>(0);
+    for (Rule rule : IcingRules.IN_ORDER) {
+      Answer answer = rule.ask().apply(book, facts);
+      if (answer instanceof Answer.Applies applies) {
+        if (rule.effect() == Effect.NOT_YET) {
+          open.add(new Ruling.Open(FactKey.RACE, "once that has happened", applies.reason()));
+        } else {
+          return decided(rule.effect(), applies.reason(), book, facts);
+        }
+      } else if (answer instanceof Answer.Unknown unknown) {
+        open.add(unknown.open());
+      }
+    }
+    Reason completed = completed(book);
+    return open.isEmpty()
+        ? new Ruling.Icing(completed, DrawRules.afterIcing(book, facts))
+        : new Ruling.NotYetDecided(completed, open);
+  }
+
+  private static Ruling decided(Effect effect, Reason reason, IcingBook book, Facts facts) {
+    return switch (effect) {
+      case GOAL -> new Ruling.Goal(reason, DrawRules.afterGoal(book));
+      case WAVED_OFF -> new Ruling.WavedOff(reason, DrawRules.withoutIcing(book, facts));
+      case NO_ICING, NOT_YET -> new Ruling.NoIcing(reason, DrawRules.withoutIcing(book, facts));
+    };
+  }
+
+  /** The rule that completes an icing, by the book's type. */
+  private static Reason completed(IcingBook book) {
+    String text =
+        switch (book.setting(SettingKey.TYPE).value()) {
+          case "touch" -> "from short of the line, over the goal line, touched first by a defender";
+          case "hybrid" ->
+              "from short of the line, over the goal line, and a defender would touch it first";
+          default -> "from short of the line and wholly over the goal line";
+        };
+    return Reason.of("icing", text, book.setting(SettingKey.TYPE));
+  }
+
+  /**
+   * The assumed settings on which a ruling hangs: those for which no source was found and with
+   * another value of which the ruling or its draw would be another.
+   *
+   * @param book the book
+   * @param facts the situation
+   * @return what the ruling would be instead, by setting, in the keys' order
+   */
+  public static Map<Setting, String> assumptions(IcingBook book, Facts facts) {
+    Map<Setting, String> hanging = new LinkedHashMap<>();
+    String now = outcome(judge(book, facts));
+    for (Setting s : book.assumed()) {
+      for (String other : s.key().words()) {
+        if (other.equals(s.value())) {
+          continue;
+        }
+        Setting changed =
+            new Setting(s.key(), other, s.seasons(), s.clause(), s.source(), s.grade());
+        Ruling then = judge(book.with(List.of(changed)), facts);
+        if (!outcome(then).equals(now)) {
+          hanging.putIfAbsent(s, "with " + s.key().word() + " = " + other + ": " + outcome(then));
+        }
+      }
+    }
+    return hanging;
+  }
+
+  /** The ruling and its draw, without reasons. */
+  private static String outcome(Ruling r) {
+    Optional<Draw> draw = r.draw();
+    String open =
+        r instanceof Ruling.NotYetDecided n
+            ? n.open().stream().map(o -> o.fact().column()).toList().toString()
+            : "";
+    return r.word()
+        + open
+        + draw.map(
+                d ->
+                    ", draw "
+                        + d.place().words()
+                        + (d.spot().words().isEmpty() ? "" : ", " + d.spot().words())
+                        + ", "
+                        + d.change().words()
+                        + ", "
+                        + d.timeOut().words())
+            .orElse("");
+  }
+}

@@ -1,0 +1,33 @@
+package twostrides.rulebook;
+
+/**
+ * Why a ruling is what it is: one rule of the book with its place in it.
+ *
+ * @param rule the rule's short name
+ * @param text the rule in one line
+ * @param clause clause of the rulebook, empty where none is known
+ * @param source where it was read
+ * @param grade how sure it is
+ */
+public record Reason(String rule, String text, String clause, String source, Grade grade) {
+
+  /**
+   * A reason that rests on one setting.
+   *
+   * @param rule the rule's short name
+   * @param text the rule in one line
+   * @param setting the setting
+   */
+  static Reason of(String rule, String text, Setting setting) {
+    return new Reason(rule, text, setting.clause(), setting.source(), setting.grade());
+  }
+
+  /** Clause and grade as a page prints them: "81.3, S" or "common practice, no source". */
+  public String cite() {
+    return switch (grade) {
+      case COMMON, CHOSEN, NOT_FOUND -> grade.meaning();
+      case READ, SECONDARY, DERIVED, MEMORY ->
+          clause.isEmpty() ? source + ", " + grade.letter() : clause + ", " + grade.letter();
+    };
+  }
+}

@@ -1,0 +1,93 @@
+package twostrides.rulebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** A ruling in plain words. */
+public final class RulingWords {
+  private RulingWords() {}
+
+  /**
+   * The ruling in one sentence, without what follows: "Icing, unless the goalkeeper moved toward
+   * the puck."
+   *
+   * @param r the ruling
+   */
+  public static String sentence(Ruling r) {
+    if (r instanceof Ruling.NotYetDecided n) {
+      List<String> ifs = new ArrayList<>();
+      List<String> unlesses = new ArrayList<>();
+      for (Ruling.Open o : n.open()) {
+        (o.settles().startsWith("unless ") ? unlesses : ifs).add(o.settles());
+      }
+      String all =
+          joined(ifs, "if ")
+              + (ifs.isEmpty() || unlesses.isEmpty() ? "" : ", ")
+              + joined(unlesses, "unless ");
+      return "Not yet decided: icing, " + all + ".";
+    }
+    return capital(r.word()) + ": " + r.reason().text() + " (" + r.reason().cite() + ").";
+  }
+
+  /** "unless a or b", the opening word once. */
+  private static String joined(List<String> parts, String opening) {
+    if (parts.isEmpty()) {
+      return "";
+    }
+    List<String> bare =
+        parts.stream()
+            .map(p -> p.startsWith(opening) ? p.substring(opening.length()) : p)
+            .collect(Collectors.toList());
+    String word = opening.equals("if ") ? " and " : " or ";
+    String first = parts.get(0).startsWith(opening) ? opening : "";
+    return first + String.join(word, bare);
+  }
+
+  /**
+   * The ruling and all that follows from it, one line each.
+   *
+   * @param r the ruling
+   */
+  public static List<String> lines(Ruling r) {
+    List<String> lines = new ArrayList<>();
+    lines.add(sentence(r));
+    if (r instanceof Ruling.NotYetDecided n) {
+      for (Ruling.Open o : n.open()) {
+        lines.add(
+            "  "
+                + o.fact().option()
+                + " would settle it: "
+                + String.join(
+                    ", ", o.fact().words().stream().filter(w -> !w.equals("unknown")).toList())
+                + " ("
+                + o.reason().cite()
+                + ")");
+      }
+    }
+    r.draw().ifPresent(d -> draw(d, lines));
+    return lines;
+  }
+
+  private static void draw(Draw d, List<String> lines) {
+    String spot = d.spot().words().isEmpty() ? "" : "; " + d.spot().words();
+    lines.add("Face-off: " + d.place().words() + spot + cite(d, "draw") + ".");
+    if (d.reasons().size() > 1) {
+      lines.add(capital(d.change().words()) + cite(d, "change") + ".");
+      lines.add("Time-out: " + d.timeOut().words() + cite(d, "time-out") + ".");
+    }
+  }
+
+  private static String cite(Draw d, String rule) {
+    return d.reasons().stream()
+        .filter(r -> r.rule().equals(rule))
+        .map(r -> " (" + r.cite() + ")")
+        .findFirst()
+        .orElse("");
+  }
+
+  private static String capital(String s) {
+    return s.substring(0, 1).toUpperCase(Locale.ROOT) + s.substring(1);
+  }
+}

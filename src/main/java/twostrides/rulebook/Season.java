@@ -1,0 +1,54 @@
+package twostrides.rulebook;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A season, named by the years in which it starts and ends: 2025-26.
+ *
+ * @param start the year in which it starts, 1900 to 2998
+ */
+public record Season(int start) implements Comparable<Season> {
+
+  /** How a season is written, for messages. */
+  public static final String FORM = "a season such as 2025-26";
+
+  private static final Pattern WRITTEN = Pattern.compile("(\\d{4})-(\\d{2}|\\d{4})");
+
+  /** Rejects years that no league has played or will soon play. */
+  public Season {
+    if (start < 1900 || start > 2998) {
+      throw new IllegalArgumentException("a season starts in 1900 to 2998, not in " + start);
+    }
+  }
+
+  /**
+   * The season as written; empty when it is not {@link #FORM}, or its years do not follow.
+   *
+   * @param text 2025-26 or 2025-2026
+   */
+  public static Optional<Season> of(String text) {
+    Matcher m = WRITTEN.matcher(text.strip());
+    if (!m.matches()) {
+      return Optional.empty();
+    }
+    int start = Integer.parseInt(m.group(1));
+    int end = Integer.parseInt(m.group(2));
+    boolean follows = m.group(2).length() == 2 ? end == (start + 1) % 100 : end == start + 1;
+    return follows && start >= 1900 && start <= 2998
+        ? Optional.of(new Season(start))
+        : Optional.empty();
+  }
+
+  @Override
+  public int compareTo(Season other) {
+    return Integer.compare(start, other.start);
+  }
+
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "%d-%02d", start, (start + 1) % 100);
+  }
+}

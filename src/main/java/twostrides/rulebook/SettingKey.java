@@ -1,0 +1,224 @@
+package twostrides.rulebook;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The points on which rulebooks differ: the words that a book may give for each, or the range of a
+ * number. A user's own book changes any of them.
+ */
+public enum SettingKey {
+  /** Who or what completes an icing. */
+  TYPE(
+      "how an icing is completed: by the puck touched by a defender (touch), by who would touch it"
+          + " first (hybrid), by the goal line alone (automatic), or never called (none)",
+      "hybrid",
+      "touch",
+      "automatic",
+      "none"),
+  /** From behind which line a puck must come. */
+  ORIGIN("the line from behind which the puck must come", "red-line", "own-blue-line"),
+  /** With what the red line is gained. */
+  GAINED_BY(
+      "what the puck must be on when it touches the line to have gained it", "stick", "anything"),
+  /** Whether a kick can be an icing. */
+  KICK_COUNTS("whether a kicked puck can be iced", "no", "yes"),
+  /** Whether a team below strength may send the puck the length freely. */
+  SHORTHANDED_EXEMPT("whether a shorthanded team may ice the puck", "yes", "no"),
+  /** Whether only penalties make a team short. */
+  SHORT_NEEDS_PENALTY("whether only penalties being served make a team shorthanded", "yes", "no"),
+  /** A major has run out, nobody was in the box to come back. */
+  EXPIRED_MAJOR_EXEMPT(
+      "whether a team a skater down only because nobody served an expired major is exempt",
+      "no",
+      "yes"),
+  /** Straight from a face-off. */
+  FACE_OFF_EXEMPT("whether a puck sent straight from a face-off is exempt", "yes", "no"),
+  /** What a goalkeeper must do to stop an icing. */
+  GOALKEEPER(
+      "what a goalkeeper who does not touch the puck must do to stop an icing: nothing does"
+          + " (touch-only), feign, try for or skate toward it (moves-toward), leave the crease with"
+          + " both skates toward it (both-skates-out)",
+      "moves-toward",
+      "touch-only",
+      "both-skates-out"),
+  /** Until when a touch by the other side counts. */
+  TOUCH_NULLIFIES(
+      "when a touch by an opponent or goalkeeper stops an icing",
+      "before-goal-line",
+      "before-or-after"),
+  /** A goalkeeper plays the puck off the back of the net. */
+  BACK_OF_NET(
+      "whether a goalkeeper who plays the puck off the back of the net stops an icing",
+      "no",
+      "yes"),
+  /** An opponent who could play the puck before the goal line. */
+  ABLE_OPPONENT("whether an opponent able to play the puck stops an icing", "yes", "no"),
+  /** A pass that a teammate could have received. */
+  RECEIVABLE_PASS(
+      "a pass that a teammate could have received: is iced all the same (no), is not when the"
+          + " receiver is beyond the red line (past-center), or the linesperson decides"
+          + " (linesperson)",
+      "no",
+      "past-center",
+      "linesperson"),
+  /** Level at the spots. */
+  TIE("what it is when the race is too close to call", "icing", "waved-off"),
+  /** Nobody chases. */
+  NO_RACE(
+      "what it takes where nobody chases: no more than the goal line (nothing), or a defending"
+          + " skater past the own blue line too (defender-back)",
+      "nothing",
+      "defender-back"),
+  /** The puck glances off an official. */
+  OFFICIAL("what a deflection off an official does", "nothing", "nullifies"),
+  /** The defending side leaves the puck alone on purpose. */
+  ABSTAINING(
+      "what follows when the defending side deliberately leaves the puck: the draw goes to its own"
+          + " end (own-end), or no rule (no-rule)",
+      "no-rule",
+      "own-end"),
+  /** Batted the length by hand into the net. */
+  HAND_BATTED_IN("a puck batted by hand the length of the ice into the net", "no-goal", "goal"),
+  /** Which end-zone spot. */
+  SPOT(
+      "which of the two end-zone spots: the attacking team picks, the side from which the puck was"
+          + " shot, or no rule known",
+      "attacking-team",
+      "shot-side",
+      "no-rule"),
+  /** Whether the icing team may change. */
+  LINE_CHANGE("whether the icing team may change before the draw", "barred", "allowed"),
+  /** What a penalty at the same stoppage does to the bar. */
+  CHANGE_WITH_PENALTY(
+      "with a penalty at the same stoppage: only for the penalized player (penalized-only), freely"
+          + " when the penalty changes strength (strength-changing), freely with any penalty (any)",
+      "penalized-only",
+      "strength-changing",
+      "any"),
+  /** Whether a goalkeeper who was off may come back. */
+  GOALKEEPER_RETURNS("whether a pulled goalkeeper may come back for the draw", "yes", "no"),
+  /** Whether an injured player may be replaced. */
+  INJURED_REPLACED("whether an injured player may be replaced", "yes", "no"),
+  /** Whether a broken skate lets a player change. */
+  BROKEN_SKATE("whether a player with a broken skate may be replaced", "no", "yes"),
+  /** Time-outs. */
+  TIME_OUT("whether the icing team may take its time-out", "not-icing-team", "allowed"),
+  /** The whistle was a mistake. */
+  BY_MISTAKE(
+      "where the draw is when icing was whistled by mistake",
+      "center",
+      "nearest-end-spot",
+      "no-rule"),
+  /** The non-offending team ices during a delayed penalty. */
+  SIGNALLED_PENALTY(
+      "where the draw is when a team ices while a penalty on the other is signalled",
+      "end-zone",
+      "neutral-zone"),
+  /** Coincidental minors. */
+  COINCIDENTAL_MINORS(
+      "one minor each at the same stoppage, nothing else running: 4-on-4, or they cancel and it"
+          + " stays 5-on-5",
+      "cancel",
+      "four-on-four"),
+  /** A shorthanded goal ends the scoring team's own minor. */
+  SHORTHANDED_GOAL_FREES(
+      "whether a shorthanded goal ends the scoring team's own minor", "no", "yes"),
+  /** The instant at which a penalty ends. */
+  AT_EXPIRY(
+      "a puck let go at the very instant of expiry: the penalty is over, or still being served",
+      "over",
+      "still-served"),
+  /** Skaters in overtime. */
+  OVERTIME_SKATERS("skaters a side in overtime, goalkeepers not counted", 3, 5),
+  /** The floor. */
+  FEWEST_SKATERS("skaters below which penalties take no team", 3, 4),
+  /** Length of a period. */
+  PERIOD_MINUTES("minutes of a period", 5, 30),
+  /** Length of a minor. */
+  MINOR_MINUTES("minutes of a minor penalty", 0.5, 5),
+  /** Length of a major. */
+  MAJOR_MINUTES("minutes of a major penalty", 1, 10),
+  /** The rink. */
+  RINK("the rink where nothing else says which", "nhl", "iihf");
+
+  private final String meaning;
+  private final List<String> words;
+  private final double low;
+  private final double high;
+
+  SettingKey(String meaning, String... words) {
+    this(meaning, List.of(words), 0, 0);
+  }
+
+  SettingKey(String meaning, double low, double high) {
+    this(meaning, List.of(), low, high);
+  }
+
+  SettingKey(String meaning, List<String> words, double low, double high) {
+    this.meaning = meaning;
+    this.words = words;
+    this.low = low;
+    this.high = high;
+  }
+
+  /** The name in a book's file: {@code shorthanded-exempt}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** What the point is, a phrase. */
+  public String meaning() {
+    return meaning;
+  }
+
+  /** The words that a book may give, in a fixed order; empty for a number. */
+  public List<String> words() {
+    return words;
+  }
+
+  /** What a book may give, as messages say it. */
+  public String allowed() {
+    return words.isEmpty()
+        ? "a number from " + plain(low) + " to " + plain(high)
+        : String.join(", ", words);
+  }
+
+  /**
+   * Whether a book may give this value.
+   *
+   * @param value as written
+   */
+  public boolean allows(String value) {
+    if (!words.isEmpty()) {
+      return words.contains(value);
+    }
+    try {
+      double v = Double.parseDouble(value);
+      return v >= low && v <= high;
+    } catch (NumberFormatException e) {
+      return false;
+    }
+  }
+
+  /**
+   * The key of a name.
+   *
+   * @param word as a book writes it
+   */
+  static Optional<SettingKey> of(String word) {
+    for (SettingKey k : values()) {
+      if (k.word().equals(word)) {
+        return Optional.of(k);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static String plain(double v) {
+    return v == Math.rint(v)
+        ? String.format(Locale.ROOT, "%.0f", v)
+        : String.format(Locale.ROOT, "%s", v);
+  }
+}
