@@ -1,10 +1,9 @@
 package twostrides.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -101,10 +100,10 @@ final class RulebooksCommand implements Callable<Integer> {
   }
 
   private static String grades() {
-    Map<Integer, String> all = new TreeMap<>();
+    List<String> all = new ArrayList<>();
     for (Grade g : Grade.values()) {
-      all.put(g.ordinal(), g.letter() + " " + g.meaning());
+      all.add(g.letter() + " " + g.meaning());
     }
-    return String.join("; ", all.values());
+    return String.join("; ", all);
   }
 }

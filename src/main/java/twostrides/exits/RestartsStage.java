@@ -89,7 +89,7 @@ final class RestartsStage {
         if (m.release()) {
           rulings.fill(out, m);
         } else {
-          rulings.fillWithoutRelease(out);
+          RulingsStage.fillWithoutRelease(out);
         }
       }
       out.text(Columns.WON_BY, winner.equals(team) ? "own" : "opponent");

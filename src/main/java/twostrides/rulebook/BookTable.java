@@ -2,6 +2,7 @@ package twostrides.rulebook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The settings of several books as tables in Markdown, generated so that a document cannot differ
@@ -54,6 +55,36 @@ public final class BookTable {
           .append(" | ")
           .append(s.grade().letter())
           .append(" |\n");
+    }
+    return out.toString();
+  }
+
+  /**
+   * One row a book, one column a season: what it says on one point, with its grade.
+   *
+   * @param key the point
+   * @param ids the books
+   * @param seasons the seasons
+   */
+  public static String history(SettingKey key, List<String> ids, List<Season> seasons) {
+    StringBuilder out = new StringBuilder("| book |");
+    seasons.forEach(s -> out.append(' ').append(s).append(" |"));
+    out.append("\n|---|").append("---|".repeat(seasons.size())).append('\n');
+    for (String id : ids) {
+      out.append("| `").append(id).append("` |");
+      for (Season s : seasons) {
+        try {
+          Setting said = Bookshelf.find(id, Optional.of(s)).setting(key);
+          out.append(' ')
+              .append(said.value())
+              .append(" (")
+              .append(said.grade().letter())
+              .append(") |");
+        } catch (BookException e) {
+          out.append(" not covered |");
+        }
+      }
+      out.append('\n');
     }
     return out.toString();
   }

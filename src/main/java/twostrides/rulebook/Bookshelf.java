@@ -138,16 +138,9 @@ public final class Bookshelf {
     Map<SettingKey, Setting> settings = new EnumMap<>(SettingKey.class);
     Map<SettingKey, BookFile.Entry> own = new EnumMap<>(SettingKey.class);
     for (SettingKey key : SettingKey.values()) {
-      Optional<BookFile.Entry> entry = Optional.empty();
-      for (BookFile level : chain) {
-        entry = level.entry(key, season);
-        if (entry.isPresent()) {
-          if (level == file) {
-            own.put(key, entry.get());
-          }
-          break;
-        }
-      }
+      file.entry(key, season).ifPresent(e -> own.put(key, e));
+      Optional<BookFile.Entry> entry =
+          chain.stream().map(b -> b.entry(key, season)).flatMap(Optional::stream).findFirst();
       settings.put(key, entry.orElseThrow(() -> notCovered(file, season, covered)).setting());
     }
     IcingBook book =

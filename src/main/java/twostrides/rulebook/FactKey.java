@@ -139,11 +139,15 @@ public enum FactKey {
       "rest-after-delay");
 
   private final String meaning;
-  private final List<String> words;
+  private final String unsaid;
+
+  /** The words with spaces between: an enum holds no list. */
+  private final String words;
 
   FactKey(String meaning, String... words) {
     this.meaning = meaning;
-    this.words = List.of(words);
+    this.unsaid = words[0];
+    this.words = String.join(" ", words);
   }
 
   /** The name of the column and of the option: {@code could_play}. */
@@ -163,12 +167,12 @@ public enum FactKey {
 
   /** The words for it; the first is what an unsaid fact is taken for. */
   public List<String> words() {
-    return words;
+    return List.of(words.split(" "));
   }
 
   /** What an unsaid fact is taken for. */
   public String unsaid() {
-    return words.get(0);
+    return unsaid;
   }
 
   /**

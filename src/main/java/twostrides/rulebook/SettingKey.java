@@ -144,21 +144,23 @@ public enum SettingKey {
   RINK("the rink where nothing else says which", "nhl", "iihf");
 
   private final String meaning;
-  private final List<String> words;
+
+  /** The words with spaces between: an enum holds no list. */
+  private final String words;
+
   private final double low;
   private final double high;
 
   SettingKey(String meaning, String... words) {
-    this(meaning, List.of(words), 0, 0);
+    this.meaning = meaning;
+    this.words = String.join(" ", words);
+    this.low = 0;
+    this.high = 0;
   }
 
   SettingKey(String meaning, double low, double high) {
-    this(meaning, List.of(), low, high);
-  }
-
-  SettingKey(String meaning, List<String> words, double low, double high) {
     this.meaning = meaning;
-    this.words = words;
+    this.words = "";
     this.low = low;
     this.high = high;
   }
@@ -175,14 +177,14 @@ public enum SettingKey {
 
   /** The words that a book may give, in a fixed order; empty for a number. */
   public List<String> words() {
-    return words;
+    return words.isEmpty() ? List.of() : List.of(words.split(" "));
   }
 
   /** What a book may give, as messages say it. */
   public String allowed() {
     return words.isEmpty()
         ? "a number from " + plain(low) + " to " + plain(high)
-        : String.join(", ", words);
+        : String.join(", ", words());
   }
 
   /**
@@ -192,7 +194,7 @@ public enum SettingKey {
    */
   public boolean allows(String value) {
     if (!words.isEmpty()) {
-      return words.contains(value);
+      return words().contains(value);
     }
     try {
       double v = Double.parseDouble(value);
