@@ -82,6 +82,10 @@ public record Draw(Place place, Spot spot, Change change, TimeOut timeOut, List<
     BARRED("the icing team may not change"),
     /** Only for penalized players. */
     PENALIZED_ONLY("the icing team may replace only its penalized players"),
+    /** Penalized players, and the goalkeeper comes back. */
+    PENALIZED_AND_GOALKEEPER(
+        "the icing team may replace its penalized players and bring its goalkeeper back, and change"
+            + " nobody else"),
     /** Only the goalkeeper comes back. */
     GOALKEEPER_ONLY("the icing team may bring its goalkeeper back, and change nobody else"),
     /** Only the injured player. */

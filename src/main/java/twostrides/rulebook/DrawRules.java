@@ -1,6 +1,5 @@
 package twostrides.rulebook;
 
-import static twostrides.rulebook.FactKey.ABSTAINED;
 import static twostrides.rulebook.FactKey.OFFSIDE;
 import static twostrides.rulebook.FactKey.PENALTY;
 import static twostrides.rulebook.FactKey.PUCK;
@@ -58,8 +57,12 @@ final class DrawRules {
       return Change.ALLOWED;
     }
     if (!f.is(PENALTY, "none") && !f.unknown(PENALTY)) {
-      boolean own = f.isOne(PENALTY, "icing-team", "both-teams");
-      boolean changesStrength = f.isOne(PENALTY, "icing-team", "other-team");
+      boolean own =
+          f.isOne(PENALTY, "icing-team", "both-teams") || f.is(PENALTY, "icing-team-misconduct");
+      boolean changesStrength =
+          f.isOne(PENALTY, "icing-team", "other-team")
+              || (f.is(PENALTY, "both-teams")
+                  && b.says(SettingKey.COINCIDENTAL_MINORS, "four-on-four"));
       switch (b.setting(SettingKey.CHANGE_WITH_PENALTY).value()) {
         case "any" -> {
           return Change.ALLOWED;
@@ -69,12 +72,12 @@ final class DrawRules {
             return Change.ALLOWED;
           }
           if (own) {
-            return Change.PENALIZED_ONLY;
+            return penalized(b, f);
           }
         }
         default -> {
           if (own) {
-            return Change.PENALIZED_ONLY;
+            return penalized(b, f);
           }
         }
       }
@@ -90,9 +93,17 @@ final class DrawRules {
     };
   }
 
+  private static Change penalized(IcingBook b, Facts f) {
+    boolean keeper = f.is(WANTS, "goalkeeper-back") && b.says(SettingKey.GOALKEEPER_RETURNS, "yes");
+    return keeper ? Change.PENALIZED_AND_GOALKEEPER : Change.PENALIZED_ONLY;
+  }
+
   private static Reason changeReason(IcingBook b, Facts f, Change change) {
     boolean barred = b.says(SettingKey.LINE_CHANGE, "barred");
-    boolean byPenalty = change == Change.PENALIZED_ONLY || (barred && change == Change.ALLOWED);
+    boolean byPenalty =
+        change == Change.PENALIZED_ONLY
+            || change == Change.PENALIZED_AND_GOALKEEPER
+            || (barred && change == Change.ALLOWED);
     SettingKey key =
         byPenalty
             ? SettingKey.CHANGE_WITH_PENALTY
@@ -102,7 +113,7 @@ final class DrawRules {
               case SKATE_ONLY -> SettingKey.BROKEN_SKATE;
               case BARRED ->
                   f.is(WANTS, "broken-skate") ? SettingKey.BROKEN_SKATE : SettingKey.LINE_CHANGE;
-              case ALLOWED, PENALIZED_ONLY -> SettingKey.LINE_CHANGE;
+              case ALLOWED, PENALIZED_ONLY, PENALIZED_AND_GOALKEEPER -> SettingKey.LINE_CHANGE;
             };
     return reason(b, key, "change", change.words());
   }
@@ -118,9 +129,13 @@ final class DrawRules {
     return reason(b, SettingKey.TIME_OUT, "time-out", timeOut(b).words());
   }
 
-  /** The draw where it is no icing and play stopped all the same; empty where play goes on. */
-  static Optional<Draw> withoutIcing(IcingBook b, Facts f) {
-    if (f.is(ABSTAINED, "yes") && b.says(SettingKey.ABSTAINING, "own-end")) {
+  /**
+   * The draw where it is no icing and play stopped all the same; empty where play goes on.
+   *
+   * @param decided the rule that decided
+   */
+  static Optional<Draw> withoutIcing(IcingBook b, Facts f, Reason decided) {
+    if (decided.rule().equals(IcingRules.LEFT_ALONE)) {
       return Optional.of(
           free(
               b,
@@ -140,28 +155,27 @@ final class DrawRules {
     }
     if (f.is(OFFSIDE, "first-or-contact")) {
       return Optional.of(
-          free(b, Place.OFFSIDE_SPOT, SettingKey.TYPE, "play stops for the offside"));
+          free(b, Place.OFFSIDE_SPOT, SettingKey.OFFSIDE, "play stops for the offside"));
     }
     if (f.isOne(PUCK, "out-past-goal-line", "out-before-goal-line")) {
       boolean touched = !f.is(TOUCH, "none") && !f.unknown(TOUCH);
       Place place = touched ? Place.WHERE_DEFLECTED : Place.WHERE_LAST_PLAYED;
-      return Optional.of(free(b, place, SettingKey.TYPE, "the puck left the rink"));
+      return Optional.of(free(place, Reason.common("draw", "the puck left the rink")));
     }
     return Optional.empty();
   }
 
   /** The draw after a goal. */
-  static Draw afterGoal(IcingBook b) {
-    return free(b, Place.CENTER, SettingKey.TYPE, "after a goal the draw is at center ice");
+  static Draw afterGoal() {
+    return free(Place.CENTER, Reason.common("draw", "after a goal the draw is at center ice"));
   }
 
   private static Draw free(IcingBook b, Place place, SettingKey key, String text) {
-    return new Draw(
-        place,
-        Spot.NO_CHOICE,
-        Change.ALLOWED,
-        TimeOut.ALLOWED,
-        List.of(reason(b, key, "draw", text)));
+    return free(place, reason(b, key, "draw", text));
+  }
+
+  private static Draw free(Place place, Reason why) {
+    return new Draw(place, Spot.NO_CHOICE, Change.ALLOWED, TimeOut.ALLOWED, List.of(why));
   }
 
   private static Reason reason(IcingBook b, SettingKey key, String rule, String text) {

@@ -128,7 +128,7 @@ public enum FactKey {
       "icing-team",
       "other-team",
       "both-teams",
-      "no-strength-change"),
+      "icing-team-misconduct"),
   /** A change that is asked for. */
   WANTS(
       "a change the icing team asks for at the draw, or a long delay before it",

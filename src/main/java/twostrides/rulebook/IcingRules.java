@@ -29,10 +29,10 @@ final class IcingRules {
    */
   static final List<Rule> IN_ORDER =
       List.of(
-          new Rule(Effect.NO_ICING, IcingRules::handBattedIn),
+          new Rule(Effect.NO_ICING, IcingRules::offsideFirst),
+          new Rule(Effect.NO_ICING, IcingRules::noLegalGoal),
           new Rule(Effect.GOAL, IcingRules::inTheNet),
           new Rule(Effect.NO_ICING, IcingRules::neverCalled),
-          new Rule(Effect.NO_ICING, IcingRules::offsideFirst),
           new Rule(Effect.NO_ICING, IcingRules::gainedTheLine),
           new Rule(Effect.NO_ICING, IcingRules::kicked),
           new Rule(Effect.NO_ICING, IcingRules::shorthanded),
@@ -51,6 +51,9 @@ final class IcingRules {
           new Rule(Effect.NOT_YET, IcingRules::nobodyChased),
           new Rule(Effect.WAVED_OFF, IcingRules::attackerFirst));
 
+  /** Name of the rule that also moves the draw. */
+  static final String LEFT_ALONE = "left alone on purpose";
+
   private IcingRules() {}
 
   private static Answer applies(IcingBook b, SettingKey key, String rule, String text) {
@@ -63,23 +66,23 @@ final class IcingRules {
         new Ruling.Open(fact, settles, Reason.of(rule, settles, b.setting(key))));
   }
 
-  /** Batted by hand the length of the ice into the net: no goal, and no icing. */
-  static Answer handBattedIn(IcingBook b, Facts f) {
+  /** Batted by hand or kicked the length of the ice into the net: no goal, and no icing. */
+  static Answer noLegalGoal(IcingBook b, Facts f) {
     return f.is(PUCK, "in-net")
-            && f.is(CONTACT, "hand")
-            && b.says(SettingKey.HAND_BATTED_IN, "no-goal")
+            && f.isOne(CONTACT, "hand", "kick")
+            && b.says(SettingKey.HAND_OR_KICK_IN, "no-goal")
         ? applies(
             b,
-            SettingKey.HAND_BATTED_IN,
-            "batted in by hand",
-            "a puck batted by hand into the net is no goal, and no icing")
+            SettingKey.HAND_OR_KICK_IN,
+            "no legal goal",
+            "a puck batted by hand or kicked into the net is no goal, and no icing")
         : Answer.NO;
   }
 
   /** In the net is a goal: the goal line is crossed between the posts. */
   static Answer inTheNet(IcingBook b, Facts f) {
     return f.is(PUCK, "in-net")
-        ? applies(b, SettingKey.TYPE, "in the net", "a puck that goes in the net is a goal")
+        ? new Answer.Applies(Reason.common("in the net", "a puck that goes in the net is a goal"))
         : Answer.NO;
   }
 
@@ -95,10 +98,21 @@ final class IcingRules {
    * icing is let finish.
    */
   static Answer offsideFirst(IcingBook b, Facts f) {
+    if (b.says(SettingKey.OFFSIDE, "no-rule")) {
+      return Answer.NO;
+    }
+    if (f.unknown(OFFSIDE)) {
+      return unknown(
+          b,
+          SettingKey.OFFSIDE,
+          OFFSIDE,
+          "offside first",
+          "unless an offside player would have reached it first or made contact");
+    }
     return f.is(OFFSIDE, "first-or-contact")
         ? applies(
             b,
-            SettingKey.TYPE,
+            SettingKey.OFFSIDE,
             "offside first",
             "an offside player who would reach the puck first or make contact stops play for"
                 + " offside at once")
@@ -107,7 +121,7 @@ final class IcingRules {
 
   /**
    * Gained: the puck touched the line, or was past it, when it was last played; where the book
-   * speaks of the stick, a skate on the line gains nothing.
+   * speaks of the stick, a puck on the line off a skate, a hand or the body gains nothing.
    */
   static Answer gainedTheLine(IcingBook b, Facts f) {
     boolean blue = b.says(SettingKey.ORIGIN, "own-blue-line");
@@ -137,8 +151,17 @@ final class IcingRules {
           "gained the line",
           "the puck was past the red line when it was last played");
     }
-    boolean onFoot = f.isOne(CONTACT, "skate", "kick");
-    if (f.is(FROM, "on-the-line") && !(onFoot && b.says(SettingKey.GAINED_BY, "stick"))) {
+    boolean stickOnly = b.says(SettingKey.GAINED_BY, "stick");
+    if (f.is(FROM, "on-the-line") && stickOnly && f.unknown(CONTACT)) {
+      return unknown(
+          b,
+          SettingKey.GAINED_BY,
+          CONTACT,
+          "gained the line",
+          "unless it was on a stick when it touched the red line");
+    }
+    boolean offTheStick = f.isOne(CONTACT, "skate", "kick") || f.isOne(CONTACT, "hand", "body");
+    if (f.is(FROM, "on-the-line") && !(offTheStick && stickOnly)) {
       return applies(
           b,
           SettingKey.GAINED_BY,
@@ -150,6 +173,9 @@ final class IcingRules {
 
   /** A kick is a way to ice the puck only where the book lists it. */
   static Answer kicked(IcingBook b, Facts f) {
+    if (f.unknown(CONTACT) && b.says(SettingKey.KICK_COUNTS, "no")) {
+      return unknown(b, SettingKey.KICK_COUNTS, CONTACT, "kicked", "unless it was kicked");
+    }
     return f.is(CONTACT, "kick") && b.says(SettingKey.KICK_COUNTS, "no")
         ? applies(
             b,
@@ -165,22 +191,7 @@ final class IcingRules {
    * the box; the exact instant follows the book's convention.
    */
   static Answer shorthanded(IcingBook b, Facts f) {
-    if (f.is(STRENGTH, "short-no-penalty")) {
-      return b.says(SettingKey.SHORT_NEEDS_PENALTY, "no")
-          ? exempt(b, "a team with fewer skaters for any reason may ice the puck")
-          : Answer.NO;
-    }
-    if (f.is(STRENGTH, "expired-major-empty-box")) {
-      return b.says(SettingKey.EXPIRED_MAJOR_EXEMPT, "yes")
-          ? applies(
-              b,
-              SettingKey.EXPIRED_MAJOR_EXEMPT,
-              "shorthanded",
-              "a team still a skater down after an expired major may ice the puck")
-          : Answer.NO;
-    }
-    boolean exempts = b.says(SettingKey.SHORTHANDED_EXEMPT, "yes");
-    if (!exempts) {
+    if (b.says(SettingKey.SHORTHANDED_EXEMPT, "no")) {
       return Answer.NO;
     }
     if (f.unknown(STRENGTH)) {
@@ -191,17 +202,39 @@ final class IcingRules {
           "shorthanded",
           "unless the team was shorthanded");
     }
-    boolean served =
-        f.isOne(STRENGTH, "shorthanded", "one-of-two-ended")
-            || f.is(STRENGTH, "ended-after-release")
-            || (f.is(STRENGTH, "ended-at-release") && b.says(SettingKey.AT_EXPIRY, "still-served"));
-    return served
-        ? exempt(b, "a team shorthanded at the instant of release may ice the puck")
-        : Answer.NO;
+    return switch (f.word(STRENGTH)) {
+      case "shorthanded", "one-of-two-ended", "ended-after-release" ->
+          exempt(
+              b,
+              SettingKey.SHORTHANDED_EXEMPT,
+              "a team shorthanded at the instant of release may ice the puck");
+      case "ended-at-release" ->
+          b.says(SettingKey.AT_EXPIRY, "still-served")
+              ? exempt(
+                  b,
+                  SettingKey.AT_EXPIRY,
+                  "a penalty counts as served at the very instant of its expiry")
+              : Answer.NO;
+      case "short-no-penalty" ->
+          b.says(SettingKey.SHORT_NEEDS_PENALTY, "no")
+              ? exempt(
+                  b,
+                  SettingKey.SHORT_NEEDS_PENALTY,
+                  "a team with fewer skaters for any reason may ice the puck")
+              : Answer.NO;
+      case "expired-major-empty-box" ->
+          b.says(SettingKey.EXPIRED_MAJOR_EXEMPT, "yes")
+              ? exempt(
+                  b,
+                  SettingKey.EXPIRED_MAJOR_EXEMPT,
+                  "a team still a skater down after an expired major may ice the puck")
+              : Answer.NO;
+      default -> Answer.NO;
+    };
   }
 
-  private static Answer exempt(IcingBook b, String text) {
-    return applies(b, SettingKey.SHORTHANDED_EXEMPT, "shorthanded", text);
+  private static Answer exempt(IcingBook b, SettingKey key, String text) {
+    return applies(b, key, "shorthanded", text);
   }
 
   /** Straight off the first contact of a face-off, whoever took it. */
@@ -228,10 +261,10 @@ final class IcingRules {
 
   /** The other team's shot came back off this team's player: nobody iced it. */
   static Answer reboundOffThisTeam(IcingBook b, Facts f) {
-    return f.is(TOUCH, "shot-rebound-off-this-team")
+    return f.is(TOUCH, "shot-rebound-off-this-team") && b.says(SettingKey.REBOUND, "no-icing")
         ? applies(
             b,
-            SettingKey.TYPE,
+            SettingKey.REBOUND,
             "rebound",
             "a puck that rebounds off an opponent over the shooter's own goal line is no icing")
         : Answer.NO;
@@ -313,11 +346,19 @@ final class IcingRules {
 
   /** The defending side leaves the puck alone on purpose. */
   static Answer leftAlone(IcingBook b, Facts f) {
+    if (f.unknown(ABSTAINED) && b.says(SettingKey.ABSTAINING, "own-end")) {
+      return unknown(
+          b,
+          SettingKey.ABSTAINING,
+          ABSTAINED,
+          LEFT_ALONE,
+          "unless the defending side left it alone on purpose");
+    }
     return f.is(ABSTAINED, "yes") && b.says(SettingKey.ABSTAINING, "own-end")
         ? applies(
             b,
             SettingKey.ABSTAINING,
-            "left alone on purpose",
+            LEFT_ALONE,
             "a side that deliberately leaves the puck takes the draw in its own end")
         : Answer.NO;
   }
@@ -385,11 +426,8 @@ final class IcingRules {
           b, SettingKey.TYPE, "short of the goal line", "the puck never crossed the goal line");
     }
     return f.is(PUCK, "out-before-goal-line")
-        ? applies(
-            b,
-            SettingKey.TYPE,
-            "out of play",
-            "the puck left the rink before it crossed the goal line")
+        ? new Answer.Applies(
+            Reason.common("out of play", "the puck left the rink before it crossed the goal line"))
         : Answer.NO;
   }
 

@@ -43,9 +43,10 @@ public final class Judge {
 
   private static Ruling decided(Effect effect, Reason reason, IcingBook book, Facts facts) {
     return switch (effect) {
-      case GOAL -> new Ruling.Goal(reason, DrawRules.afterGoal(book));
-      case WAVED_OFF -> new Ruling.WavedOff(reason, DrawRules.withoutIcing(book, facts));
-      case NO_ICING, NOT_YET -> new Ruling.NoIcing(reason, DrawRules.withoutIcing(book, facts));
+      case GOAL -> new Ruling.Goal(reason, DrawRules.afterGoal());
+      case WAVED_OFF -> new Ruling.WavedOff(reason, DrawRules.withoutIcing(book, facts, reason));
+      case NO_ICING, NOT_YET ->
+          new Ruling.NoIcing(reason, DrawRules.withoutIcing(book, facts, reason));
     };
   }
 

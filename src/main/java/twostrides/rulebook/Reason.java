@@ -22,6 +22,16 @@ public record Reason(String rule, String text, String clause, String source, Gra
     return new Reason(rule, text, setting.clause(), setting.source(), setting.grade());
   }
 
+  /**
+   * A reason that every book shares.
+   *
+   * @param rule the rule's short name
+   * @param text the rule in one line
+   */
+  static Reason common(String rule, String text) {
+    return new Reason(rule, text, "", "", Grade.COMMON);
+  }
+
   /** Clause and grade as a page prints them: "81.3, S" or "common practice, no source". */
   public String cite() {
     return switch (grade) {

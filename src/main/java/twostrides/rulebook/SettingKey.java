@@ -71,6 +71,17 @@ public enum SettingKey {
           + " skater past the own blue line too (defender-back)",
       "nothing",
       "defender-back"),
+  /** The other team's shot comes back off this team. */
+  REBOUND(
+      "a shot that rebounds off an opponent over the shooter's own goal line: no icing, or no rule",
+      "no-icing",
+      "no-rule"),
+  /** Offside while an icing is developing. */
+  OFFSIDE(
+      "an offside player about to reach the puck first or make contact: play stops for the offside"
+          + " at once, or no rule",
+      "at-once",
+      "no-rule"),
   /** The puck glances off an official. */
   OFFICIAL("what a deflection off an official does", "nothing", "nullifies"),
   /** The defending side leaves the puck alone on purpose. */
@@ -79,8 +90,9 @@ public enum SettingKey {
           + " end (own-end), or no rule (no-rule)",
       "no-rule",
       "own-end"),
-  /** Batted the length by hand into the net. */
-  HAND_BATTED_IN("a puck batted by hand the length of the ice into the net", "no-goal", "goal"),
+  /** Batted or kicked the length into the net. */
+  HAND_OR_KICK_IN(
+      "a puck batted by hand, or kicked, the length of the ice into the net", "no-goal", "goal"),
   /** Which end-zone spot. */
   SPOT(
       "which of the two end-zone spots: the attacking team picks, the side from which the puck was"
