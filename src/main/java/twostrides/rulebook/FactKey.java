@@ -128,7 +128,8 @@ public enum FactKey {
       "icing-team",
       "other-team",
       "both-teams",
-      "icing-team-misconduct"),
+      "icing-team-misconduct",
+      "other-team-misconduct"),
   /** A change that is asked for. */
   WANTS(
       "a change the icing team asks for at the draw, or a long delay before it",
