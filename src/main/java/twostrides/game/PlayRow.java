@@ -2,6 +2,7 @@ package twostrides.game;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import twostrides.penalty.PenaltyKind;
 import twostrides.rink.Place;
 
 /**

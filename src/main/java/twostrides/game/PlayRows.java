@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import twostrides.penalty.PenaltyKind;
 import twostrides.rink.Place;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;

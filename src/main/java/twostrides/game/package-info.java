@@ -3,6 +3,6 @@
  * instant. Places in metres in the acting team's frame, time in seconds of play since the period
  * began.
  *
- * <p>May import {@code sheet} and {@code rink}.
+ * <p>May import {@code sheet}, {@code rink} and {@code penalty}.
  */
 package twostrides.game;
