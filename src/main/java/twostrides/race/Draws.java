@@ -21,8 +21,10 @@ public final class Draws {
 
   private static final long FNV_TIMES = 0x0000_0100_0000_01B3L;
 
-  /** 2^-53: spaces the 53 bits of a uniform number. */
-  private static final double SPACING = 0x1p-53;
+  /**
+   * Spacing of the uniform numbers: with 52 bits, not 53, half a step below 1 is not rounded to 1.
+   */
+  private static final double SPACING = 0x1p-52;
 
   private final long key;
 
@@ -47,8 +49,12 @@ public final class Draws {
    * @param variable index of the variable within a draw
    */
   public double uniform(int draw, int variable) {
-    long bits = mix(mix(key + draw * STEP) + variable * OTHER_STEP);
-    return ((bits >>> 11) + 0.5) * SPACING;
+    return unit(mix(mix(key + draw * STEP) + variable * OTHER_STEP));
+  }
+
+  /** The top 52 bits as the middle of one of 2^52 cells between 0 and 1. */
+  static double unit(long bits) {
+    return ((bits >>> 12) + 0.5) * SPACING;
   }
 
   /**

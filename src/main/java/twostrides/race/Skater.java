@@ -7,8 +7,8 @@ package twostrides.race;
  * can be at a time s after he responds fill a disc exactly, centre x + v tau (1 - e^(-s/tau)),
  * radius vm (s - tau (1 - e^(-s/tau))); x and v are his position and velocity when he responds.
  * Straight ahead it is {@link Sprint}. Source: Fujimura and Sugihara 2005, Systems and Computers in
- * Japan 36(6):49; circular shape seen in tracked football by Narizuka, Takizawa and Yamazaki 2023,
- * Scientific Reports 13 (abstract).
+ * Japan 36(6):49 (from memory); circular shape seen in tracked football by Narizuka, Takizawa and
+ * Yamazaki 2023, Scientific Reports 13 (abstract).
  *
  * <p>Before he responds (reaction and turning time) he drifts at his present velocity. A reach
  * widens the disc at every instant. Facing counts only as a delay; where it is not known nothing is
@@ -17,8 +17,9 @@ package twostrides.race;
  * <p>A skater passing close to a target at speed can be there early, be carried past, and come back
  * later: the target is in the disc, leaves it and enters for good. {@link #timeTo} is the first
  * entry, the earliest touch of a target at rest; {@link #timeToHold} the last; {@link #slack} tells
- * for one instant and is the one to ask about a moving puck. For the same reason the first entry
- * jumps where a target lies just too far off his path to be touched in passing.
+ * for one instant and is the one to ask about a moving puck: a skater who has passed a place before
+ * the puck comes there touches nothing. For the same reason the first entry jumps where a target
+ * lies just too far off his path to be touched in passing.
  *
  * <p>Positions in metres, velocities in m/s, times in seconds from now. Callers guarantee finite
  * numbers, vm and tau above 0, delay and reach 0 or more; nothing is checked, nothing allocated.

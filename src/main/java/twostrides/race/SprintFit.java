@@ -1,6 +1,7 @@
 package twostrides.race;
 
 import java.util.Arrays;
+import java.util.List;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -39,7 +40,7 @@ public record SprintFit(
     double offset,
     double offsetError,
     double residualError,
-    double[] residuals) {
+    List<Double> residuals) {
 
   private static final double START_TAU = 1.2;
   private static final double SLOWEST = 0.5;
@@ -50,13 +51,7 @@ public record SprintFit(
 
   /** Copies the residuals. */
   public SprintFit {
-    residuals = residuals.clone();
-  }
-
-  /** A copy of the residuals, s. */
-  @Override
-  public double[] residuals() {
-    return residuals.clone();
+    residuals = List.copyOf(residuals);
   }
 
   /** First acceleration vm/tau, m/s2. */
@@ -175,7 +170,7 @@ public record SprintFit(
         free ? p.getEntry(2) : given,
         free ? error * Math.sqrt(spread.getEntry(2, 2)) : 0,
         error,
-        residuals);
+        Arrays.stream(residuals).boxed().toList());
   }
 
   /**
