@@ -4,9 +4,77 @@ package twostrides.race;
  * Inverse of the standard normal distribution function, to about 1 part in 1e16.
  *
  * <p>Rational functions on three ranges. Source: Wichura 1988, Algorithm AS 241, routine PPND16,
- * Applied Statistics 37:477. Valid for p above 0 and below 1.
+ * Applied Statistics 37:477. Valid for p above 0 and below 1. The coefficients are those printed
+ * there, cut to the digits that a double holds.
  */
 final class NormalQuantile {
+  // Highest power first.
+  private static final double[] MIDDLE_TOP = {
+    2509.0809287301227,
+    33430.57558358813,
+    67265.7709270087,
+    45921.95393154987,
+    13731.69376550946,
+    1971.5909503065513,
+    133.14166789178438,
+    3.3871328727963665
+  };
+
+  private static final double[] MIDDLE_BOTTOM = {
+    5226.495278852854,
+    28729.085735721943,
+    39307.89580009271,
+    21213.794301586597,
+    5394.196021424751,
+    687.1870074920579,
+    42.31333070160091,
+    1
+  };
+
+  private static final double[] NEAR_TOP = {
+    0.0007745450142783414,
+    0.022723844989269184,
+    0.2417807251774506,
+    1.2704582524523684,
+    3.6478483247632045,
+    5.769497221460691,
+    4.630337846156546,
+    1.4234371107496835
+  };
+
+  private static final double[] NEAR_BOTTOM = {
+    1.0507500716444169e-9,
+    0.0005475938084995345,
+    0.015198666563616457,
+    0.14810397642748008,
+    0.6897673349851,
+    1.6763848301838038,
+    2.053191626637759,
+    1
+  };
+
+  private static final double[] FAR_TOP = {
+    2.0103343992922881e-7,
+    2.7115555687434876e-5,
+    0.0012426609473880784,
+    0.026532189526576124,
+    0.29656057182850487,
+    1.7848265399172913,
+    5.463784911164114,
+    6.657904643501103
+  };
+
+  private static final double[] FAR_BOTTOM = {
+    2.0442631033899397e-15,
+    1.421511758316446e-7,
+    1.8463183175100548e-5,
+    0.0007868691311456133,
+    0.014875361290850615,
+    0.1369298809227358,
+    0.599832206555888,
+    1
+  };
+
   private NormalQuantile() {}
 
   /**
@@ -18,101 +86,21 @@ final class NormalQuantile {
     double q = p - 0.5;
     if (Math.abs(q) <= 0.425) {
       double r = 0.180625 - q * q;
-      return q * middleTop(r) / middleBottom(r);
+      return q * at(r, MIDDLE_TOP) / at(r, MIDDLE_BOTTOM);
     }
     double r = Math.sqrt(-Math.log(q < 0 ? p : 1 - p));
     double size =
-        r <= 5 ? nearTop(r - 1.6) / nearBottom(r - 1.6) : farTop(r - 5) / farBottom(r - 5);
+        r <= 5
+            ? at(r - 1.6, NEAR_TOP) / at(r - 1.6, NEAR_BOTTOM)
+            : at(r - 5, FAR_TOP) / at(r - 5, FAR_BOTTOM);
     return q < 0 ? -size : size;
   }
 
-  private static double middleTop(double r) {
-    return ((((((2.5090809287301226727e3 * r + 3.3430575583588128105e4) * r
-                                                + 6.7265770927008700853e4)
-                                            * r
-                                        + 4.5921953931549871457e4)
-                                    * r
-                                + 1.3731693765509461125e4)
-                            * r
-                        + 1.9715909503065514427e3)
-                    * r
-                + 1.3314166789178437745e2)
-            * r
-        + 3.3871328727963666080e0;
-  }
-
-  private static double middleBottom(double r) {
-    return ((((((5.2264952788528545610e3 * r + 2.8729085735721942674e4) * r
-                                                + 3.9307895800092710610e4)
-                                            * r
-                                        + 2.1213794301586595867e4)
-                                    * r
-                                + 5.3941960214247511077e3)
-                            * r
-                        + 6.8718700749205790830e2)
-                    * r
-                + 4.2313330701600911252e1)
-            * r
-        + 1;
-  }
-
-  private static double nearTop(double r) {
-    return ((((((7.74545014278341407640e-4 * r + 2.27238449892691845833e-2) * r
-                                                + 2.41780725177450611770e-1)
-                                            * r
-                                        + 1.27045825245236838258e0)
-                                    * r
-                                + 3.64784832476320460504e0)
-                            * r
-                        + 5.76949722146069140550e0)
-                    * r
-                + 4.63033784615654529590e0)
-            * r
-        + 1.42343711074968357734e0;
-  }
-
-  private static double nearBottom(double r) {
-    return ((((((1.05075007164441684324e-9 * r + 5.47593808499534494600e-4) * r
-                                                + 1.51986665636164571966e-2)
-                                            * r
-                                        + 1.48103976427480074590e-1)
-                                    * r
-                                + 6.89767334985100004550e-1)
-                            * r
-                        + 1.67638483018380384940e0)
-                    * r
-                + 2.05319162663775882187e0)
-            * r
-        + 1;
-  }
-
-  private static double farTop(double r) {
-    return ((((((2.01033439929228813265e-7 * r + 2.71155556874348757815e-5) * r
-                                                + 1.24266094738807843860e-3)
-                                            * r
-                                        + 2.65321895265761230930e-2)
-                                    * r
-                                + 2.96560571828504891230e-1)
-                            * r
-                        + 1.78482653991729133580e0)
-                    * r
-                + 5.46378491116411436990e0)
-            * r
-        + 6.65790464350110377720e0;
-  }
-
-  private static double farBottom(double r) {
-    return ((((((2.04426310338993978564e-15 * r + 1.42151175831644588870e-7) * r
-                                                + 1.84631831751005468180e-5)
-                                            * r
-                                        + 7.86869131145613259100e-4)
-                                    * r
-                                + 1.48753612908506148525e-2)
-                            * r
-                        + 1.36929880922735805310e-1)
-                    * r
-                + 5.99832206555887937690e-1)
-            * r
-        + 1;
+  private static double at(double r, double[] polynomial) {
+    double sum = 0;
+    for (double c : polynomial) {
+      sum = sum * r + c;
+    }
+    return sum;
   }
 }

@@ -17,7 +17,10 @@ public final class Sprint {
   private static final int MOST_STEPS = 30;
 
   /** A step below this share of tau is the last: the next would be below rounding. */
-  private static final double LAST_STEP = 1e-9;
+  private static final double LAST_STEP = 1e-8;
+
+  /** Below this z, e^-z - 1 loses digits that matter; above, exp is several times as fast. */
+  private static final double SMALL = 0.1;
 
   private Sprint() {}
 
@@ -68,7 +71,7 @@ public final class Sprint {
     double root = Math.sqrt(h * h + 8 * goal);
     double z = h > 0 ? (h + root) / 2 : 4 * goal / (root - h);
     for (int i = 0; i < MOST_STEPS; i++) {
-      double fall = Math.expm1(-z);
+      double fall = z < SMALL ? Math.expm1(-z) : Math.exp(-z) - 1;
       double step = (z + (1 - b) * fall - goal) / (b - (1 - b) * fall);
       z -= step;
       if (Math.abs(step) < LAST_STEP) {
