@@ -1,6 +1,7 @@
 /**
- * How a puck travels: here the simplest honest bound on how long a released puck needs to the far
- * goal line. Metres, seconds, metres a second.
+ * How a puck travels and how soon a skater is there: bounds on a puck's travel, skaters by level,
+ * their sprint and the places they can be at, how sure an arrival is, and the draws of a
+ * simulation. Metres, seconds, metres a second.
  *
  * <p>May import {@code rink}, {@code rulebook} and {@code rates}.
  */
