@@ -1,6 +1,6 @@
 /**
- * How a puck travels: here the simplest honest bound on how long a released puck needs to the far
- * goal line. Metres, seconds, metres a second.
+ * How a puck travels: the simplest honest bound on its time to the far goal line, and its whole
+ * path over ice, through the air and off the boards. Metres, seconds, metres a second, radians.
  *
  * <p>May import {@code rink}, {@code rulebook} and {@code rates}.
  */
