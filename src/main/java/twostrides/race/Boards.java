@@ -111,10 +111,23 @@ record Boards(double halfLength, double halfWidth, double corner) {
    * @param uy direction across the rink, of a unit vector
    */
   double run(double x, double y, double ux, double uy) {
-    double s = Math.min(toWall(x, ux, halfLength), toWall(y, uy, halfWidth));
+    double s = toRectangle(x, y, ux, uy);
     double hitX = x + ux * s;
     double hitY = y + uy * s;
     return inCorner(hitX, hitY) ? toCurve(x, y, ux, uy, hitX, hitY) : s;
+  }
+
+  /**
+   * Metres along a straight path to the rectangle round the outline. Where that point lies in a
+   * corner, the path meets the curve before it; elsewhere it is the straight boards.
+   *
+   * @param x metres along the rink
+   * @param y metres across the rink
+   * @param ux direction along the rink, of a unit vector
+   * @param uy direction across the rink, of a unit vector
+   */
+  double toRectangle(double x, double y, double ux, double uy) {
+    return Math.min(toWall(x, ux, halfLength), toWall(y, uy, halfWidth));
   }
 
   private static double toWall(double at, double u, double wall) {
@@ -128,7 +141,7 @@ record Boards(double halfLength, double halfWidth, double corner) {
    * Distance to the quarter circle of the corner in which the path would leave the rectangle. A
    * path that leaves the rectangle in a corner leaves the outline through that corner's curve.
    */
-  private double toCurve(double x, double y, double ux, double uy, double hitX, double hitY) {
+  double toCurve(double x, double y, double ux, double uy, double hitX, double hitY) {
     double dx = x - Math.copySign(cornerX(), hitX);
     double dy = y - Math.copySign(cornerY(), hitY);
     double b = dx * ux + dy * uy;

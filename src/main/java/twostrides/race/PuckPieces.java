@@ -65,6 +65,7 @@ final class PuckPieces {
   private double vz;
   private boolean flying;
   private int turning;
+  private boolean towardCurve;
   private double phi;
 
   PuckPieces(Rink rink) {
@@ -73,9 +74,13 @@ final class PuckPieces {
     cornerY = boards.cornerY();
     goalPlane = rink.goalLine() + rink.goalLineWidth() / 2 + Rink.PUCK_RADIUS;
     post = rink.goalWidth() / 2;
+    release(PuckSettings.DEFAULT, 0, 0, 0, 0, 0);
   }
 
-  /** Begins a new path; a place outside the boards is taken as the nearest one inside. */
+  /**
+   * Begins a new path with its first piece; a place outside the boards is taken as the nearest one
+   * inside.
+   */
   void release(
       PuckSettings how, double atX, double atY, double forward, double direction, double upward) {
     settings = how;
@@ -95,6 +100,7 @@ final class PuckPieces {
     flying = upward >= Flip.SETTLES;
     vz = flying ? upward : 0;
     turning = 0;
+    lay();
   }
 
   /** Center of a puck wholly past a goal line, metres from center ice. */
@@ -105,7 +111,7 @@ final class PuckPieces {
   /** Whether there is a piece of this number, laying it if need be. */
   boolean has(int i) {
     while (count <= i) {
-      if (count > 0 && joint[count - 1].ends()) {
+      if (joint[count - 1].ends()) {
         return false;
       }
       lay();
@@ -147,13 +153,22 @@ final class PuckPieces {
     friction[i] = flying ? 0 : settings.deceleration();
     drag[i] =
         (flying ? 0 : settings.drag()) + (turning == 0 ? 0 : boards.rimDrag(settings.rimKeep()));
-    length[i] = turning == 0 ? boards.run(x, y, ux, uy) : boards.corner() * angleLeft();
+    length[i] = turning == 0 ? toBoards() : boards.corner() * angleLeft();
     joint[i] = turning == 0 ? Joint.REBOUND : Joint.RIM_LEFT;
     measure(i);
     if (turning == 0) {
       net(i);
     }
     go(i);
+  }
+
+  /** Metres to the boards; notes whether a curve is met there, which rounding could hide later. */
+  private double toBoards() {
+    double s = boards.toRectangle(x, y, ux, uy);
+    double hitX = x + ux * s;
+    double hitY = y + uy * s;
+    towardCurve = boards.inCorner(hitX, hitY);
+    return towardCurve ? boards.toCurve(x, y, ux, uy, hitX, hitY) : s;
   }
 
   private double angleLeft() {
@@ -248,10 +263,9 @@ final class PuckPieces {
     double signY = Math.copySign(1, y);
     double nx = 0;
     double ny = 0;
-    boolean curved = boards.inCorner(x, y);
-    if (curved) {
-      double dx = signX * x - cornerX;
-      double dy = signY * y - cornerY;
+    if (towardCurve) {
+      double dx = Math.max(0, signX * x - cornerX);
+      double dy = Math.max(0, signY * y - cornerY);
       double r = Math.sqrt(dx * dx + dy * dy);
       nx = dx / r;
       ny = dy / r;
@@ -268,7 +282,7 @@ final class PuckPieces {
     double wy = signY * uy;
     double into = Math.max(0, wx * nx + wy * ny);
     double along = wy * nx - wx * ny;
-    if (curved && into < Math.sin(settings.rimAngle())) {
+    if (towardCurve && into < Math.sin(settings.rimAngle())) {
       v *= Math.abs(Boards.alongAfter(along, into, 0, settings.boardGrip()));
       turning = along > 0 ? 1 : -1;
       phi = Math.atan2(ny, nx);
