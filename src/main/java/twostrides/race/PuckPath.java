@@ -26,8 +26,12 @@ public final class PuckPath {
    */
   private static final double SHARP = 1e-6;
 
+  /** Fastest release taken, m/s (assumed: a third above the hardest slap shot read of, 45 m/s). */
+  private static final double FASTEST = 60;
+
   private final Rink rink;
   private final PuckPieces pieces;
+  private final SlideSteps steps = new SlideSteps();
 
   /**
    * A path on a rink, ready for a first release.
@@ -72,11 +76,12 @@ public final class PuckPath {
 
   private PuckPath release(
       PuckSettings settings, double x, double y, double forward, double direction, double upward) {
-    if (!(Math.hypot(forward, upward) <= 60 * (1 + 1e-12) && forward >= 0 && upward >= 0)
+    double squared = forward * forward + upward * upward;
+    if (!(squared <= FASTEST * FASTEST * (1 + 1e-12) && forward >= 0 && upward >= 0)
         || !Double.isFinite(direction)) {
       throw new IllegalArgumentException(
           "a release needs a speed from 0 to 60 m/s and a finite direction, not "
-              + Math.hypot(forward, upward)
+              + Math.sqrt(squared)
               + " and "
               + direction);
     }
@@ -257,14 +262,22 @@ public final class PuckPath {
     double before = 0;
     double lateBefore = Double.POSITIVE_INFINITY;
     int i = 0;
+    int stepped = -1;
     for (int look = 0; ; look++) {
       double t = look * step;
       while (t > pieces.end(i) && pieces.has(i + 1)) {
         i++;
       }
+      double s;
       boolean over = t >= pieces.end(i) && !pieces.has(i + 1);
-      t = over ? pieces.end(i) : t;
-      double late = late(reach, i, t, playable);
+      if (over) {
+        t = pieces.end(i);
+        s = pieces.length(i);
+      } else {
+        s = stepped == i ? steps.next() : pieces.step(steps, i, t, step);
+        stepped = i;
+      }
+      double late = late(reach, i, s, t, playable);
       if (late <= 0) {
         return look == 0 ? t : narrow(reach, before, lateBefore, t, late, playable);
       }
@@ -277,11 +290,10 @@ public final class PuckPath {
   }
 
   /** Seconds by which a skater is late for the puck at a time; infinite while it is too high. */
-  private double late(Reach reach, int i, double t, double playable) {
+  private double late(Reach reach, int i, double s, double t, double playable) {
     if (pieces.heightAt(i, t) > playable) {
       return Double.POSITIVE_INFINITY;
     }
-    double s = pieces.along(i, t);
     double seconds = reach.secondsTo(pieces.xAfter(i, s), pieces.yAfter(i, s)) - t;
     return Double.isNaN(seconds) ? Double.POSITIVE_INFINITY : seconds;
   }
@@ -300,7 +312,8 @@ public final class PuckPath {
       if (!(mid > lo && mid < hi)) {
         mid = 0.5 * (lo + hi);
       }
-      double f = late(reach, pieces.at(mid), mid, playable);
+      int i = pieces.at(mid);
+      double f = late(reach, i, pieces.along(i, mid), mid, playable);
       if (f > 0) {
         fHi = side > 0 ? 0.5 * fHi : fHi;
         side = 1;
