@@ -21,10 +21,8 @@ import twostrides.rink.Rink;
  */
 public final class PuckPath {
 
-  /**
-   * Narrowing of an interception ends at this width, seconds (assumed: far below a video frame).
-   */
-  private static final double SHARP = 1e-6;
+  /** An interception is narrowed to this, seconds (assumed: far below a video frame of 0.02 s). */
+  private static final double SHARP = 1e-4;
 
   /** Fastest release taken, m/s (assumed: a third above the hardest slap shot read of, 45 m/s). */
   private static final double FASTEST = 60;
@@ -247,8 +245,8 @@ public final class PuckPath {
 
   /**
    * Seconds until a skater can be where the puck is, with the puck no higher than he can play it:
-   * the path is looked at every {@code step} seconds and the first success narrowed to a
-   * microsecond. A chance that comes and goes within one step may be missed. A puck that lies still
+   * the path is looked at every {@code step} seconds and the first success narrowed to a tenth of a
+   * millisecond. A chance that comes and goes within one step may be missed. A puck that lies still
    * waits. Infinite when the puck never can be had.
    *
    * @param reach how soon the skater can be at a place
@@ -314,6 +312,9 @@ public final class PuckPath {
       }
       int i = pieces.at(mid);
       double f = late(reach, i, pieces.along(i, mid), mid, playable);
+      if (Math.abs(f) <= SHARP) {
+        return mid;
+      }
       if (f > 0) {
         fHi = side > 0 ? 0.5 * fHi : fHi;
         side = 1;
@@ -324,9 +325,6 @@ public final class PuckPath {
         side = -1;
         hi = mid;
         fHi = f;
-        if (f > -SHARP) {
-          return hi;
-        }
       }
     }
     return hi;

@@ -11,46 +11,17 @@ import twostrides.rink.Rink;
  * it obeys {@link Slide}; in the air nothing slows it forward ({@link Flip}); along a curve the
  * boards add drag ({@link Boards#rimDrag}).
  */
-final class PuckPieces {
+final class PuckPieces extends PieceRows {
 
-  /**
-   * Pieces followed before the path is given up. 10,000 random releases with the default settings
-   * needed fewer than half of them.
-   */
+  /** Pieces followed before the path is given up; a test holds 10,000 releases to half of them. */
   static final int MOST = 64;
 
   /** Underside of the bar of the net, metres above the ice: 4 ft (from memory). */
   private static final double CROSSBAR = 1.22;
 
-  private final Boards boards;
-  private final double cornerX;
-  private final double cornerY;
   private final double goalPlane;
   private final double post;
 
-  // One row a piece.
-  private final double[] start = new double[MOST];
-  private final double[] duration = new double[MOST];
-  private final double[] fromX = new double[MOST];
-  private final double[] fromY = new double[MOST];
-  private final double[] dirX = new double[MOST];
-  private final double[] dirY = new double[MOST];
-  private final double[] speed = new double[MOST];
-  private final double[] endSpeed = new double[MOST];
-  private final double[] friction = new double[MOST];
-  private final double[] drag = new double[MOST];
-  private final double[] length = new double[MOST];
-  private final double[] height = new double[MOST];
-  private final double[] rising = new double[MOST];
-  private final boolean[] air = new boolean[MOST];
-
-  /** 0 straight, 1 or -1 along a curve with rising or falling angle. */
-  private final int[] turn = new int[MOST];
-
-  /** Angle at which a curve begins, from the rink's length toward its width, radians. */
-  private final double[] angle = new double[MOST];
-
-  private final Joint[] joint = new Joint[MOST];
   private int count;
 
   // The puck where the next piece begins.
@@ -69,9 +40,7 @@ final class PuckPieces {
   private double phi;
 
   PuckPieces(Rink rink) {
-    boards = Boards.of(rink);
-    cornerX = boards.cornerX();
-    cornerY = boards.cornerY();
+    super(Boards.of(rink), MOST);
     goalPlane = rink.goalLine() + rink.goalLineWidth() / 2 + Rink.PUCK_RADIUS;
     post = rink.goalWidth() / 2;
     release(PuckSettings.DEFAULT, 0, 0, 0, 0, 0);
@@ -309,104 +278,5 @@ final class PuckPieces {
     ux = toSide ? -signX : 0;
     uy = toSide ? 0 : -signY;
     turning = 0;
-  }
-
-  double start(int i) {
-    return start[i];
-  }
-
-  double end(int i) {
-    return start[i] + duration[i];
-  }
-
-  double speed(int i) {
-    return speed[i];
-  }
-
-  double endSpeed(int i) {
-    return endSpeed[i];
-  }
-
-  Joint joint(int i) {
-    return joint[i];
-  }
-
-  PuckPiece.Kind kind(int i) {
-    if (air[i]) {
-      return turn[i] == 0 ? PuckPiece.Kind.FLIGHT : PuckPiece.Kind.RIM_FLIGHT;
-    }
-    return turn[i] == 0 ? PuckPiece.Kind.SLIDE : PuckPiece.Kind.RIM;
-  }
-
-  /** Metres along a piece at a time of the path, from 0 to its length. */
-  double along(int i, double seconds) {
-    double t = seconds - start[i];
-    if (t >= duration[i]) {
-      return length[i];
-    }
-    return t <= 0
-        ? 0
-        : Math.min(length[i], Slide.distanceMoving(speed[i], friction[i], drag[i], t));
-  }
-
-  /**
-   * Begins equal steps along a piece from a time of the path; returns the metres along it there.
-   */
-  double step(SlideSteps steps, int i, double seconds, double step) {
-    double s = along(i, seconds);
-    steps.begin(s, speedAt(i, seconds), friction[i], drag[i], step);
-    return s;
-  }
-
-  double length(int i) {
-    return length[i];
-  }
-
-  double xAfter(int i, double s) {
-    return turn[i] == 0
-        ? fromX[i] + dirX[i] * s
-        : Math.copySign(cornerX + boards.corner() * Math.cos(angleAfter(i, s)), fromX[i]);
-  }
-
-  double yAfter(int i, double s) {
-    return turn[i] == 0
-        ? fromY[i] + dirY[i] * s
-        : Math.copySign(cornerY + boards.corner() * Math.sin(angleAfter(i, s)), fromY[i]);
-  }
-
-  private double angleAfter(int i, double s) {
-    return angle[i] + turn[i] * (s / boards.corner());
-  }
-
-  double heightAt(int i, double seconds) {
-    return air[i] ? Math.max(0, Flip.height(height[i], rising[i], seconds - start[i])) : 0;
-  }
-
-  double speedAt(int i, double seconds) {
-    double t = Math.max(0, Math.min(duration[i], seconds - start[i]));
-    return Slide.speedAt(speed[i], friction[i], drag[i], t);
-  }
-
-  /**
-   * Metres along a piece at which the puck's center meets a plane across the ice; NaN when not. A
-   * piece meets a plane at most once: a curve is a quarter turn.
-   */
-  double meets(int i, double plane) {
-    double s;
-    if (turn[i] == 0) {
-      s = (plane - fromX[i]) / dirX[i];
-    } else {
-      double depth = (Math.copySign(plane, plane * fromX[i]) - cornerX) / boards.corner();
-      s = depth >= 0 && depth <= 1 ? turn[i] * (Math.acos(depth) - angle[i]) * boards.corner() : -1;
-    }
-    return s >= 0 && s <= length[i] ? s : Double.NaN;
-  }
-
-  /** Seconds since the release at which the puck is a distance along a piece. */
-  double timeAlong(int i, double s) {
-    if (s >= length[i]) {
-      return end(i);
-    }
-    return start[i] + Slide.timeTo(speed[i], friction[i], drag[i], s);
   }
 }

@@ -191,7 +191,7 @@ class PuckPathTest {
       }
     }
     assertTrue(rims > 1000, "rims are among them: " + rims);
-    assertTrue(most < PuckPieces.MOST, "pieces: " + most);
+    assertTrue(most < PuckPieces.MOST / 2, "pieces: " + most);
   }
 
   @Test
@@ -299,14 +299,14 @@ class PuckPathTest {
         continue;
       }
       double needs = reach.secondsTo(path.xAt(t), path.yAt(t));
-      assertTrue(needs <= t + 1e-9, "he is there");
+      assertTrue(needs <= t + 1.001e-4, "he is there");
       assertTrue(path.heightAt(t) <= 1.2 + 1e-9);
-      if (t < path.endTime() && path.heightAt(t) < 1.19 && path.heightAt(t) == 0) {
+      if (t > 0 && t < path.endTime() && path.heightAt(t) == 0) {
         onTheWay++;
         assertEquals(needs, t, 1e-2, "and not long before");
       }
       // Nothing earlier at a look, which is all that is promised.
-      for (int look = 0; look * 0.05 < t - 1e-9 && look * 0.05 < path.endTime(); look++) {
+      for (int look = 0; look * 0.05 < t - 1e-4 && look * 0.05 < path.endTime(); look++) {
         double at = look * 0.05;
         double then = reach.secondsTo(path.xAt(at), path.yAt(at));
         assertTrue(path.heightAt(at) > 1.2 || then > at, "release " + n + " at " + at);
