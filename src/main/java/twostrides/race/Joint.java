@@ -24,6 +24,9 @@ public enum Joint {
 
   /** Whether the path ends here. */
   public boolean ends() {
-    return ordinal() >= STOPPED.ordinal();
+    return switch (this) {
+      case REBOUND, RIM_ENTERED, RIM_LEFT, LANDED -> false;
+      case STOPPED, IN_NET, OVER_GLASS, GIVEN_UP -> true;
+    };
   }
 }
