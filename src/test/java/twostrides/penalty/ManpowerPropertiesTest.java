@@ -52,7 +52,8 @@ class ManpowerPropertiesTest {
   private static String text(Counted c) {
     StringBuilder out = new StringBuilder();
     for (int t = 0; t < 2; t++) {
-      out.append(line(c.skaters()[t], c.served()[t], c.waiting()[t], c.shorthanded()[t]));
+      out.append(
+          line(c.skaters().get(t), c.served().get(t), c.waiting().get(t), c.shorthanded().get(t)));
     }
     return out.toString();
   }
