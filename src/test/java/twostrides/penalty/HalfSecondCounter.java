@@ -3,9 +3,11 @@ package twostrides.penalty;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import twostrides.penalty.BoxEvent.Called;
 import twostrides.penalty.PenaltyRules.AtExpiry;
@@ -92,8 +94,11 @@ final class HalfSecondCounter {
   static HalfSecondCounter count(
       PenaltyRules rules, int periodTicks, int overtimeTicks, int periods, List<BoxEvent> events) {
     HalfSecondCounter c = new HalfSecondCounter(rules, periodTicks, overtimeTicks);
+    Map<Long, List<BoxEvent>> byReading =
+        events.stream()
+            .collect(Collectors.groupingBy(e -> reading(e.at().period(), ticks(e.at().elapsed()))));
     for (int period = 1; period <= periods; period++) {
-      c.period(period, events);
+      c.period(period, byReading);
     }
     return c;
   }
@@ -111,7 +116,7 @@ final class HalfSecondCounter {
     return period * 1_000_000L + tick;
   }
 
-  private void period(int period, List<BoxEvent> events) {
+  private void period(int period, Map<Long, List<BoxEvent>> byReading) {
     int length = period > 3 ? overtimeTicks : periodTicks;
     arm[0] = false;
     arm[1] = false;
@@ -129,11 +134,7 @@ final class HalfSecondCounter {
         letOut(period, tick);
       }
       see(period, tick, false);
-      int now = tick;
-      List<BoxEvent> rows =
-          events.stream()
-              .filter(e -> e.at().period() == period && ticks(e.at().elapsed()) == now)
-              .toList();
+      List<BoxEvent> rows = byReading.getOrDefault(reading(period, tick), List.of());
       if (!rows.isEmpty()) {
         readRows(period, rows);
       }
