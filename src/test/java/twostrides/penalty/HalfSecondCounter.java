@@ -3,8 +3,12 @@ package twostrides.penalty;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import twostrides.penalty.BoxEvent.Called;
 import twostrides.penalty.PenaltyRules.AtExpiry;
 import twostrides.penalty.PenaltyRules.CoincidentalMinors;
@@ -12,7 +16,8 @@ import twostrides.penalty.PenaltyRules.CoincidentalMinors;
 /**
  * A second count of manpower, written from the rules: it walks through the game half a second at a
  * time and takes that off the first men in each box, who are the ones being served. It shares no
- * deciding code with the package; only the events and the rules' data.
+ * deciding code with the package; only the events and the rules' data. Where no book read says
+ * which of several comes first, it follows the same stated convention.
  */
 final class HalfSecondCounter {
 
@@ -21,10 +26,10 @@ final class HalfSecondCounter {
       int period,
       int tick,
       boolean afterRows,
-      int[] skaters,
-      int[] served,
-      int[] waiting,
-      boolean[] shorthanded) {}
+      List<Integer> skaters,
+      List<Integer> served,
+      List<Integer> waiting,
+      List<Boolean> shorthanded) {}
 
   /** One stretch that somebody has to serve. */
   private static final class Stretch {
@@ -55,7 +60,7 @@ final class HalfSecondCounter {
           + "\0"
           + call.servedBy().orElse("")
           + "\0"
-          + call.kind().ordinal()
+          + KINDS.indexOf(call.kind())
           + "\0"
           + call.ref();
     }
@@ -63,13 +68,19 @@ final class HalfSecondCounter {
 
   private static final int MOST = 2;
 
+  private static final List<PenaltyKind> KINDS = List.of(PenaltyKind.values());
+
+  private static int team(Side side) {
+    return side == Side.HOME ? 0 : 1;
+  }
+
   private final PenaltyRules rules;
   private final List<List<List<Stretch>>> box = List.of(new ArrayList<>(), new ArrayList<>());
   private final int[] onIce = {5, 5};
   private final int[] ghosts = {0, 0};
   private final boolean[] arm = {false, false};
   private final List<Counted> counted = new ArrayList<>();
-  private final TreeSet<Long> expiries = new TreeSet<>();
+  private final Set<Long> expiries = new TreeSet<>();
   private final int periodTicks;
   private final int overtimeTicks;
 
@@ -83,8 +94,11 @@ final class HalfSecondCounter {
   static HalfSecondCounter count(
       PenaltyRules rules, int periodTicks, int overtimeTicks, int periods, List<BoxEvent> events) {
     HalfSecondCounter c = new HalfSecondCounter(rules, periodTicks, overtimeTicks);
+    Map<Long, List<BoxEvent>> byReading =
+        events.stream()
+            .collect(Collectors.groupingBy(e -> reading(e.at().period(), ticks(e.at().elapsed()))));
     for (int period = 1; period <= periods; period++) {
-      c.period(period, events);
+      c.period(period, byReading);
     }
     return c;
   }
@@ -93,8 +107,8 @@ final class HalfSecondCounter {
     return counted;
   }
 
-  /** Readings at which something ran out: period times a million, and ticks. */
-  TreeSet<Long> expiries() {
+  /** Readings at which something ran out, as {@link #reading} writes them. */
+  Set<Long> expiries() {
     return expiries;
   }
 
@@ -102,7 +116,7 @@ final class HalfSecondCounter {
     return period * 1_000_000L + tick;
   }
 
-  private void period(int period, List<BoxEvent> events) {
+  private void period(int period, Map<Long, List<BoxEvent>> byReading) {
     int length = period > 3 ? overtimeTicks : periodTicks;
     arm[0] = false;
     arm[1] = false;
@@ -120,11 +134,7 @@ final class HalfSecondCounter {
         letOut(period, tick);
       }
       see(period, tick, false);
-      int now = tick;
-      List<BoxEvent> rows =
-          events.stream()
-              .filter(e -> e.at().period() == period && ticks(e.at().elapsed()) == now)
-              .toList();
+      List<BoxEvent> rows = byReading.getOrDefault(reading(period, tick), List.of());
       if (!rows.isEmpty()) {
         readRows(period, rows);
       }
@@ -140,20 +150,26 @@ final class HalfSecondCounter {
   }
 
   private void see(int period, int tick, boolean afterRows) {
-    int[] served = new int[2];
-    int[] waiting = new int[2];
-    boolean[] isShort = new boolean[2];
-    for (int t = 0; t < 2; t++) {
-      served[t] = Math.min(MOST, box.get(t).size());
-      waiting[t] =
-          (int)
-                  box.get(t).stream()
-                      .mapToLong(man -> man.stream().map(s -> s.call).distinct().count())
-                      .sum()
-              - served[t];
-      isShort[t] = isShort(t);
+    List<Integer> served = new ArrayList<>();
+    List<Integer> waiting = new ArrayList<>();
+    for (List<List<Stretch>> team : box) {
+      int now = Math.min(MOST, team.size());
+      int calls = 0;
+      for (List<Stretch> man : team) {
+        calls += (int) man.stream().map(s -> s.call).distinct().count();
+      }
+      served.add(now);
+      waiting.add(calls - now);
     }
-    counted.add(new Counted(period, tick, afterRows, onIce.clone(), served, waiting, isShort));
+    counted.add(
+        new Counted(
+            period,
+            tick,
+            afterRows,
+            List.of(onIce[0], onIce[1]),
+            served,
+            waiting,
+            List.of(isShort(0), isShort(1))));
   }
 
   private boolean isShort(int team) {
@@ -216,9 +232,9 @@ final class HalfSecondCounter {
     boolean stopped = false;
     for (BoxEvent e : part) {
       if (e instanceof BoxEvent.Signalled s) {
-        arm[s.side().ordinal()] = true;
+        arm[team(s.side())] = true;
       } else if (e instanceof Called c) {
-        calls.get(c.side().ordinal()).addAll(stretches(c));
+        calls.get(team(c.side())).addAll(stretches(c));
         stopped = true;
       } else if (!(e instanceof BoxEvent.NetEmpty)) {
         stopped = true;
@@ -226,7 +242,7 @@ final class HalfSecondCounter {
     }
     for (BoxEvent e : part) {
       if (e instanceof BoxEvent.Goal g && !g.penaltyShot()) {
-        afterGoal(g.scoring().ordinal(), calls);
+        afterGoal(team(g.scoring()), calls);
       }
     }
     if (!stopped) {
@@ -332,7 +348,7 @@ final class HalfSecondCounter {
         .forEach(calls::remove);
   }
 
-  private static java.util.stream.Stream<Stretch> ofMan(List<Stretch> calls, Stretch s) {
+  private static Stream<Stretch> ofMan(List<Stretch> calls, Stretch s) {
     return calls.stream().filter(o -> o.man().equals(s.man()));
   }
 

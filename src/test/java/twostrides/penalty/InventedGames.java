@@ -18,6 +18,8 @@ final class InventedGames {
   static final int PERIOD_TICKS = 800;
   static final int OVERTIME_TICKS = 600;
 
+  private static final List<PenaltyKind> KINDS = List.of(PenaltyKind.values());
+
   private static final int[] USUAL_GAPS = {120, 240, 300, 600};
 
   private final Random random;
@@ -102,7 +104,7 @@ final class InventedGames {
   private void call(int period, int tick) {
     PenaltyKind kind = PenaltyKind.MINOR;
     if (random.nextBoolean()) {
-      kind = PenaltyKind.values()[random.nextInt(PenaltyKind.values().length)];
+      kind = KINDS.get(random.nextInt(KINDS.size()));
     }
     Optional<String> player =
         random.nextInt(8) == 0
