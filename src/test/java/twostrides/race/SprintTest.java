@@ -3,6 +3,8 @@ package twostrides.race;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -14,25 +16,33 @@ class SprintTest {
    * Non-regression: times from rest over {@link #DISTANCES}, then the speed at 30 m, then the first
    * acceleration, computed apart from this code by Lambert's W from the levels' top speed and tau.
    */
-  private static final double[][] TABLE = {
-    {1.43, 1.61, 2.17, 2.80, 3.39, 4.51, 5.59, 6.09, 9.17, 6.6},
-    {1.54, 1.73, 2.34, 3.04, 3.69, 4.93, 6.13, 6.71, 8.22, 5.9},
-    {1.48, 1.66, 2.24, 2.90, 3.52, 4.69, 5.82, 6.35, 8.74, 6.3},
-    {1.61, 1.82, 2.46, 3.20, 3.89, 5.20, 6.48, 7.09, 7.75, 5.3},
-    {1.73, 1.95, 2.65, 3.46, 4.23, 5.69, 7.12, 7.80, 6.94, 4.7},
-  };
+  private static final Map<SkaterLevel, List<Double>> TABLE =
+      Map.of(
+          SkaterLevel.ELITE_MEN,
+          List.of(1.43, 1.61, 2.17, 2.80, 3.39, 4.51, 5.59, 6.09, 9.17, 6.6),
+          SkaterLevel.ELITE_WOMEN,
+          List.of(1.54, 1.73, 2.34, 3.04, 3.69, 4.93, 6.13, 6.71, 8.22, 5.9),
+          SkaterLevel.JUNIOR,
+          List.of(1.48, 1.66, 2.24, 2.90, 3.52, 4.69, 5.82, 6.35, 8.74, 6.3),
+          SkaterLevel.YOUTH_U15,
+          List.of(1.61, 1.82, 2.46, 3.20, 3.89, 5.20, 6.48, 7.09, 7.75, 5.3),
+          SkaterLevel.YOUTH_U13,
+          List.of(1.73, 1.95, 2.65, 3.46, 4.23, 5.69, 7.12, 7.80, 6.94, 4.7));
 
   @Test
   void everyLevelRunsItsTable() {
     for (SkaterLevel level : SkaterLevel.values()) {
       SkaterSettings s = level.settings();
-      double[] row = TABLE[level.ordinal()];
+      List<Double> row = TABLE.get(level);
       for (int i = 0; i < DISTANCES.length; i++) {
         assertEquals(
-            row[i], Sprint.time(DISTANCES[i], 0, s.topSpeed(), s.tau()), 0.005001, level.word());
+            row.get(i),
+            Sprint.time(DISTANCES[i], 0, s.topSpeed(), s.tau()),
+            0.005001,
+            level.word());
       }
-      assertEquals(row[8], speedAt30(s), 0.005001, level.word());
-      assertEquals(row[9], s.firstAcceleration(), 0.0500001, level.word());
+      assertEquals(row.get(8), speedAt30(s), 0.005001, level.word());
+      assertEquals(row.get(9), s.firstAcceleration(), 0.0500001, level.word());
     }
   }
 
