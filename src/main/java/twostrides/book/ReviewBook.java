@@ -81,6 +81,7 @@ public final class ReviewBook {
             "releases", tables.releases(),
             "restarts", tables.restarts(),
             "rulings", tables.rulings(),
+            "flags", tables.flags(),
             "manpower", tables.manpower(),
             "players", tables.players());
     for (Map.Entry<String, Table> t : data.entrySet()) {
@@ -97,6 +98,7 @@ public final class ReviewBook {
     List<Page> all = new ArrayList<>();
     all.add(this::index);
     all.add(this::rulings);
+    all.add(this::flags);
     review.teams().forEach(t -> all.add(() -> team(t)));
     review.players().forEach(p -> all.add(() -> player(p)));
     ExecutorService threads = Executors.newFixedThreadPool(THREADS);
@@ -147,6 +149,15 @@ public final class ReviewBook {
 
   private void rulings() throws IOException {
     render("rulings.html", "rulings.jte", Map.of("review", review, "imprint", imprint, "css", css));
+  }
+
+  private void flags() throws IOException {
+    List<FlagCard> cards =
+        review.flagged().stream().map(f -> new FlagCard(f, charts.flag(f).svg())).toList();
+    render(
+        "flags.html",
+        "flags.jte",
+        Map.of("review", review, "cards", cards, "imprint", imprint, "css", css));
   }
 
   private void team(TeamReview t) throws IOException {

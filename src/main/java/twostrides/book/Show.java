@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import twostrides.rates.Count;
+import twostrides.review.FlagLine;
 import twostrides.review.OtherRuling;
 import twostrides.review.PlayerReview;
 import twostrides.review.Profile;
@@ -127,6 +128,21 @@ public final class Show {
   /** Sheet and line: where the row stands. */
   public static String source(OtherRuling r) {
     return r.sheet() + ", line " + r.line();
+  }
+
+  /** Sheet and line: where the row stands. */
+  public static String source(FlagLine f) {
+    return f.sheet() + ", line " + f.line();
+  }
+
+  /** A chance in whole per cent, never 0 or 100 for what is not. */
+  public static String chance(double p) {
+    return p < 0.005 ? "under 1 %" : p > 0.995 ? "over 99 %" : Math.round(100 * p) + " %";
+  }
+
+  /** Attempts with two decimals. */
+  public static String attempts(double a) {
+    return decimals(a, 2);
   }
 
   /** Own-zone restarts that were icings, written or inferred. */

@@ -1,5 +1,6 @@
 package twostrides.chart;
 
+import twostrides.review.FlagLine;
 import twostrides.review.Profile;
 import twostrides.rink.Rink;
 
@@ -18,6 +19,15 @@ public record Charts(Rink rink) {
    */
   public Picture ways(String title, Profile profile) {
     return WayOutChart.of(title, profile);
+  }
+
+  /**
+   * One release short of center.
+   *
+   * @param flag the release
+   */
+  public Picture flag(FlagLine flag) {
+    return FlagDrawing.of(flag, rink);
   }
 
   /**

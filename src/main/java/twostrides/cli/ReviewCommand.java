@@ -24,10 +24,12 @@ import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
 import twostrides.exits.ManpowerSource;
 import twostrides.exits.Pipeline;
+import twostrides.exits.RaceSettings;
 import twostrides.exits.Settings;
 import twostrides.game.Game;
 import twostrides.game.Season;
 import twostrides.game.TaggedGame;
+import twostrides.race.SkaterLevel;
 import twostrides.race.TravelBound;
 import twostrides.rates.Count;
 import twostrides.review.Anonymous;
@@ -95,8 +97,49 @@ final class ReviewCommand implements Callable<Integer> {
       paramLabel = "N",
       defaultValue = "1",
       description =
-          "Seed kept with the run (${DEFAULT-VALUE}); nothing in this version is drawn at random.")
+          "Seed of the race model; the same seed writes the same book (${DEFAULT-VALUE}).")
   long seed;
+
+  @Option(
+      names = "--draws",
+      paramLabel = "N",
+      defaultValue = "2000",
+      description =
+          "Draws of the race for each release that a restart followed (${DEFAULT-VALUE}).")
+  int draws;
+
+  @Option(
+      names = "--level",
+      paramLabel = "LEVEL",
+      defaultValue = "elite-men",
+      description =
+          "Level of play for the race model: elite-men, elite-women, junior, youth-u15, youth-u13"
+              + " (${DEFAULT-VALUE}).")
+  String level;
+
+  @Option(
+      names = "--flag-threshold",
+      paramLabel = "P",
+      defaultValue = "0.6",
+      description =
+          "Least chance that gaining center would have avoided the restart for a flag"
+              + " (${DEFAULT-VALUE}).")
+  double threshold;
+
+  private RaceSettings race() {
+    Optional<SkaterLevel> known = SkaterLevel.of(level);
+    if (known.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--level: found \"" + level + "\", expected one of " + SkaterLevel.words() + ".");
+    }
+    try {
+      return new RaceSettings(seed, draws, known.get(), threshold);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(
+          spec.commandLine(), "--draws, --flag-threshold: " + e.getMessage() + ".");
+    }
+  }
 
   @Override
   public Integer call() throws Exception {
@@ -121,7 +164,7 @@ final class ReviewCommand implements Callable<Integer> {
           "rows of a play sheet or a tag sheet",
           "Run the command check on it; a sheet with other columns needs --map (docs/maps/README.md).");
     }
-    Settings settings = new Settings(window, book, others, manpower, TravelBound.DEFAULT);
+    Settings settings = new Settings(window, book, others, manpower, race(), TravelBound.DEFAULT);
     OutputFolder folder = OutputFolder.at(out);
     try {
       ExitTables named = Pipeline.run(season.games(), season.tagged(), settings);

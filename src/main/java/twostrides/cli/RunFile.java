@@ -57,6 +57,9 @@ final class RunFile {
       json.writeEndObject();
       json.writeStringField("manpower", settings.manpower().word());
       json.writeNumberField("window_s", settings.window());
+      json.writeStringField("level", settings.race().level().word());
+      json.writeNumberField("draws", settings.race().draws());
+      json.writeNumberField("flag_threshold", settings.race().threshold());
       json.writeNumberField("fastest_release_m_s", settings.travel().fastest());
       json.writeNumberField("least_friction", settings.travel().friction());
       json.writeBooleanField("names", !noNames);

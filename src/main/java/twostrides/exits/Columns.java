@@ -179,5 +179,38 @@ public final class Columns {
   /** Last line of the sheet that the statement holds for. */
   public static final String LAST_LINE = "last_line";
 
+  /** Seconds a carrier needs from the release to the red line, at the pace of these sheets. */
+  public static final String SECONDS_TO_CENTER = "seconds_to_center";
+
+  /** Chance that the release is icing by the book of the run, 0 to 1. */
+  public static final String P_ICING = "p_icing";
+
+  /** Simulation error of {@link #P_ICING}: one standard error. */
+  public static final String P_ICING_ERROR = "p_icing_error";
+
+  /** Chance that the player would have brought the puck to the red line, 0 to 1. */
+  public static final String P_GAIN_CENTER = "p_gain_center";
+
+  /** Chance that trying to gain center would have avoided the restart, 0 to 1. */
+  public static final String P_AVOID = "p_avoid";
+
+  /** {@link Evidence} word. */
+  public static final String EVIDENCE = "evidence";
+
+  /** Whether the release is flagged. */
+  public static final String FLAGGED = "flagged";
+
+  /** Why it is flagged, or why not, in one sentence. */
+  public static final String FLAG_SENTENCE = "sentence";
+
+  /** The run's seed; with the release's own id it gives every draw. */
+  public static final String SEED = "seed";
+
+  /** Attempts against within the window that a restart costs. */
+  public static final String COST_RESTART = "cost_restart";
+
+  /** Attempts against within the window that trying to gain center costs. */
+  public static final String COST_TRYING = "cost_trying";
+
   private Columns() {}
 }

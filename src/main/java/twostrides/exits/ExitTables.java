@@ -9,6 +9,7 @@ import tech.tablesaw.api.Table;
  * @param releases one row a release short of center
  * @param restarts one row a draw in a team's own zone
  * @param rulings one row a release short of center and other book asked
+ * @param flags one row a release that an own-zone restart followed, flagged or not
  * @param manpower one row for each run of sheet rows on which manpower columns and penalty rows
  *     disagree
  * @param manpowerCompared rows that have both
@@ -19,6 +20,7 @@ public record ExitTables(
     Table releases,
     Table restarts,
     Table rulings,
+    Table flags,
     Table manpower,
     int manpowerCompared,
     Table players) {}

@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param goal whether it scored
  * @param strength label of the acting team's strength
  * @param netEmpty word for the empty net
+ * @param pressure how close the nearest checker was, where the sheet says so
  * @param stop why play stopped, for stops
  * @param video second of the video
  * @param sheet file name
@@ -38,6 +39,7 @@ record Move(
     boolean goal,
     String strength,
     Optional<String> netEmpty,
+    Optional<String> pressure,
     Optional<String> stop,
     OptionalDouble video,
     String sheet,

@@ -31,6 +31,7 @@ final class MovesStage {
   static final String SHOT = "shot";
   static final String GOAL = "goal";
   static final String STOP = "stop";
+  static final String PRESSURE = "pressure";
   static final String SPELL = "spell";
 
   /** Reason written by this stage for a period's end that the sheet does not write. */
@@ -44,7 +45,7 @@ final class MovesStage {
           .text(MOVE_KIND, Columns.TEAM, Columns.PLAYER)
           .number("x_m", "y_m")
           .flag(SHOT, GOAL)
-          .text(Columns.STRENGTH, Columns.NET_EMPTY, STOP)
+          .text(Columns.STRENGTH, Columns.NET_EMPTY, PRESSURE, STOP)
           .number(Columns.VIDEO_S)
           .text(Columns.SHEET)
           .count(Columns.LINE, SPELL);
@@ -241,6 +242,7 @@ final class MovesStage {
         .flag(GOAL, isGoal(r))
         .text(Columns.STRENGTH, strength.label())
         .text(Columns.NET_EMPTY, r.manpower().netEmpty().map(n -> n.word()))
+        .text(PRESSURE, r.pressure().map(p -> p.word()))
         .number(Columns.VIDEO_S, r.video())
         .text(Columns.SHEET, r.sheet())
         .count(Columns.LINE, Math.toIntExact(r.line()));
@@ -285,6 +287,7 @@ final class MovesStage {
         t.booleanColumn(GOAL).get(i),
         t.stringColumn(Columns.STRENGTH).get(i),
         Cells.text(t, Columns.NET_EMPTY, i),
+        Cells.text(t, PRESSURE, i),
         Cells.text(t, STOP, i),
         Cells.number(t, Columns.VIDEO_S, i),
         t.stringColumn(Columns.SHEET).get(i),

@@ -27,6 +27,7 @@ public final class Pipeline {
     Table releases = ReleasesStage.run(attempts, play);
     Table restarts = RestartsStage.run(attempts, releases, play);
     Table rulings = RulingsStage.run(releases, play);
+    Table flags = ChancesStage.run(releases, exits, restarts, play);
     TagsStage.Tables tags = TagsStage.run(tagged, settings.book());
     exits.append(tags.exits());
     releases.append(tags.releases());
@@ -36,6 +37,7 @@ public final class Pipeline {
         releases,
         restarts,
         rulings,
+        flags,
         manpower.disagreements(),
         manpower.compared(),
         PlayersStage.run(exits));

@@ -14,17 +14,18 @@ final class ReleasesStage {
 
   /** The releases table's columns, in the order in which they are written out. */
   static Shape shape() {
-    return RulingsStage.declare(
-            Endings.declare(
-                new Shape("releases")
-                    .text(Columns.GAME, Columns.DATE)
-                    .count(Columns.RELEASE, Columns.PERIOD)
-                    .number(Columns.RELEASE_ELAPSED_S)
-                    .text(Columns.TEAM, Columns.OPPONENT, Columns.PLAYER, Columns.KIND)
-                    .count(Columns.EXIT)
-                    .text(Columns.STRENGTH, Columns.NET_EMPTY)
-                    .number(Columns.RELEASE_X_M, Columns.RELEASE_Y_M, Columns.SHORT_OF_CENTER_M)
-                    .text(Columns.LINE_NOTE)))
+    return ChancesStage.declare(
+            RulingsStage.declare(
+                Endings.declare(
+                    new Shape("releases")
+                        .text(Columns.GAME, Columns.DATE)
+                        .count(Columns.RELEASE, Columns.PERIOD)
+                        .number(Columns.RELEASE_ELAPSED_S)
+                        .text(Columns.TEAM, Columns.OPPONENT, Columns.PLAYER, Columns.KIND)
+                        .count(Columns.EXIT)
+                        .text(Columns.STRENGTH, Columns.NET_EMPTY)
+                        .number(Columns.RELEASE_X_M, Columns.RELEASE_Y_M, Columns.SHORT_OF_CENTER_M)
+                        .text(Columns.LINE_NOTE))))
         .number(Columns.VIDEO_S)
         .text(Columns.SHEET)
         .count(Columns.LINE);

@@ -16,8 +16,7 @@ import twostrides.penalty.Side;
  * What the penalty rows of a game say about manpower, row by row.
  *
  * <p>A penalty row says when it was called: play may go on until the next stoppage, and the clock
- * of the penalty starts there. A minor of which the other team scores before that stoppage is not
- * served (NHL 15.2, from memory).
+ * of the penalty starts there. Until then it is signalled.
  */
 public final class PenaltyRead {
 
@@ -57,7 +56,7 @@ public final class PenaltyRead {
         case PENALTY -> {
           any = true;
           events.add(new BoxEvent.Signalled(instant(r, i), side(game, r), ref(r)));
-          called(game, i).ifPresent(events::add);
+          events.add(called(game, i));
         }
         default -> {}
       }
@@ -68,7 +67,7 @@ public final class PenaltyRead {
   }
 
   /** The penalty of a row at the stoppage that follows it. */
-  private static Optional<BoxEvent> called(Game game, int at) {
+  private static BoxEvent called(Game game, int at) {
     List<PlayRow> rows = game.rows();
     PlayRow penalty = rows.get(at);
     PenaltyKind kind = penalty.penalty().orElse(PenaltyKind.MINOR);
@@ -79,9 +78,6 @@ public final class PenaltyRead {
     for (int i = at + 1; i < rows.size() && rows.get(i).period() == penalty.period(); i++) {
       PlayRow r = rows.get(i);
       boolean goal = r.outcome().equals(Optional.of(Outcome.GOAL));
-      if (goal && !r.team().equals(penalty.team()) && minor(kind)) {
-        return Optional.empty();
-      }
       start = instant(r, i);
       if (goal || r.action() == Action.STOPPAGE) {
         break;
@@ -92,19 +88,14 @@ public final class PenaltyRead {
         break;
       }
     }
-    return Optional.of(
-        new BoxEvent.Called(
-            start,
-            side(game, penalty),
-            kind,
-            seconds,
-            penalty.player(),
-            penalty.servedBy(),
-            ref(penalty)));
-  }
-
-  private static boolean minor(PenaltyKind kind) {
-    return kind == PenaltyKind.MINOR || kind == PenaltyKind.BENCH_MINOR;
+    return new BoxEvent.Called(
+        start,
+        side(game, penalty),
+        kind,
+        seconds,
+        penalty.player(),
+        penalty.servedBy(),
+        ref(penalty));
   }
 
   private static GameInstant instant(PlayRow r, int order) {

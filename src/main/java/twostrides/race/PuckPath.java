@@ -225,6 +225,20 @@ public final class PuckPath {
   }
 
   /**
+   * The puck's place without an object for it; the end's place for times after the end.
+   *
+   * @param time seconds since the release, 0 or more
+   * @param into x and y are put at {@code at} and after it
+   * @param at where in the array
+   */
+  void placeAt(double time, double[] into, int at) {
+    int i = pieces.at(time);
+    double s = pieces.along(i, time);
+    into[at] = pieces.xAfter(i, s);
+    into[at + 1] = pieces.yAfter(i, s);
+  }
+
+  /**
    * Metres above the ice.
    *
    * @param time seconds since the release, 0 or more

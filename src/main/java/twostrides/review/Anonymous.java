@@ -35,6 +35,7 @@ public final class Anonymous {
         replace(tables.releases(), codes),
         replace(tables.restarts(), codes),
         replace(tables.rulings(), codes),
+        replace(tables.flags(), codes),
         tables.manpower(),
         tables.manpowerCompared(),
         replace(tables.players(), codes)

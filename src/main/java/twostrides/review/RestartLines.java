@@ -42,6 +42,36 @@ final class RestartLines {
     return new AuditLine(line, r.words(Columns.AUDIT));
   }
 
+  /** A row of the flags table. */
+  static FlagLine flag(TableRows r, ToDoubleFunction<String> periodLength) {
+    double elapsed = r.number(Columns.RELEASE_ELAPSED_S).orElseThrow();
+    return new FlagLine(
+        r.words(Columns.GAME),
+        period(r),
+        periodLength.applyAsDouble(r.words(Columns.GAME)) - elapsed,
+        r.words(Columns.TEAM),
+        r.text(Columns.PLAYER),
+        r.words(Columns.STRENGTH),
+        r.number(Columns.RELEASE_X_M).orElseThrow(),
+        r.number(Columns.RELEASE_Y_M),
+        r.number(Columns.SHORT_OF_CENTER_M).orElseThrow(),
+        r.number(Columns.SECONDS_TO_CENTER).orElseThrow(),
+        r.number(Columns.P_ICING).orElseThrow(),
+        r.number(Columns.P_ICING_ERROR).orElseThrow(),
+        r.number(Columns.P_GAIN_CENTER).orElseThrow(),
+        r.number(Columns.P_AVOID).orElseThrow(),
+        r.words(Columns.EVIDENCE),
+        r.number(Columns.COST_RESTART).orElseThrow(),
+        r.number(Columns.COST_TRYING).orElseThrow(),
+        r.flag(Columns.FLAGGED).orElse(false),
+        r.words(Columns.FLAG_SENTENCE),
+        r.words(Columns.RULING),
+        r.words(Columns.CLAUSE),
+        r.number(Columns.VIDEO_S),
+        r.words(Columns.SHEET),
+        lineNumber(r));
+  }
+
   /** A row of the rulings table. */
   static OtherRuling other(TableRows r, ToDoubleFunction<String> periodLength) {
     double elapsed = r.number(Columns.RELEASE_ELAPSED_S).orElseThrow();

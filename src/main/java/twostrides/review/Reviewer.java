@@ -66,6 +66,12 @@ public final class Reviewer {
     List<PlayerReview> playerReviews = playerReviews();
     List<String> sentences =
         new Sentences(games.size(), ours, window, teamReviews, playerReviews, restarts).all();
+    List<FlagLine> flags =
+        TableRows.of(tables.flags())
+            .map(r -> RestartLines.flag(r, periodLength))
+            // A stable sort: the order of play stays within equal savings and among near misses.
+            .sorted(Comparator.comparingDouble(f -> f.flagged() ? -f.saved() : 0))
+            .toList();
     List<AuditLine> audits =
         TableRows.of(tables.restarts())
             .filter(r -> r.text(Columns.AUDIT).isPresent())
@@ -84,6 +90,7 @@ public final class Reviewer {
         teamReviews,
         playerReviews,
         restarts,
+        flags,
         audits,
         others);
   }

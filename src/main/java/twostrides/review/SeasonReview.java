@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param teams the teams; our team first, then by attempts
  * @param players players by attempts
  * @param restarts own-zone restarts in the order of play
+ * @param flags releases that a restart followed: flagged ones first, by what trying would have
+ *     saved
  * @param audits icings in the sheets that the book would not call
  * @param others releases that another book would rule otherwise
  */
@@ -24,6 +26,7 @@ public record SeasonReview(
     List<TeamReview> teams,
     List<PlayerReview> players,
     List<RestartLine> restarts,
+    List<FlagLine> flags,
     List<AuditLine> audits,
     List<OtherRuling> others) {
 
@@ -33,8 +36,19 @@ public record SeasonReview(
     teams = List.copyOf(teams);
     players = List.copyOf(players);
     restarts = List.copyOf(restarts);
+    flags = List.copyOf(flags);
     audits = List.copyOf(audits);
     others = List.copyOf(others);
+  }
+
+  /** The flagged releases, those that would have saved most first. */
+  public List<FlagLine> flagged() {
+    return flags.stream().filter(FlagLine::flagged).toList();
+  }
+
+  /** The releases that a restart followed and that are not flagged, in the order of play. */
+  public List<FlagLine> notFlagged() {
+    return flags.stream().filter(f -> !f.flagged()).toList();
   }
 
   /** The players of one team, by attempts. */

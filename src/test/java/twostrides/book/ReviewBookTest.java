@@ -72,7 +72,7 @@ class ReviewBookTest {
     for (String name : files.keySet()) {
       assertTrue(
           name.matches(
-              "((index|rulings)\\.html|(teams|players|charts|data)/[a-z0-9-]+\\.(html|svg|png|csv))"),
+              "((index|flags|rulings)\\.html|(teams|players|charts|data)/[a-z0-9-]+\\.(html|svg|png|csv))"),
           name);
       assertTrue(name.length() < 80, name);
     }

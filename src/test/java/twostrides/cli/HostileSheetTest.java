@@ -97,7 +97,9 @@ class HostileSheetTest {
       }
     }
     assertEquals(
-        2 + 2 + NAMES.size(), pages, "the opening page, the rulings, two teams and eight players");
+        3 + 2 + NAMES.size(),
+        pages,
+        "the opening page, rulings, flags, two teams and eight players");
     String exits = Files.readString(book.resolve("data/exits.csv"));
     assertTrue(exits.contains(",'=HYPERLINK(1),"), "a formula is made text");
   }

@@ -80,6 +80,7 @@ class CaseFilesTest {
     compare(dir.resolve("restarts.csv"), tables.restarts());
     compare(dir.resolve("rulings.csv"), tables.rulings());
     compare(dir.resolve("manpower.csv"), tables.manpower());
+    compare(dir.resolve("flags.csv"), tables.flags());
   }
 
   /** The default settings, or what the case's own settings.txt changes: one word a line. */
@@ -92,22 +93,10 @@ class CaseFilesTest {
     for (String line : Files.readAllLines(file)) {
       String value = line.substring(line.indexOf('=') + 1).strip();
       switch (line.substring(0, line.indexOf('=')).strip()) {
-        case "rulebook" ->
-            s =
-                new Settings(
-                    s.window(), Bookshelf.book(value), s.others(), s.manpower(), s.travel());
-        case "compare" ->
-            s =
-                new Settings(
-                    s.window(), s.book(), List.of(Bookshelf.book(value)), s.manpower(), s.travel());
+        case "rulebook" -> s = s.withBook(Bookshelf.book(value));
+        case "compare" -> s = s.withOthers(List.of(Bookshelf.book(value)));
         case "manpower" ->
-            s =
-                new Settings(
-                    s.window(),
-                    s.book(),
-                    s.others(),
-                    ManpowerSource.valueOf(value.toUpperCase(java.util.Locale.ROOT)),
-                    s.travel());
+            s = s.withManpower(ManpowerSource.valueOf(value.toUpperCase(java.util.Locale.ROOT)));
         default -> throw new IllegalArgumentException(file + ": " + line);
       }
     }

@@ -53,7 +53,7 @@ public final class SeasonTables {
           Columns.RESTARTS);
 
   private static final List<String> FLAGS =
-      List.of(Columns.OWN_ZONE_RESTART, Columns.OWN_LAST, Columns.DIFFERS);
+      List.of(Columns.OWN_ZONE_RESTART, Columns.OWN_LAST, Columns.DIFFERS, Columns.FLAGGED);
 
   private static final List<String> EXIT_COLUMNS =
       List.of(
@@ -188,6 +188,7 @@ public final class SeasonTables {
         table("releases", RELEASE_COLUMNS, releases),
         table("restarts", RESTART_COLUMNS, restarts),
         table("rulings", List.of(Columns.GAME, Columns.DIFFERS), List.of()),
+        table("flags", List.of(Columns.GAME, Columns.FLAGGED), List.of()),
         table("manpower", List.of(Columns.GAME), List.of()),
         0,
         table("players", PLAYER_COLUMNS, players()));

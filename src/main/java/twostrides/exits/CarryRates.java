@@ -1,0 +1,116 @@
+package twostrides.exits;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import twostrides.race.LossRate;
+
+/**
+ * How carriers fare in their own half, from the sheets themselves: losses a second under each
+ * pressure, and metres a second up ice.
+ *
+ * <p>A touch under control is at risk until the team's own next row or the opponent's control,
+ * which is a loss. A pass or a release ends the risk without one. Counted from the own goal line to
+ * the red line, because that is where a release short of center is let go.
+ */
+final class CarryRates {
+
+  /** Pressure where the sheet says none: a key of its own. */
+  static final String UNSAID = "";
+
+  /** Weight of the prior, seconds of carrying. Assumed. */
+  static final double PRIOR_SECONDS = 20;
+
+  /**
+   * Prior losses a second under no, light and heavy pressure, and where the sheet says nothing.
+   * Assumed: nothing published was read.
+   */
+  private static final Map<String, Double> PRIOR =
+      Map.of("none", 0.02, "light", 0.10, "heavy", 0.50, UNSAID, 0.15);
+
+  /** Usual pace up ice with the puck and the weight of that prior, m/s and s. Assumed. */
+  private static final double PRIOR_PACE = 5;
+
+  /** Carries shorter than this say nothing about pace, s: a clock in whole seconds. */
+  private static final double LEAST_CARRY_S = 1;
+
+  private final Map<String, double[]> atRisk = new TreeMap<>();
+  private double carriedMetres;
+  private double carriedSeconds;
+
+  /**
+   * Counts a season.
+   *
+   * @param play the moves
+   */
+  CarryRates(Play play) {
+    List<Move> moves = play.moves();
+    for (int i = 0; i + 1 < moves.size(); i++) {
+      Move m = moves.get(i);
+      Move next = moves.get(i + 1);
+      boolean carrying =
+          m.kind() == Move.Kind.CONTROL
+              && m.x().isPresent()
+              && play.rink(m).shortOfCenter(m.x().getAsDouble()) > 0
+              && next.samePlay(m);
+      if (carrying) {
+        count(m, next);
+      }
+    }
+  }
+
+  private void count(Move m, Move next) {
+    double seconds = next.elapsed() - m.elapsed();
+    boolean lost = next.control() && !next.team().equals(m.team());
+    boolean kept =
+        next.kind() == Move.Kind.CONTROL && next.team().equals(m.team()) && same(m, next);
+    if (!lost && !kept) {
+      return;
+    }
+    add(m.pressure().orElse(UNSAID), seconds, lost);
+    if (m.pressure().isPresent()) {
+      add(UNSAID, seconds, lost);
+    }
+    OptionalDouble x = next.x();
+    boolean carried =
+        kept && x.isPresent() && x.getAsDouble() > m.x().orElseThrow() && seconds >= LEAST_CARRY_S;
+    if (carried) {
+      carriedMetres += x.getAsDouble() - m.x().orElseThrow();
+      carriedSeconds += seconds;
+    }
+  }
+
+  private static boolean same(Move m, Move next) {
+    return next.player().isPresent() && next.player().equals(m.player());
+  }
+
+  private void add(String pressure, double seconds, boolean lost) {
+    double[] sum = atRisk.computeIfAbsent(pressure, p -> new double[2]);
+    sum[0] += lost ? 1 : 0;
+    sum[1] += seconds;
+  }
+
+  /**
+   * Losses a second under a pressure.
+   *
+   * @param pressure a word of the sheets, or empty for touches of every kind
+   */
+  LossRate losses(Optional<String> pressure) {
+    String key = pressure.orElse(UNSAID);
+    double[] sum = atRisk.getOrDefault(key, new double[2]);
+    return new LossRate(
+        (int) sum[0], sum[1], PRIOR.getOrDefault(key, 0.15) * PRIOR_SECONDS, PRIOR_SECONDS);
+  }
+
+  /** Metres a second up ice of those who carried on, drawn toward 5 m/s by 20 s. */
+  double pace() {
+    return (carriedMetres + PRIOR_PACE * PRIOR_SECONDS) / (carriedSeconds + PRIOR_SECONDS);
+  }
+
+  /** Seconds of carrying that the pace comes from, the prior left out. */
+  double paceSeconds() {
+    return carriedSeconds;
+  }
+}

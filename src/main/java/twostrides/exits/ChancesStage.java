@@ -1,0 +1,308 @@
+package twostrides.exits;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import tech.tablesaw.api.Table;
+import twostrides.race.Delivery;
+import twostrides.race.Draws;
+import twostrides.race.LossRate;
+import twostrides.race.RaceChances;
+import twostrides.race.RaceModel;
+import twostrides.race.Scene;
+import twostrides.rulebook.FactKey;
+import twostrides.rulebook.Facts;
+import twostrides.rulebook.Judge;
+import twostrides.rulebook.Ruling;
+
+/**
+ * Could he have gained center? For every release short of center: the chance of icing, of gaining
+ * center, of avoiding the restart, and whether it is flagged.
+ *
+ * <p>A release is flagged when an own-zone restart followed, gaining center would likely have
+ * avoided it, and trying costs less than the restart did. Definitions: docs/exits.md.
+ */
+final class ChancesStage {
+
+  /** Least share of a chance near 0 or 1 that a race of finitely many draws can mean. */
+  private static final double FLOOR = 0.002;
+
+  private final Play play;
+  private final RaceSettings settings;
+  private final CarryRates carry;
+  private final Costs costs;
+  private final List<Move> releases = new ArrayList<>();
+
+  private ChancesStage(Play play, Costs costs) {
+    this.play = play;
+    this.settings = play.settings().race();
+    this.carry = new CarryRates(play);
+    this.costs = costs;
+    for (Move m : play.moves()) {
+      if (play.shortOfCenter(m).isPresent()) {
+        releases.add(m);
+      }
+    }
+  }
+
+  /** The columns that this stage fills in the releases table, in order. */
+  static Shape declare(Shape shape) {
+    return shape
+        .number(
+            Columns.SECONDS_TO_CENTER,
+            Columns.P_ICING,
+            Columns.P_ICING_ERROR,
+            Columns.P_GAIN_CENTER,
+            Columns.P_AVOID)
+        .text(Columns.EVIDENCE)
+        .flag(Columns.FLAGGED)
+        .text(Columns.REASON)
+        .text(Columns.SEED);
+  }
+
+  /** The flags table's columns, in the order in which they are written out. */
+  static Shape shape() {
+    return new Shape("flags")
+        .text(Columns.GAME)
+        .count(Columns.RELEASE, Columns.PERIOD)
+        .number(Columns.RELEASE_ELAPSED_S)
+        .text(Columns.TEAM, Columns.PLAYER, Columns.STRENGTH)
+        .number(Columns.RELEASE_X_M, Columns.RELEASE_Y_M, Columns.SHORT_OF_CENTER_M)
+        .text(Columns.RESTART_CAUSE)
+        .number(
+            Columns.SECONDS_TO_CENTER,
+            Columns.P_ICING,
+            Columns.P_ICING_ERROR,
+            Columns.P_GAIN_CENTER,
+            Columns.P_AVOID)
+        .text(Columns.EVIDENCE)
+        .number(Columns.COST_RESTART, Columns.COST_TRYING)
+        .flag(Columns.FLAGGED)
+        .text(Columns.FLAG_SENTENCE, Columns.RULING, Columns.CLAUSE, Columns.SEED)
+        .number(Columns.VIDEO_S)
+        .text(Columns.SHEET)
+        .count(Columns.LINE);
+  }
+
+  /**
+   * Fills the releases table and builds the flags table: every release that an own-zone restart
+   * followed, flagged or not, with the reason.
+   *
+   * @param releases the releases table, its rows those of the moves in order
+   * @param exits the exits table
+   * @param restarts the restarts table
+   * @param play the moves
+   */
+  static Table run(Table releases, Table exits, Table restarts, Play play) {
+    return new ChancesStage(play, Costs.of(exits, restarts)).fill(releases);
+  }
+
+  private Table fill(Table table) {
+    boolean[] restarted = new boolean[releases.size()];
+    boolean[] iced = new boolean[releases.size()];
+    for (int i = 0; i < restarted.length; i++) {
+      restarted[i] = Cells.flag(table, Columns.OWN_ZONE_RESTART, i).orElse(false);
+      iced[i] = table.stringColumn(Columns.RESTART_CAUSE).get(i).startsWith("icing");
+    }
+    RaceChances[] races = new RaceChances[releases.size()];
+    // Each race draws from its own id alone, so the order and the threads change nothing.
+    IntStream.range(0, races.length)
+        .parallel()
+        .forEach(i -> races[i] = race(releases.get(i), table, i, restarted[i]));
+    double[] shift = shifts(races, iced);
+    Shape.Filler out = shape().filler();
+    for (int i = 0; i < races.length; i++) {
+      row(table, i, races[i], shift[kind(releases.get(i))], restarted[i], out);
+    }
+    return out.table();
+  }
+
+  private Optional<RaceChances> mayBeIcing(Move m, RaceChances race) {
+    Facts facts = new SheetFacts(play).iced(m);
+    if (facts.word(FactKey.FACE_OFF).equals("unknown")) {
+      facts = facts.with(FactKey.FACE_OFF, "later");
+    }
+    Ruling ruling = Judge.judge(play.settings().book(), facts);
+    boolean never = ruling instanceof Ruling.NoIcing;
+    return never ? Optional.empty() : Optional.of(race);
+  }
+
+  private RaceChances race(Move m, Table table, int row, boolean restarted) {
+    Delivery delivery =
+        (m.kind() == Move.Kind.MISSED_PASS ? Delivery.MISSED_PASS : Delivery.SENT)
+            .forLevel(settings.level());
+    Scene scene =
+        new Scene(
+            play.rink(m),
+            m.x().orElseThrow(),
+            m.y().orElse(0),
+            delivery,
+            OptionalDouble.empty(),
+            List.of(),
+            settings.level());
+    Draws draws =
+        new Draws(settings.seed(), m.game() + "#" + table.intColumn(Columns.RELEASE).getInt(row));
+    return new RaceModel(scene, play.settings().book().raceQuestion())
+        .run(draws, restarted ? settings.draws() : settings.fewer());
+  }
+
+  /** Sent from the own zone, sent from the neutral zone, missed pass from either: four kinds. */
+  private int kind(Move m) {
+    boolean pass = m.kind() == Move.Kind.MISSED_PASS;
+    boolean inside = play.rink(m).inOwnZone(m.x().orElseThrow());
+    return (pass ? 2 : 0) + (inside ? 1 : 0);
+  }
+
+  /**
+   * How far the chances of each kind must move, on the log-odds scale, for their sum to be the
+   * icings that these sheets have, drawn toward no move at all: the race knows neither the places
+   * of skaters nor how hard this league clears. A prior of standard deviation 1.5 is assumed.
+   */
+  private double[] shifts(RaceChances[] races, boolean[] iced) {
+    double[] shift = new double[4];
+    double priorWeight = 1 / (1.5 * 1.5);
+    for (int k = 0; k < shift.length; k++) {
+      for (int step = 0; step < 50; step++) {
+        double gradient = -priorWeight * shift[k];
+        double bend = priorWeight;
+        for (int i = 0; i < races.length; i++) {
+          if (kind(releases.get(i)) != k || mayBeIcing(releases.get(i), races[i]).isEmpty()) {
+            continue;
+          }
+          double p = moved(races[i].pIcing(), shift[k]);
+          gradient += (iced[i] ? 1 : 0) - p;
+          bend += p * (1 - p);
+        }
+        double change = gradient / bend;
+        shift[k] += change;
+        if (Math.abs(change) < 1e-9) {
+          break;
+        }
+      }
+    }
+    return shift;
+  }
+
+  private static double moved(double p, double shift) {
+    double inside = Math.min(1 - FLOOR, Math.max(FLOOR, p));
+    return 1 / (1 + Math.exp(-Math.log(inside / (1 - inside)) - shift));
+  }
+
+  private void row(
+      Table table, int i, RaceChances race, double shift, boolean restarted, Shape.Filler out) {
+    Move m = releases.get(i);
+    boolean possible = mayBeIcing(m, race).isPresent();
+    double icing = possible ? moved(race.pIcing(), shift) : 0;
+    double error = possible ? race.error(race.icing()) : 0;
+    double metres = play.shortOfCenter(m).orElseThrow();
+    double seconds = metres / carry.pace();
+    LossRate losses = carry.losses(m.pressure());
+    double gain = losses.keeps(seconds);
+    double avoid = gain * (1 - costs.restartAfterGaining());
+    double trying = (1 - gain) * costs.loss();
+    Evidence evidence = m.pressure().isPresent() ? Evidence.TAGGED : Evidence.INFERRED;
+    Verdict verdict = verdict(table, i, restarted, avoid, trying);
+    String sentence = sentence(m, metres, seconds, losses, gain, avoid, evidence, verdict);
+    table.doubleColumn(Columns.SECONDS_TO_CENTER).set(i, seconds);
+    table.doubleColumn(Columns.P_ICING).set(i, icing);
+    table.doubleColumn(Columns.P_ICING_ERROR).set(i, error);
+    table.doubleColumn(Columns.P_GAIN_CENTER).set(i, gain);
+    table.doubleColumn(Columns.P_AVOID).set(i, avoid);
+    table.stringColumn(Columns.EVIDENCE).set(i, evidence.word());
+    table.booleanColumn(Columns.FLAGGED).set(i, verdict == Verdict.FLAGGED);
+    table.stringColumn(Columns.REASON).set(i, verdict.words);
+    table.stringColumn(Columns.SEED).set(i, String.valueOf(settings.seed()));
+    if (restarted) {
+      out.row()
+          .text(Columns.GAME, m.game())
+          .count(Columns.RELEASE, table.intColumn(Columns.RELEASE).getInt(i))
+          .count(Columns.PERIOD, m.period())
+          .number(Columns.RELEASE_ELAPSED_S, m.elapsed())
+          .text(Columns.TEAM, m.team())
+          .text(Columns.PLAYER, m.player())
+          .text(Columns.STRENGTH, m.strength())
+          .number(Columns.RELEASE_X_M, m.x())
+          .number(Columns.RELEASE_Y_M, m.y())
+          .number(Columns.SHORT_OF_CENTER_M, metres)
+          .text(Columns.RESTART_CAUSE, table.stringColumn(Columns.RESTART_CAUSE).get(i))
+          .number(Columns.SECONDS_TO_CENTER, seconds)
+          .number(Columns.P_ICING, icing)
+          .number(Columns.P_ICING_ERROR, error)
+          .number(Columns.P_GAIN_CENTER, gain)
+          .number(Columns.P_AVOID, avoid)
+          .text(Columns.EVIDENCE, evidence.word())
+          .number(Columns.COST_RESTART, costs.restart())
+          .number(Columns.COST_TRYING, trying)
+          .flag(Columns.FLAGGED, verdict == Verdict.FLAGGED)
+          .text(Columns.FLAG_SENTENCE, sentence)
+          .text(Columns.RULING, Cells.text(table, Columns.RULING, i))
+          .text(Columns.CLAUSE, Cells.text(table, Columns.CLAUSE, i))
+          .text(Columns.SEED, String.valueOf(settings.seed()))
+          .number(Columns.VIDEO_S, m.video())
+          .text(Columns.SHEET, m.sheet())
+          .count(Columns.LINE, m.line());
+    }
+  }
+
+  private enum Verdict {
+    FLAGGED("flagged"),
+    NO_RESTART("no own-zone restart followed"),
+    OTHER_CAUSE("something other than icing stopped play"),
+    UNKNOWN_CAUSE("why play stopped is not known"),
+    TOO_RISKY("gaining center was not likely enough to avoid it"),
+    TOO_DEAR("trying to gain center would have cost more than the restart");
+
+    private final String words;
+
+    Verdict(String words) {
+      this.words = words;
+    }
+  }
+
+  private Verdict verdict(Table table, int i, boolean restarted, double avoid, double trying) {
+    if (!restarted) {
+      return Verdict.NO_RESTART;
+    }
+    String cause = table.stringColumn(Columns.RESTART_CAUSE).get(i);
+    if (!cause.startsWith("icing")) {
+      return cause.equals(RestartCause.OTHER.label()) ? Verdict.OTHER_CAUSE : Verdict.UNKNOWN_CAUSE;
+    }
+    if (avoid < settings.threshold()) {
+      return Verdict.TOO_RISKY;
+    }
+    return trying < costs.restart() ? Verdict.FLAGGED : Verdict.TOO_DEAR;
+  }
+
+  private String sentence(
+      Move m,
+      double metres,
+      double seconds,
+      LossRate losses,
+      double gain,
+      double avoid,
+      Evidence evidence,
+      Verdict verdict) {
+    String ground =
+        evidence == Evidence.TAGGED
+            ? "under " + m.pressure().orElseThrow().replace("none", "no") + " pressure as tagged"
+            : "by comparable touches, the sheet says nothing of pressure";
+    return String.format(
+        Locale.ROOT,
+        "%s: let go %.1f m (%.0f ft) short of the red line, %.1f s away at the pace of these"
+            + " sheets; %s, %.2f losses a second (%d in %.0f s of carrying): %.0f %% to gain center,"
+            + " %.0f %% to avoid the restart.",
+        verdict == Verdict.FLAGGED ? "Flagged" : "Not flagged, " + verdict.words,
+        metres,
+        metres / 0.3048,
+        seconds,
+        ground,
+        losses.perSecond(),
+        losses.losses(),
+        losses.seconds(),
+        100 * gain,
+        100 * avoid);
+  }
+}

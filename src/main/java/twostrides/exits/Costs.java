@@ -1,0 +1,87 @@
+package twostrides.exits;
+
+import java.util.OptionalInt;
+import tech.tablesaw.api.Table;
+import twostrides.rates.Count;
+
+/**
+ * What came of gaining center, of a restart and of losing the puck short of center in these sheets:
+ * attempts against within the window. Few cases are drawn toward stated priors.
+ *
+ * @param restartAfterGained own-zone restarts among exits that gained center
+ * @param attemptsAfterRestart attempts against after own-zone restarts
+ * @param restarts own-zone restarts with shots in their sheet
+ * @param attemptsAfterLoss attempts against after pucks lost short of center
+ * @param losses pucks lost short of center with shots in their sheet
+ */
+record Costs(
+    Count restartAfterGained,
+    int attemptsAfterRestart,
+    int restarts,
+    int attemptsAfterLoss,
+    int losses) {
+
+  /** Weight of every prior, in cases. Assumed. */
+  static final double PRIOR_CASES = 20;
+
+  /** Prior share of own-zone restarts after gaining center. Assumed. */
+  private static final double PRIOR_RESTART = 0.03;
+
+  /**
+   * Prior attempts within 20 s after an own-zone draw, and after a puck lost short of center.
+   * Assumed alike; of goals only a net cost of a draw is published (Schuckers and Curro 2012).
+   */
+  private static final double PRIOR_ATTEMPTS = 0.5;
+
+  /**
+   * Counts a season.
+   *
+   * @param exits the exits table
+   * @param restarts the restarts table
+   */
+  static Costs of(Table exits, Table restarts) {
+    int gained = 0;
+    int restarted = 0;
+    int lossAttempts = 0;
+    int losses = 0;
+    for (int i = 0; i < exits.rowCount(); i++) {
+      String mark = Cells.text(exits, Columns.AT_CENTER, i).orElse("");
+      boolean known = Cells.flag(exits, Columns.OWN_ZONE_RESTART, i).isPresent();
+      if (mark.equals(AtCenter.GAINED.label()) && known) {
+        gained++;
+        restarted += Cells.flag(exits, Columns.OWN_ZONE_RESTART, i).get() ? 1 : 0;
+      }
+      OptionalInt attempts = Cells.count(exits, Columns.ATTEMPTS_AGAINST_20S, i);
+      if (mark.equals(AtCenter.LOST_SHORT.label()) && attempts.isPresent()) {
+        losses++;
+        lossAttempts += attempts.getAsInt();
+      }
+    }
+    int own = 0;
+    int ownAttempts = 0;
+    for (int i = 0; i < restarts.rowCount(); i++) {
+      OptionalInt attempts = Cells.count(restarts, Columns.ATTEMPTS_AGAINST_20S, i);
+      if (Cells.flag(restarts, Columns.OWN_LAST, i).orElse(false) && attempts.isPresent()) {
+        own++;
+        ownAttempts += attempts.getAsInt();
+      }
+    }
+    return new Costs(new Count(restarted, gained), ownAttempts, own, lossAttempts, losses);
+  }
+
+  /** Chance of an own-zone restart after gaining center. */
+  double restartAfterGaining() {
+    return (restartAfterGained.successes() + PRIOR_RESTART * PRIOR_CASES)
+        / (restartAfterGained.trials() + PRIOR_CASES);
+  }
+
+  /** Attempts against within the window after an own-zone restart. */
+  double restart() {
+    return (attemptsAfterRestart + PRIOR_ATTEMPTS * PRIOR_CASES) / (restarts + PRIOR_CASES);
+  }
+
+  /** Attempts against within the window after the puck is lost short of center. */
+  double loss() {
+    return (attemptsAfterLoss + PRIOR_ATTEMPTS * PRIOR_CASES) / (losses + PRIOR_CASES);
+  }
+}

@@ -1,0 +1,34 @@
+package twostrides.exits;
+
+import twostrides.race.RaceModel;
+import twostrides.race.SkaterLevel;
+
+/**
+ * What a run may choose about the race and the flags.
+ *
+ * @param seed seed of every draw, together with the release's own id
+ * @param draws draws of a release that an own-zone restart followed; the others take a fifth
+ * @param level level of play
+ * @param threshold least chance of avoiding the restart at which a release is flagged, 0 to 1
+ */
+public record RaceSettings(long seed, int draws, SkaterLevel level, double threshold) {
+
+  /** Seed 1, 2,000 draws, elite women as in the sample season, flagged from 0.6. Assumed. */
+  public static final RaceSettings DEFAULT =
+      new RaceSettings(1, RaceModel.DEFAULT_DRAWS, SkaterLevel.ELITE_MEN, 0.6);
+
+  /** Rejects draws and a threshold that decide nothing. */
+  public RaceSettings {
+    if (draws < 100 || draws > 1_000_000) {
+      throw new IllegalArgumentException("draws are 100 to 1,000,000, not " + draws);
+    }
+    if (!(threshold > 0 && threshold < 1)) {
+      throw new IllegalArgumentException("a threshold lies between 0 and 1, not " + threshold);
+    }
+  }
+
+  /** Draws of a release that no restart followed. */
+  int fewer() {
+    return Math.max(100, draws / 5);
+  }
+}

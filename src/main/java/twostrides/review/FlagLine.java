@@ -1,0 +1,64 @@
+package twostrides.review;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A release that an own-zone restart followed: flagged, or a near miss with its reason.
+ *
+ * @param game game id
+ * @param period period, from 1
+ * @param clockLeft seconds left in the period, as a scoreboard shows it
+ * @param team who let it go
+ * @param player who let it go
+ * @param strength strength at the release
+ * @param x metres
+ * @param y metres, where the sheet has it
+ * @param shortOfCenter metres short of the red line
+ * @param seconds seconds to the red line at the pace of the sheets
+ * @param icing chance of icing, 0 to 1
+ * @param icingError its simulation error
+ * @param gain chance of gaining center, 0 to 1
+ * @param avoid chance of avoiding the restart, 0 to 1
+ * @param evidence on what the chance of gaining center rests
+ * @param costRestart attempts against that a restart costs
+ * @param costTrying attempts against that trying costs
+ * @param flagged whether it is flagged
+ * @param sentence what happened and why it is flagged or not
+ * @param ruling what the book says
+ * @param clause clause of the book
+ * @param video second of the video
+ * @param sheet file name
+ * @param line line of the sheet
+ */
+public record FlagLine(
+    String game,
+    int period,
+    double clockLeft,
+    String team,
+    Optional<String> player,
+    String strength,
+    double x,
+    OptionalDouble y,
+    double shortOfCenter,
+    double seconds,
+    double icing,
+    double icingError,
+    double gain,
+    double avoid,
+    String evidence,
+    double costRestart,
+    double costTrying,
+    boolean flagged,
+    String sentence,
+    String ruling,
+    String clause,
+    OptionalDouble video,
+    String sheet,
+    int line) {
+
+  /** Attempts against that trying would have saved on average. */
+  public double saved() {
+    return costRestart - costTrying;
+  }
+}
