@@ -90,6 +90,27 @@ public record Frame(
             .orElse(DateTimeFormatter.ISO_LOCAL_DATE));
   }
 
+  /**
+   * The frame of a sheet that has a clock but no places.
+   *
+   * @param map a map whose schema declares the settings of the clock
+   */
+  public static Frame ofClock(SheetMap map) {
+    return new Frame(
+        map.text("clock", "direction").orElse("down").equals("down"),
+        map.number("clock", "period_length_s").orElse(TWENTY_MINUTES),
+        map.number("clock", "step_s"),
+        OptionalDouble.empty(),
+        Units.METRE,
+        View.ACTING_TEAM,
+        0,
+        0,
+        true,
+        Set.copyOf(ODD),
+        Rink.NORTH_AMERICAN,
+        DateTimeFormatter.ISO_LOCAL_DATE);
+  }
+
   private static View view(String word) {
     return switch (word) {
       case "home_team" -> View.HOME_TEAM;

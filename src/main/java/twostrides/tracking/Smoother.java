@@ -37,6 +37,9 @@ public record Smoother(double window, Degree degree, double longestGap, double f
    */
   public static final double FASTEST = 12;
 
+  /** Part of the window that rows must span: at a track's end nearly half is left. Assumed. */
+  private static final double LEAST_FILLED = 0.4;
+
   /** What is asked for without a word about it. */
   public static final Smoother USUAL = new Smoother(WINDOW, Degree.QUADRATIC, LONGEST_GAP, FASTEST);
 
@@ -105,7 +108,7 @@ public record Smoother(double window, Degree degree, double longestGap, double f
     int n = last - first + 1;
     // One row more than unknowns, or the scatter could not be told.
     if (n <= degree.unknowns()
-        || track.second(last) - track.second(first) < window / 2 - track.second(last) * 1e-12) {
+        || track.second(last) - track.second(first) < LEAST_FILLED * window) {
       return new Motion.NoSpeed("too few rows without a gap in the window");
     }
     return fit(track, first, last, second);

@@ -78,7 +78,7 @@ public final class Sync {
           "a map that begins with sheet = \"sync\"",
           "Give the map of the sync sheets.");
     }
-    Frame frame = Frame.of(used, Frame.View.HOME_TEAM);
+    Frame frame = Frame.ofClock(used);
     for (Path file : files) {
       Sheet sheet = SheetReader.read(file, used);
       sync.rowsRead += sheet.rowsRead();

@@ -38,14 +38,14 @@ public final class TrackForm {
           setting("clock", "direction", "whether the clock counts down or up", "down", "up"),
           number("clock", "period_length_s", "length of a period in seconds"),
           number("clock", "step_s", "smallest step of the clock in seconds"),
-          number("video", "step_s", "smallest step of video seconds"),
-          setting("rink", "name", "the rink's lengths", "nhl", "iihf"),
-          setting("date", "form", "form of dates, such as dd.MM.yyyy"));
+          number("video", "step_s", "smallest step of video seconds"));
 
   private static final List<SettingSpec> TRACK_SETTINGS =
       Stream.concat(
               CLOCK_SETTINGS.stream(),
               Stream.of(
+                  setting("rink", "name", "the rink's lengths", "nhl", "iihf"),
+                  setting("date", "form", "form of dates, such as dd.MM.yyyy"),
                   number("video", "frames_per_second", "frames a second, where rows count frames"),
                   number("video", "first_frame_s", "second of the video at frame 0"),
                   new SettingSpec(

@@ -19,7 +19,8 @@ import twostrides.sheet.Problem;
  * Where both ends agree within the pairs' own errors the clock ran, and the answer is the straight
  * line between the pairs; otherwise it is the middle of that interval, with half its length in the
  * bound. Both rise with the clock. Outside the first and last pair of a period nothing is covered.
- * Assumed: the video is not slowed down, and nothing is cut out of it while the clock runs.
+ * Assumed: the video is not slowed down, nothing is cut out of it while the clock runs, and a pair
+ * stands on the right side of every stoppage: at a clock at which play stopped, give both ends.
  *
  * <p>Pairs that no running clock can join (the video passes more slowly than the play between them)
  * are left out, the fewest that mend it, and reported.
@@ -171,7 +172,8 @@ public final class VideoClock {
     double slack = slack(first, last);
     if (slack <= errors(first, last)) {
       double part = width > 0 ? (asked - from.applyAsDouble(first)) / width : 0.5;
-      return new ClockMatch.At(low + part * (high - low), error, true);
+      double stood = Math.max(part, 1 - part) * Math.max(slack, 0);
+      return new ClockMatch.At(low + part * (high - low), error + stood, true);
     }
     double since = asked - from.applyAsDouble(first);
     double until = from.applyAsDouble(last) - asked;
