@@ -51,7 +51,7 @@ public record Smoother(double window, Degree degree, double longestGap, double f
     QUADRATIC;
 
     int unknowns() {
-      return ordinal() + 2;
+      return this == LINEAR ? 2 : 3;
     }
   }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -12,7 +13,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twostrides.sheet.SettingSpec;
 import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetSchema;
 
 /** Tracking sheets become tracks, and doubtful rows are set aside where they stand. */
 class TracksTest {
@@ -234,13 +238,52 @@ class TracksTest {
   }
 
   @Test
+  void skatersThatAllMoveAlikeAreTheCamera() throws Exception {
+    StringBuilder rows = new StringBuilder(PLAIN);
+    for (int skater = 1; skater <= 5; skater++) {
+      for (int i = 0; i <= 20; i++) {
+        // Each skates its own way at 1 to 5 m/s across; all of them slip 6 m/s along.
+        rows.append(
+            String.format(
+                Locale.ROOT,
+                "%.2f,%d,Tarn Wolves,%d,%.4f,%.4f%n",
+                i * 0.05,
+                skater,
+                skater,
+                6 * i * 0.05,
+                (skater - 3) * i * 0.05));
+      }
+    }
+    Tracks all = TrackSheets.read(dir, rows.toString(), "");
+    assertEquals(6, all.at(1, 0.5, Smoother.USUAL).commonSpeed().getAsDouble(), 0.01);
+    Tracks four = TrackSheets.read(dir, rows.substring(0, rows.indexOf("0.00,5,Tarn Wolves")), "");
+    assertTrue(four.at(1, 0.5, Smoother.USUAL).commonSpeed().isEmpty());
+  }
+
+  @Test
+  void theGuidesNameEveryColumnAndSetting() throws Exception {
+    String page =
+        Files.readString(Path.of("docs/sheets.md"))
+            + Files.readString(Path.of("docs/maps/README.md"));
+    for (SheetSchema schema : TrackForm.ALL) {
+      for (String column : schema.columnNames()) {
+        assertTrue(page.contains("`" + column + "`"), column);
+      }
+      for (SettingSpec setting : schema.settings()) {
+        assertTrue(page.contains("`" + setting.key() + "`"), setting.toString());
+        assertTrue(page.contains("[" + setting.table() + "]"), setting.toString());
+      }
+    }
+  }
+
+  @Test
   void aMapOfAnotherKindOfSheetIsRefused() {
     assertThrows(
         SheetException.class,
         () ->
             Tracks.read(
                 List.of(),
-                Optional.of(twostrides.sheet.SheetMap.plain(TrackForm.SYNC)),
+                Optional.of(SheetMap.plain(TrackForm.SYNC)),
                 TrackSheets.GAME,
                 Sync.NONE));
     assertThrows(IllegalArgumentException.class, () -> new TrackedGame("g", "A", "A"));
