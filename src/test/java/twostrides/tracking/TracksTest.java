@@ -270,7 +270,7 @@ class TracksTest {
         assertTrue(page.contains("`" + column + "`"), column);
       }
       for (SettingSpec setting : schema.settings()) {
-        assertTrue(page.contains("`" + setting.key() + "`"), setting.toString());
+        assertTrue(page.contains("`" + setting.key()), setting.toString());
         assertTrue(page.contains("[" + setting.table() + "]"), setting.toString());
       }
     }
