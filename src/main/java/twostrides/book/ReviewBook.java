@@ -81,6 +81,7 @@ public final class ReviewBook {
             "releases", tables.releases(),
             "restarts", tables.restarts(),
             "rulings", tables.rulings(),
+            "manpower", tables.manpower(),
             "players", tables.players());
     for (Map.Entry<String, Table> t : data.entrySet()) {
       TableFile.write(t.getValue(), out.resolve("data").resolve(t.getKey() + ".csv"));

@@ -80,6 +80,7 @@ public final class Main {
     CommandLine line = new CommandLine(new Main());
     line.setOut(out).setErr(err);
     line.setUsageHelpWidth(100);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(new Failures());
     if (args.length == 0) {
       line.usage(out);

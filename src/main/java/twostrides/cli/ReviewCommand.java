@@ -20,7 +20,9 @@ import picocli.CommandLine.Spec;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
 import twostrides.chart.Charts;
+import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
+import twostrides.exits.ManpowerSource;
 import twostrides.exits.Pipeline;
 import twostrides.exits.Settings;
 import twostrides.game.Game;
@@ -68,6 +70,15 @@ final class ReviewCommand implements Callable<Integer> {
   Path out;
 
   @Option(
+      names = "--manpower",
+      paramLabel = "SOURCE",
+      defaultValue = "columns",
+      description =
+          "What wins where manpower columns and penalty rows disagree: columns or penalties"
+              + " (${DEFAULT-VALUE}).")
+  ManpowerSource manpower;
+
+  @Option(
       names = "--window",
       paramLabel = "S",
       defaultValue = "20",
@@ -110,7 +121,7 @@ final class ReviewCommand implements Callable<Integer> {
           "rows of a play sheet or a tag sheet",
           "Run the command check on it; a sheet with other columns needs --map (docs/maps/README.md).");
     }
-    Settings settings = new Settings(window, book, others, TravelBound.DEFAULT);
+    Settings settings = new Settings(window, book, others, manpower, TravelBound.DEFAULT);
     OutputFolder folder = OutputFolder.at(out);
     try {
       ExitTables named = Pipeline.run(season.games(), season.tagged(), settings);
@@ -189,6 +200,7 @@ final class ReviewCommand implements Callable<Integer> {
             + ", "
             + Sheets.count(review.restarts().size(), "own-zone restart")
             + ".");
+    manpower(console, tables);
     if (noNames && !season.setAside().isEmpty()) {
       console.println(
           "The rows in "
@@ -196,6 +208,22 @@ final class ReviewCommand implements Callable<Integer> {
               + " stand in their own words, names included: leave that folder out when you pass the book on.");
     }
     console.println("Open this page: " + book.resolve("index.html"));
+  }
+
+  private void manpower(PrintWriter console, ExitTables tables) {
+    if (tables.manpowerCompared() == 0) {
+      return;
+    }
+    long rows =
+        tables.manpower().rowCount() == 0
+            ? 0
+            : Math.round(tables.manpower().intColumn(Columns.ROWS).sum());
+    console.println(
+        "Manpower: columns and penalty rows disagree on "
+            + rows
+            + " of "
+            + Sheets.count(tables.manpowerCompared(), "row")
+            + (rows == 0 ? "." : "; the " + manpower.word() + " were used (data/manpower.csv)."));
   }
 
   private static Map<String, Double> periodLengths(Season season) {

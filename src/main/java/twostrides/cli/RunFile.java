@@ -55,6 +55,7 @@ final class RunFile {
         json.writeStringField(s.key().word(), s.value());
       }
       json.writeEndObject();
+      json.writeStringField("manpower", settings.manpower().word());
       json.writeNumberField("window_s", settings.window());
       json.writeNumberField("fastest_release_m_s", settings.travel().fastest());
       json.writeNumberField("least_friction", settings.travel().friction());

@@ -164,5 +164,20 @@ public final class Columns {
   /** Whether the other book's ruling is another one. */
   public static final String DIFFERS = "differs";
 
+  /** Rows in a row that the statement holds for. */
+  public static final String ROWS = "rows";
+
+  /** Skaters of the acting team on those of the other, by the manpower columns. */
+  public static final String BY_COLUMNS = "by_columns";
+
+  /** Skaters of the acting team on those of the other, by the penalty rows. */
+  public static final String BY_PENALTIES = "by_penalties";
+
+  /** The strength that was used. */
+  public static final String STRENGTH_USED = "strength_used";
+
+  /** Last line of the sheet that the statement holds for. */
+  public static final String LAST_LINE = "last_line";
+
   private Columns() {}
 }

@@ -9,7 +9,16 @@ import tech.tablesaw.api.Table;
  * @param releases one row a release short of center
  * @param restarts one row a draw in a team's own zone
  * @param rulings one row a release short of center and other book asked
+ * @param manpower one row for each run of sheet rows on which manpower columns and penalty rows
+ *     disagree
+ * @param manpowerCompared rows that have both
  * @param players counts per player, way out, mark at center and strength
  */
 public record ExitTables(
-    Table exits, Table releases, Table restarts, Table rulings, Table players) {}
+    Table exits,
+    Table releases,
+    Table restarts,
+    Table rulings,
+    Table manpower,
+    int manpowerCompared,
+    Table players) {}

@@ -53,15 +53,28 @@ final class MovesStage {
   private int spell;
   private Optional<String> inControl = Optional.empty();
 
-  private MovesStage() {}
+  /** Strength at the row under way. */
+  private Strength strength = Strength.UNKNOWN;
+
+  private final StrengthAt strengthAt;
+
+  private MovesStage(StrengthAt strengthAt) {
+    this.strengthAt = strengthAt;
+  }
+
+  /** Strength of the acting team at a row of a game, by its index. */
+  interface StrengthAt {
+    Strength at(Game game, int row);
+  }
 
   /**
    * Builds the moves table.
    *
    * @param games games in the order in which the tables list them
+   * @param strengthAt strength at each row
    */
-  static Table run(List<Game> games) {
-    MovesStage stage = new MovesStage();
+  static Table run(List<Game> games, StrengthAt strengthAt) {
+    MovesStage stage = new MovesStage(strengthAt);
     for (Game g : games) {
       stage.game(g);
     }
@@ -72,6 +85,7 @@ final class MovesStage {
     List<PlayRow> rows = g.rows();
     for (int i = 0; i < rows.size(); i++) {
       PlayRow r = rows.get(i);
+      strength = strengthAt.at(g, i);
       Optional<PlayRow> next =
           i + 1 < rows.size() ? Optional.of(rows.get(i + 1)) : Optional.empty();
       if (!(r.repeats() && followsOwnDelivery(rows, i))) {
@@ -225,7 +239,7 @@ final class MovesStage {
         .number("y_m", y(place))
         .flag(SHOT, r.action() == Action.SHOT)
         .flag(GOAL, isGoal(r))
-        .text(Columns.STRENGTH, r.manpower().strength().label())
+        .text(Columns.STRENGTH, strength.label())
         .text(Columns.NET_EMPTY, r.manpower().netEmpty().map(n -> n.word()))
         .number(Columns.VIDEO_S, r.video())
         .text(Columns.SHEET, r.sheet())

@@ -20,7 +20,8 @@ public final class Pipeline {
    * @param settings what the run chose
    */
   public static ExitTables run(List<Game> games, List<TaggedGame> tagged, Settings settings) {
-    Play play = new Play(MovesStage.run(games), games, settings);
+    ManpowerStage.Read manpower = ManpowerStage.run(games, settings);
+    Play play = new Play(MovesStage.run(games, manpower::at), games, settings);
     Table attempts = AttemptsStage.run(play);
     Table exits = ExitsStage.run(attempts, play);
     Table releases = ReleasesStage.run(attempts, play);
@@ -30,6 +31,13 @@ public final class Pipeline {
     exits.append(tags.exits());
     releases.append(tags.releases());
     restarts.append(tags.restarts());
-    return new ExitTables(exits, releases, restarts, rulings, PlayersStage.run(exits));
+    return new ExitTables(
+        exits,
+        releases,
+        restarts,
+        rulings,
+        manpower.disagreements(),
+        manpower.compared(),
+        PlayersStage.run(exits));
   }
 }

@@ -12,13 +12,20 @@ import twostrides.rulebook.IcingBook;
  *     (Schuckers and Curro 2013: beyond 20 s changes are not significant, as reported)
  * @param book the icing book that the games were played by
  * @param others books whose rulings are compared with it
+ * @param manpower what says who was on the ice where a sheet says it twice
  * @param travel bound on a puck's travel
  */
-public record Settings(double window, IcingBook book, List<IcingBook> others, TravelBound travel) {
+public record Settings(
+    double window,
+    IcingBook book,
+    List<IcingBook> others,
+    ManpowerSource manpower,
+    TravelBound travel) {
 
   /** 20 s, plain hybrid icing, the default travel bound. */
   public static final Settings DEFAULT =
-      new Settings(20, Bookshelf.book("hybrid"), List.of(), TravelBound.DEFAULT);
+      new Settings(
+          20, Bookshelf.book("hybrid"), List.of(), ManpowerSource.COLUMNS, TravelBound.DEFAULT);
 
   /** Copies the books and rejects a window that counts nothing. */
   public Settings {

@@ -20,6 +20,9 @@ import twostrides.rink.Place;
  * @param manpower who was on the ice
  * @param stop why play stopped, for a stoppage
  * @param penalty what was called, for a penalty
+ * @param penaltyMinutes minutes of the penalty, where the sheet says more than its kind
+ * @param servedBy who sits for the penalty, where that is somebody else; {@code nobody} for an
+ *     empty box
  * @param pressure how close the nearest checker was
  * @param video second of the video
  * @param sheet file name
@@ -38,6 +41,8 @@ public record PlayRow(
     Manpower manpower,
     Optional<StopReason> stop,
     Optional<PenaltyKind> penalty,
+    OptionalDouble penaltyMinutes,
+    Optional<String> servedBy,
     Optional<Pressure> pressure,
     OptionalDouble video,
     String sheet,

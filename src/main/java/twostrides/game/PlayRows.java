@@ -72,6 +72,7 @@ final class PlayRows {
             in.yesOrNo(SheetForms.NET_AGAINST));
     Optional<Pressure> pressure = in.word(SheetForms.PRESSURE, Pressure.words());
     var video = in.video();
+    var minutes = in.penaltyMinutes();
     if (!in.problems().isEmpty()) {
       doubtful.add(new DoubtfulRow(source, in.problems()));
       return Optional.empty();
@@ -90,6 +91,8 @@ final class PlayRows {
             manpower,
             stop,
             penalty,
+            minutes,
+            in.text(SheetForms.SERVED_BY),
             pressure,
             video,
             sheetName,

@@ -37,6 +37,8 @@ public final class RowReader {
   private static final int MOST_PERIODS = 20;
   private static final int LEAST_SKATERS = 3;
   private static final int MOST_SKATERS = 6;
+  private static final double LEAST_PENALTY_MIN = 0.5;
+  private static final double MOST_PENALTY_MIN = 20;
 
   /** Longest video in seconds: a day. Assumed. */
   private static final double MOST_VIDEO = 86_400;
@@ -213,6 +215,12 @@ public final class RowReader {
 
   Optional<Boolean> yesOrNo(String column) {
     return word(column, YES_NO);
+  }
+
+  OptionalDouble penaltyMinutes() {
+    return read(SheetForms.PENALTY_MIN, c -> c.number(LEAST_PENALTY_MIN, MOST_PENALTY_MIN))
+        .map(OptionalDouble::of)
+        .orElse(OptionalDouble.empty());
   }
 
   /** The second of the video; a blank cell is none. */

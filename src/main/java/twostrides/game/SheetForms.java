@@ -37,6 +37,8 @@ public final class SheetForms {
   static final String NET_AGAINST = "net_against_empty";
   static final String STOPPAGE = "stoppage";
   static final String PENALTY = "penalty";
+  static final String PENALTY_MIN = "penalty_min";
+  static final String SERVED_BY = "served_by";
   static final String PRESSURE = "pressure";
   static final String VIDEO = "video_s";
   static final String NOTE = "note";
@@ -128,7 +130,9 @@ public final class SheetForms {
               new ColumnSpec(NET_FOR, false, "yes or no"),
               new ColumnSpec(NET_AGAINST, false, "yes or no"),
               new ColumnSpec(STOPPAGE, false, "one of the stoppage words"),
-              new ColumnSpec(PENALTY, false, "one of the penalty words")),
+              new ColumnSpec(PENALTY, false, "one of the penalty words"),
+              new ColumnSpec(PENALTY_MIN, false, "minutes of the penalty"),
+              new ColumnSpec(SERVED_BY, false, "who sits for it, or nobody")),
           SETTINGS);
 
   /** The tag sheet: one row an exit. */

@@ -1,6 +1,7 @@
 /**
- * How a puck travels: here the simplest honest bound on how long a released puck needs to the far
- * goal line. Metres, seconds, metres a second.
+ * How a puck travels and how soon skaters get to it: the puck over ice, through the air and off the
+ * boards, the skater's disc, the race that a rulebook asks about, and the chance of gaining center.
+ * Metres, seconds, metres a second, radians; the frame of the team that releases.
  *
  * <p>May import {@code rink}, {@code rulebook} and {@code rates}.
  */

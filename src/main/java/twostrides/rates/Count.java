@@ -19,7 +19,7 @@ public record Count(int successes, int trials) {
   public static final int FEWEST_TO_SAY = 10;
 
   /** 97.5 % point of the standard normal distribution, for two-sided 95 % intervals. */
-  private static final double Z95 = 1.959963984540054;
+  static final double Z95 = 1.959963984540054;
 
   /** Rejects more successes than trials. */
   public Count {

@@ -35,6 +35,8 @@ public final class Anonymous {
         replace(tables.releases(), codes),
         replace(tables.restarts(), codes),
         replace(tables.rulings(), codes),
+        tables.manpower(),
+        tables.manpowerCompared(),
         replace(tables.players(), codes)
             .sortAscendingOn(
                 Columns.TEAM,

@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import twostrides.penalty.PenaltyRules;
 import twostrides.rink.Rink;
 
 /**
@@ -24,6 +26,8 @@ public record IcingBook(
     Seasons seasons,
     Season season,
     Map<SettingKey, Setting> settings) {
+
+  private static final double SECONDS = 60;
 
   /** Checks that no setting is missing. */
   public IcingBook {
@@ -85,6 +89,25 @@ public record IcingBook(
           Optional.of(new RaceQuestion(RaceQuestion.Deadline.END_ZONE_SPOTS, levelIsIcing));
       default -> Optional.empty();
     };
+  }
+
+  /** What the book says about manpower. */
+  public PenaltyRules penaltyRules() {
+    return PenaltyRules.COMMON
+        .withMinorSeconds(number(SettingKey.MINOR_MINUTES) * SECONDS)
+        .withMajorSeconds(number(SettingKey.MAJOR_MINUTES) * SECONDS)
+        .withFewestSkaters((int) number(SettingKey.FEWEST_SKATERS))
+        .withOvertimeSkaters(OptionalInt.of((int) number(SettingKey.OVERTIME_SKATERS)))
+        .withCoincidentalMinors(
+            says(SettingKey.COINCIDENTAL_MINORS, "four-on-four")
+                ? PenaltyRules.CoincidentalMinors.FOUR_ON_FOUR
+                : PenaltyRules.CoincidentalMinors.CANCEL)
+        .withShorthandedGoalFreesOwnMinor(says(SettingKey.SHORTHANDED_GOAL_FREES, "yes"))
+        .withExpiredMajorEmptyBoxExempt(says(SettingKey.EXPIRED_MAJOR_EXEMPT, "yes"))
+        .withAtExpiry(
+            says(SettingKey.AT_EXPIRY, "over")
+                ? PenaltyRules.AtExpiry.OVER
+                : PenaltyRules.AtExpiry.STILL_SERVED);
   }
 
   /** The rink where nothing else says which. */

@@ -21,6 +21,7 @@ import tech.tablesaw.api.Table;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
+import twostrides.rulebook.Bookshelf;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
 
@@ -73,10 +74,44 @@ class CaseFilesTest {
             : Optional.empty();
     Season season = SeasonReader.read(List.of(dir.resolve("sheet.csv")), map, false, n -> {});
     assertEquals(List.of(), season.setAside(), "rows set aside");
-    ExitTables tables = Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT);
+    ExitTables tables = Pipeline.run(season.games(), season.tagged(), settings(dir));
     compare(dir.resolve("exits.csv"), tables.exits());
     compare(dir.resolve("releases.csv"), tables.releases());
     compare(dir.resolve("restarts.csv"), tables.restarts());
+    compare(dir.resolve("rulings.csv"), tables.rulings());
+    compare(dir.resolve("manpower.csv"), tables.manpower());
+  }
+
+  /** The default settings, or what the case's own settings.txt changes: one word a line. */
+  private static Settings settings(Path dir) throws IOException {
+    Path file = dir.resolve("settings.txt");
+    Settings s = Settings.DEFAULT;
+    if (!Files.exists(file)) {
+      return s;
+    }
+    for (String line : Files.readAllLines(file)) {
+      String value = line.substring(line.indexOf('=') + 1).strip();
+      switch (line.substring(0, line.indexOf('=')).strip()) {
+        case "rulebook" ->
+            s =
+                new Settings(
+                    s.window(), Bookshelf.book(value), s.others(), s.manpower(), s.travel());
+        case "compare" ->
+            s =
+                new Settings(
+                    s.window(), s.book(), List.of(Bookshelf.book(value)), s.manpower(), s.travel());
+        case "manpower" ->
+            s =
+                new Settings(
+                    s.window(),
+                    s.book(),
+                    s.others(),
+                    ManpowerSource.valueOf(value.toUpperCase(java.util.Locale.ROOT)),
+                    s.travel());
+        default -> throw new IllegalArgumentException(file + ": " + line);
+      }
+    }
+    return s;
   }
 
   private static void compare(Path expectedFile, Table actual) throws IOException {

@@ -188,6 +188,8 @@ public final class SeasonTables {
         table("releases", RELEASE_COLUMNS, releases),
         table("restarts", RESTART_COLUMNS, restarts),
         table("rulings", List.of(Columns.GAME, Columns.DIFFERS), List.of()),
+        table("manpower", List.of(Columns.GAME), List.of()),
+        0,
         table("players", PLAYER_COLUMNS, players()));
   }
 

@@ -102,8 +102,8 @@ class BookReaderTest {
   void aSettingOfYourOwnChangesTheRuling(String setting, String ruling, String facts)
       throws IOException, BookException {
     Facts said = Facts.NONE;
-    for (String f : facts.split(" ")) {
-      String[] parts = f.split("=");
+    for (String f : facts.split(" ", -1)) {
+      String[] parts = f.split("=", 2);
       said = said.with(FactKey.valueOf(parts[0]), parts[1]);
     }
     IcingBook ours = book("starts-from = \"automatic\" / [settings] / " + setting);

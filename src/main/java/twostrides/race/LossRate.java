@@ -1,0 +1,70 @@
+package twostrides.race;
+
+import org.hipparchus.special.Gamma;
+import twostrides.rates.Range;
+
+/**
+ * How often a carrier loses the puck, per second that he keeps it: events over seconds, drawn
+ * toward a stated prior.
+ *
+ * <p>Losses over a time at risk are Poisson; a gamma prior of so many losses in so many seconds
+ * gives the posterior Gamma(a + losses, b + seconds), mean (a + losses)/(b + seconds). The interval
+ * is its middle 95 %. The chance of still having the puck after t seconds is (B/(B + t))^A, A and B
+ * the posterior's: the exponential averaged over what the rate may be.
+ *
+ * @param losses times it was lost
+ * @param seconds seconds at risk
+ * @param priorLosses losses of the prior
+ * @param priorSeconds seconds of the prior
+ */
+public record LossRate(int losses, double seconds, double priorLosses, double priorSeconds) {
+
+  /** Rejects what cannot be counted. */
+  public LossRate {
+    if (losses < 0 || !(seconds >= 0) || !(priorLosses > 0) || !(priorSeconds > 0)) {
+      throw new IllegalArgumentException(
+          "a loss rate needs counts and seconds of 0 or more and a prior above 0");
+    }
+  }
+
+  /** Losses a second, posterior mean. */
+  public double perSecond() {
+    return (priorLosses + losses) / (priorSeconds + seconds);
+  }
+
+  /**
+   * Chance of still having the puck after a time.
+   *
+   * @param t seconds, 0 or more
+   */
+  public double keeps(double t) {
+    double b = priorSeconds + seconds;
+    return Math.pow(b / (b + t), priorLosses + losses);
+  }
+
+  /** Share of the rate that comes from the prior, 0 to 1. */
+  public double priorShare() {
+    return priorSeconds / (priorSeconds + seconds);
+  }
+
+  /** Middle 95 % of the rate, losses a second. */
+  public Range interval() {
+    return new Range(quantile(0.025), quantile(0.975));
+  }
+
+  private double quantile(double p) {
+    double a = priorLosses + losses;
+    double b = priorSeconds + seconds;
+    double low = 0;
+    double high = (a + 10 * Math.sqrt(a) + 10) / b;
+    for (int i = 0; i < 100; i++) {
+      double middle = (low + high) / 2;
+      if (Gamma.regularizedGammaP(a, b * middle) < p) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return (low + high) / 2;
+  }
+}

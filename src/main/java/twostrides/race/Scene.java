@@ -1,0 +1,49 @@
+package twostrides.race;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import twostrides.rink.Rink;
+
+/**
+ * A release and who is there: what a race is drawn from.
+ *
+ * @param rink the rink
+ * @param x place of the release, metres from center ice, acting team's frame
+ * @param y place of the release, metres from the long axis
+ * @param delivery how it was sent
+ * @param targetY where along the far goal line it was aimed, metres; empty to draw it
+ * @param racers skaters whose places are known; empty to draw ten
+ * @param level level of play
+ */
+public record Scene(
+    Rink rink,
+    double x,
+    double y,
+    Delivery delivery,
+    OptionalDouble targetY,
+    List<Racer> racers,
+    SkaterLevel level) {
+
+  /** Slack for a place written at the boards, metres. Assumed, as for sheets. */
+  private static final double BOARD_SLACK = 0.5;
+
+  /** Copies the skaters and rejects a release outside the boards. */
+  public Scene {
+    racers = List.copyOf(racers);
+    boolean inside =
+        Math.abs(x) <= rink.length() / 2 + BOARD_SLACK
+            && Math.abs(y) <= rink.width() / 2 + BOARD_SLACK;
+    if (!inside) {
+      throw new IllegalArgumentException(
+          "a release at "
+              + x
+              + ", "
+              + y
+              + " m: expected a place inside the boards, at most "
+              + rink.length() / 2
+              + " m along and "
+              + rink.width() / 2
+              + " m across");
+    }
+  }
+}

@@ -1,0 +1,103 @@
+package twostrides.race;
+
+/**
+ * What the race model knows of a skater.
+ *
+ * @param topSpeed speed that a sprint approaches, m/s, 1 to 15
+ * @param tau time constant of that approach, s, 0.1 to 5; a sprint from rest starts with topSpeed /
+ *     tau, m/s2
+ * @param reaction time before he responds, s, 0 to 3; until then he drifts at his present velocity
+ * @param turn time that facing straight away from the target adds to the reaction, s, 0 to 3; see
+ *     {@link Skater#turnTime}
+ * @param carry factor on the top speed while carrying the puck, above 0 to 1
+ * @param reach how far from his skates he plays a puck, m, 0 to 3; 0 when a skate counts
+ * @param sigma standard deviation of his arrival about the computed time, s, above 0 to 2
+ */
+public record SkaterSettings(
+    double topSpeed,
+    double tau,
+    double reaction,
+    double turn,
+    double carry,
+    double reach,
+    double sigma) {
+
+  /** Rejects values outside the ranges named at each parameter. */
+  public SkaterSettings {
+    check("top speed", topSpeed, 1, 15, "m/s");
+    check("tau", tau, 0.1, 5, "s");
+    check("reaction", reaction, 0, 3, "s");
+    check("turn", turn, 0, 3, "s");
+    check("carry", carry, Double.MIN_NORMAL, 1, "of the top speed");
+    check("reach", reach, 0, 3, "m");
+    check("sigma", sigma, Double.MIN_NORMAL, 2, "s");
+  }
+
+  private static void check(String what, double value, double least, double most, String unit) {
+    if (!(value >= least && value <= most)) {
+      throw new IllegalArgumentException(
+          "skater settings: "
+              + what
+              + " must lie from "
+              + least
+              + " to "
+              + most
+              + " "
+              + unit
+              + ", not "
+              + value);
+    }
+  }
+
+  /** First acceleration of a sprint from rest, m/s2. */
+  public double firstAcceleration() {
+    return topSpeed / tau;
+  }
+
+  /** Top speed with the puck, m/s. */
+  public double carryingSpeed() {
+    return carry * topSpeed;
+  }
+
+  /**
+   * The same with another sprint, such as one fitted to the team's own split times.
+   *
+   * @param newTopSpeed m/s
+   * @param newTau s
+   */
+  public SkaterSettings withSprint(double newTopSpeed, double newTau) {
+    return new SkaterSettings(newTopSpeed, newTau, reaction, turn, carry, reach, sigma);
+  }
+
+  /**
+   * The same with another reaction time.
+   *
+   * @param newReaction s
+   */
+  public SkaterSettings withReaction(double newReaction) {
+    return new SkaterSettings(topSpeed, tau, newReaction, turn, carry, reach, sigma);
+  }
+
+  /**
+   * The same with another reach.
+   *
+   * @param newReach m, 0 when a skate counts
+   */
+  public SkaterSettings withReach(double newReach) {
+    return new SkaterSettings(topSpeed, tau, reaction, turn, carry, newReach, sigma);
+  }
+
+  /**
+   * The same with another arrival error.
+   *
+   * @param newSigma s
+   */
+  public SkaterSettings withSigma(double newSigma) {
+    return new SkaterSettings(topSpeed, tau, reaction, turn, carry, reach, newSigma);
+  }
+
+  /** The same while carrying the puck: the top speed at {@link #carryingSpeed}, carry 1. */
+  public SkaterSettings carrying() {
+    return new SkaterSettings(carryingSpeed(), tau, reaction, turn, 1, reach, sigma);
+  }
+}

@@ -1,0 +1,44 @@
+package twostrides.rates;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The first share less the second, from two independent counts.
+ *
+ * @param first count whose share is taken
+ * @param second count whose share is taken away
+ */
+public record Difference(Count first, Count second) {
+
+  /** First share less second share, -1 to 1; empty where either has no trials. */
+  public OptionalDouble value() {
+    if (first.trials() == 0 || second.trials() == 0) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(
+        first.share().orElseThrow() - second.share().orElseThrow()); // both have trials
+  }
+
+  /**
+   * 95 % interval of the difference, within -1 to 1; empty where either has no trials.
+   *
+   * <p>With d = p1 - p2 and the Wilson intervals (l1, u1) and (l2, u2): d - sqrt((p1 - l1)² + (u2 -
+   * p2)²) to d + sqrt((u1 - p1)² + (p2 - l2)²). Source: Newcombe 1998, Statistics in Medicine
+   * 17:873, method 10.
+   */
+  public Optional<Range> interval() {
+    OptionalDouble difference = value();
+    if (difference.isEmpty()) {
+      return Optional.empty();
+    }
+    double d = difference.getAsDouble();
+    double p1 = first.share().orElseThrow();
+    double p2 = second.share().orElseThrow();
+    Interval w1 = first.wilson().orElseThrow();
+    Interval w2 = second.wilson().orElseThrow();
+    double down = Math.hypot(p1 - w1.low(), w2.high() - p2);
+    double up = Math.hypot(w1.high() - p1, p2 - w2.low());
+    return Optional.of(new Range(Math.max(-1, d - down), Math.min(1, d + up)));
+  }
+}

@@ -1,0 +1,69 @@
+package twostrides.rates;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Differences of shares against published intervals, and at their edges. */
+class DifferenceTest {
+
+  /**
+   * Validation. Newcombe, "Interval estimation for the difference between independent proportions",
+   * Statistics in Medicine 17 (1998) 873, table II, method 10, four decimals (the first three as
+   * public test files of statistics packages repeat them; the last from memory).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "56, 70, 48, 80, 0.0524, 0.3339",
+    "9, 10, 3, 10, 0.1705, 0.8090",
+    "6, 7, 2, 7, 0.0582, 0.8062",
+    "5, 56, 0, 29, -0.0381, 0.1926"
+  })
+  void intervalsAreThePublishedOnes(int k1, int n1, int k2, int n2, double low, double high) {
+    Difference difference = new Difference(new Count(k1, n1), new Count(k2, n2));
+    Range range = difference.interval().orElseThrow();
+    assertEquals(low, range.low(), 5e-5);
+    assertEquals(high, range.high(), 5e-5);
+    assertEquals((double) k1 / n1 - (double) k2 / n2, difference.value().orElseThrow(), 1e-15);
+  }
+
+  @Test
+  void intervalsHoldTheirDifferenceAndTurnAboutWithIt() {
+    for (int n1 = 1; n1 <= 8; n1++) {
+      for (int k1 = 0; k1 <= n1; k1++) {
+        for (int n2 = 1; n2 <= 8; n2++) {
+          for (int k2 = 0; k2 <= n2; k2++) {
+            Count a = new Count(k1, n1);
+            Count b = new Count(k2, n2);
+            Difference there = new Difference(a, b);
+            Difference back = new Difference(b, a);
+            Range range = there.interval().orElseThrow();
+            assertTrue(range.contains(there.value().orElseThrow()), there.toString());
+            assertTrue(range.low() >= -1 && range.high() <= 1);
+            assertEquals(-range.high(), back.interval().orElseThrow().low(), 1e-12);
+          }
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 0, 3, 5", "3, 5, 0, 0", "0, 0, 0, 0"})
+  void withoutTrialsThereIsNoDifference(int k1, int n1, int k2, int n2) {
+    Difference difference = new Difference(new Count(k1, n1), new Count(k2, n2));
+    assertEquals(OptionalDouble.empty(), difference.value());
+    assertEquals(Optional.empty(), difference.interval());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.5, 0.4", "NaN, 0.5", "0, Infinity"})
+  void impossibleRangesAreRejected(double low, double high) {
+    assertThrows(IllegalArgumentException.class, () -> new Range(low, high));
+  }
+}
