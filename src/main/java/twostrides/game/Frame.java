@@ -27,7 +27,7 @@ import twostrides.sheet.SheetMap;
  * @param rink the rink's lengths
  * @param dateForm form of dates
  */
-record Frame(
+public record Frame(
     boolean countsDown,
     double periodLength,
     OptionalDouble clockStep,
@@ -42,9 +42,12 @@ record Frame(
     DateTimeFormatter dateForm) {
 
   /** Whose attack is toward +x. */
-  enum View {
+  public enum View {
+    /** The team that acts. */
     ACTING_TEAM,
+    /** The home team, in every period. */
     HOME_TEAM,
+    /** The team that shoots at that end in the period: teams change ends in the sheet. */
     RINK_FIXED
   }
 
@@ -58,17 +61,23 @@ record Frame(
   private static final List<Integer> ODD = List.of(1, 3, 5, 7, 9, 11, 13, 15, 17, 19);
 
   static Frame of(SheetMap map) {
+    return of(map, View.ACTING_TEAM);
+  }
+
+  /**
+   * The frame that a map describes.
+   *
+   * @param map a map whose schema declares the settings of clock, place, rink and date
+   * @param otherwise whose attack is toward +x when the map does not say
+   */
+  public static Frame of(SheetMap map, View otherwise) {
     return new Frame(
         map.text("clock", "direction").orElse("down").equals("down"),
         map.number("clock", "period_length_s").orElse(TWENTY_MINUTES),
         map.number("clock", "step_s"),
         map.number("place", "step"),
         map.text("place", "unit").orElse("m").equals("ft") ? Units.FOOT : Units.METRE,
-        switch (map.text("place", "view").orElse("acting_team")) {
-          case "home_team" -> View.HOME_TEAM;
-          case "rink_fixed" -> View.RINK_FIXED;
-          default -> View.ACTING_TEAM;
-        },
+        map.text("place", "view").map(Frame::view).orElse(otherwise),
         map.number("place", "center_x").orElse(0),
         map.number("place", "center_y").orElse(0),
         map.text("place", "y_left").orElse("up").equals("up"),
@@ -82,6 +91,35 @@ record Frame(
   }
 
   /**
+   * The frame of a sheet that has a clock but no places.
+   *
+   * @param map a map whose schema declares the settings of the clock
+   */
+  public static Frame ofClock(SheetMap map) {
+    return new Frame(
+        map.text("clock", "direction").orElse("down").equals("down"),
+        map.number("clock", "period_length_s").orElse(TWENTY_MINUTES),
+        map.number("clock", "step_s"),
+        OptionalDouble.empty(),
+        Units.METRE,
+        View.ACTING_TEAM,
+        0,
+        0,
+        true,
+        Set.copyOf(ODD),
+        Rink.NORTH_AMERICAN,
+        DateTimeFormatter.ISO_LOCAL_DATE);
+  }
+
+  private static View view(String word) {
+    return switch (word) {
+      case "home_team" -> View.HOME_TEAM;
+      case "rink_fixed" -> View.RINK_FIXED;
+      default -> View.ACTING_TEAM;
+    };
+  }
+
+  /**
    * A place as the sheet writes it, in the acting team's frame.
    *
    * @param writtenX along the rink, in the sheet's unit
@@ -89,7 +127,7 @@ record Frame(
    * @param actingIsHome whether the acting team is the home team
    * @param period period, from 1
    */
-  Place place(double writtenX, double writtenY, boolean actingIsHome, int period) {
+  public Place place(double writtenX, double writtenY, boolean actingIsHome, int period) {
     double x = unit.toMetres(writtenX - centerX);
     double y = unit.toMetres(writtenY - centerY) * (yLeft ? 1 : -1);
     boolean turned =
@@ -107,7 +145,7 @@ record Frame(
    *
    * @param written the clock in seconds
    */
-  double elapsed(double written) {
+  public double elapsed(double written) {
     return countsDown ? periodLength - written : written;
   }
 
@@ -116,7 +154,7 @@ record Frame(
    *
    * @param decimals most decimals written
    */
-  double clockStep(int decimals) {
+  public double clockStep(int decimals) {
     return clockStep.orElse(Math.pow(10, -decimals));
   }
 
@@ -125,7 +163,7 @@ record Frame(
    *
    * @param decimals most decimals written
    */
-  double placeStep(int decimals) {
+  public double placeStep(int decimals) {
     return unit.toMetres(placeStep.orElse(Math.pow(10, -decimals)));
   }
 }

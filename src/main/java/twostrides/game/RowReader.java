@@ -24,7 +24,7 @@ import twostrides.sheet.SheetRow;
  * Reads the cells of one row and collects what is doubtful about them, so that a row with three bad
  * cells is reported three times and set aside once.
  */
-final class RowReader {
+public final class RowReader {
 
   private static final Pattern MINUTES = Pattern.compile("(\\d{1,3}):([0-5]\\d(?:[.,]\\d{1,3})?)");
 
@@ -51,17 +51,24 @@ final class RowReader {
   private int clockDecimals;
   private int placeDecimals;
 
-  RowReader(SheetRow row, Frame frame) {
+  /**
+   * A reader of one row.
+   *
+   * @param row the row
+   * @param frame how the sheet writes clock and places
+   */
+  public RowReader(SheetRow row, Frame frame) {
     this.row = row;
     this.frame = frame;
   }
 
-  List<Problem> problems() {
+  /** What is doubtful about the cells read so far; the list grows with the reading. */
+  public List<Problem> problems() {
     return problems;
   }
 
   /** Decimals written in the clock. */
-  int clockDecimals() {
+  public int clockDecimals() {
     return clockDecimals;
   }
 
@@ -111,11 +118,22 @@ final class RowReader {
             "fill in the cell; until then the row is set aside"));
   }
 
-  Optional<String> text(String column) {
+  /**
+   * A cell's text.
+   *
+   * @param column our column
+   */
+  public Optional<String> text(String column) {
     return row.cell(column).map(Cell::text);
   }
 
-  Optional<String> requiredText(String column, String expected) {
+  /**
+   * A cell's text; a blank cell is a problem.
+   *
+   * @param column our column
+   * @param expected what should stand there
+   */
+  public Optional<String> requiredText(String column, String expected) {
     Optional<String> t = text(column);
     if (t.isEmpty()) {
       missing(column, expected);
@@ -123,7 +141,13 @@ final class RowReader {
     return t;
   }
 
-  <T> Optional<T> word(String column, Map<String, T> words) {
+  /**
+   * A cell as one of several words.
+   *
+   * @param column our column
+   * @param words the words and what each means
+   */
+  public <T> Optional<T> word(String column, Map<String, T> words) {
     return read(column, c -> c.oneOf(words));
   }
 
@@ -134,7 +158,19 @@ final class RowReader {
     return word(column, words);
   }
 
-  Optional<Integer> period() {
+  /**
+   * A cell as a whole number; a blank cell is none.
+   *
+   * @param column our column
+   * @param min smallest that fits
+   * @param max largest that fits
+   */
+  public Optional<Integer> wholeNumber(String column, int min, int max) {
+    return read(column, c -> c.wholeNumber(min, max));
+  }
+
+  /** The period, from 1; a blank cell is a problem. */
+  public Optional<Integer> period() {
     if (row.cell(SheetForms.PERIOD).isEmpty()) {
       missing(SheetForms.PERIOD, "a whole number from 1 to " + MOST_PERIODS);
     }
@@ -142,7 +178,7 @@ final class RowReader {
   }
 
   /** Seconds of play since the period began. */
-  Optional<Double> elapsed() {
+  public Optional<Double> elapsed() {
     if (row.cell(SheetForms.CLOCK).isEmpty()) {
       missing(SheetForms.CLOCK, "a clock such as 13:07, or seconds");
     }
@@ -187,7 +223,8 @@ final class RowReader {
         .orElse(OptionalDouble.empty());
   }
 
-  OptionalDouble video() {
+  /** The second of the video; a blank cell is none. */
+  public OptionalDouble video() {
     return read(SheetForms.VIDEO, c -> c.number(0, MOST_VIDEO))
         .map(OptionalDouble::of)
         .orElse(OptionalDouble.empty());
@@ -216,7 +253,7 @@ final class RowReader {
    * @param actingIsHome whether the acting team is the home team
    * @param period period of the row
    */
-  Optional<Place> place(String xColumn, String yColumn, boolean actingIsHome, int period) {
+  public Optional<Place> place(String xColumn, String yColumn, boolean actingIsHome, int period) {
     Optional<Cell> x = row.cell(xColumn);
     Optional<Cell> y = row.cell(yColumn);
     if (x.isEmpty() && y.isEmpty()) {

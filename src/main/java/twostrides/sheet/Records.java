@@ -45,13 +45,7 @@ record Records(String file, List<Entry> entries) {
    * @throws SheetException when a quote is not closed, or is closed in the middle of a cell
    */
   static Records split(SheetText text, Optional<Character> declared) throws SheetException {
-    CSVFormat format =
-        CSVFormat.DEFAULT
-            .builder()
-            .setDelimiter(declared.orElseGet(() -> delimiter(text.text())))
-            .setIgnoreEmptyLines(false)
-            .setIgnoreSurroundingSpaces(true)
-            .get();
+    CSVFormat format = format(declared.orElseGet(() -> delimiter(text.text())));
     List<Entry> entries = new ArrayList<>();
     int start = 0;
     List<String> cells = List.of();
@@ -71,6 +65,16 @@ record Records(String file, List<Entry> entries) {
     return new Records(text.file(), entries);
   }
 
+  /** How a sheet's rows are split into cells. */
+  static CSVFormat format(char delimiter) {
+    return CSVFormat.DEFAULT
+        .builder()
+        .setDelimiter(delimiter)
+        .setIgnoreEmptyLines(false)
+        .setIgnoreSurroundingSpaces(true)
+        .get();
+  }
+
   private static void add(
       List<Entry> entries, SheetText text, int start, int end, List<String> cells) {
     if (cells.stream().anyMatch(c -> !c.isBlank())) {
@@ -79,7 +83,7 @@ record Records(String file, List<Entry> entries) {
     }
   }
 
-  private static String withoutLineEnd(String raw) {
+  static String withoutLineEnd(String raw) {
     if (raw.endsWith("\r\n")) {
       return raw.substring(0, raw.length() - 2);
     }
@@ -105,7 +109,8 @@ record Records(String file, List<Entry> entries) {
         "Correct the quotes in this row; a cell that begins with a quote must end with one.");
   }
 
-  private static char delimiter(String text) {
+  /** The delimiter that the header line of a text holds most often. */
+  static char delimiter(String text) {
     int[] counts = new int[DELIMITERS.size()];
     boolean quoted = false;
     boolean begun = false;

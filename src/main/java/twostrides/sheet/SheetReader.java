@@ -81,7 +81,8 @@ public final class SheetReader {
     return Records.split(SheetText.read(file, settings.charset()), settings.delimiter());
   }
 
-  private static List<String> names(Records records) throws SheetException {
+  /** The column names in the first row, trimmed, no two alike. */
+  static List<String> names(Records records) throws SheetException {
     if (records.entries().isEmpty()) {
       throw SheetException.ofFile(
           records.file(),

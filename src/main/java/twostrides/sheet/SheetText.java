@@ -21,7 +21,7 @@ import java.util.Optional;
  */
 final class SheetText {
   /** Charsets whose byte order mark is looked for. */
-  private static final List<Charset> MARKED =
+  static final List<Charset> MARKED =
       List.of(StandardCharsets.UTF_8, StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE);
 
   private final String file;
@@ -155,11 +155,12 @@ final class SheetText {
   }
 
   /** The byte order mark of a charset: the character U+FEFF, encoded. */
-  private static byte[] mark(Charset charset) {
+  static byte[] mark(Charset charset) {
     return "\uFEFF".getBytes(charset);
   }
 
-  private static boolean begins(byte[] bytes, byte[] mark) {
+  /** Whether bytes begin with others. */
+  static boolean begins(byte[] bytes, byte[] mark) {
     return bytes.length >= mark.length
         && Arrays.equals(bytes, 0, mark.length, mark, 0, mark.length);
   }

@@ -1,0 +1,128 @@
+package twostrides.tracking;
+
+import static twostrides.sheet.SettingSpec.Kind.FLAG;
+import static twostrides.sheet.SettingSpec.Kind.NUMBER;
+import static twostrides.sheet.SettingSpec.Kind.TEXT;
+import static twostrides.sheet.SettingSpec.Kind.WHOLE_NUMBERS;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import twostrides.sheet.ColumnSpec;
+import twostrides.sheet.SettingSpec;
+import twostrides.sheet.SheetSchema;
+
+/**
+ * The tracking sheet and its sync sheet as declared to the sheet reader: docs/sheets.md in code.
+ */
+public final class TrackForm {
+
+  static final String GAME = "game";
+  static final String SEGMENT = "segment";
+  static final String FRAME = "frame";
+  static final String VIDEO = "video_s";
+  static final String PERIOD = "period";
+  static final String CLOCK = "clock";
+  static final String TRACK = "track";
+  static final String TEAM = "team";
+  static final String NUMBER_WORN = "number";
+  static final String X = "x_m";
+  static final String Y = "y_m";
+  static final String HOME_ATTACKS = "home_attacks";
+
+  /** Last frame of a file that can be read: more than ten hours at 240 frames a second. */
+  static final int LAST_FRAME = 9_999_999;
+
+  private static final List<SettingSpec> CLOCK_SETTINGS =
+      List.of(
+          setting("clock", "direction", "whether the clock counts down or up", "down", "up"),
+          number("clock", "period_length_s", "length of a period in seconds"),
+          number("clock", "step_s", "smallest step of the clock in seconds"),
+          number("video", "step_s", "smallest step of video seconds"));
+
+  private static final List<SettingSpec> TRACK_SETTINGS =
+      Stream.concat(
+              CLOCK_SETTINGS.stream(),
+              Stream.of(
+                  setting("rink", "name", "the rink's lengths", "nhl", "iihf"),
+                  setting("date", "form", "form of dates, such as dd.MM.yyyy"),
+                  number("video", "frames_per_second", "frames a second, where rows count frames"),
+                  number("video", "first_frame_s", "second of the video at frame 0"),
+                  new SettingSpec(
+                      "video",
+                      "restarts_each_period",
+                      FLAG,
+                      Set.of(),
+                      "whether seconds of video begin anew with each period"),
+                  new SettingSpec(
+                      "track", "unread", WHOLE_NUMBERS, Set.of(), "numbers that mean not read"),
+                  setting("place", "unit", "unit of places", "m", "ft"),
+                  setting(
+                      "place",
+                      "view",
+                      "whose attack is toward +x",
+                      "acting_team",
+                      "home_team",
+                      "rink_fixed"),
+                  number("place", "center_x", "where the sheet puts center ice, in its unit"),
+                  number("place", "center_y", "where the sheet puts center ice, in its unit"),
+                  setting(
+                      "place",
+                      "y_left",
+                      "whether y grows (up) or falls (down) to the left of +x",
+                      "up",
+                      "down"),
+                  number("place", "step", "smallest step of places, in the sheet's unit"),
+                  new SettingSpec(
+                      "place",
+                      "home_attacks_plus_x_in",
+                      WHOLE_NUMBERS,
+                      Set.of(),
+                      "periods in which the home team attacks +x, for rink_fixed")))
+          .toList();
+
+  /** The tracking sheet: one row a skater a frame. */
+  public static final SheetSchema TRACKING =
+      new SheetSchema(
+          "tracking",
+          List.of(
+              new ColumnSpec(GAME, false, "a game's id"),
+              new ColumnSpec(SEGMENT, false, "a piece of the video that counts its own frames"),
+              new ColumnSpec(FRAME, false, "a whole number from 0 to " + LAST_FRAME),
+              new ColumnSpec(VIDEO, false, "seconds of video, 0 or more"),
+              new ColumnSpec(PERIOD, false, "a whole number from 1 to 20"),
+              new ColumnSpec(CLOCK, false, "a clock such as 13:07, or seconds"),
+              new ColumnSpec(TRACK, true, "a track's id"),
+              new ColumnSpec(TEAM, true, "a team's name"),
+              new ColumnSpec(NUMBER_WORN, false, "the number on the jersey"),
+              new ColumnSpec(X, true, "a place along the rink"),
+              new ColumnSpec(Y, true, "a place across the rink"),
+              new ColumnSpec(HOME_ATTACKS, false, "plus_x or minus_x")),
+          TRACK_SETTINGS);
+
+  /** The sync sheet: which game clock, and which frame, belongs to which second of the video. */
+  public static final SheetSchema SYNC =
+      new SheetSchema(
+          "sync",
+          List.of(
+              new ColumnSpec(GAME, false, "a game's id"),
+              new ColumnSpec(SEGMENT, false, "a piece of the video that counts its own frames"),
+              new ColumnSpec(FRAME, false, "a whole number from 0 to " + LAST_FRAME),
+              new ColumnSpec(PERIOD, true, "a whole number from 1 to 20"),
+              new ColumnSpec(CLOCK, false, "a clock such as 13:07, or seconds"),
+              new ColumnSpec(VIDEO, true, "seconds of video, 0 or more")),
+          CLOCK_SETTINGS);
+
+  /** Both formats. */
+  public static final List<SheetSchema> ALL = List.of(TRACKING, SYNC);
+
+  private TrackForm() {}
+
+  private static SettingSpec setting(String table, String key, String meaning, String... words) {
+    return new SettingSpec(table, key, TEXT, Set.of(words), meaning);
+  }
+
+  private static SettingSpec number(String table, String key, String meaning) {
+    return new SettingSpec(table, key, NUMBER, Set.of(), meaning);
+  }
+}

@@ -1,0 +1,77 @@
+package twostrides.tracking;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import twostrides.rink.Place;
+import twostrides.sheet.DoubtfulRow;
+import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetMap;
+
+/** Tracking sheets and tracks made for the tests of this package; invented. */
+final class TrackSheets {
+  static final TrackedGame GAME = new TrackedGame("g1", "Glasswater Herons", "Tarn Wolves");
+
+  private TrackSheets() {}
+
+  /** A track of constant acceleration, with normal errors of its places. */
+  static Track track(
+      double from,
+      double to,
+      double step,
+      Place at0,
+      double[] velocity,
+      double[] acceleration,
+      double error,
+      Random random) {
+    Track track = new Track("1", "t.csv", true, 1);
+    long rows = Math.round((to - from) / step);
+    for (int i = 0; i <= rows; i++) {
+      double s = from + i * step;
+      double x = at0.x() + velocity[0] * s + acceleration[0] * s * s / 2;
+      double y = at0.y() + velocity[1] * s + acceleration[1] * s * s / 2;
+      Place place = new Place(x + error * random.nextGaussian(), y + error * random.nextGaussian());
+      track.add(s, place, (short) 9, i + 2L);
+    }
+    return track;
+  }
+
+  static Tracks read(Path dir, String sheet, String map) throws IOException, SheetException {
+    return read(dir, sheet, map, Sync.NONE);
+  }
+
+  static Tracks read(Path dir, String sheet, String map, Sync sync)
+      throws IOException, SheetException {
+    Path file = dir.resolve("tracks.csv");
+    Files.writeString(file, sheet);
+    return Tracks.read(List.of(file), map(dir, map), GAME, sync);
+  }
+
+  static Sync sync(Path dir, String sheet) throws IOException, SheetException {
+    Path file = dir.resolve("sync.csv");
+    Files.writeString(file, sheet);
+    return Sync.read(List.of(file), Optional.empty(), GAME.id());
+  }
+
+  private static Optional<SheetMap> map(Path dir, String map) throws IOException, SheetException {
+    if (map.isEmpty()) {
+      return Optional.empty();
+    }
+    Path toml = dir.resolve("map.toml");
+    Files.writeString(toml, "sheet = \"tracking\"\n" + map);
+    return Optional.of(SheetMap.read(toml, TrackForm.ALL));
+  }
+
+  /** "line: column: value" of each doubt. */
+  static List<String> doubts(Tracks tracks) {
+    return tracks.setAside().stream().map(TrackSheets::said).toList();
+  }
+
+  static String said(DoubtfulRow row) {
+    var p = row.problems().get(0);
+    return p.line() + ": " + p.column() + ": " + p.value();
+  }
+}
