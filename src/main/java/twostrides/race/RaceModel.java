@@ -55,6 +55,7 @@ public final class RaceModel {
   private final SkaterSettings legs;
   private final double[] skaters;
   private final boolean[] chases;
+  private final int[] drawnAs;
   private final double[] arrivals;
   private final double scale;
   private final double neglect;
@@ -76,22 +77,29 @@ public final class RaceModel {
     this.path = new PuckPath(scene.rink());
     this.legs = scene.level().settings();
     List<Racer> known = scene.racers();
-    int n = known.isEmpty() ? 2 * Places.A_SIDE : known.size();
+    int own = known.isEmpty() ? Places.A_SIDE : scene.unseenOwn();
+    int opponents = known.isEmpty() ? Places.A_SIDE : scene.unseenOpponents();
+    int n = known.size() + own + opponents;
     skaters = new double[Places.VARIABLES * n];
     chases = new boolean[n];
     arrivals = new double[n];
     scale = Arrival.scale(legs.sigma());
     neglect = Arrival.neglectAfter(legs.sigma(), Double.POSITIVE_INFINITY);
-    for (int i = 0; i < n; i++) {
-      chases[i] = known.isEmpty() ? i < Places.A_SIDE : known.get(i).chases();
-      if (!known.isEmpty()) {
-        Racer r = known.get(i);
-        int at = Places.VARIABLES * i;
-        skaters[at] = r.x();
-        skaters[at + 1] = r.y();
-        skaters[at + 2] = r.vx();
-        skaters[at + 3] = r.vy();
-      }
+    drawnAs = new int[n];
+    for (int i = 0; i < known.size(); i++) {
+      Racer r = known.get(i);
+      int at = Places.VARIABLES * i;
+      chases[i] = r.chases();
+      skaters[at] = r.x();
+      skaters[at + 1] = r.y();
+      skaters[at + 2] = r.vx();
+      skaters[at + 3] = r.vy();
+    }
+    // Who was not seen is far from the puck: own forwards up ice, opponents who stayed back.
+    for (int i = known.size(); i < n; i++) {
+      int k = i - known.size();
+      chases[i] = k < own;
+      drawnAs[i] = k < own ? k : Places.A_SIDE - opponents + k - own;
     }
   }
 
@@ -225,15 +233,12 @@ public final class RaceModel {
   }
 
   private void placeSkaters(Draws draws, int draw) {
-    if (!scene.racers().isEmpty()) {
-      return;
-    }
-    for (int i = 0; i < chases.length; i++) {
+    for (int i = scene.racers().size(); i < chases.length; i++) {
       Places.draw(
           skaters,
           Places.VARIABLES * i,
           chases[i],
-          i % Places.A_SIDE,
+          drawnAs[i],
           scene.x(),
           scene.rink().width() / 2,
           draws,

@@ -14,6 +14,8 @@ import twostrides.rink.Rink;
  * @param targetY where along the far goal line it was aimed, metres; empty to draw it
  * @param racers skaters whose places are known; empty to draw ten
  * @param level level of play
+ * @param unseenOwn teammates besides the known ones whose places are drawn
+ * @param unseenOpponents opponents besides the known ones whose places are drawn
  */
 public record Scene(
     Rink rink,
@@ -22,7 +24,9 @@ public record Scene(
     Delivery delivery,
     OptionalDouble targetY,
     List<Racer> racers,
-    SkaterLevel level) {
+    SkaterLevel level,
+    int unseenOwn,
+    int unseenOpponents) {
 
   /** Slack for a place written at the boards, metres. Assumed, as for sheets. */
   private static final double BOARD_SLACK = 0.5;
@@ -45,5 +49,32 @@ public record Scene(
               + rink.width() / 2
               + " m across");
     }
+    boolean few = unseenOwn >= 0 && unseenOpponents >= 0;
+    if (!few || Math.max(unseenOwn, unseenOpponents) > Places.A_SIDE) {
+      throw new IllegalArgumentException(
+          "0 to " + Places.A_SIDE + " skaters unseen, not " + unseenOwn + ", " + unseenOpponents);
+    }
+  }
+
+  /**
+   * A release at which every skater is known, or none.
+   *
+   * @param rink the rink
+   * @param x place of the release, metres from center ice, acting team's frame
+   * @param y place of the release, metres from the long axis
+   * @param delivery how it was sent
+   * @param targetY where along the far goal line it was aimed, metres; empty to draw it
+   * @param racers skaters whose places are known; empty to draw ten
+   * @param level level of play
+   */
+  public Scene(
+      Rink rink,
+      double x,
+      double y,
+      Delivery delivery,
+      OptionalDouble targetY,
+      List<Racer> racers,
+      SkaterLevel level) {
+    this(rink, x, y, delivery, targetY, racers, level, 0, 0);
   }
 }
