@@ -1,14 +1,17 @@
 package twostrides.exits;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import tech.tablesaw.api.Table;
 import twostrides.race.Delivery;
 import twostrides.race.Draws;
+import twostrides.race.GainChance;
 import twostrides.race.LossRate;
 import twostrides.race.RaceChances;
 import twostrides.race.RaceModel;
@@ -34,13 +37,15 @@ final class ChancesStage {
   private final RaceSettings settings;
   private final CarryRates carry;
   private final Costs costs;
+  private final SkatersAtRelease skaters;
   private final List<Move> releases = new ArrayList<>();
 
-  private ChancesStage(Play play, Costs costs) {
+  private ChancesStage(Play play, Costs costs, SkatersAtRelease skaters) {
     this.play = play;
     this.settings = play.settings().race();
     this.carry = new CarryRates(play);
     this.costs = costs;
+    this.skaters = skaters;
     for (Move m : play.moves()) {
       if (play.shortOfCenter(m).isPresent()) {
         releases.add(m);
@@ -79,7 +84,8 @@ final class ChancesStage {
             Columns.P_GAIN_CENTER,
             Columns.P_AVOID)
         .text(Columns.EVIDENCE)
-        .number(Columns.COST_RESTART, Columns.COST_TRYING)
+        .count(Columns.OPPONENTS_SEEN)
+        .number(Columns.NEAREST_OPPONENT_M, Columns.COST_RESTART, Columns.COST_TRYING)
         .flag(Columns.FLAGGED)
         .text(Columns.FLAG_SENTENCE, Columns.RULING, Columns.CLAUSE, Columns.SEED)
         .number(Columns.VIDEO_S)
@@ -95,9 +101,11 @@ final class ChancesStage {
    * @param exits the exits table
    * @param restarts the restarts table
    * @param play the moves
+   * @param skaters who was where at a release
    */
-  static Table run(Table releases, Table exits, Table restarts, Play play) {
-    return new ChancesStage(play, Costs.of(exits, restarts)).fill(releases);
+  static Table run(
+      Table releases, Table exits, Table restarts, Play play, SkatersAtRelease skaters) {
+    return new ChancesStage(play, Costs.of(exits, restarts), skaters).fill(releases);
   }
 
   private Table fill(Table table) {
@@ -108,14 +116,27 @@ final class ChancesStage {
       iced[i] = table.stringColumn(Columns.RESTART_CAUSE).get(i).startsWith("icing");
     }
     RaceChances[] races = new RaceChances[releases.size()];
+    List<Optional<Around>> around =
+        releases.stream().map(m -> skaters.at(m.game(), m.sheet(), m.line())).toList();
+    List<Optional<Measured>> seen = new ArrayList<>(Collections.nCopies(races.length, null));
     // Each race draws from its own id alone, so the order and the threads change nothing.
     IntStream.range(0, races.length)
         .parallel()
-        .forEach(i -> races[i] = race(releases.get(i), table, i, restarted[i]));
+        .forEach(
+            i -> {
+              Move m = releases.get(i);
+              int n = restarted[i] ? settings.draws() : settings.fewer();
+              String id = m.game() + "#" + table.intColumn(Columns.RELEASE).getInt(i);
+              Draws draws = new Draws(settings.seed(), id);
+              Optional<Measured> measured =
+                  around.get(i).map(a -> Measured.of(play.rink(m), a, settings.level(), draws, n));
+              seen.set(i, measured);
+              races[i] = race(m, measured, draws, n);
+            });
     double[] shift = shifts(races, iced);
     Shape.Filler out = shape().filler();
     for (int i = 0; i < races.length; i++) {
-      row(table, i, races[i], shift[kind(releases.get(i))], restarted[i], out);
+      row(table, i, races[i], seen.get(i), shift[kind(releases.get(i))], restarted[i], out);
     }
     return out.table();
   }
@@ -130,7 +151,7 @@ final class ChancesStage {
     return never ? Optional.empty() : Optional.of(race);
   }
 
-  private RaceChances race(Move m, Table table, int row, boolean restarted) {
+  private RaceChances race(Move m, Optional<Measured> seen, Draws draws, int n) {
     Delivery delivery =
         (m.kind() == Move.Kind.MISSED_PASS ? Delivery.MISSED_PASS : Delivery.SENT)
             .forLevel(settings.level());
@@ -141,12 +162,11 @@ final class ChancesStage {
             m.y().orElse(0),
             delivery,
             OptionalDouble.empty(),
-            List.of(),
-            settings.level());
-    Draws draws =
-        new Draws(settings.seed(), m.game() + "#" + table.intColumn(Columns.RELEASE).getInt(row));
-    return new RaceModel(scene, play.settings().book().raceQuestion())
-        .run(draws, restarted ? settings.draws() : settings.fewer());
+            seen.map(Measured::racers).orElse(List.of()),
+            settings.level(),
+            seen.map(s -> s.unseen(true, m.strength())).orElse(0),
+            seen.map(s -> s.unseen(false, m.strength())).orElse(0));
+    return new RaceModel(scene, play.settings().book().raceQuestion()).run(draws, n);
   }
 
   /** Sent from the own zone, sent from the neutral zone, missed pass from either: four kinds. */
@@ -192,20 +212,31 @@ final class ChancesStage {
   }
 
   private void row(
-      Table table, int i, RaceChances race, double shift, boolean restarted, Shape.Filler out) {
+      Table table,
+      int i,
+      RaceChances race,
+      Optional<Measured> seen,
+      double shift,
+      boolean restarted,
+      Shape.Filler out) {
     Move m = releases.get(i);
     boolean possible = mayBeIcing(m, race).isPresent();
     double icing = possible ? moved(race.pIcing(), shift) : 0;
     double error = possible ? race.error(race.icing()) : 0;
     double metres = play.shortOfCenter(m).orElseThrow();
-    double seconds = metres / carry.pace();
+    Optional<GainChance> measured = seen.flatMap(Measured::gain);
+    double seconds = measured.map(GainChance::seconds).orElse(metres / carry.pace());
     LossRate losses = carry.losses(m.pressure());
-    double gain = losses.keeps(seconds);
+    double gain = measured.map(GainChance::chance).orElse(losses.keeps(seconds));
     double avoid = gain * (1 - costs.restartAfterGaining());
     double trying = (1 - gain) * costs.loss();
-    Evidence evidence = m.pressure().isPresent() ? Evidence.TAGGED : Evidence.INFERRED;
+    Evidence evidence =
+        measured.isPresent()
+            ? Evidence.MEASURED
+            : m.pressure().isPresent() ? Evidence.TAGGED : Evidence.INFERRED;
     Verdict verdict = verdict(table, i, restarted, avoid, trying);
-    String sentence = sentence(m, metres, seconds, losses, gain, avoid, evidence, verdict);
+    String ground = ground(m, losses, evidence, seen);
+    String sentence = sentence(metres, seconds, ground, gain, avoid, verdict);
     table.doubleColumn(Columns.SECONDS_TO_CENTER).set(i, seconds);
     table.doubleColumn(Columns.P_ICING).set(i, icing);
     table.doubleColumn(Columns.P_ICING_ERROR).set(i, error);
@@ -234,6 +265,12 @@ final class ChancesStage {
           .number(Columns.P_GAIN_CENTER, gain)
           .number(Columns.P_AVOID, avoid)
           .text(Columns.EVIDENCE, evidence.word())
+          .count(
+              Columns.OPPONENTS_SEEN,
+              seen.map(s -> OptionalInt.of(s.opponents().size())).orElse(OptionalInt.empty()))
+          .number(
+              Columns.NEAREST_OPPONENT_M,
+              seen.map(Measured::nearest).orElse(OptionalDouble.empty()))
           .number(Columns.COST_RESTART, costs.restart())
           .number(Columns.COST_TRYING, trying)
           .flag(Columns.FLAGGED, verdict == Verdict.FLAGGED)
@@ -276,32 +313,37 @@ final class ChancesStage {
     return trying < costs.restart() ? Verdict.FLAGGED : Verdict.TOO_DEAR;
   }
 
-  private String sentence(
-      Move m,
-      double metres,
-      double seconds,
-      LossRate losses,
-      double gain,
-      double avoid,
-      Evidence evidence,
-      Verdict verdict) {
-    String ground =
+  /** On what the chance rests, as words between the seconds and the chance. */
+  private static String ground(
+      Move m, LossRate losses, Evidence evidence, Optional<Measured> seen) {
+    if (evidence == Evidence.MEASURED) {
+      return "at this level of play; measured, " + seen.orElseThrow().words();
+    }
+    String word =
         evidence == Evidence.TAGGED
             ? "under " + m.pressure().orElseThrow().replace("none", "no") + " pressure as tagged"
             : "by comparable touches, the sheet says nothing of pressure";
     return String.format(
         Locale.ROOT,
-        "%s: let go %.1f m (%.0f ft) short of the red line, %.1f s away at the pace of these"
-            + " sheets; %s, %.2f losses a second (%d in %.0f s of carrying): %.0f %% to gain center,"
-            + " %.0f %% to avoid the restart.",
+        "at the pace of these sheets; %s, %.2f losses a second (%d in %.0f s of carrying)%s",
+        word,
+        losses.perSecond(),
+        losses.losses(),
+        losses.seconds(),
+        seen.map(s -> "; " + s.words()).orElse(""));
+  }
+
+  private static String sentence(
+      double metres, double seconds, String ground, double gain, double avoid, Verdict verdict) {
+    return String.format(
+        Locale.ROOT,
+        "%s: let go %.1f m (%.0f ft) short of the red line, %.1f s away %s:"
+            + " %.0f %% to gain center, %.0f %% to avoid the restart.",
         verdict == Verdict.FLAGGED ? "Flagged" : "Not flagged, " + verdict.words,
         metres,
         metres / 0.3048,
         seconds,
         ground,
-        losses.perSecond(),
-        losses.losses(),
-        losses.seconds(),
         100 * gain,
         100 * avoid);
   }

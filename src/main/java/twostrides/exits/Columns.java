@@ -179,7 +179,10 @@ public final class Columns {
   /** Last line of the sheet that the statement holds for. */
   public static final String LAST_LINE = "last_line";
 
-  /** Seconds a carrier needs from the release to the red line, at the pace of these sheets. */
+  /**
+   * Seconds a carrier needs from the release to the red line: at the pace of these sheets, or
+   * measured.
+   */
   public static final String SECONDS_TO_CENTER = "seconds_to_center";
 
   /** Chance that the release is icing by the book of the run, 0 to 1. */
@@ -196,6 +199,12 @@ public final class Columns {
 
   /** {@link Evidence} word. */
   public static final String EVIDENCE = "evidence";
+
+  /** Opponents whose places at the release are known; empty when nobody looked. */
+  public static final String OPPONENTS_SEEN = "opponents_seen";
+
+  /** Metres from the puck to the nearest opponent seen. */
+  public static final String NEAREST_OPPONENT_M = "nearest_opponent_m";
 
   /** Whether the release is flagged. */
   public static final String FLAGGED = "flagged";

@@ -13,13 +13,26 @@ public final class Pipeline {
   private Pipeline() {}
 
   /**
-   * Runs every stage.
+   * Runs every stage; who was where is known where the play sheets write it down.
    *
    * @param games games of play sheets, in the order in which tables list them
    * @param tagged games of tag sheets
    * @param settings what the run chose
    */
   public static ExitTables run(List<Game> games, List<TaggedGame> tagged, Settings settings) {
+    return run(games, tagged, settings, SkatersAtRelease.NONE);
+  }
+
+  /**
+   * Runs every stage.
+   *
+   * @param games games of play sheets, in the order in which tables list them
+   * @param tagged games of tag sheets
+   * @param settings what the run chose
+   * @param tracked who was where at a release; asked where the play sheet does not write it down
+   */
+  public static ExitTables run(
+      List<Game> games, List<TaggedGame> tagged, Settings settings, SkatersAtRelease tracked) {
     ManpowerStage.Read manpower = ManpowerStage.run(games, settings);
     Play play = new Play(MovesStage.run(games, manpower::at), games, settings);
     Table attempts = AttemptsStage.run(play);
@@ -27,7 +40,8 @@ public final class Pipeline {
     Table releases = ReleasesStage.run(attempts, play);
     Table restarts = RestartsStage.run(attempts, releases, play);
     Table rulings = RulingsStage.run(releases, play);
-    Table flags = ChancesStage.run(releases, exits, restarts, play);
+    Table flags =
+        ChancesStage.run(releases, exits, restarts, play, new SheetSkaters(games).or(tracked));
     TagsStage.Tables tags = TagsStage.run(tagged, settings.book());
     exits.append(tags.exits());
     releases.append(tags.releases());

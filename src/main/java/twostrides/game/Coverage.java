@@ -95,6 +95,9 @@ public record Coverage(List<String> present, Map<String, String> costs) {
     c.put(SheetForms.SKATERS_AGAINST, "strength is unknown, and icing is not inferred");
     c.put(SheetForms.NET_FOR, "an empty net is read from a sixth skater only");
     c.put(SheetForms.PRESSURE, "time to gain center will be inferred");
+    c.put(
+        SheetForms.OPPONENT_SKATERS,
+        "the chance of gaining center is measured only where tracking sheets say who was where");
     c.put(SheetForms.VIDEO, "rows cannot be found on the video");
     c.put(SheetForms.DATE, "games are listed by id, not by date");
     return c;

@@ -1,5 +1,6 @@
 package twostrides.game;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import twostrides.penalty.PenaltyKind;
@@ -24,6 +25,7 @@ import twostrides.rink.Place;
  * @param servedBy who sits for the penalty, where that is somebody else; {@code nobody} for an
  *     empty box
  * @param pressure how close the nearest checker was
+ * @param skaters skaters whose places the row writes down, in its order
  * @param video second of the video
  * @param sheet file name
  * @param line line of the sheet, header included
@@ -44,12 +46,14 @@ public record PlayRow(
     OptionalDouble penaltyMinutes,
     Optional<String> servedBy,
     Optional<Pressure> pressure,
+    List<OnIce> skaters,
     OptionalDouble video,
     String sheet,
     long line) {
 
-  /** Rejects rows that no reader may build. */
+  /** Copies the skaters and rejects rows that no reader may build. */
   public PlayRow {
+    skaters = List.copyOf(skaters);
     if (action.needsTeam() && team.isEmpty()) {
       throw new IllegalArgumentException("a row with action " + action.word() + " needs a team");
     }

@@ -1,10 +1,12 @@
 package twostrides.game;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import twostrides.penalty.PenaltyKind;
 import twostrides.rink.Place;
 import twostrides.sheet.DoubtfulRow;
@@ -71,6 +73,9 @@ final class PlayRows {
             in.yesOrNo(SheetForms.NET_FOR),
             in.yesOrNo(SheetForms.NET_AGAINST));
     Optional<Pressure> pressure = in.word(SheetForms.PRESSURE, Pressure.words());
+    List<OnIce> skaters =
+        new ArrayList<>(in.skaters(SheetForms.OWN_SKATERS, true, actingIsHome, p));
+    skaters.addAll(in.skaters(SheetForms.OPPONENT_SKATERS, false, actingIsHome, p));
     var video = in.video();
     var minutes = in.penaltyMinutes();
     if (!in.problems().isEmpty()) {
@@ -94,6 +99,7 @@ final class PlayRows {
             minutes,
             in.text(SheetForms.SERVED_BY),
             pressure,
+            skaters,
             video,
             sheetName,
             source.line());
@@ -121,7 +127,9 @@ final class PlayRows {
 
   private boolean actingIsHome(RowReader in, SheetRow source, Optional<String> team, Teams teams) {
     boolean needed =
-        frame.view() != Frame.View.ACTING_TEAM && source.cell(SheetForms.X).isPresent();
+        frame.view() != Frame.View.ACTING_TEAM
+            && Stream.of(SheetForms.X, SheetForms.OWN_SKATERS, SheetForms.OPPONENT_SKATERS)
+                .anyMatch(c -> source.cell(c).isPresent());
     if (needed && teams.home().isEmpty()) {
       in.problems()
           .add(

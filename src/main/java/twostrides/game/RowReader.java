@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import twostrides.rink.Place;
@@ -34,9 +35,23 @@ public final class RowReader {
    */
   private static final double BOARD_SLACK = 0.5;
 
+  /** Largest number of a place that is looked at, in the sheet's unit; farther is no place. */
+  private static final double WIDE = 10_000;
+
+  /** A skater faster than this is a slip, m/s: above the fastest reported, 10.95. Assumed. */
+  static final double FASTEST = 12;
+
+  /** Most skaters of a team in a row: six and a goalkeeper. */
+  private static final int MOST_IN_A_ROW = 7;
+
   private static final int MOST_PERIODS = 20;
   private static final int LEAST_SKATERS = 3;
   private static final int MOST_SKATERS = 6;
+
+  /** Numbers of a skater: place alone, or place and speed along and across. */
+  private static final int PLACE = 2;
+
+  private static final int PLACE_AND_SPEED = 4;
   private static final double LEAST_PENALTY_MIN = 0.5;
   private static final double MOST_PENALTY_MIN = 20;
 
@@ -263,9 +278,8 @@ public final class RowReader {
       missing(x.isEmpty() ? xColumn : yColumn, "a place needs both its numbers");
       return Optional.empty();
     }
-    double wide = 10_000;
-    Optional<Double> px = read(xColumn, c -> c.number(-wide, wide));
-    Optional<Double> py = read(yColumn, c -> c.number(-wide, wide));
+    Optional<Double> px = read(xColumn, c -> c.number(-WIDE, WIDE));
+    Optional<Double> py = read(yColumn, c -> c.number(-WIDE, WIDE));
     if (px.isEmpty() || py.isEmpty()) {
       return Optional.empty();
     }
@@ -278,8 +292,53 @@ public final class RowReader {
     return Optional.of(p);
   }
 
+  /**
+   * The skaters of a column; none when it is blank or doubtful.
+   *
+   * @param column our column
+   * @param own whether they play for the acting team
+   * @param actingIsHome whether the acting team is the home team
+   * @param period period of the row
+   */
+  List<OnIce> skaters(String column, boolean own, boolean actingIsHome, int period) {
+    Optional<Cell> cell = row.cell(column);
+    Optional<List<double[]>> groups =
+        read(column, c -> c.groups(SheetForms.SKATERS, Set.of(PLACE, PLACE_AND_SPEED), WIDE));
+    List<OnIce> skaters = new ArrayList<>();
+    for (double[] g : groups.orElse(List.of())) {
+      Place at = frame.place(g[0], g[1], actingIsHome, period);
+      boolean moving = g.length == PLACE_AND_SPEED;
+      Place after = moving ? frame.place(g[0] + g[2], g[1] + g[3], actingIsHome, period) : at;
+      OnIce skater = new OnIce(own, at, moving, after.x() - at.x(), after.y() - at.y());
+      outside(cell.get(), at.x(), frame.rink().length() / 2, "along the rink");
+      outside(cell.get(), at.y(), frame.rink().width() / 2, "across the rink");
+      double speed = Math.hypot(skater.vx(), skater.vy());
+      if (speed > FASTEST) {
+        problems.add(
+            cell.get()
+                .problem(
+                    String.format(
+                        Locale.ROOT,
+                        "skaters no faster than %.0f m/s, not one at %.1f m/s (%.1f ft/s)",
+                        FASTEST,
+                        speed,
+                        Units.FOOT.fromMetres(speed)),
+                    "correct the speed, or leave it out and keep the place"));
+      }
+      skaters.add(skater);
+    }
+    if (skaters.size() > MOST_IN_A_ROW) {
+      problems.add(
+          cell.get()
+              .problem(
+                  "at most " + MOST_IN_A_ROW + " skaters of a team, not " + skaters.size(),
+                  "take out who was not on the ice"));
+    }
+    return skaters;
+  }
+
   private void outside(Cell cell, double metres, double most, String direction) {
-    if (Math.abs(metres) > most + BOARD_SLACK) {
+    if (!(Math.abs(metres) <= most + BOARD_SLACK)) {
       problems.add(
           cell.problem(
               String.format(

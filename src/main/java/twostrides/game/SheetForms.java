@@ -33,6 +33,8 @@ public final class SheetForms {
   static final String TO_Y = "to_y_m";
   static final String SKATERS_FOR = "skaters_for";
   static final String SKATERS_AGAINST = "skaters_against";
+  static final String OWN_SKATERS = "own_skaters";
+  static final String OPPONENT_SKATERS = "opponent_skaters";
   static final String NET_FOR = "net_for_empty";
   static final String NET_AGAINST = "net_against_empty";
   static final String STOPPAGE = "stoppage";
@@ -48,6 +50,11 @@ public final class SheetForms {
   static final String STRENGTH = "strength";
   static final String NET_EMPTY = "net_empty";
   static final String ENDED = "ended";
+
+  /** What a column of skaters holds. */
+  static final String SKATERS =
+      "places such as 3.2 -5.1; 8.0 2.2 4.1 -0.5: x and y of a skater, then speed along and across"
+          + " where it is known";
 
   private static final List<SettingSpec> SETTINGS =
       List.of(
@@ -127,6 +134,8 @@ public final class SheetForms {
               new ColumnSpec(TO_Y, false, "a place across the rink"),
               new ColumnSpec(SKATERS_FOR, false, "a whole number from 3 to 6"),
               new ColumnSpec(SKATERS_AGAINST, false, "a whole number from 3 to 6"),
+              new ColumnSpec(OWN_SKATERS, false, SKATERS),
+              new ColumnSpec(OPPONENT_SKATERS, false, SKATERS),
               new ColumnSpec(NET_FOR, false, "yes or no"),
               new ColumnSpec(NET_AGAINST, false, "yes or no"),
               new ColumnSpec(STOPPAGE, false, "one of the stoppage words"),

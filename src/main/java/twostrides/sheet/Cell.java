@@ -1,7 +1,10 @@
 package twostrides.sheet;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -88,6 +91,34 @@ public final class Cell {
               : "Write a decimal comma, or say decimal = \".\" in the sheet map, under [file].");
     }
     throw doubt(expected, toDo());
+  }
+
+  /**
+   * The cell as groups of numbers: blanks between the numbers of a group, semicolons between
+   * groups.
+   *
+   * @param expected what should stand there, a phrase
+   * @param lengths how many numbers a group may have
+   * @param most largest size of a number, either sign
+   * @throws DoubtfulCellException when a group is none
+   */
+  public List<double[]> groups(String expected, Set<Integer> lengths, double most)
+      throws DoubtfulCellException {
+    char mark = row.decimalMark();
+    List<double[]> groups = new ArrayList<>();
+    for (String group : text.split(";", -1)) {
+      String[] words = group.strip().split("\\s+", -1);
+      double[] numbers = new double[words.length];
+      for (int i = 0; i < numbers.length; i++) {
+        boolean plain = lengths.contains(words.length) && isPlain(words[i], mark);
+        numbers[i] = plain ? Double.parseDouble(words[i].replace(mark, '.')) : Double.NaN;
+        if (!(Math.abs(numbers[i]) <= most)) {
+          throw new DoubtfulCellException(problem(expected, toDo()));
+        }
+      }
+      groups.add(numbers);
+    }
+    return groups;
   }
 
   /**

@@ -1,0 +1,70 @@
+package twostrides.exits;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import twostrides.game.Game;
+import twostrides.game.OnIce;
+import twostrides.game.PlayRow;
+import twostrides.race.Racer;
+import twostrides.race.Sighting;
+import twostrides.rink.Place;
+
+/** Skaters whose places the play sheet itself writes down. */
+final class SheetSkaters implements SkatersAtRelease {
+
+  /** An own skater this near the puck is who has it, metres. Assumed: a stick's length. */
+  static final double HAS_IT = 1.5;
+
+  private record Key(String game, String sheet, long line) {}
+
+  private final Map<Key, PlayRow> rows = new HashMap<>();
+
+  /**
+   * The skaters of some games.
+   *
+   * @param games the games
+   */
+  SheetSkaters(List<Game> games) {
+    for (Game g : games) {
+      for (PlayRow r : g.rows()) {
+        if (!r.skaters().isEmpty() && r.place().isPresent()) {
+          rows.put(new Key(g.id(), r.sheet(), r.line()), r);
+        }
+      }
+    }
+  }
+
+  @Override
+  public Optional<Around> at(String game, String sheet, long line) {
+    return Optional.ofNullable(rows.get(new Key(game, sheet, line))).map(SheetSkaters::around);
+  }
+
+  private static Around around(PlayRow row) {
+    Place puck = row.place().orElseThrow();
+    Optional<OnIce> carrier = Optional.empty();
+    for (OnIce s : row.skaters()) {
+      double apart = s.place().distanceTo(puck);
+      boolean nearer = carrier.map(c -> apart < c.place().distanceTo(puck)).orElse(apart <= HAS_IT);
+      carrier = s.own() && nearer ? Optional.of(s) : carrier;
+    }
+    List<Sighting> others = new ArrayList<>();
+    for (OnIce s : row.skaters()) {
+      if (carrier.isEmpty() || s != carrier.get()) {
+        others.add(sighting(s, s.place()));
+      }
+    }
+    return new Around(
+        carrier
+            .map(c -> sighting(c, puck))
+            .orElseGet(() -> new Sighting(new Racer(true, puck.x(), puck.y(), 0, 0), false)),
+        others,
+        "places from the play sheet");
+  }
+
+  private static Sighting sighting(OnIce s, Place at) {
+    return new Sighting(new Racer(s.own(), at.x(), at.y(), s.vx(), s.vy()), s.speedKnown());
+  }
+}
