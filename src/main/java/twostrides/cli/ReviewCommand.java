@@ -17,10 +17,12 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import tech.tablesaw.api.StringColumn;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
 import twostrides.chart.Charts;
 import twostrides.exits.Columns;
+import twostrides.exits.Evidence;
 import twostrides.exits.ExitTables;
 import twostrides.exits.ManpowerSource;
 import twostrides.exits.Pipeline;
@@ -38,6 +40,7 @@ import twostrides.review.Reviewer;
 import twostrides.review.SeasonReview;
 import twostrides.rink.Rink;
 import twostrides.rulebook.IcingBook;
+import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SetAside;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
@@ -56,6 +59,8 @@ final class ReviewCommand implements Callable<Integer> {
   @Mixin Sheets sheets;
 
   @Mixin Books books;
+
+  @Mixin TrackingSheets tracking;
 
   @Option(
       names = "--compare-rulebook",
@@ -148,6 +153,12 @@ final class ReviewCommand implements Callable<Integer> {
           spec.commandLine(),
           "--window: found " + window + ", expected seconds above 0 and up to 1200.");
     }
+    Optional<String> idle = tracking.idle();
+    if (idle.isPresent()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          idle.get() + ": found no --tracking, expected tracking sheets with it.");
+    }
     PrintWriter console = spec.commandLine().getOut();
     Progress progress = new Progress(spec.commandLine().getErr());
     IcingBook book = books.book();
@@ -164,10 +175,11 @@ final class ReviewCommand implements Callable<Integer> {
           "rows of a play sheet or a tag sheet",
           "Run the command check on it; a sheet with other columns needs --map (docs/maps/README.md).");
     }
+    TrackedSkaters tracked = tracking.read(season, progress);
     Settings settings = new Settings(window, book, others, manpower, race(), TravelBound.DEFAULT);
     OutputFolder folder = OutputFolder.at(out);
     try {
-      ExitTables named = Pipeline.run(season.games(), season.tagged(), settings);
+      ExitTables named = Pipeline.run(season.games(), season.tagged(), settings, tracked);
       ExitTables tables = noNames ? Anonymous.of(named) : named;
       SeasonReview review = Reviewer.review(tables, window, periodLengths(season)::get);
       ReviewBook.write(
@@ -178,13 +190,14 @@ final class ReviewCommand implements Callable<Integer> {
           new Imprint(Main.version(), Books.note(book, others), sum(season)),
           (n, all) -> progress.step("writing pages", n, all));
       progress.done();
-      if (!season.setAside().isEmpty() || !season.unreadable().isEmpty()) {
-        SetAside.write(
-            folder.writing().resolve("set-aside"), season.setAside(), season.unreadable());
+      List<DoubtfulRow> setAside =
+          Stream.of(season.setAside(), tracked.setAside()).flatMap(List::stream).toList();
+      if (!setAside.isEmpty() || !season.unreadable().isEmpty()) {
+        SetAside.write(folder.writing().resolve("set-aside"), setAside, season.unreadable());
       }
       RunFile.write(folder.writing(), season, inputs(files), map, settings, noNames, seed);
       Path written = folder.finish();
-      tell(console, season, review, tables, written);
+      tell(console, season, review, tables, tracked, written);
     } catch (Exception e) {
       folder.abandon();
       throw e;
@@ -192,11 +205,11 @@ final class ReviewCommand implements Callable<Integer> {
     return Main.DONE;
   }
 
-  /** Everything the run read: the sheets, and the map if there is one. */
-  private List<Path> inputs(List<Path> files) {
-    return sheets.map == null
-        ? files
-        : Stream.concat(files.stream(), Stream.of(sheets.map)).toList();
+  /** Everything the run read: the sheets, the map if there is one, and tracking. */
+  private List<Path> inputs(List<Path> files) throws SheetException {
+    return Stream.of(files, Stream.ofNullable(sheets.map).toList(), tracking.inputs())
+        .flatMap(List::stream)
+        .toList();
   }
 
   /**
@@ -229,7 +242,12 @@ final class ReviewCommand implements Callable<Integer> {
   }
 
   private void tell(
-      PrintWriter console, Season season, SeasonReview review, ExitTables tables, Path book)
+      PrintWriter console,
+      Season season,
+      SeasonReview review,
+      ExitTables tables,
+      TrackedSkaters tracked,
+      Path book)
       throws IOException {
     Sheets.report(
         season,
@@ -244,6 +262,8 @@ final class ReviewCommand implements Callable<Integer> {
             + Sheets.count(review.restarts().size(), "own-zone restart")
             + ".");
     manpower(console, tables);
+    tracked.report(console, MOST_PROBLEMS);
+    measured(console, tables);
     if (noNames && !season.setAside().isEmpty()) {
       console.println(
           "The rows in "
@@ -251,6 +271,20 @@ final class ReviewCommand implements Callable<Integer> {
               + " stand in their own words, names included: leave that folder out when you pass the book on.");
     }
     console.println("Open this page: " + book.resolve("index.html"));
+  }
+
+  /** How many chances rest on skaters' places, where any do. */
+  private static void measured(PrintWriter console, ExitTables tables) {
+    StringColumn evidence = tables.releases().stringColumn(Columns.EVIDENCE);
+    int measured = evidence.countOccurrences(Evidence.MEASURED.word());
+    if (measured > 0) {
+      console.println(
+          "Measured: the chance of gaining center of "
+              + measured
+              + " of "
+              + Sheets.count(evidence.size(), "release")
+              + " short of center rests on skaters' places.");
+    }
   }
 
   private void manpower(PrintWriter console, ExitTables tables) {

@@ -11,8 +11,8 @@ import twostrides.rink.Rink;
  * a reaction time, since it is his own choice: x(t) = x + v u + w (t - u), u = tau (1 -
  * e^(-t/tau)), w the push of length vm that brings him to a point of the red line soonest. The
  * points lie in a small fan about straight up ice, every 15 degrees to 60 either side; points
- * within half a metre of the boards are left out. Taken is the point with the greatest chance,
- * alike to a thousandth the one nearest to straight.
+ * within half a metre of the boards are left out. The chance is that of the best point; time and
+ * direction are those of the straightest way that is alike to it.
  *
  * <p>A checker is there when the carrier's place lies in his disc, widened by the reach of his
  * stick. His arrival a has the logistic error of {@link Arrival}, and none had taken the puck by
@@ -46,8 +46,8 @@ public final class MeasuredGain {
   /** Longest way looked at, s: 60 m at 5 m/s. */
   private static final double LONGEST = 12;
 
-  /** Chances are told apart to this share when the point is chosen. */
-  private static final double TOLD_APART = 1000;
+  /** Ways whose chances differ by less are alike: the straightest of them is shown. Assumed. */
+  private static final double ALIKE = 0.01;
 
   /** First variable of a draw; those of {@link RaceModel} lie below. */
   private static final int CARRIER_LEGS = 1000;
@@ -139,13 +139,15 @@ public final class MeasuredGain {
     }
     int best = 0;
     for (int k = 1; k < FAN.length; k++) {
-      if (Math.rint(TOLD_APART * sum[k] / n) > Math.rint(TOLD_APART * sum[best] / n)) {
-        best = k;
-      }
+      best = sum[k] > sum[best] ? k : best;
+    }
+    int way = 0;
+    while (sum[way] < sum[best] - ALIKE * n) {
+      way++;
     }
     double mean = sum[best] / n;
     double spread = Math.sqrt(Math.max(0, squares[best] / n - mean * mean) / n);
-    return new GainChance(mean, spread, seconds[best] / n, FAN[best]);
+    return new GainChance(mean, spread, seconds[way] / n, FAN[way]);
   }
 
   private void velocity(int at, Sighting skater, Draws draws, int draw, int variable) {

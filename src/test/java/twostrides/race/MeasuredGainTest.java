@@ -70,8 +70,7 @@ class MeasuredGainTest {
         List<Sighting> all = new ArrayList<>(others);
         all.add(checker(carrier.racer().x() - back - farther, y, 0, 0));
         double p = chance(carrier, all, 60).chance();
-        // Chances alike to a thousandth are not told apart when the way is chosen.
-        assertTrue(p >= before - 0.001, i + ": " + p + " after " + before);
+        assertTrue(p >= before - 1e-6, i + ": " + p + " after " + before);
         before = p;
       }
     }
@@ -100,7 +99,7 @@ class MeasuredGainTest {
       for (int k = 0; k < 5; k++) {
         checkers.add(somebody(random, carrier));
         double p = chance(carrier, checkers, 40).chance();
-        assertTrue(p <= before + 0.001, i + ": " + p + " after " + before);
+        assertTrue(p <= before + 1e-12, i + ": " + p + " after " + before);
         before = p;
       }
     }
@@ -120,7 +119,7 @@ class MeasuredGainTest {
       GainChance here = chance(carrier, checkers, 100);
       GainChance there =
           chance(mirrored(carrier), checkers.stream().map(c -> mirrored(c)).toList(), 100);
-      assertEquals(here.chance(), there.chance(), 0.001);
+      assertEquals(here.chance(), there.chance(), 1e-12);
     }
   }
 

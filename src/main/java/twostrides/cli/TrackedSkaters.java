@@ -1,0 +1,175 @@
+package twostrides.cli;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import twostrides.exits.Around;
+import twostrides.exits.SkatersAtRelease;
+import twostrides.game.Game;
+import twostrides.game.PlayRow;
+import twostrides.sheet.DoubtfulRow;
+import twostrides.sheet.Problem;
+import twostrides.tracking.GamesNamed;
+import twostrides.tracking.Sync;
+import twostrides.tracking.Tracks;
+
+/**
+ * The skaters at the releases of the games that were tracked, and an account of every row and every
+ * release asked for.
+ */
+final class TrackedSkaters implements SkatersAtRelease {
+
+  private record Key(String game, String sheet, long line) {}
+
+  private final boolean given;
+  private final Map<Key, ReleaseMatch> matches = new HashMap<>();
+  private final Map<Key, DoubtfulRow> setAside = new LinkedHashMap<>();
+  private final List<Problem> doubts = new ArrayList<>();
+  private final Map<String, Integer> notFound = new TreeMap<>();
+  private int found;
+  private int asked;
+  private int rowsRead;
+  private int rowsUsed;
+  private int rowsOfOtherGames;
+  private int rowsSetAside;
+  private int syncRowsSetAside;
+
+  /**
+   * Nothing tracked yet.
+   *
+   * @param given whether there are tracking sheets at all
+   */
+  TrackedSkaters(boolean given) {
+    this.given = given;
+  }
+
+  /**
+   * Counts the rows of a sheet.
+   *
+   * @param named its games
+   * @param games those of which play sheets were read
+   */
+  void count(GamesNamed named, List<String> games) {
+    int rows = named.rows().values().stream().mapToInt(n -> n).sum();
+    rowsRead += rows + named.unnamed() + named.broken();
+    int known =
+        named.rows().entrySet().stream()
+            .filter(e -> games.contains(e.getKey()))
+            .mapToInt(Map.Entry::getValue)
+            .sum();
+    rowsOfOtherGames += rows - known + (games.isEmpty() ? named.unnamed() : 0);
+    // A broken row is met anew for each game of its sheet, and once where it has none.
+    rowsSetAside -= named.broken() * (games.size() - 1);
+  }
+
+  /**
+   * Looks up the releases of a game; its tracks can be forgotten then.
+   *
+   * @param game the game
+   * @param tracks its tracks
+   * @param sync what its sync sheets say
+   */
+  void take(Game game, Tracks tracks, Sync sync) {
+    rowsUsed += tracks.rowsUsed();
+    rowsSetAside += tracks.rowsSetAside();
+    tracks.setAside().forEach(this::setAside);
+    int before = setAside.size();
+    sync.setAside().forEach(this::setAside);
+    syncRowsSetAside += setAside.size() - before;
+    ReleaseMatcher matcher = new ReleaseMatcher(game, tracks, tracks.clock(sync));
+    doubts.addAll(matcher.doubts());
+    for (PlayRow row : game.rows()) {
+      if (ReleaseMatcher.mayBeRelease(game, row)) {
+        ReleaseMatch match = matcher.match(row);
+        matches.put(new Key(game.id(), row.sheet(), row.line()), match);
+        if (match instanceof ReleaseMatch.Found f) {
+          doubts.addAll(f.doubts());
+        }
+      }
+    }
+  }
+
+  private void setAside(DoubtfulRow row) {
+    setAside.putIfAbsent(new Key("", row.row().file(), row.row().line()), row);
+  }
+
+  @Override
+  public Optional<Around> at(String game, String sheet, long line) {
+    asked++;
+    ReleaseMatch match =
+        matches.getOrDefault(
+            new Key(game, sheet, line), new ReleaseMatch.NotFound("the game was not tracked"));
+    if (match instanceof ReleaseMatch.Found f) {
+      found++;
+      return Optional.of(f.around());
+    }
+    notFound.merge(((ReleaseMatch.NotFound) match).reason(), 1, Integer::sum);
+    return Optional.empty();
+  }
+
+  /** Rows that were not used, in their own words, as far as they were kept. */
+  List<DoubtfulRow> setAside() {
+    return List.copyOf(setAside.values());
+  }
+
+  /** The sum that must hold, as a sentence; empty without tracking sheets. */
+  Optional<String> sum() {
+    return given
+        ? Optional.of(
+            "Tracking: "
+                + rowsRead
+                + " rows read = "
+                + rowsUsed
+                + " used + "
+                + rowsSetAside
+                + " set aside"
+                + (rowsOfOtherGames > 0
+                    ? " + " + rowsOfOtherGames + " of games without a play sheet."
+                    : "."))
+        : Optional.empty();
+  }
+
+  /**
+   * Prints what is doubtful, the sum, and what became of the releases that were asked for.
+   *
+   * @param out where to print
+   * @param most most problems to print
+   */
+  void report(PrintWriter out, int most) {
+    if (!given) {
+      return;
+    }
+    List<Problem> all = new ArrayList<>();
+    setAside.values().forEach(d -> all.addAll(d.problems()));
+    all.stream().limit(most).forEach(p -> out.println("Set aside: " + p.message()));
+    if (all.size() > most) {
+      out.println("... and " + (all.size() - most) + " more in tracking and sync sheets");
+    }
+    doubts.stream().limit(most).forEach(p -> out.println("Doubtful: " + p.message()));
+    if (doubts.size() > most) {
+      out.println("... and " + (doubts.size() - most) + " more doubtful tracks and clocks");
+    }
+    out.println(sum().orElseThrow());
+    int rows = rowsSetAside + syncRowsSetAside;
+    if (rows > setAside.size()) {
+      out.println("Of the rows set aside " + setAside.size() + " are kept in their own words.");
+    }
+    out.println(
+        "Tracking: skaters found at "
+            + found
+            + " of "
+            + Sheets.count(asked, "release")
+            + " short of center"
+            + (notFound.isEmpty()
+                ? "."
+                : notFound.entrySet().stream()
+                    .map(e -> e.getValue() + " " + e.getKey())
+                    .collect(Collectors.joining("; ", ". Not found: ", "."))));
+  }
+}

@@ -1,0 +1,92 @@
+package twostrides.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import tech.tablesaw.api.Table;
+import twostrides.exits.Columns;
+import twostrides.exits.ExitTables;
+import twostrides.exits.Pipeline;
+import twostrides.exits.Settings;
+import twostrides.game.Season;
+import twostrides.game.SeasonReader;
+import twostrides.game.SheetForms;
+import twostrides.sheet.SheetFiles;
+import twostrides.sheet.SheetMap;
+
+/**
+ * Measured evidence in three real games with open tracking of their power plays, where the folder
+ * is present; else skipped, and said so.
+ */
+class OpenMeasuredTest {
+
+  private static final Path FOLDER =
+      Path.of(System.getProperty("twostrides.openData", "../shared/open-data"));
+
+  @Test
+  void releasesInTrackedPowerPlaysAreMeasured() throws Exception {
+    String absent = "SKIPPED: no open tracking at " + FOLDER + " (set -Dtwostrides.openData)";
+    if (!Files.isDirectory(FOLDER)) {
+      System.err.println(absent);
+    }
+    Assumptions.assumeTrue(Files.isDirectory(FOLDER), absent);
+    Path maps = Path.of("docs/maps");
+    SheetMap map = SheetMap.read(maps.resolve("womens-2022-open-data.toml"), SheetForms.ALL);
+    Season season =
+        SeasonReader.read(
+            SheetFiles.find(List.of(FOLDER + "/*.events.csv")), Optional.of(map), false, n -> {});
+    TrackingSheets sheets = new TrackingSheets();
+    sheets.names = List.of(FOLDER + "/*.tracking.csv");
+    sheets.maps =
+        List.of(
+            maps.resolve("womens-2022-tracking.toml"),
+            maps.resolve("womens-2022-power-play-starts.toml"),
+            maps.resolve("womens-2022-power-play-ends.toml"));
+    sheets.syncNames = List.of(FOLDER + "/power_plays.csv");
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    TrackedSkaters tracked = sheets.read(season, new Progress(err, false));
+    ExitTables tables = Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT, tracked);
+    tracked.report(err, 3);
+    Table r = tables.releases();
+    int measured = 0;
+    for (int i = 0; i < r.rowCount(); i++) {
+      if (r.stringColumn(Columns.EVIDENCE).get(i).equals("measured")) {
+        measured++;
+        double p = r.doubleColumn(Columns.P_GAIN_CENTER).getDouble(i);
+        assertTrue(p >= 0 && p <= 1, "" + p);
+        err.printf(
+            Locale.ROOT,
+            "measured: %s period %d %.0f s %s %s %s, %.1f m short, %.1f s, %.2f to gain%n",
+            r.stringColumn(Columns.GAME).get(i),
+            r.intColumn(Columns.PERIOD).getInt(i),
+            r.doubleColumn(Columns.RELEASE_ELAPSED_S).getDouble(i),
+            r.stringColumn(Columns.TEAM).get(i),
+            r.stringColumn(Columns.STRENGTH).get(i),
+            r.stringColumn(Columns.NEXT_TOUCH).get(i),
+            r.doubleColumn(Columns.SHORT_OF_CENTER_M).getDouble(i),
+            r.doubleColumn(Columns.SECONDS_TO_CENTER).getDouble(i),
+            p);
+      }
+    }
+    Table f = tables.flags();
+    for (int i = 0; i < f.rowCount(); i++) {
+      if (!f.intColumn(Columns.OPPONENTS_SEEN).isMissing(i)) {
+        err.println("flags row: " + f.stringColumn(Columns.FLAG_SENTENCE).get(i));
+      }
+    }
+    err.println("measured: " + measured + " of " + r.rowCount() + " releases short of center");
+    // Counted by OpenTrackingTest one sheet at a time.
+    assertEquals(
+        Optional.of("Tracking: 309889 rows read = 286454 used + 23435 set aside."), tracked.sum());
+    assertTrue(measured > 0);
+  }
+}
