@@ -197,7 +197,7 @@ final class ReviewCommand implements Callable<Integer> {
       }
       RunFile.write(folder.writing(), season, inputs(files), map, settings, noNames, seed);
       Path written = folder.finish();
-      tell(console, season, review, tables, tracked, written);
+      tell(console, season, review, tables, tracked, written, book);
     } catch (Exception e) {
       folder.abandon();
       throw e;
@@ -247,7 +247,8 @@ final class ReviewCommand implements Callable<Integer> {
       SeasonReview review,
       ExitTables tables,
       TrackedSkaters tracked,
-      Path book)
+      Path book,
+      IcingBook rules)
       throws IOException {
     Sheets.report(
         season,
@@ -261,7 +262,21 @@ final class ReviewCommand implements Callable<Integer> {
             + ", "
             + Sheets.count(review.restarts().size(), "own-zone restart")
             + ".");
-    manpower(console, tables);
+    int assumed = rules.assumed().size();
+    console.println(
+        "Rulebook: "
+            + Books.title(rules)
+            + (assumed == 0
+                ? "."
+                : "; "
+                    + Sheets.count(assumed, "setting")
+                    + " assumed, no source found (rulings.html)."));
+    console.println(
+        Sheets.count(review.flagged().size(), "release")
+            + " flagged of "
+            + review.flags().size()
+            + " that an own-zone restart followed (flags.html).");
+    manpower(console, review.manpower());
     tracked.report(console, MOST_PROBLEMS);
     measured(console, tables);
     if (noNames && !season.setAside().isEmpty()) {
@@ -287,20 +302,18 @@ final class ReviewCommand implements Callable<Integer> {
     }
   }
 
-  private void manpower(PrintWriter console, ExitTables tables) {
-    if (tables.manpowerCompared() == 0) {
+  private void manpower(PrintWriter console, Count disagree) {
+    if (disagree.trials() == 0) {
       return;
     }
-    long rows =
-        tables.manpower().rowCount() == 0
-            ? 0
-            : Math.round(tables.manpower().intColumn(Columns.ROWS).sum());
     console.println(
         "Manpower: columns and penalty rows disagree on "
-            + rows
+            + disagree.successes()
             + " of "
-            + Sheets.count(tables.manpowerCompared(), "row")
-            + (rows == 0 ? "." : "; the " + manpower.word() + " were used (data/manpower.csv)."));
+            + Sheets.count(disagree.trials(), "row")
+            + (disagree.successes() == 0
+                ? "."
+                : "; the " + manpower.word() + " were used (data/manpower.csv)."));
   }
 
   private static Map<String, Double> periodLengths(Season season) {

@@ -16,8 +16,6 @@ import twostrides.race.LossRate;
 import twostrides.race.RaceChances;
 import twostrides.race.RaceModel;
 import twostrides.race.Scene;
-import twostrides.rulebook.FactKey;
-import twostrides.rulebook.Facts;
 import twostrides.rulebook.Judge;
 import twostrides.rulebook.Ruling;
 
@@ -142,11 +140,7 @@ final class ChancesStage {
   }
 
   private Optional<RaceChances> mayBeIcing(Move m, RaceChances race) {
-    Facts facts = new SheetFacts(play).iced(m);
-    if (facts.word(FactKey.FACE_OFF).equals("unknown")) {
-      facts = facts.with(FactKey.FACE_OFF, "later");
-    }
-    Ruling ruling = Judge.judge(play.settings().book(), facts);
+    Ruling ruling = Judge.judge(play.settings().book(), new SheetFacts(play).iced(m));
     boolean never = ruling instanceof Ruling.NoIcing;
     return never ? Optional.empty() : Optional.of(race);
   }
@@ -338,13 +332,18 @@ final class ChancesStage {
     return String.format(
         Locale.ROOT,
         "%s: let go %.1f m (%.0f ft) short of the red line, %.1f s away %s:"
-            + " %.0f %% to gain center, %.0f %% to avoid the restart.",
+            + " %s to gain center, %s to avoid the restart.",
         verdict == Verdict.FLAGGED ? "Flagged" : "Not flagged, " + verdict.words,
         metres,
         metres / 0.3048,
         seconds,
         ground,
-        100 * gain,
-        100 * avoid);
+        percent(gain),
+        percent(avoid));
+  }
+
+  /** A chance in whole per cent, never 0 or 100 for what is not. */
+  private static String percent(double p) {
+    return p < 0.005 ? "under 1 %" : p > 0.995 ? "over 99 %" : Math.round(100 * p) + " %";
   }
 }
