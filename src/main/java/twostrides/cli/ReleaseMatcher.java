@@ -174,7 +174,7 @@ final class ReleaseMatcher {
     Sighting carrier = new Sighting(new Racer(true, puck.x(), puck.y(), 0, 0), false);
     for (SeenSkater s : here.seen()) {
       Sighting sighting = sighting(s, s.home() == home, dx, dy, camera);
-      if (s == player) {
+      if (s.equals(player)) {
         carrier = sighting;
       } else {
         others.add(sighting);

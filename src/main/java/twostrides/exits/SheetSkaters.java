@@ -52,7 +52,7 @@ final class SheetSkaters implements SkatersAtRelease {
     }
     List<Sighting> others = new ArrayList<>();
     for (OnIce s : row.skaters()) {
-      if (carrier.isEmpty() || s != carrier.get()) {
+      if (carrier.isEmpty() || !s.equals(carrier.get())) {
         others.add(sighting(s, s.place()));
       }
     }
