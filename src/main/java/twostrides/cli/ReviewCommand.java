@@ -54,6 +54,9 @@ final class ReviewCommand implements Callable<Integer> {
 
   private static final int MOST_PROBLEMS = 20;
 
+  /** Tracking errs in thousands of rows that are alike. */
+  private static final int MOST_TRACKING_PROBLEMS = 5;
+
   @Spec CommandSpec spec;
 
   @Mixin Sheets sheets;
@@ -277,7 +280,7 @@ final class ReviewCommand implements Callable<Integer> {
             + review.flags().size()
             + " that an own-zone restart followed (flags.html).");
     manpower(console, review.manpower());
-    tracked.report(console, MOST_PROBLEMS);
+    tracked.report(console, MOST_TRACKING_PROBLEMS, book.resolve("set-aside"));
     measured(console, tables);
     if (noNames && !season.setAside().isEmpty()) {
       console.println(

@@ -1,6 +1,7 @@
 package twostrides.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -140,8 +141,9 @@ final class TrackedSkaters implements SkatersAtRelease {
    *
    * @param out where to print
    * @param most most problems to print
+   * @param kept folder with the rows set aside
    */
-  void report(PrintWriter out, int most) {
+  void report(PrintWriter out, int most, Path kept) {
     if (!given) {
       return;
     }
@@ -149,7 +151,8 @@ final class TrackedSkaters implements SkatersAtRelease {
     setAside.values().forEach(d -> all.addAll(d.problems()));
     all.stream().limit(most).forEach(p -> out.println("Set aside: " + p.message()));
     if (all.size() > most) {
-      out.println("... and " + (all.size() - most) + " more in tracking and sync sheets");
+      out.println(
+          "... and " + (all.size() - most) + " more in tracking and sync sheets, in " + kept);
     }
     doubts.stream().limit(most).forEach(p -> out.println("Doubtful: " + p.message()));
     if (doubts.size() > most) {

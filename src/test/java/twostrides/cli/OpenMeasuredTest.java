@@ -55,7 +55,7 @@ class OpenMeasuredTest {
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     TrackedSkaters tracked = sheets.read(season, new Progress(err, false));
     ExitTables tables = Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT, tracked);
-    tracked.report(err, 3);
+    tracked.report(err, 3, Path.of("set-aside"));
     Table r = tables.releases();
     int measured = 0;
     for (int i = 0; i < r.rowCount(); i++) {
