@@ -1,8 +1,6 @@
 package twostrides.race;
 
-import java.util.List;
 import java.util.Optional;
-import twostrides.rink.Rink;
 import twostrides.rulebook.RaceQuestion;
 
 /**
@@ -27,7 +25,7 @@ public final class RaceModel {
   public static final int DEFAULT_DRAWS = 2000;
 
   /** Greatest height at which a stick plays a puck on its way, m. Assumed: shoulder height. */
-  private static final double PLAYABLE = 1.2;
+  static final double PLAYABLE = 1.2;
 
   /**
    * Looks along the path: as shares of the time to the goal line before it, in seconds past the
@@ -37,24 +35,11 @@ public final class RaceModel {
 
   private static final int BEFORE = 4;
 
-  /** Variables of a draw: puck first, then ten skaters with an error each. */
-  private static final int SPEED = 0;
-
-  private static final int TARGET = 1;
-  private static final int LOFT = 2;
-  private static final int LOFT_ANGLE = 3;
-  private static final int FRICTION = 4;
-  private static final int DRAG = 5;
-  private static final int ICING_TEAM_LEGS = 6;
-  private static final int OTHER_LEGS = 7;
-  private static final int FIRST_SKATER = 8;
-
-  private final Scene scene;
   private final Optional<RaceQuestion> question;
+  private final Launch launch;
   private final PuckPath path;
   private final SkaterSettings legs;
-  private final double[] skaters;
-  private final boolean[] chases;
+  private final Crowd crowd;
   private final double[] arrivals;
   private final double scale;
   private final double neglect;
@@ -63,6 +48,7 @@ public final class RaceModel {
   private final double[] places = new double[2 * LOOKS.length];
   private final double[] drift = new double[LOOKS.length];
   private final double[] stride = new double[LOOKS.length];
+  private double theirs;
 
   /**
    * A model of one release.
@@ -71,28 +57,25 @@ public final class RaceModel {
    * @param question what the book asks; empty for automatic icing
    */
   public RaceModel(Scene scene, Optional<RaceQuestion> question) {
-    this.scene = scene;
+    this(scene, question, Launch.of(scene));
+  }
+
+  /**
+   * A model of one release that is let go in its own way.
+   *
+   * @param scene the release and who is there
+   * @param question what the book asks; empty for automatic icing
+   * @param launch how the puck is put on its way
+   */
+  RaceModel(Scene scene, Optional<RaceQuestion> question, Launch launch) {
     this.question = question;
+    this.launch = launch;
     this.path = new PuckPath(scene.rink());
     this.legs = scene.level().settings();
-    List<Racer> known = scene.racers();
-    int n = known.isEmpty() ? 2 * Places.A_SIDE : known.size();
-    skaters = new double[Places.VARIABLES * n];
-    chases = new boolean[n];
-    arrivals = new double[n];
+    this.crowd = new Crowd(scene);
+    arrivals = new double[crowd.size()];
     scale = Arrival.scale(legs.sigma());
     neglect = Arrival.neglectAfter(legs.sigma(), Double.POSITIVE_INFINITY);
-    for (int i = 0; i < n; i++) {
-      chases[i] = known.isEmpty() ? i < Places.A_SIDE : known.get(i).chases();
-      if (!known.isEmpty()) {
-        Racer r = known.get(i);
-        int at = Places.VARIABLES * i;
-        skaters[at] = r.x();
-        skaters[at + 1] = r.y();
-        skaters[at + 2] = r.vx();
-        skaters[at + 3] = r.vy();
-      }
-    }
   }
 
   /**
@@ -119,7 +102,8 @@ public final class RaceModel {
     return new RaceChances(n, icing, waved, shorts, touched, other);
   }
 
-  private enum End {
+  /** How a draw ended. */
+  enum End {
     ICING,
     WAVED_OFF,
     STOPPED_SHORT,
@@ -127,22 +111,37 @@ public final class RaceModel {
     OTHER
   }
 
-  private End one(Draws draws, int draw) {
-    release(draws, draw);
+  /** The puck of the last draw. */
+  PuckPath path() {
+    return path;
+  }
+
+  /** When the first opponent could play the puck, seconds, where the last draw ended in that. */
+  double touchedAt() {
+    double first = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < crowd.size(); i++) {
+      first = crowd.chases(i) ? first : Math.min(first, arrival(i, theirs));
+    }
+    return first;
+  }
+
+  /** One draw. */
+  End one(Draws draws, int draw) {
+    launch.put(path, draws, draw);
     double line = path.pastFarGoalLine();
     if (Double.isNaN(line)) {
       return path.ending() == Joint.STOPPED ? End.STOPPED_SHORT : End.OTHER;
     }
-    placeSkaters(draws, draw);
+    crowd.place(draws, draw);
     look(line);
-    double own = legs.topSpeed() * legs(draws, draw, ICING_TEAM_LEGS);
-    double theirs = legs.topSpeed() * legs(draws, draw, OTHER_LEGS);
+    double own = legs.topSpeed() * Crowd.legs(draws, draw, true);
+    theirs = legs.topSpeed() * Crowd.legs(draws, draw, false);
     double firstDefender = Double.POSITIVE_INFINITY;
     double firstChaser = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < chases.length; i++) {
-      double t = arrival(i, chases[i] ? own : theirs);
+    for (int i = 0; i < crowd.size(); i++) {
+      double t = arrival(i, crowd.chases(i) ? own : theirs);
       arrivals[i] = t;
-      if (chases[i]) {
+      if (crowd.chases(i)) {
         firstChaser = Math.min(firstChaser, t);
       } else if (t < line) {
         return End.TOUCHED;
@@ -159,13 +158,13 @@ public final class RaceModel {
     double soonest = Math.min(firstChaser, firstDefender);
     double chaser = Double.POSITIVE_INFINITY;
     double defender = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < chases.length; i++) {
+    for (int i = 0; i < crowd.size(); i++) {
       // Whoever is so much later is first in less than a thousandth of the cases.
       if (arrivals[i] > soonest + neglect) {
         continue;
       }
-      double t = arrivals[i] + scale * draws.logistic(draw, variables(i) + Places.VARIABLES);
-      if (chases[i]) {
+      double t = arrivals[i] + scale * Crowd.error(draws, draw, i);
+      if (crowd.chases(i)) {
         chaser = Math.min(chaser, t);
       } else {
         defender = Math.min(defender, t);
@@ -176,74 +175,6 @@ public final class RaceModel {
       return question.get().levelIsIcing() ? End.ICING : End.WAVED_OFF;
     }
     return lead > 0 ? End.ICING : End.WAVED_OFF;
-  }
-
-  private void release(Draws draws, int draw) {
-    Delivery d = scene.delivery();
-    double speed = draws.triangular(draw, SPEED, d.slowest(), d.usual(), d.fastest());
-    Rink rink = scene.rink();
-    double aim =
-        scene.targetY().isPresent()
-            ? scene.targetY().getAsDouble()
-            : d.spread() * (2 * draws.uniform(draw, TARGET) - 1);
-    double direction = Math.atan2(aim - scene.y(), rink.goalLine() - scene.x());
-    PuckSettings ice = ice(draws, draw);
-    if (draws.uniform(draw, LOFT) < d.lofted()) {
-      double u = draws.uniform(draw, LOFT_ANGLE);
-      path.flip(
-          ice,
-          scene.x(),
-          scene.y(),
-          speed,
-          direction,
-          Delivery.LEAST_LOFT + u * (Delivery.MOST_LOFT - Delivery.LEAST_LOFT));
-    } else {
-      path.slide(ice, scene.x(), scene.y(), speed, direction);
-    }
-  }
-
-  /** Friction 0.05 to 0.15 and drag 0.0038 to 0.0076 a metre: ranges of {@link PuckSettings}. */
-  private static PuckSettings ice(Draws draws, int draw) {
-    PuckSettings d = PuckSettings.DEFAULT;
-    return new PuckSettings(
-        draws.triangular(draw, FRICTION, 0.05, 0.10, 0.15),
-        draws.triangular(draw, DRAG, 0.0038, 0.0053, 0.0076),
-        d.boardBounce(),
-        d.glassBounce(),
-        d.boardGrip(),
-        d.rimAngle(),
-        d.rimKeep(),
-        d.iceBounce(),
-        d.iceGrip(),
-        d.boardHeight(),
-        d.glassHeight());
-  }
-
-  /** A team's legs: top speed 10 % either side, the level's own range. */
-  private static double legs(Draws draws, int draw, int variable) {
-    return draws.triangular(draw, variable, 0.9, 1, 1.1);
-  }
-
-  private void placeSkaters(Draws draws, int draw) {
-    if (!scene.racers().isEmpty()) {
-      return;
-    }
-    for (int i = 0; i < chases.length; i++) {
-      Places.draw(
-          skaters,
-          Places.VARIABLES * i,
-          chases[i],
-          i % Places.A_SIDE,
-          scene.x(),
-          scene.rink().width() / 2,
-          draws,
-          draw,
-          variables(i));
-    }
-  }
-
-  private static int variables(int skater) {
-    return FIRST_SKATER + (Places.VARIABLES + 1) * skater;
   }
 
   /** Looks at the path before the line and after it: when, where, and what a skater has by then. */
@@ -266,11 +197,10 @@ public final class RaceModel {
    * most, far less than the arrival error.
    */
   private double arrival(int skater, double topSpeed) {
-    int at = Places.VARIABLES * skater;
     double before = 0;
     for (int k = 0; k < LOOKS.length; k++) {
-      double dx = places[2 * k] - skaters[at] - skaters[at + 2] * drift[k];
-      double dy = places[2 * k + 1] - skaters[at + 1] - skaters[at + 3] * drift[k];
+      double dx = places[2 * k] - crowd.x(skater) - crowd.vx(skater) * drift[k];
+      double dy = places[2 * k + 1] - crowd.y(skater) - crowd.vy(skater) * drift[k];
       double late = Math.sqrt(dx * dx + dy * dy) - legs.reach() - topSpeed * stride[k];
       if (late <= 0 && playable[k]) {
         if (k == 0 || before <= 0) {
