@@ -20,7 +20,6 @@ import picocli.CommandLine.Spec;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
 import twostrides.chart.Charts;
-import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
 import twostrides.exits.ManpowerSource;
 import twostrides.exits.Pipeline;
@@ -243,7 +242,7 @@ final class ReviewCommand implements Callable<Integer> {
             + ", "
             + Sheets.count(review.restarts().size(), "own-zone restart")
             + ".");
-    manpower(console, tables);
+    manpower(console, review.manpower());
     if (noNames && !season.setAside().isEmpty()) {
       console.println(
           "The rows in "
@@ -253,20 +252,18 @@ final class ReviewCommand implements Callable<Integer> {
     console.println("Open this page: " + book.resolve("index.html"));
   }
 
-  private void manpower(PrintWriter console, ExitTables tables) {
-    if (tables.manpowerCompared() == 0) {
+  private void manpower(PrintWriter console, Count disagree) {
+    if (disagree.trials() == 0) {
       return;
     }
-    long rows =
-        tables.manpower().rowCount() == 0
-            ? 0
-            : Math.round(tables.manpower().intColumn(Columns.ROWS).sum());
     console.println(
         "Manpower: columns and penalty rows disagree on "
-            + rows
+            + disagree.successes()
             + " of "
-            + Sheets.count(tables.manpowerCompared(), "row")
-            + (rows == 0 ? "." : "; the " + manpower.word() + " were used (data/manpower.csv)."));
+            + Sheets.count(disagree.trials(), "row")
+            + (disagree.successes() == 0
+                ? "."
+                : "; the " + manpower.word() + " were used (data/manpower.csv)."));
   }
 
   private static Map<String, Double> periodLengths(Season season) {

@@ -13,8 +13,6 @@ import twostrides.race.LossRate;
 import twostrides.race.RaceChances;
 import twostrides.race.RaceModel;
 import twostrides.race.Scene;
-import twostrides.rulebook.FactKey;
-import twostrides.rulebook.Facts;
 import twostrides.rulebook.Judge;
 import twostrides.rulebook.Ruling;
 
@@ -121,11 +119,7 @@ final class ChancesStage {
   }
 
   private Optional<RaceChances> mayBeIcing(Move m, RaceChances race) {
-    Facts facts = new SheetFacts(play).iced(m);
-    if (facts.word(FactKey.FACE_OFF).equals("unknown")) {
-      facts = facts.with(FactKey.FACE_OFF, "later");
-    }
-    Ruling ruling = Judge.judge(play.settings().book(), facts);
+    Ruling ruling = Judge.judge(play.settings().book(), new SheetFacts(play).iced(m));
     boolean never = ruling instanceof Ruling.NoIcing;
     return never ? Optional.empty() : Optional.of(race);
   }
@@ -292,8 +286,8 @@ final class ChancesStage {
     return String.format(
         Locale.ROOT,
         "%s: let go %.1f m (%.0f ft) short of the red line, %.1f s away at the pace of these"
-            + " sheets; %s, %.2f losses a second (%d in %.0f s of carrying): %.0f %% to gain center,"
-            + " %.0f %% to avoid the restart.",
+            + " sheets; %s, %.2f losses a second (%d in %.0f s of carrying): %s to gain center, %s to"
+            + " avoid the restart.",
         verdict == Verdict.FLAGGED ? "Flagged" : "Not flagged, " + verdict.words,
         metres,
         metres / 0.3048,
@@ -302,7 +296,12 @@ final class ChancesStage {
         losses.perSecond(),
         losses.losses(),
         losses.seconds(),
-        100 * gain,
-        100 * avoid);
+        percent(gain),
+        percent(avoid));
+  }
+
+  /** A chance in whole per cent, never 0 or 100 for what is not. */
+  private static String percent(double p) {
+    return p < 0.005 ? "under 1 %" : p > 0.995 ? "over 99 %" : Math.round(100 * p) + " %";
   }
 }

@@ -77,13 +77,13 @@ final class RulingsStage {
     out.text(Columns.RULING, ruling.word())
         .text(Columns.RULING_REASON, RulingWords.sentence(ruling))
         .text(Columns.CLAUSE, ruling.reason().cite());
-    if (written && !(ruling instanceof Ruling.Icing)) {
-      boolean open = ruling instanceof Ruling.NotYetDecided;
+    // An open fact is no contradiction: the officials saw what the sheet does not say.
+    boolean contradicts =
+        !(ruling instanceof Ruling.Icing) && !(ruling instanceof Ruling.NotYetDecided);
+    if (written && contradicts) {
       out.text(
           Columns.AUDIT,
-          open
-              ? "the sheet says icing; by this book: " + RulingWords.sentence(ruling)
-              : "the sheet says icing, this book would not call it: " + ruling.reason().text());
+          "the sheet says icing, this book would not call it: " + ruling.reason().text());
     }
   }
 

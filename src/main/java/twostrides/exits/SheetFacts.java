@@ -40,6 +40,12 @@ final class SheetFacts {
     if (played.says(SettingKey.ABLE_OPPONENT, "yes")) {
       facts.put(FactKey.COULD_PLAY, "no");
     }
+    if (!played.says(SettingKey.RECEIVABLE_PASS, "no")) {
+      facts.put(FactKey.PASS, "none");
+    }
+    if (played.says(SettingKey.FACE_OFF_EXEMPT, "yes")) {
+      facts.put(FactKey.FACE_OFF, "no");
+    }
     if (!played.says(SettingKey.GOALKEEPER, "touch-only")) {
       facts.put(FactKey.GOALKEEPER, "stayed");
     }

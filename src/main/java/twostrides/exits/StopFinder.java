@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import twostrides.game.StopReason;
 import twostrides.rink.Rink;
-import twostrides.rulebook.FactKey;
 import twostrides.rulebook.Facts;
 import twostrides.rulebook.Judge;
 import twostrides.rulebook.Ruling;
@@ -102,12 +101,8 @@ final class StopFinder {
       }
     }
     double shortBy = play.rink(release).shortOfCenter(release.x().getAsDouble());
-    // A draw after the puck went the length says that nothing was waved off; the first contact of
-    // a face-off is seldom a release, so that doubt alone does not forbid the inference.
+    // A draw after the puck went the length says that nothing was waved off.
     Facts facts = new SheetFacts(play).iced(release);
-    if (facts.word(FactKey.FACE_OFF).equals("unknown")) {
-      facts = facts.with(FactKey.FACE_OFF, "later");
-    }
     Ruling ruling = Judge.judge(play.settings().book(), facts);
     if (ruling instanceof Ruling.NotYetDecided open) {
       return unknown(

@@ -90,9 +90,16 @@ public final class Reviewer {
         teamReviews,
         playerReviews,
         restarts,
+        manpower(),
         flags,
         audits,
         others);
+  }
+
+  private Count manpower() {
+    int rows =
+        TableRows.of(tables.manpower()).mapToInt(r -> r.count(Columns.ROWS).orElseThrow()).sum();
+    return new Count(rows, tables.manpowerCompared());
   }
 
   private void exit(TableRows r) {

@@ -2,6 +2,7 @@ package twostrides.review;
 
 import java.util.List;
 import java.util.Optional;
+import twostrides.rates.Count;
 
 /**
  * What the book shows of a season.
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param teams the teams; our team first, then by attempts
  * @param players players by attempts
  * @param restarts own-zone restarts in the order of play
+ * @param manpower rows on which manpower columns and penalty rows disagree, of those that have both
  * @param flags releases that a restart followed: flagged ones first, by what trying would have
  *     saved
  * @param audits icings in the sheets that the book would not call
@@ -26,6 +28,7 @@ public record SeasonReview(
     List<TeamReview> teams,
     List<PlayerReview> players,
     List<RestartLine> restarts,
+    Count manpower,
     List<FlagLine> flags,
     List<AuditLine> audits,
     List<OtherRuling> others) {
