@@ -72,7 +72,8 @@ record Costs(
 
   /** Attempts against within the window after an own-zone restart. */
   double restart() {
-    return (attemptsAfterRestart + PRIOR.attemptsAfterRestart() * PRIOR_CASES) / (restarts + PRIOR_CASES);
+    return (attemptsAfterRestart + PRIOR.attemptsAfterRestart() * PRIOR_CASES)
+        / (restarts + PRIOR_CASES);
   }
 
   /** Attempts against within the window after the puck is lost short of center. */

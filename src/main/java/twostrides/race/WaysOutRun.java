@@ -99,8 +99,7 @@ final class WaysOutRun {
       return;
     }
     OptionalDouble slides =
-        WaysOut.between(
-            SoftSpeeds.slides(soft.farBlueLine()), SoftSpeeds.slides(soft.goalLine()));
+        WaysOut.between(SoftSpeeds.slides(soft.farBlueLine()), SoftSpeeds.slides(soft.goalLine()));
     slides.ifPresent(
         d ->
             laid(
@@ -113,8 +112,7 @@ final class WaysOutRun {
     double least = soft.leavesZone().isPresent() ? soft.leavesZone().getAsDouble() : 0;
     OptionalDouble slides =
         WaysOut.between(
-            Math.max(FirstThere.FREE, SoftSpeeds.slides(least)),
-            SoftSpeeds.slides(soft.redLine()));
+            Math.max(FirstThere.FREE, SoftSpeeds.slides(least)), SoftSpeeds.slides(soft.redLine()));
     slides.ifPresent(d -> laid(Way.CHIP, d, t -> t.ownFirst));
   }
 
