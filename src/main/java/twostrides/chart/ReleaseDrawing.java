@@ -104,6 +104,9 @@ public final class ReleaseDrawing {
     double y = Headline.MARGIN + NAMES + ice.height() + 8;
     double low = ice.px(sketch.reach().low());
     double high = ice.px(sketch.reach().high());
+    if (low >= high) {
+      return;
+    }
     g.setColor(Theme.BOOK.ink());
     g.setStroke(Strokes.even(2));
     g.draw(new Line2D.Double(low, y, high, y));

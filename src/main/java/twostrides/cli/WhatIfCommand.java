@@ -106,7 +106,7 @@ final class WhatIfCommand implements Callable<Integer> {
     WhatIfWords words = new WhatIfWords(options, what, ways);
     console.println(Books.title(book) + " (" + book.edition() + ")");
     words.before(book, facts, ruling).forEach(console::println);
-    words.chances(draws, seed).forEach(console::println);
+    words.chances(draws, seed, ruling instanceof Ruling.NotYetDecided).forEach(console::println);
     words.ways().forEach(console::println);
     if (out != null) {
       write(ReleaseDrawing.of(WhatIfWords.sketch(what, ways), scene.rink()));

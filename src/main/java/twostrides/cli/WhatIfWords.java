@@ -31,6 +31,9 @@ final class WhatIfWords {
   /** A difference smaller than so many of its errors is too close to call. */
   private static final double CALLED = 2;
 
+  /** An error smaller than half of what the last digit shows is left out. */
+  private static final double SHOWN = 0.0005;
+
   private final ReleaseOptions options;
   private final WhatIf what;
   private final WaysOut ways;
@@ -86,10 +89,14 @@ final class WhatIfWords {
    *
    * @param draws number of draws
    * @param seed their seed
+   * @param undecided whether the ruling hangs on a fact that is not known
    */
-  List<String> chances(int draws, long seed) {
+  List<String> chances(int draws, long seed, boolean undecided) {
     RaceChances r = ways.release();
     List<String> lines = new ArrayList<>();
+    if (undecided) {
+      lines.add("  What is not yet decided is counted as icing below.");
+    }
     lines.add(
         format("Let go as drawn, in %d draws (seed %d; simulation error after +/-):", draws, seed));
     lines.add(
@@ -132,7 +139,9 @@ final class WhatIfWords {
         100 * ways.gainRange().high(),
         losses.perSecond(),
         pressure,
-        what.scene().racers().isEmpty() ? "" : "; the skaters given do not change it");
+        what.scene().racers().isEmpty()
+            ? ""
+            : "; the skaters given do not change it, and once center is gained ten are drawn anew");
   }
 
   /** The other ways out and the cheapest. */
@@ -299,8 +308,11 @@ final class WhatIfWords {
         scene.y(),
         gap(what, ways),
         format(
-            "Band: where 10 to 90 %% of the draws pass, with nobody in the way; dashed: the middle one."
-                + " Bracket: how far 10 to 90 %% get; %.0f %% pass their goal line.",
+            "Band: where 10 to 90 %% of the draws pass, with nobody in the way; dashed: the middle"
+                + " one.%s %.0f %% pass their goal line.",
+            spread.reach().low() < spread.reach().high()
+                ? " Bracket: how far 10 to 90 % get."
+                : "",
             100 * spread.past()),
         scene.racers().stream()
             .map(r -> new ReleaseSketch.SketchedSkater(r.chases(), r.x(), r.y(), r.vx(), r.vy()))
@@ -325,7 +337,7 @@ final class WhatIfWords {
   }
 
   private static String percent(Estimate e) {
-    return e.error() == 0
+    return e.error() < SHOWN
         ? format("%.1f %%", 100 * e.value())
         : format("%.1f %% +/- %.1f", 100 * e.value(), 100 * e.error());
   }

@@ -35,12 +35,20 @@ final class Crowd {
     }
   }
 
-  /** Puts the skaters in their places for a draw. */
-  void place(Draws draws, int draw) {
+  /**
+   * Puts the skaters of one team in their places for a draw.
+   *
+   * @param start where the numbers of the draw start, {@link Draws#start}
+   * @param chasing the team that let the puck go, or the other
+   */
+  void place(long start, boolean chasing) {
     if (!scene.racers().isEmpty()) {
       return;
     }
     for (int i = 0; i < chases.length; i++) {
+      if (chases[i] != chasing) {
+        continue;
+      }
       Places.draw(
           state,
           Places.VARIABLES * i,
@@ -48,8 +56,7 @@ final class Crowd {
           i % Places.A_SIDE,
           scene.x(),
           scene.rink().width() / 2,
-          draws,
-          draw,
+          start,
           variables(i));
     }
   }
@@ -80,8 +87,8 @@ final class Crowd {
   }
 
   /** A skater's arrival error in a draw, in scales of the logistic. */
-  static double error(Draws draws, int draw, int skater) {
-    return draws.logistic(draw, variables(skater) + Places.VARIABLES);
+  static double error(long start, int skater) {
+    return Arrival.logisticDraw(Draws.uniform(start, variables(skater) + Places.VARIABLES));
   }
 
   /**
@@ -89,8 +96,9 @@ final class Crowd {
    *
    * @param chases the team that let the puck go
    */
-  static double legs(Draws draws, int draw, boolean chases) {
-    return draws.triangular(draw, chases ? ICING_TEAM_LEGS : OTHER_LEGS, 0.9, 1, 1.1);
+  static double legs(long start, boolean chases) {
+    return Draws.triangular(
+        Draws.uniform(start, chases ? ICING_TEAM_LEGS : OTHER_LEGS), 0.9, 1, 1.1);
   }
 
   private static int variables(int skater) {

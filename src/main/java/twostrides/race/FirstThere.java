@@ -36,19 +36,19 @@ final class FirstThere {
    * Finds who is first to a puck that comes to rest.
    *
    * @param path its path
-   * @param draws the chance
-   * @param draw index of the draw
+   * @param start where the numbers of the draw start, {@link Draws#start}
    */
-  void ask(PuckPath path, Draws draws, int draw) {
-    crowd.place(draws, draw);
+  void ask(PuckPath path, long start) {
+    crowd.place(start, true);
+    crowd.place(start, false);
     double end = path.endTime();
     double from = free(path, end);
     double chaser = Double.POSITIVE_INFINITY;
     double defender = Double.POSITIVE_INFINITY;
     for (int i = 0; i < crowd.size(); i++) {
       boolean chases = crowd.chases(i);
-      double topSpeed = legs.topSpeed() * Crowd.legs(draws, draw, chases);
-      double t = arrival(path, i, topSpeed, from, end) + scale * Crowd.error(draws, draw, i);
+      double topSpeed = legs.topSpeed() * Crowd.legs(start, chases);
+      double t = arrival(path, i, topSpeed, from, end) + scale * Crowd.error(start, i);
       if (chases) {
         chaser = Math.min(chaser, t);
       } else {

@@ -32,10 +32,9 @@ interface Launch {
    * Releases the puck.
    *
    * @param path where it is put
-   * @param draws the chance
-   * @param draw index of the draw
+   * @param start where the numbers of the draw start, {@link Draws#start}
    */
-  void put(PuckPath path, Draws draws, int draw);
+  void put(PuckPath path, long start);
 
   /**
    * Speed, direction and loft drawn from the scene's delivery.
@@ -55,19 +54,19 @@ interface Launch {
   static Launch of(Scene scene, OptionalDouble loft) {
     Delivery d = scene.delivery();
     double ahead = scene.rink().goalLine() - scene.x();
-    return (path, draws, draw) -> {
-      double speed = draws.triangular(draw, SPEED, d.slowest(), d.usual(), d.fastest());
+    return (path, start) -> {
+      double speed = Draws.triangular(Draws.uniform(start, SPEED), d.slowest(), d.usual(), d.fastest());
       double aim =
           scene.targetY().isPresent()
               ? scene.targetY().getAsDouble()
-              : d.spread() * (2 * draws.uniform(draw, TARGET) - 1);
+              : d.spread() * (2 * Draws.uniform(start, TARGET) - 1);
       double direction = Math.atan2(aim - scene.y(), ahead);
-      PuckSettings ice = ice(draws, draw);
+      PuckSettings ice = ice(start);
       double angle = 0;
       if (loft.isPresent()) {
         angle = loft.getAsDouble();
-      } else if (draws.uniform(draw, LOFT) < d.lofted()) {
-        double u = draws.uniform(draw, LOFT_ANGLE);
+      } else if (Draws.uniform(start, LOFT) < d.lofted()) {
+        double u = Draws.uniform(start, LOFT_ANGLE);
         angle = Delivery.LEAST_LOFT + u * (Delivery.MOST_LOFT - Delivery.LEAST_LOFT);
       }
       if (angle > 0) {
@@ -88,10 +87,10 @@ interface Launch {
    * @param direction radians, 0 straight up ice
    */
   static Launch laid(Scene scene, double distance, double error, double direction) {
-    return (path, draws, draw) -> {
-      PuckSettings ice = ice(draws, draw);
+    return (path, start) -> {
+      PuckSettings ice = ice(start);
       double meant = Slide.speedBeforeStop(ice.deceleration(), ice.drag(), distance);
-      double speed = meant * Math.max(0, 1 + error * draws.normal(draw, SPEED));
+      double speed = meant * Math.max(0, 1 + error * NormalQuantile.of(Draws.uniform(start, SPEED)));
       path.slide(ice, scene.x(), scene.y(), speed, direction);
     };
   }
@@ -105,20 +104,20 @@ interface Launch {
   static Launch shot(Scene scene, double error) {
     Delivery d = scene.delivery();
     double meant = Math.atan2(-scene.y(), scene.rink().goalLine() - scene.x());
-    return (path, draws, draw) ->
+    return (path, start) ->
         path.slide(
-            ice(draws, draw),
+            ice(start),
             scene.x(),
             scene.y(),
-            draws.triangular(draw, SPEED, d.slowest(), d.usual(), d.fastest()),
-            meant + error * draws.normal(draw, TARGET));
+            Draws.triangular(Draws.uniform(start, SPEED), d.slowest(), d.usual(), d.fastest()),
+            meant + error * NormalQuantile.of(Draws.uniform(start, TARGET)));
   }
 
   /** Friction 0.05 to 0.15 and drag 0.0038 to 0.0076 a metre: ranges of {@link PuckSettings}. */
-  static PuckSettings ice(Draws draws, int draw) {
+  static PuckSettings ice(long start) {
     return PuckSettings.DEFAULT.withIce(
-        draws.triangular(draw, FRICTION, 0.05, 0.10, 0.15),
-        draws.triangular(draw, DRAG, 0.0038, 0.0053, 0.0076));
+        Draws.triangular(Draws.uniform(start, FRICTION), 0.05, 0.10, 0.15),
+        Draws.triangular(Draws.uniform(start, DRAG), 0.0038, 0.0053, 0.0076));
   }
 
   /**

@@ -51,7 +51,7 @@ public record PuckSpread(List<Row> rows, Reached reach, double past) {
     double[] far = new double[used];
     int past = 0;
     for (int i = 0; i < used; i++) {
-      launch.put(path, draws, i);
+      launch.put(path, draws.start(i));
       for (int k = 0; k < planes; k++) {
         double t = path.reaches(scene.x() + k + 1);
         y[k][i] = t >= 0 ? path.yAt(t) : Double.NaN;

@@ -31,7 +31,7 @@ public final class RaceModel {
    * Looks along the path: as shares of the time to the goal line before it, in seconds past the
    * line after it.
    */
-  private static final double[] LOOKS = {0.35, 0.6, 0.8, 1, 0.4, 0.9, 1.6, 2.6, 4};
+  private static final double[] LOOKS = {0.35, 0.65, 0.85, 1, 0.5, 1.2, 2.2, 4};
 
   private static final int BEFORE = 4;
 
@@ -120,33 +120,26 @@ public final class RaceModel {
   double touchedAt() {
     double first = Double.POSITIVE_INFINITY;
     for (int i = 0; i < crowd.size(); i++) {
-      first = crowd.chases(i) ? first : Math.min(first, arrival(i, theirs));
+      first = crowd.chases(i) ? first : Math.min(first, arrival(i, theirs, BEFORE));
     }
     return first;
   }
 
   /** One draw. */
   End one(Draws draws, int draw) {
-    launch.put(path, draws, draw);
+    long start = draws.start(draw);
+    launch.put(path, start);
     double line = path.pastFarGoalLine();
     if (Double.isNaN(line)) {
       return path.ending() == Joint.STOPPED ? End.STOPPED_SHORT : End.OTHER;
     }
-    crowd.place(draws, draw);
-    look(line);
-    double own = legs.topSpeed() * Crowd.legs(draws, draw, true);
-    theirs = legs.topSpeed() * Crowd.legs(draws, draw, false);
-    double firstDefender = Double.POSITIVE_INFINITY;
-    double firstChaser = Double.POSITIVE_INFINITY;
+    crowd.place(start, false);
+    look(line, 0, BEFORE);
+    theirs = legs.topSpeed() * Crowd.legs(start, false);
     for (int i = 0; i < crowd.size(); i++) {
-      double t = arrival(i, crowd.chases(i) ? own : theirs);
-      arrivals[i] = t;
-      if (crowd.chases(i)) {
-        firstChaser = Math.min(firstChaser, t);
-      } else if (t < line) {
+      // Whoever has his stick on it before the line ends the race: nothing else need be drawn.
+      if (!crowd.chases(i) && arrival(i, theirs, BEFORE) < line) {
         return End.TOUCHED;
-      } else {
-        firstDefender = Math.min(firstDefender, t);
       }
     }
     if (path.inNet()) {
@@ -154,6 +147,19 @@ public final class RaceModel {
     }
     if (question.isEmpty()) {
       return End.ICING;
+    }
+    crowd.place(start, true);
+    look(line, BEFORE, LOOKS.length);
+    double own = legs.topSpeed() * Crowd.legs(start, true);
+    double firstDefender = Double.POSITIVE_INFINITY;
+    double firstChaser = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < crowd.size(); i++) {
+      arrivals[i] = arrival(i, crowd.chases(i) ? own : theirs, LOOKS.length);
+      if (crowd.chases(i)) {
+        firstChaser = Math.min(firstChaser, arrivals[i]);
+      } else {
+        firstDefender = Math.min(firstDefender, arrivals[i]);
+      }
     }
     double soonest = Math.min(firstChaser, firstDefender);
     double chaser = Double.POSITIVE_INFINITY;
@@ -163,7 +169,7 @@ public final class RaceModel {
       if (arrivals[i] > soonest + neglect) {
         continue;
       }
-      double t = arrivals[i] + scale * Crowd.error(draws, draw, i);
+      double t = arrivals[i] + scale * Crowd.error(start, i);
       if (crowd.chases(i)) {
         chaser = Math.min(chaser, t);
       } else {
@@ -178,8 +184,8 @@ public final class RaceModel {
   }
 
   /** Looks at the path before the line and after it: when, where, and what a skater has by then. */
-  private void look(double line) {
-    for (int k = 0; k < LOOKS.length; k++) {
+  private void look(double line, int from, int to) {
+    for (int k = from; k < to; k++) {
       double t = k < BEFORE ? LOOKS[k] * line : line + LOOKS[k];
       looks[k] = t;
       playable[k] = path.heightAt(t) <= PLAYABLE;
@@ -196,9 +202,9 @@ public final class RaceModel {
    * drawn back in a straight line from the look before. Off by a few hundredths of a second at
    * most, far less than the arrival error.
    */
-  private double arrival(int skater, double topSpeed) {
+  private double arrival(int skater, double topSpeed, int to) {
     double before = 0;
-    for (int k = 0; k < LOOKS.length; k++) {
+    for (int k = 0; k < to; k++) {
       double dx = places[2 * k] - crowd.x(skater) - crowd.vx(skater) * drift[k];
       double dy = places[2 * k + 1] - crowd.y(skater) - crowd.vy(skater) * drift[k];
       double late = Math.sqrt(dx * dx + dy * dy) - legs.reach() - topSpeed * stride[k];
@@ -210,6 +216,6 @@ public final class RaceModel {
       }
       before = late;
     }
-    return looks[LOOKS.length - 1] + Math.max(0, before) / topSpeed;
+    return looks[to - 1] + Math.max(0, before) / topSpeed;
   }
 }

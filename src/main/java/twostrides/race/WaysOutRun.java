@@ -243,7 +243,7 @@ final class WaysOutRun {
       if (end == RaceModel.End.TOUCHED) {
         lost = !rink.pastFarBlueLine(path().xAt(model.touchedAt()));
       } else if (end == RaceModel.End.STOPPED_SHORT) {
-        first.ask(path(), draws, i);
+        first.ask(path(), draws.start(i));
         ownFirst = first.own();
         lost = !ownFirst && !rink.pastFarBlueLine(first.x());
       }
