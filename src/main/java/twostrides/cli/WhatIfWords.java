@@ -310,9 +310,7 @@ final class WhatIfWords {
         format(
             "Band: where 10 to 90 %% of the draws pass, with nobody in the way; dashed: the middle"
                 + " one.%s %.0f %% pass their goal line.",
-            spread.reach().low() < spread.reach().high()
-                ? " Bracket: how far 10 to 90 % get."
-                : "",
+            spread.reach().low() < spread.reach().high() ? " Bracket: how far 10 to 90 % get." : "",
             100 * spread.past()),
         scene.racers().stream()
             .map(r -> new ReleaseSketch.SketchedSkater(r.chases(), r.x(), r.y(), r.vx(), r.vy()))

@@ -55,7 +55,8 @@ interface Launch {
     Delivery d = scene.delivery();
     double ahead = scene.rink().goalLine() - scene.x();
     return (path, start) -> {
-      double speed = Draws.triangular(Draws.uniform(start, SPEED), d.slowest(), d.usual(), d.fastest());
+      double speed =
+          Draws.triangular(Draws.uniform(start, SPEED), d.slowest(), d.usual(), d.fastest());
       double aim =
           scene.targetY().isPresent()
               ? scene.targetY().getAsDouble()
@@ -90,7 +91,8 @@ interface Launch {
     return (path, start) -> {
       PuckSettings ice = ice(start);
       double meant = Slide.speedBeforeStop(ice.deceleration(), ice.drag(), distance);
-      double speed = meant * Math.max(0, 1 + error * NormalQuantile.of(Draws.uniform(start, SPEED)));
+      double speed =
+          meant * Math.max(0, 1 + error * NormalQuantile.of(Draws.uniform(start, SPEED)));
       path.slide(ice, scene.x(), scene.y(), speed, direction);
     };
   }

@@ -7,7 +7,9 @@ public enum Way {
   /** Carry it to the red line, then let it go the same way. */
   CENTER_FIRST("gain center first, then release", "center gained"),
   /** Lay it in behind the defenders so that it dies before their goal line. */
-  SOFTER("a softer release that dies in their end", "dies between their blue and goal lines"),
+  SOFTER(
+      "a softer release that dies in their end",
+      "left alone it dies between their blue and goal lines"),
   /** Lay it into the own half of the neutral zone for a teammate. */
   CHIP("a chip that dies short of the red line", "a teammate first to it"),
   /** Shoot at the empty net from here. */

@@ -126,8 +126,7 @@ final class WaysOutRun {
     Sums sums = new Sums();
     for (int i = 0; i < n; i++) {
       trial.draw(i);
-      boolean well = meant.test(trial) && !trial.lost;
-      sums.add(i, well ? 1 : 0, trial.iced ? 1 : 0, trial.lost ? 1 : 0, 0);
+      sums.add(i, meant.test(trial) ? 1 : 0, trial.iced ? 1 : 0, trial.lost ? 1 : 0, 0);
     }
     outcomes.add(sums.of(way));
   }

@@ -25,6 +25,9 @@ public record WhatIf(
     boolean netEmpty,
     WayOutAssumptions assumed) {
 
+  /** Slack for feet turned into metres, metres. */
+  private static final double ROUNDING = 1e-9;
+
   /** Rejects a release outside the boards. */
   public WhatIf {
     if (!inside(scene.rink(), scene.x(), scene.y())) {
@@ -34,14 +37,14 @@ public record WhatIf(
   }
 
   /**
-   * Whether a place lies inside the boards, the rounded corners left out; on them is inside.
+   * Whether a place lies inside the boards, round corners and all; on the boards is inside.
    *
    * @param rink the rink
    * @param x metres from center ice
    * @param y metres from the long axis
    */
   public static boolean inside(Rink rink, double x, double y) {
-    return Boards.of(rink).outside(x, y) <= Rink.PUCK_RADIUS;
+    return Boards.of(rink).outside(x, y) <= Rink.PUCK_RADIUS + ROUNDING;
   }
 
   /** How far short of center, metres; 0 or less where center is gained. */
