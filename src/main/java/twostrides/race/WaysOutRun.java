@@ -1,6 +1,7 @@
 package twostrides.race;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -61,11 +62,11 @@ final class WaysOutRun {
 
   private RaceChances now(Launch launch) {
     Trial trial = new Trial(scene, launch, what.canBeIcing());
-    int[] ends = new int[RaceModel.End.values().length];
+    EnumMap<RaceModel.End, Integer> ends = new EnumMap<>(RaceModel.End.class);
     Sums sums = new Sums();
     for (int i = 0; i < n; i++) {
       trial.draw(i);
-      ends[trial.end.ordinal()]++;
+      ends.merge(trial.end, 1, Integer::sum);
       priceNow[i] = price(trial.iced ? 1 : 0, trial.lost ? 1 : 0);
       boolean well = !trial.iced && !trial.lost && trial.past(PuckPath::pastFarBlueLine);
       sums.add(i, well ? 1 : 0, trial.iced ? 1 : 0, trial.lost ? 1 : 0, trial.goal ? 1 : 0);
@@ -73,11 +74,11 @@ final class WaysOutRun {
     outcomes.add(sums.of(Way.RELEASE_NOW));
     return new RaceChances(
         n,
-        ends[RaceModel.End.ICING.ordinal()],
-        ends[RaceModel.End.WAVED_OFF.ordinal()],
-        ends[RaceModel.End.STOPPED_SHORT.ordinal()],
-        ends[RaceModel.End.TOUCHED.ordinal()],
-        ends[RaceModel.End.OTHER.ordinal()]);
+        ends.getOrDefault(RaceModel.End.ICING, 0),
+        ends.getOrDefault(RaceModel.End.WAVED_OFF, 0),
+        ends.getOrDefault(RaceModel.End.STOPPED_SHORT, 0),
+        ends.getOrDefault(RaceModel.End.TOUCHED, 0),
+        ends.getOrDefault(RaceModel.End.OTHER, 0));
   }
 
   /** Carried to the red line and let go there; nobody knows where the skaters will be by then. */
