@@ -36,7 +36,8 @@ public class JudgeBenchmark {
       Facts f = Facts.NONE;
       for (FactKey k : FactKey.values()) {
         // The usual word half of the time, so that rulings go deep into the rules.
-        String word = dice.nextBoolean() ? k.unsaid() : k.words().get(dice.nextInt(k.words().size()));
+        String word =
+            dice.nextBoolean() ? k.unsaid() : k.words().get(dice.nextInt(k.words().size()));
         f = f.with(k, word);
       }
       all.add(f);

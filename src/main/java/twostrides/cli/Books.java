@@ -43,19 +43,25 @@ final class Books {
 
   /** The season, where the command line gives one. */
   Optional<Season> season() {
-    if (season == null) {
-      return Optional.empty();
-    }
-    Optional<Season> read = Season.of(season);
-    if (read.isEmpty()) {
-      throw new ParameterException(
-          commandLine(), "--season: found \"" + season + "\", expected " + Season.FORM + ".");
-    }
-    return read;
+    return season(season, spec.commandLine());
   }
 
-  private CommandLine commandLine() {
-    return spec.commandLine();
+  /**
+   * A season as the command line writes it.
+   *
+   * @param written the text, null without one
+   * @param line the command, for a message
+   */
+  static Optional<Season> season(String written, CommandLine line) {
+    if (written == null) {
+      return Optional.empty();
+    }
+    Optional<Season> read = Season.of(written);
+    if (read.isEmpty()) {
+      throw new ParameterException(
+          line, "--season: found \"" + written + "\", expected " + Season.FORM + ".");
+    }
+    return read;
   }
 
   /**

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -28,6 +29,7 @@ import twostrides.rulebook.Season;
 import twostrides.sheet.Cell;
 import twostrides.sheet.ColumnSpec;
 import twostrides.sheet.DoubtfulCellException;
+import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
 import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
@@ -105,8 +107,12 @@ final class CaseFile {
     IcingBook usual = books.book();
     Sheet sheet = SheetReader.read(file, SheetMap.plain(schema()));
     List<Problem> problems = new ArrayList<>();
-    List<List<String>> rows = new ArrayList<>();
-    sheet.setAside().forEach(d -> problems.addAll(d.problems()));
+    // By line, so that rows set aside stand in their places among the answers.
+    SortedMap<Long, List<String>> rows = new TreeMap<>();
+    for (DoubtfulRow d : sheet.setAside()) {
+      problems.addAll(d.problems());
+      rows.put(d.row().line(), setAside(sheet, d.row(), d.problems()));
+    }
     int setAside = sheet.setAside().size();
     int unlike = 0;
     int checked = 0;
@@ -117,6 +123,7 @@ final class CaseFile {
       Facts facts = facts(row, wrong);
       if (book.isEmpty() || !wrong.isEmpty()) {
         problems.addAll(wrong);
+        rows.put(row.line(), setAside(sheet, row, wrong));
         setAside++;
         continue;
       }
@@ -136,10 +143,7 @@ final class CaseFile {
                 + ". "
                 + RulingWords.sentence(ruling));
       }
-      List<String> cells = new ArrayList<>(row.cells());
-      while (cells.size() < sheet.headers().size()) {
-        cells.add("");
-      }
+      List<String> cells = cells(sheet, row);
       EXPECTED.forEach(e -> cells.add(answers.get(e)));
       cells.add(ruling.reason().cite());
       cells.add(String.join(" ", RulingWords.lines(ruling).stream().map(String::strip).toList()));
@@ -150,9 +154,9 @@ final class CaseFile {
                   .map(a -> a.getKey().key().word() + " = " + a.getKey().value())
                   .toList()));
       cells.add(expects ? (difference.isEmpty() ? "yes" : "no") : "");
-      rows.add(cells);
+      rows.put(row.line(), cells);
     }
-    write(sheet, rows);
+    write(sheet, List.copyOf(rows.values()));
     unlikeSaid.forEach(console::println);
     problems.forEach(p -> console.println("Set aside: " + p.message()));
     if (checked > 0) {
@@ -162,12 +166,31 @@ final class CaseFile {
     console.println(
         sheet.rowsRead()
             + " rows read = "
-            + rows.size()
+            + (rows.size() - setAside)
             + " rows used + "
             + setAside
             + " rows set aside.");
     console.println("Answers: " + out);
     return Main.DONE;
+  }
+
+  private static List<String> cells(Sheet sheet, SheetRow row) {
+    List<String> cells = new ArrayList<>(row.cells());
+    while (cells.size() < sheet.headers().size()) {
+      cells.add("");
+    }
+    return cells;
+  }
+
+  /** A row that cannot be answered, with what is wrong with it in place of the answer. */
+  private static List<String> setAside(Sheet sheet, SheetRow row, List<Problem> wrong) {
+    List<String> cells = cells(sheet, row);
+    cells.add("set aside");
+    while (cells.size() < sheet.headers().size() + ANSWERS.indexOf("answer_sentence")) {
+      cells.add("");
+    }
+    cells.add(String.join(" ", wrong.stream().map(Problem::message).toList()));
+    return cells;
   }
 
   private Optional<IcingBook> book(SheetRow row, IcingBook usual, List<Problem> wrong) {
@@ -185,7 +208,10 @@ final class CaseFile {
       return Optional.of(Bookshelf.find(name.map(Cell::text).orElse(books.name), asked));
     } catch (BookException e) {
       Cell blame = name.or(() -> season).orElseThrow();
-      wrong.add(blame.problem("a rulebook and a season that it covers", e.getMessage()));
+      wrong.add(
+          blame.problem(
+              "a rulebook and a season that it covers",
+              "correct it; the command rulebooks lists the books and their seasons"));
       return Optional.empty();
     }
   }

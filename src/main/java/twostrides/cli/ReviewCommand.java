@@ -183,7 +183,7 @@ final class ReviewCommand implements Callable<Integer> {
       }
       RunFile.write(folder.writing(), season, inputs(files), map, settings, noNames, seed);
       Path written = folder.finish();
-      tell(console, season, review, tables, written);
+      tell(console, season, review, tables, written, book);
     } catch (Exception e) {
       folder.abandon();
       throw e;
@@ -228,7 +228,12 @@ final class ReviewCommand implements Callable<Integer> {
   }
 
   private void tell(
-      PrintWriter console, Season season, SeasonReview review, ExitTables tables, Path book)
+      PrintWriter console,
+      Season season,
+      SeasonReview review,
+      ExitTables tables,
+      Path book,
+      IcingBook rules)
       throws IOException {
     Sheets.report(
         season,
@@ -242,6 +247,20 @@ final class ReviewCommand implements Callable<Integer> {
             + ", "
             + Sheets.count(review.restarts().size(), "own-zone restart")
             + ".");
+    int assumed = rules.assumed().size();
+    console.println(
+        "Rulebook: "
+            + Books.title(rules)
+            + (assumed == 0
+                ? "."
+                : "; "
+                    + Sheets.count(assumed, "setting")
+                    + " assumed, no source found (rulings.html)."));
+    console.println(
+        Sheets.count(review.flagged().size(), "release")
+            + " flagged of "
+            + review.flags().size()
+            + " that an own-zone restart followed (flags.html).");
     manpower(console, review.manpower());
     if (noNames && !season.setAside().isEmpty()) {
       console.println(

@@ -3,12 +3,10 @@ package twostrides.cli;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import twostrides.rulebook.BookException;
@@ -16,7 +14,6 @@ import twostrides.rulebook.BookTable;
 import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.Grade;
 import twostrides.rulebook.IcingBook;
-import twostrides.rulebook.Season;
 import twostrides.rulebook.Setting;
 
 /** Lists the rulebooks, or says what one of them holds and how sure that is. */
@@ -47,13 +44,7 @@ final class RulebooksCommand implements Callable<Integer> {
     if (name == null) {
       list(out);
     } else {
-      Optional<Season> asked = season == null ? Optional.empty() : Season.of(season);
-      if (season != null && asked.isEmpty()) {
-        throw new ParameterException(
-            spec.commandLine(),
-            "--season: found \"" + season + "\", expected " + Season.FORM + ".");
-      }
-      one(out, Bookshelf.find(name, asked));
+      one(out, Bookshelf.find(name, Books.season(season, spec.commandLine())));
     }
     out.println();
     out.println("How sure: " + grades() + ".");

@@ -13,7 +13,7 @@ import twostrides.race.SkaterLevel;
  */
 public record RaceSettings(long seed, int draws, SkaterLevel level, double threshold) {
 
-  /** Seed 1, 2,000 draws, elite women as in the sample season, flagged from 0.6. Assumed. */
+  /** Seed 1, 2,000 draws, elite men, flagged from 0.6. Assumed. */
   public static final RaceSettings DEFAULT =
       new RaceSettings(1, RaceModel.DEFAULT_DRAWS, SkaterLevel.ELITE_MEN, 0.6);
 

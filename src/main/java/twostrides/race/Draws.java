@@ -49,7 +49,26 @@ public final class Draws {
    * @param variable index of the variable within a draw
    */
   public double uniform(int draw, int variable) {
-    return unit(mix(mix(key + draw * STEP) + variable * OTHER_STEP));
+    return uniform(start(draw), variable);
+  }
+
+  /**
+   * Where the numbers of one draw start: hashed once for all its variables.
+   *
+   * @param draw index of the draw
+   */
+  long start(int draw) {
+    return mix(key + draw * STEP);
+  }
+
+  /**
+   * A number of a draw, evenly spread over 0 to 1, never 0 nor 1.
+   *
+   * @param start where the draw starts
+   * @param variable index of the variable within it
+   */
+  static double uniform(long start, int variable) {
+    return unit(mix(start + variable * OTHER_STEP));
   }
 
   /** The top 52 bits as the middle of one of 2^52 cells between 0 and 1. */

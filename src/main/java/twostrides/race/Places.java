@@ -26,8 +26,7 @@ final class Places {
    * @param index 0 to 4 within his team
    * @param releaseX place of the release
    * @param halfWidth half the rink's width
-   * @param draws the chance
-   * @param draw index of the draw
+   * @param start where the numbers of this draw start
    * @param variable first of his variables
    */
   static void draw(
@@ -37,13 +36,12 @@ final class Places {
       int index,
       double releaseX,
       double halfWidth,
-      Draws draws,
-      int draw,
+      long start,
       int variable) {
-    double u = draws.uniform(draw, variable);
-    double w = 2 * draws.uniform(draw, variable + 1) - 1;
-    double speed = draws.uniform(draw, variable + 2);
-    double turn = draws.uniform(draw, variable + 3) - 0.5;
+    double u = Draws.uniform(start, variable);
+    double w = 2 * Draws.uniform(start, variable + 1) - 1;
+    double speed = Draws.uniform(start, variable + 2);
+    double turn = Draws.uniform(start, variable + 3) - 0.5;
     if (chases) {
       // Forwards ahead of the puck or level with it, defenders behind; all moving up ice.
       boolean forward = index < FORECHECKERS;

@@ -33,7 +33,7 @@ public final class RaceModel {
    * Looks along the path: as shares of the time to the goal line before it, in seconds past the
    * line after it.
    */
-  private static final double[] LOOKS = {0.35, 0.6, 0.8, 1, 0.4, 0.9, 1.6, 2.6, 4};
+  private static final double[] LOOKS = {0.35, 0.65, 0.85, 1, 0.5, 1.2, 2.2, 4};
 
   private static final int BEFORE = 4;
 
@@ -128,26 +128,19 @@ public final class RaceModel {
   }
 
   private End one(Draws draws, int draw) {
-    release(draws, draw);
+    long start = draws.start(draw);
+    release(start);
     double line = path.pastFarGoalLine();
     if (Double.isNaN(line)) {
       return path.ending() == Joint.STOPPED ? End.STOPPED_SHORT : End.OTHER;
     }
-    placeSkaters(draws, draw);
-    look(line);
-    double own = legs.topSpeed() * legs(draws, draw, ICING_TEAM_LEGS);
-    double theirs = legs.topSpeed() * legs(draws, draw, OTHER_LEGS);
-    double firstDefender = Double.POSITIVE_INFINITY;
-    double firstChaser = Double.POSITIVE_INFINITY;
+    placeSkaters(start, false);
+    look(line, 0, BEFORE);
+    double theirs = legs.topSpeed() * legs(start, OTHER_LEGS);
     for (int i = 0; i < chases.length; i++) {
-      double t = arrival(i, chases[i] ? own : theirs);
-      arrivals[i] = t;
-      if (chases[i]) {
-        firstChaser = Math.min(firstChaser, t);
-      } else if (t < line) {
+      // Whoever has his stick on it before the line ends the race: nothing else need be drawn.
+      if (!chases[i] && arrival(i, theirs, BEFORE) < line) {
         return End.TOUCHED;
-      } else {
-        firstDefender = Math.min(firstDefender, t);
       }
     }
     if (path.inNet()) {
@@ -155,6 +148,19 @@ public final class RaceModel {
     }
     if (question.isEmpty()) {
       return End.ICING;
+    }
+    placeSkaters(start, true);
+    look(line, BEFORE, LOOKS.length);
+    double own = legs.topSpeed() * legs(start, ICING_TEAM_LEGS);
+    double firstDefender = Double.POSITIVE_INFINITY;
+    double firstChaser = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < chases.length; i++) {
+      arrivals[i] = arrival(i, chases[i] ? own : theirs, LOOKS.length);
+      if (chases[i]) {
+        firstChaser = Math.min(firstChaser, arrivals[i]);
+      } else {
+        firstDefender = Math.min(firstDefender, arrivals[i]);
+      }
     }
     double soonest = Math.min(firstChaser, firstDefender);
     double chaser = Double.POSITIVE_INFINITY;
@@ -164,7 +170,9 @@ public final class RaceModel {
       if (arrivals[i] > soonest + neglect) {
         continue;
       }
-      double t = arrivals[i] + scale * draws.logistic(draw, variables(i) + Places.VARIABLES);
+      double t =
+          arrivals[i]
+              + scale * Arrival.logisticDraw(Draws.uniform(start, variables(i) + Places.VARIABLES));
       if (chases[i]) {
         chaser = Math.min(chaser, t);
       } else {
@@ -178,18 +186,19 @@ public final class RaceModel {
     return lead > 0 ? End.ICING : End.WAVED_OFF;
   }
 
-  private void release(Draws draws, int draw) {
+  private void release(long start) {
     Delivery d = scene.delivery();
-    double speed = draws.triangular(draw, SPEED, d.slowest(), d.usual(), d.fastest());
+    double speed =
+        Draws.triangular(Draws.uniform(start, SPEED), d.slowest(), d.usual(), d.fastest());
     Rink rink = scene.rink();
     double aim =
         scene.targetY().isPresent()
             ? scene.targetY().getAsDouble()
-            : d.spread() * (2 * draws.uniform(draw, TARGET) - 1);
+            : d.spread() * (2 * Draws.uniform(start, TARGET) - 1);
     double direction = Math.atan2(aim - scene.y(), rink.goalLine() - scene.x());
-    PuckSettings ice = ice(draws, draw);
-    if (draws.uniform(draw, LOFT) < d.lofted()) {
-      double u = draws.uniform(draw, LOFT_ANGLE);
+    PuckSettings ice = ice(start);
+    if (Draws.uniform(start, LOFT) < d.lofted()) {
+      double u = Draws.uniform(start, LOFT_ANGLE);
       path.flip(
           ice,
           scene.x(),
@@ -203,11 +212,11 @@ public final class RaceModel {
   }
 
   /** Friction 0.05 to 0.15 and drag 0.0038 to 0.0076 a metre: ranges of {@link PuckSettings}. */
-  private static PuckSettings ice(Draws draws, int draw) {
+  private static PuckSettings ice(long start) {
     PuckSettings d = PuckSettings.DEFAULT;
     return new PuckSettings(
-        draws.triangular(draw, FRICTION, 0.05, 0.10, 0.15),
-        draws.triangular(draw, DRAG, 0.0038, 0.0053, 0.0076),
+        Draws.triangular(Draws.uniform(start, FRICTION), 0.05, 0.10, 0.15),
+        Draws.triangular(Draws.uniform(start, DRAG), 0.0038, 0.0053, 0.0076),
         d.boardBounce(),
         d.glassBounce(),
         d.boardGrip(),
@@ -220,15 +229,18 @@ public final class RaceModel {
   }
 
   /** A team's legs: top speed 10 % either side, the level's own range. */
-  private static double legs(Draws draws, int draw, int variable) {
-    return draws.triangular(draw, variable, 0.9, 1, 1.1);
+  private static double legs(long start, int variable) {
+    return Draws.triangular(Draws.uniform(start, variable), 0.9, 1, 1.1);
   }
 
-  private void placeSkaters(Draws draws, int draw) {
+  private void placeSkaters(long start, boolean chasing) {
     if (!scene.racers().isEmpty()) {
       return;
     }
     for (int i = 0; i < chases.length; i++) {
+      if (chases[i] != chasing) {
+        continue;
+      }
       Places.draw(
           skaters,
           Places.VARIABLES * i,
@@ -236,8 +248,7 @@ public final class RaceModel {
           i % Places.A_SIDE,
           scene.x(),
           scene.rink().width() / 2,
-          draws,
-          draw,
+          start,
           variables(i));
     }
   }
@@ -247,8 +258,8 @@ public final class RaceModel {
   }
 
   /** Looks at the path before the line and after it: when, where, and what a skater has by then. */
-  private void look(double line) {
-    for (int k = 0; k < LOOKS.length; k++) {
+  private void look(double line, int from, int to) {
+    for (int k = from; k < to; k++) {
       double t = k < BEFORE ? LOOKS[k] * line : line + LOOKS[k];
       looks[k] = t;
       playable[k] = path.heightAt(t) <= PLAYABLE;
@@ -265,10 +276,10 @@ public final class RaceModel {
    * drawn back in a straight line from the look before. Off by a few hundredths of a second at
    * most, far less than the arrival error.
    */
-  private double arrival(int skater, double topSpeed) {
+  private double arrival(int skater, double topSpeed, int to) {
     int at = Places.VARIABLES * skater;
     double before = 0;
-    for (int k = 0; k < LOOKS.length; k++) {
+    for (int k = 0; k < to; k++) {
       double dx = places[2 * k] - skaters[at] - skaters[at + 2] * drift[k];
       double dy = places[2 * k + 1] - skaters[at + 1] - skaters[at + 3] * drift[k];
       double late = Math.sqrt(dx * dx + dy * dy) - legs.reach() - topSpeed * stride[k];
@@ -280,6 +291,6 @@ public final class RaceModel {
       }
       before = late;
     }
-    return looks[LOOKS.length - 1] + Math.max(0, before) / topSpeed;
+    return looks[to - 1] + Math.max(0, before) / topSpeed;
   }
 }

@@ -151,6 +151,41 @@ class ChancesTruthTest {
     assertTrue(c.parts().reliability() < 0.002, "reliability " + c.parts().reliability());
   }
 
+  /** Twice the draws: no flag changes, and no chance by more than the two errors allow. */
+  @Test
+  void twiceTheDrawsChangeNoFlag() throws SheetException {
+    Season season =
+        SeasonReader.read(
+            SheetFiles.find(List.of(dir.toString())).subList(0, 6),
+            Optional.empty(),
+            false,
+            n -> {});
+    RaceSettings race = RaceSettings.DEFAULT;
+    Table once = flags(season, race);
+    Table again = flags(season, race);
+    Table twice =
+        flags(
+            season,
+            new RaceSettings(race.seed(), 2 * race.draws(), race.level(), race.threshold()));
+    assertTrue(once.rowCount() > 30);
+    double worst = 0;
+    for (int i = 0; i < once.rowCount(); i++) {
+      assertEquals(
+          once.booleanColumn(Columns.FLAGGED).get(i), twice.booleanColumn(Columns.FLAGGED).get(i));
+      double p = once.doubleColumn(Columns.P_ICING).getDouble(i);
+      assertEquals(p, again.doubleColumn(Columns.P_ICING).getDouble(i), "same seed, same chance");
+      worst = Math.max(worst, Math.abs(p - twice.doubleColumn(Columns.P_ICING).getDouble(i)));
+    }
+    say(
+        "twice the draws: %d rows, no flag changed, p_icing by %.4f at most",
+        once.rowCount(), worst);
+    assertTrue(worst < 0.03, "p_icing moved by " + worst);
+  }
+
+  private static Table flags(Season season, RaceSettings race) {
+    return Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT.withRace(race)).flags();
+  }
+
   @Test
   void flagsFindTheAvoidableOnesBetterThanDistanceAlone() {
     List<Release> iced = RELEASES.stream().filter(Release::iced).toList();

@@ -63,6 +63,58 @@ class OpenGamesTest {
     assertEquals(List.of(), season.setAside());
   }
 
+  /** Two writings of the same thing in one sheet: manpower beside each row, and penalty rows. */
+  @Test
+  void manpowerColumnsAgreeWithThePenaltyRows() {
+    Table m = tables.manpower();
+    int disagree = 0;
+    int turned = 0;
+    for (int i = 0; i < m.rowCount(); i++) {
+      int rows = m.intColumn(Columns.ROWS).getInt(i);
+      disagree += rows;
+      String columns = m.stringColumn(Columns.BY_COLUMNS).get(i);
+      String[] skaters = m.stringColumn(Columns.BY_PENALTIES).get(i).split(" on ", -1);
+      turned += columns.equals(skaters[1] + " on " + skaters[0]) ? rows : 0;
+    }
+    System.err.println(
+        "manpower: "
+            + disagree
+            + " of "
+            + tables.manpowerCompared()
+            + " rows disagree, "
+            + turned
+            + " of them the other way round");
+    assertTrue(tables.manpowerCompared() > 5000);
+    assertTrue(disagree <= 0.02 * tables.manpowerCompared(), disagree + " rows");
+  }
+
+  /** Every icing released within 5 m of center is in the flags table, flagged or with a reason. */
+  @Test
+  void everyIcingNearCenterIsFlaggedOrHasItsReason() throws IOException {
+    int near = 0;
+    for (CSVRecord r : csv("own_zone_restarts.csv")) {
+      double shortBy = (100 - Double.parseDouble(r.get("x_ft"))) * 0.3048;
+      if (!r.get("reading").equals("icing") || shortBy > 5) {
+        continue;
+      }
+      near++;
+      Table f = tables.flags();
+      int elapsed = 1200 - Integer.parseInt(r.get("release_clock_s"));
+      boolean found = false;
+      for (int i = 0; i < f.rowCount(); i++) {
+        found |=
+            f.stringColumn(Columns.GAME).get(i).equals(r.get("game"))
+                && f.intColumn(Columns.PERIOD).getInt(i) == Integer.parseInt(r.get("period"))
+                && Math.round(f.doubleColumn(Columns.RELEASE_ELAPSED_S).getDouble(i)) == elapsed
+                && !f.stringColumn(Columns.FLAG_SENTENCE).get(i).isEmpty();
+      }
+      assertTrue(found, "no flag or reason for " + r);
+    }
+    System.err.println(
+        "icings released within 5 m of center: " + near + ", all in the flags table");
+    assertTrue(near > 0);
+  }
+
   @Test
   void ownZoneRestartsAndTheirIcingsAgree() throws IOException {
     List<String> disagree = new ArrayList<>();
