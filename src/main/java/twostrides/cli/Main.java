@@ -18,6 +18,7 @@ import picocli.CommandLine.Command;
       ReviewCommand.class,
       CheckCommand.class,
       RulingCommand.class,
+      WhatIfCommand.class,
       RulebooksCommand.class,
       DemoCommand.class
     },

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import twostrides.race.LossRate;
+import twostrides.race.WayOutAssumptions;
 
 /**
  * How carriers fare in their own half, from the sheets themselves: losses a second under each
@@ -20,18 +21,8 @@ final class CarryRates {
   /** Pressure where the sheet says none: a key of its own. */
   static final String UNSAID = "";
 
-  /** Weight of the prior, seconds of carrying. Assumed. */
-  static final double PRIOR_SECONDS = 20;
-
-  /**
-   * Prior losses a second under no, light and heavy pressure, and where the sheet says nothing.
-   * Assumed: nothing published was read.
-   */
-  private static final Map<String, Double> PRIOR =
-      Map.of("none", 0.02, "light", 0.10, "heavy", 0.50, UNSAID, 0.15);
-
-  /** Usual pace up ice with the puck and the weight of that prior, m/s and s. Assumed. */
-  private static final double PRIOR_PACE = 5;
+  /** Prior rates and pace. Assumed: nothing published was read. */
+  private static final WayOutAssumptions PRIOR = WayOutAssumptions.DEFAULT;
 
   /** Carries shorter than this say nothing about pace, s: a clock in whole seconds. */
   private static final double LEAST_CARRY_S = 1;
@@ -100,13 +91,13 @@ final class CarryRates {
   LossRate losses(Optional<String> pressure) {
     String key = pressure.orElse(UNSAID);
     double[] sum = atRisk.getOrDefault(key, new double[2]);
-    return new LossRate(
-        (int) sum[0], sum[1], PRIOR.getOrDefault(key, 0.15) * PRIOR_SECONDS, PRIOR_SECONDS);
+    return PRIOR.losses(key, (int) sum[0], sum[1]);
   }
 
   /** Metres a second up ice of those who carried on, drawn toward 5 m/s by 20 s. */
   double pace() {
-    return (carriedMetres + PRIOR_PACE * PRIOR_SECONDS) / (carriedSeconds + PRIOR_SECONDS);
+    return (carriedMetres + PRIOR.pace() * PRIOR.priorSeconds())
+        / (carriedSeconds + PRIOR.priorSeconds());
   }
 
   /** Seconds of carrying that the pace comes from, the prior left out. */

@@ -2,6 +2,7 @@ package twostrides.exits;
 
 import java.util.OptionalInt;
 import tech.tablesaw.api.Table;
+import twostrides.race.WayOutAssumptions;
 import twostrides.rates.Count;
 
 /**
@@ -24,14 +25,8 @@ record Costs(
   /** Weight of every prior, in cases. Assumed. */
   static final double PRIOR_CASES = 20;
 
-  /** Prior share of own-zone restarts after gaining center. Assumed. */
-  private static final double PRIOR_RESTART = 0.03;
-
-  /**
-   * Prior attempts within 20 s after an own-zone draw, and after a puck lost short of center.
-   * Assumed alike; of goals only a net cost of a draw is published (Schuckers and Curro 2012).
-   */
-  private static final double PRIOR_ATTEMPTS = 0.5;
+  /** Prior shares and attempts. Assumed: nothing published was read. */
+  private static final WayOutAssumptions PRIOR = WayOutAssumptions.DEFAULT;
 
   /**
    * Counts a season.
@@ -71,17 +66,18 @@ record Costs(
 
   /** Chance of an own-zone restart after gaining center. */
   double restartAfterGaining() {
-    return (restartAfterGained.successes() + PRIOR_RESTART * PRIOR_CASES)
+    return (restartAfterGained.successes() + PRIOR.restartAfterGaining() * PRIOR_CASES)
         / (restartAfterGained.trials() + PRIOR_CASES);
   }
 
   /** Attempts against within the window after an own-zone restart. */
   double restart() {
-    return (attemptsAfterRestart + PRIOR_ATTEMPTS * PRIOR_CASES) / (restarts + PRIOR_CASES);
+    return (attemptsAfterRestart + PRIOR.attemptsAfterRestart() * PRIOR_CASES)
+        / (restarts + PRIOR_CASES);
   }
 
   /** Attempts against within the window after the puck is lost short of center. */
   double loss() {
-    return (attemptsAfterLoss + PRIOR_ATTEMPTS * PRIOR_CASES) / (losses + PRIOR_CASES);
+    return (attemptsAfterLoss + PRIOR.attemptsAfterLoss() * PRIOR_CASES) / (losses + PRIOR_CASES);
   }
 }

@@ -122,19 +122,7 @@ final class SheetFacts {
   }
 
   private static String from(Rink rink, OptionalDouble place) {
-    if (place.isEmpty()) {
-      return "unknown";
-    }
-    double x = place.getAsDouble();
-    if (rink.inOwnZone(x)) {
-      return "own-zone";
-    }
-    double s = rink.shortOfCenter(x);
-    if (s > 0) {
-      return "own-half";
-    }
-    double lineAndPuck = 2 * (rink.redLineHalfWidth() + Rink.PUCK_RADIUS);
-    return s >= -lineAndPuck ? "on-the-line" : "past-the-line";
+    return place.isPresent() ? Facts.from(rink, place.getAsDouble()) : "unknown";
   }
 
   private static String strength(String label) {

@@ -1,8 +1,6 @@
 package twostrides.race;
 
-import java.util.List;
 import java.util.Optional;
-import twostrides.rink.Rink;
 import twostrides.rulebook.RaceQuestion;
 
 /**
@@ -27,7 +25,7 @@ public final class RaceModel {
   public static final int DEFAULT_DRAWS = 2000;
 
   /** Greatest height at which a stick plays a puck on its way, m. Assumed: shoulder height. */
-  private static final double PLAYABLE = 1.2;
+  static final double PLAYABLE = 1.2;
 
   /**
    * Looks along the path: as shares of the time to the goal line before it, in seconds past the
@@ -37,25 +35,11 @@ public final class RaceModel {
 
   private static final int BEFORE = 4;
 
-  /** Variables of a draw: puck first, then ten skaters with an error each. */
-  private static final int SPEED = 0;
-
-  private static final int TARGET = 1;
-  private static final int LOFT = 2;
-  private static final int LOFT_ANGLE = 3;
-  private static final int FRICTION = 4;
-  private static final int DRAG = 5;
-  private static final int ICING_TEAM_LEGS = 6;
-  private static final int OTHER_LEGS = 7;
-  private static final int FIRST_SKATER = 8;
-
-  private final Scene scene;
   private final Optional<RaceQuestion> question;
+  private final Launch launch;
   private final PuckPath path;
   private final SkaterSettings legs;
-  private final double[] skaters;
-  private final boolean[] chases;
-  private final int[] drawnAs;
+  private final Crowd crowd;
   private final double[] arrivals;
   private final double scale;
   private final double neglect;
@@ -64,6 +48,7 @@ public final class RaceModel {
   private final double[] places = new double[2 * LOOKS.length];
   private final double[] drift = new double[LOOKS.length];
   private final double[] stride = new double[LOOKS.length];
+  private double theirs;
 
   /**
    * A model of one release.
@@ -72,35 +57,25 @@ public final class RaceModel {
    * @param question what the book asks; empty for automatic icing
    */
   public RaceModel(Scene scene, Optional<RaceQuestion> question) {
-    this.scene = scene;
+    this(scene, question, Launch.of(scene));
+  }
+
+  /**
+   * A model of one release that is let go in its own way.
+   *
+   * @param scene the release and who is there
+   * @param question what the book asks; empty for automatic icing
+   * @param launch how the puck is put on its way
+   */
+  RaceModel(Scene scene, Optional<RaceQuestion> question, Launch launch) {
     this.question = question;
+    this.launch = launch;
     this.path = new PuckPath(scene.rink());
     this.legs = scene.level().settings();
-    List<Racer> known = scene.racers();
-    int own = known.isEmpty() ? Places.A_SIDE : scene.unseenOwn();
-    int opponents = known.isEmpty() ? Places.A_SIDE : scene.unseenOpponents();
-    int n = known.size() + own + opponents;
-    skaters = new double[Places.VARIABLES * n];
-    chases = new boolean[n];
-    arrivals = new double[n];
+    this.crowd = new Crowd(scene);
+    arrivals = new double[crowd.size()];
     scale = Arrival.scale(legs.sigma());
     neglect = Arrival.neglectAfter(legs.sigma(), Double.POSITIVE_INFINITY);
-    drawnAs = new int[n];
-    for (int i = 0; i < known.size(); i++) {
-      Racer r = known.get(i);
-      int at = Places.VARIABLES * i;
-      chases[i] = r.chases();
-      skaters[at] = r.x();
-      skaters[at + 1] = r.y();
-      skaters[at + 2] = r.vx();
-      skaters[at + 3] = r.vy();
-    }
-    // Who was not seen is far from the puck: own forwards up ice, opponents who stayed back.
-    for (int i = known.size(); i < n; i++) {
-      int k = i - known.size();
-      chases[i] = k < own;
-      drawnAs[i] = k < own ? k : Places.A_SIDE - opponents + k - own;
-    }
   }
 
   /**
@@ -127,7 +102,8 @@ public final class RaceModel {
     return new RaceChances(n, icing, waved, shorts, touched, other);
   }
 
-  private enum End {
+  /** How a draw ended. */
+  enum End {
     ICING,
     WAVED_OFF,
     STOPPED_SHORT,
@@ -135,19 +111,34 @@ public final class RaceModel {
     OTHER
   }
 
-  private End one(Draws draws, int draw) {
+  /** The puck of the last draw. */
+  PuckPath path() {
+    return path;
+  }
+
+  /** When the first opponent could play the puck, seconds, where the last draw ended in that. */
+  double touchedAt() {
+    double first = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < crowd.size(); i++) {
+      first = crowd.chases(i) ? first : Math.min(first, arrival(i, theirs, BEFORE));
+    }
+    return first;
+  }
+
+  /** One draw. */
+  End one(Draws draws, int draw) {
     long start = draws.start(draw);
-    release(start);
+    launch.put(path, start);
     double line = path.pastFarGoalLine();
     if (Double.isNaN(line)) {
       return path.ending() == Joint.STOPPED ? End.STOPPED_SHORT : End.OTHER;
     }
-    placeSkaters(start, false);
+    crowd.place(start, false);
     look(line, 0, BEFORE);
-    double theirs = legs.topSpeed() * legs(start, OTHER_LEGS);
-    for (int i = 0; i < chases.length; i++) {
+    theirs = legs.topSpeed() * Crowd.legs(start, false);
+    for (int i = 0; i < crowd.size(); i++) {
       // Whoever has his stick on it before the line ends the race: nothing else need be drawn.
-      if (!chases[i] && arrival(i, theirs, BEFORE) < line) {
+      if (!crowd.chases(i) && arrival(i, theirs, BEFORE) < line) {
         return End.TOUCHED;
       }
     }
@@ -157,14 +148,14 @@ public final class RaceModel {
     if (question.isEmpty()) {
       return End.ICING;
     }
-    placeSkaters(start, true);
+    crowd.place(start, true);
     look(line, BEFORE, LOOKS.length);
-    double own = legs.topSpeed() * legs(start, ICING_TEAM_LEGS);
+    double own = legs.topSpeed() * Crowd.legs(start, true);
     double firstDefender = Double.POSITIVE_INFINITY;
     double firstChaser = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < chases.length; i++) {
-      arrivals[i] = arrival(i, chases[i] ? own : theirs, LOOKS.length);
-      if (chases[i]) {
+    for (int i = 0; i < crowd.size(); i++) {
+      arrivals[i] = arrival(i, crowd.chases(i) ? own : theirs, LOOKS.length);
+      if (crowd.chases(i)) {
         firstChaser = Math.min(firstChaser, arrivals[i]);
       } else {
         firstDefender = Math.min(firstDefender, arrivals[i]);
@@ -173,15 +164,13 @@ public final class RaceModel {
     double soonest = Math.min(firstChaser, firstDefender);
     double chaser = Double.POSITIVE_INFINITY;
     double defender = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < chases.length; i++) {
+    for (int i = 0; i < crowd.size(); i++) {
       // Whoever is so much later is first in less than a thousandth of the cases.
       if (arrivals[i] > soonest + neglect) {
         continue;
       }
-      double t =
-          arrivals[i]
-              + scale * Arrival.logisticDraw(Draws.uniform(start, variables(i) + Places.VARIABLES));
-      if (chases[i]) {
+      double t = arrivals[i] + scale * Crowd.error(start, i);
+      if (crowd.chases(i)) {
         chaser = Math.min(chaser, t);
       } else {
         defender = Math.min(defender, t);
@@ -192,74 +181,6 @@ public final class RaceModel {
       return question.get().levelIsIcing() ? End.ICING : End.WAVED_OFF;
     }
     return lead > 0 ? End.ICING : End.WAVED_OFF;
-  }
-
-  private void release(long start) {
-    Delivery d = scene.delivery();
-    double speed =
-        Draws.triangular(Draws.uniform(start, SPEED), d.slowest(), d.usual(), d.fastest());
-    Rink rink = scene.rink();
-    double aim =
-        scene.targetY().isPresent()
-            ? scene.targetY().getAsDouble()
-            : d.spread() * (2 * Draws.uniform(start, TARGET) - 1);
-    double direction = Math.atan2(aim - scene.y(), rink.goalLine() - scene.x());
-    PuckSettings ice = ice(start);
-    if (Draws.uniform(start, LOFT) < d.lofted()) {
-      double u = Draws.uniform(start, LOFT_ANGLE);
-      path.flip(
-          ice,
-          scene.x(),
-          scene.y(),
-          speed,
-          direction,
-          Delivery.LEAST_LOFT + u * (Delivery.MOST_LOFT - Delivery.LEAST_LOFT));
-    } else {
-      path.slide(ice, scene.x(), scene.y(), speed, direction);
-    }
-  }
-
-  /** Friction 0.05 to 0.15 and drag 0.0038 to 0.0076 a metre: ranges of {@link PuckSettings}. */
-  private static PuckSettings ice(long start) {
-    PuckSettings d = PuckSettings.DEFAULT;
-    return new PuckSettings(
-        Draws.triangular(Draws.uniform(start, FRICTION), 0.05, 0.10, 0.15),
-        Draws.triangular(Draws.uniform(start, DRAG), 0.0038, 0.0053, 0.0076),
-        d.boardBounce(),
-        d.glassBounce(),
-        d.boardGrip(),
-        d.rimAngle(),
-        d.rimKeep(),
-        d.iceBounce(),
-        d.iceGrip(),
-        d.boardHeight(),
-        d.glassHeight());
-  }
-
-  /** A team's legs: top speed 10 % either side, the level's own range. */
-  private static double legs(long start, int variable) {
-    return Draws.triangular(Draws.uniform(start, variable), 0.9, 1, 1.1);
-  }
-
-  private void placeSkaters(long start, boolean chasing) {
-    for (int i = scene.racers().size(); i < chases.length; i++) {
-      if (chases[i] != chasing) {
-        continue;
-      }
-      Places.draw(
-          skaters,
-          Places.VARIABLES * i,
-          chases[i],
-          drawnAs[i],
-          scene.x(),
-          scene.rink().width() / 2,
-          start,
-          variables(i));
-    }
-  }
-
-  private static int variables(int skater) {
-    return FIRST_SKATER + (Places.VARIABLES + 1) * skater;
   }
 
   /** Looks at the path before the line and after it: when, where, and what a skater has by then. */
@@ -282,11 +203,10 @@ public final class RaceModel {
    * most, far less than the arrival error.
    */
   private double arrival(int skater, double topSpeed, int to) {
-    int at = Places.VARIABLES * skater;
     double before = 0;
     for (int k = 0; k < to; k++) {
-      double dx = places[2 * k] - skaters[at] - skaters[at + 2] * drift[k];
-      double dy = places[2 * k + 1] - skaters[at + 1] - skaters[at + 3] * drift[k];
+      double dx = places[2 * k] - crowd.x(skater) - crowd.vx(skater) * drift[k];
+      double dy = places[2 * k + 1] - crowd.y(skater) - crowd.vy(skater) * drift[k];
       double late = Math.sqrt(dx * dx + dy * dy) - legs.reach() - topSpeed * stride[k];
       if (late <= 0 && playable[k]) {
         if (k == 0 || before <= 0) {

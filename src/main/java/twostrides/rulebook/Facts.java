@@ -2,6 +2,7 @@ package twostrides.rulebook;
 
 import java.util.EnumMap;
 import java.util.Map;
+import twostrides.rink.Rink;
 
 /** The facts of one situation; whatever was not said has its key's usual word. */
 public final class Facts {
@@ -42,6 +43,24 @@ public final class Facts {
       facts = facts.with(e.getKey(), e.getValue());
     }
     return facts;
+  }
+
+  /**
+   * The word of {@link FactKey#FROM} for a place.
+   *
+   * @param rink the rink
+   * @param x metres from center ice, frame of the team that sent it
+   */
+  public static String from(Rink rink, double x) {
+    if (rink.inOwnZone(x)) {
+      return "own-zone";
+    }
+    double s = rink.shortOfCenter(x);
+    if (s > 0) {
+      return "own-half";
+    }
+    double lineAndPuck = 2 * (rink.redLineHalfWidth() + Rink.PUCK_RADIUS);
+    return s >= -lineAndPuck ? "on-the-line" : "past-the-line";
   }
 
   /** The word for a fact. */

@@ -1,0 +1,191 @@
+package twostrides.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import twostrides.chart.Picture;
+import twostrides.chart.ReleaseDrawing;
+import twostrides.race.Draws;
+import twostrides.race.Parameter;
+import twostrides.race.RaceModel;
+import twostrides.race.Scene;
+import twostrides.race.WayOutAssumptions;
+import twostrides.race.WaysOut;
+import twostrides.race.WhatIf;
+import twostrides.rulebook.FactKey;
+import twostrides.rulebook.Facts;
+import twostrides.rulebook.IcingBook;
+import twostrides.rulebook.Judge;
+import twostrides.rulebook.Ruling;
+import twostrides.rulebook.SettingKey;
+
+/** One release, drawn by hand: the ruling, the chances and the other ways out. */
+@Command(
+    name = "whatif",
+    description = {
+      "What if the puck is let go here? Answers for one place: how short of center, the ruling,",
+      "the chances, and what other ways out would bring (docs/whatif.md). For example:",
+      "whatif --release -5,6 --pressure light --skater opponent:2,5,-3,0 --out release.svg"
+    },
+    mixinStandardHelpOptions = true)
+final class WhatIfCommand implements Callable<Integer> {
+
+  private static final int FEWEST_DRAWS = 100;
+  private static final int MOST_DRAWS = 1_000_000;
+
+  @Spec CommandSpec spec;
+
+  @Mixin ReleaseOptions options;
+
+  @Mixin Books books;
+
+  @Option(
+      names = "--draws",
+      paramLabel = "N",
+      defaultValue = "" + RaceModel.DEFAULT_DRAWS,
+      description = "Draws, the same for every way out (${DEFAULT-VALUE}).")
+  int draws;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "Seed; the same seed gives the same answer (${DEFAULT-VALUE}).")
+  long seed;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE.svg",
+      description = "Also draws it, as SVG or, by the file's ending, as PNG. Replaces the file.")
+  Path out;
+
+  @Option(
+      names = "--assumptions",
+      description = "Lists the assumed numbers with their ranges, and stops.")
+  boolean listAssumptions;
+
+  @Override
+  public Integer call() throws Exception {
+    PrintWriter console = spec.commandLine().getOut();
+    WayOutAssumptions assumed = WayOutAssumptions.DEFAULT;
+    if (listAssumptions) {
+      assumed.parameters().forEach(p -> console.println(line(p)));
+      return Main.DONE;
+    }
+    if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {
+      throw options.refused(
+          "--draws", String.valueOf(draws), "100 to 1000000", "More draws, smaller errors");
+    }
+    checkEnding();
+    IcingBook book = books.book();
+    Scene scene = options.scene(book);
+    Facts facts = facts(book, scene);
+    Ruling ruling = Judge.judge(book, facts);
+    boolean never = ruling instanceof Ruling.NoIcing || ruling instanceof Ruling.WavedOff;
+    WhatIf what =
+        new WhatIf(
+            scene,
+            options.knownLoft(),
+            book.raceQuestion(),
+            !never,
+            assumed.losses(options.pressure().orElse(""), 0, 0),
+            options.netEmpty,
+            assumed);
+    WaysOut ways = WaysOut.of(what, new Draws(seed, "whatif"), draws);
+    WhatIfWords words = new WhatIfWords(options, what, ways);
+    console.println(Books.title(book) + " (" + book.edition() + ")");
+    words.before(book, facts, ruling).forEach(console::println);
+    words.chances(draws, seed, ruling instanceof Ruling.NotYetDecided).forEach(console::println);
+    words.ways().forEach(console::println);
+    if (out != null) {
+      write(ReleaseDrawing.of(WhatIfWords.sketch(what, ways), scene.rink()));
+      console.println("Drawing: " + out);
+    }
+    words.close().forEach(console::println);
+    return Main.DONE;
+  }
+
+  private static String line(Parameter p) {
+    return String.format(
+        Locale.ROOT,
+        "%s: %.3g %s, range %.3g to %.3g; %s (%s)",
+        p.name(),
+        p.value(),
+        p.unit(),
+        p.low(),
+        p.high(),
+        p.source(),
+        p.grade().meaning());
+  }
+
+  /** What is known, and that the puck goes the length with a defender first to it. */
+  private Facts facts(IcingBook book, Scene scene) {
+    String strength = options.strength;
+    Facts facts =
+        Facts.NONE
+            .with(FactKey.FROM, Facts.from(scene.rink(), scene.x()))
+            .with(
+                FactKey.STRENGTH,
+                options.netEmpty && strength.equals("even") ? "extra-attacker-against" : strength)
+            .with(FactKey.PUCK, "crossed")
+            .with(FactKey.COULD_PLAY, "no")
+            .with(FactKey.GOALKEEPER, options.netEmpty ? "left-for-extra-attacker" : "stayed")
+            .with(FactKey.PASS, passFact(book));
+    return book.raceQuestion().isPresent() ? facts.with(FactKey.RACE, "defender") : facts;
+  }
+
+  /** Whether a teammate could have received a pass is not on the command line. */
+  private String passFact(IcingBook book) {
+    boolean matters = !book.says(SettingKey.RECEIVABLE_PASS, "no");
+    return options.kind.equals("pass") && matters ? "unknown" : "none";
+  }
+
+  private Optional<String> ending() {
+    if (out == null || out.getFileName() == null) {
+      return Optional.empty();
+    }
+    String name = out.getFileName().toString().toLowerCase(Locale.ROOT);
+    int dot = name.lastIndexOf('.');
+    return Optional.of(dot < 0 ? "" : name.substring(dot + 1));
+  }
+
+  private void checkEnding() {
+    if (out != null && !ending().filter(e -> e.equals("svg") || e.equals("png")).isPresent()) {
+      throw options.refused(
+          "--out", "\"" + out + "\"", "a file that ends in .svg or .png", "Name it so");
+    }
+  }
+
+  /** Written beside its place and moved there whole. */
+  private void write(Picture picture) throws IOException, OutputException {
+    byte[] bytes =
+        ending().orElse("").equals("png")
+            ? picture.png().get()
+            : picture.svg().getBytes(StandardCharsets.UTF_8);
+    Path folder = out.toAbsolutePath().normalize().getParent();
+    if (folder == null || !Files.isDirectory(folder) || Files.isDirectory(out)) {
+      throw new OutputException(
+          "--out: found \""
+              + out
+              + "\", expected a file in a folder that exists. Make the folder first, or name another.");
+    }
+    Path half = Files.createTempFile(folder, ".drawing", ".part");
+    try {
+      Files.write(half, bytes);
+      Files.move(half, out, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(half);
+    }
+  }
+}

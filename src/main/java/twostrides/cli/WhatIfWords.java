@@ -1,0 +1,350 @@
+package twostrides.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import twostrides.chart.ReleaseSketch;
+import twostrides.race.Estimate;
+import twostrides.race.LossRate;
+import twostrides.race.PuckSpread;
+import twostrides.race.RaceChances;
+import twostrides.race.Scene;
+import twostrides.race.SoftSpeeds;
+import twostrides.race.Way;
+import twostrides.race.WayOutAssumptions;
+import twostrides.race.WayOutcome;
+import twostrides.race.WaysOut;
+import twostrides.race.WhatIf;
+import twostrides.rink.Units;
+import twostrides.rulebook.Facts;
+import twostrides.rulebook.IcingBook;
+import twostrides.rulebook.Judge;
+import twostrides.rulebook.Ruling;
+import twostrides.rulebook.RulingWords;
+import twostrides.rulebook.Setting;
+
+/** The answer to one release in plain words, line by line. */
+final class WhatIfWords {
+
+  /** A difference smaller than so many of its errors is too close to call. */
+  private static final double CALLED = 2;
+
+  /** An error smaller than half of what the last digit shows is left out. */
+  private static final double SHOWN = 0.0005;
+
+  private final ReleaseOptions options;
+  private final WhatIf what;
+  private final WaysOut ways;
+
+  WhatIfWords(ReleaseOptions options, WhatIf what, WaysOut ways) {
+    this.options = options;
+    this.what = what;
+    this.ways = ways;
+  }
+
+  /**
+   * Where, how short, and the ruling.
+   *
+   * @param book the rulebook
+   * @param facts what is known
+   * @param ruling what the book makes of it
+   */
+  List<String> before(IcingBook book, Facts facts, Ruling ruling) {
+    Scene scene = what.scene();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        format(
+            "Release at %.1f, %.1f m (%.1f, %.1f ft) on the %s rink, %s, %s%s.",
+            scene.x(),
+            scene.y(),
+            feet(scene.x()),
+            feet(scene.y()),
+            scene.rink().name(),
+            options.kind.equals("pass") ? "a pass that is not received" : "sent with no receiver",
+            options.strength.replace('-', ' ')
+                + (options.strength.equals("even") ? " strength" : ""),
+            options.netEmpty ? ", their net empty" : ""));
+    lines.add(gap(what, ways) + ".");
+    boolean race = book.raceQuestion().isPresent();
+    lines.add(
+        race ? "If it goes the length and a defender is first to it:" : "If it goes the length:");
+    RulingWords.lines(ruling).forEach(l -> lines.add("  " + l));
+    for (Map.Entry<Setting, String> a : Judge.assumptions(book, facts).entrySet()) {
+      lines.add(
+          "  Assumed, no source found: "
+              + a.getKey().key().word()
+              + " = "
+              + a.getKey().value()
+              + "; "
+              + a.getValue()
+              + ".");
+    }
+    return lines;
+  }
+
+  /**
+   * What becomes of the release, and the chance of gaining center.
+   *
+   * @param draws number of draws
+   * @param seed their seed
+   * @param undecided whether the ruling hangs on a fact that is not known
+   */
+  List<String> chances(int draws, long seed, boolean undecided) {
+    RaceChances r = ways.release();
+    List<String> lines = new ArrayList<>();
+    if (undecided) {
+      lines.add("  What is not yet decided is counted as icing below.");
+    }
+    lines.add(
+        format("Let go as drawn, in %d draws (seed %d; simulation error after +/-):", draws, seed));
+    lines.add(
+        (what.canBeIcing()
+                ? "  icing "
+                : "  goes the length, a defender first, no icing by the book ")
+            + share(r, r.icing()));
+    if (what.question().isPresent()) {
+      lines.add("  waved off, an own skater first " + share(r, r.wavedOff()));
+    }
+    lines.add("  dies short of their goal line " + share(r, r.stoppedShort()));
+    lines.add("  an opponent can play it on the way " + share(r, r.touched()));
+    lines.add("  in the net or over the glass " + share(r, r.other()));
+    int n = what.scene().racers().size();
+    lines.add(
+        n == 0
+            ? "  No skater was given: five of each team are drawn about the puck (places assumed)."
+            : "  Only the "
+                + n
+                + (n == 1 ? " skater given is" : " skaters given are")
+                + " in the race.");
+    if (what.shortOfCenter() > 0) {
+      lines.add(gaining());
+    }
+    return lines;
+  }
+
+  private String gaining() {
+    LossRate losses = what.losses();
+    String pressure =
+        options
+            .pressure()
+            .map(p -> "under " + p.replace("none", "no") + " pressure")
+            .orElse("where nobody says how much pressure there is");
+    return format(
+        "Chance of gaining center %.0f %% (%.0f to %.0f %% over the middle 95 %% of the rate): %.2f"
+            + " losses of the puck a second %s, a prior that is assumed, because no sheet was read%s.",
+        100 * ways.gain(),
+        100 * ways.gainRange().low(),
+        100 * ways.gainRange().high(),
+        losses.perSecond(),
+        pressure,
+        what.scene().racers().isEmpty()
+            ? ""
+            : "; the skaters given do not change it, and once center is gained ten are drawn anew");
+  }
+
+  /** The other ways out and the cheapest. */
+  List<String> ways() {
+    List<String> lines = new ArrayList<>();
+    if (what.shortOfCenter() > 0) {
+      WayOutAssumptions a = what.assumed();
+      lines.add(
+          format(
+              "Ways out over the same draws. Price: attempts against within 20 s, beyond those after a"
+                  + " puck sent deep; %.2f for an own-zone restart, %.2f for a puck that the opponent"
+                  + " takes before his own blue line (both assumed):",
+              a.attemptsAfterRestart(), a.attemptsAfterLoss()));
+      ways.outcomes().stream().filter(o -> !o.way().shot()).forEach(o -> way(o, lines));
+      if (ways.outcome(Way.CHIP).isEmpty()) {
+        lines.add("  a chip that dies short of the red line: there is no room for one here");
+      }
+      if (ways.outcome(Way.SOFTER).isEmpty()) {
+        lines.add("  a softer release: none in this direction dies in their end");
+      }
+      lines.add(cheapest());
+    }
+    if (what.netEmpty()) {
+      shots(lines);
+    }
+    if (what.shortOfCenter() > 0) {
+      lines.add(
+          format(
+              "A later change: the carry to the red line takes %.1f s, so the change can wait %.1f s."
+                  + " Nothing read supports a number for what a change costs or saves; none is given.",
+              ways.seconds(), ways.seconds()));
+    }
+    return lines;
+  }
+
+  private void way(WayOutcome o, List<String> lines) {
+    lines.add(
+        format(
+            "  %s: price %.3f +/- %.3f; %s %s, own-zone restart %s, lost before their blue line %s",
+            o.way().words(),
+            o.price().value(),
+            o.price().error(),
+            o.way().meant(),
+            percent(o.meant()),
+            percent(o.restart()),
+            percent(o.lost())));
+    Optional<SoftSpeeds> speeds = ways.speeds();
+    if (o.way() == Way.SOFTER && speeds.isPresent()) {
+      SoftSpeeds s = speeds.get();
+      String leaves =
+          s.leavesZone().isPresent()
+              ? format("; from %.1f m/s it leaves the own zone", s.leavesZone().getAsDouble())
+              : "";
+      lines.add(
+          format(
+              "    along the ice%s, %.1f to %.1f m/s (%.0f to %.0f ft/s) on ordinary ice; %s%s",
+              upIce(),
+              s.farBlueLine(),
+              s.goalLine(),
+              feet(s.farBlueLine()),
+              feet(s.goalLine()),
+              missed(),
+              leaves));
+    } else if (o.way() == Way.CHIP && speeds.isPresent()) {
+      SoftSpeeds s = speeds.get();
+      lines.add(
+          format(
+              "    along the ice%s, %sunder %.1f m/s (%.0f ft/s) on ordinary ice; %s",
+              upIce(),
+              s.leavesZone().isPresent()
+                  ? format("from %.1f and ", s.leavesZone().getAsDouble())
+                  : "",
+              s.redLine(),
+              feet(s.redLine()),
+              missed()));
+    }
+  }
+
+  private String upIce() {
+    return what.scene().targetY().isPresent() ? "" : " straight up ice";
+  }
+
+  private String missed() {
+    return format(
+        "the speed is missed by %.0f %% (standard deviation, assumed)",
+        100 * what.assumed().speedError());
+  }
+
+  private String cheapest() {
+    WayOutcome best = ways.cheapest();
+    if (best.way() == Way.RELEASE_NOW) {
+      return "Cheapest by these numbers: " + best.way().words() + ".";
+    }
+    Estimate saves = best.saves();
+    String close =
+        saves.value() < CALLED * saves.error() ? ", too close to call by these draws" : "";
+    return format(
+        "Cheapest by these numbers: %s, %.3f +/- %.3f less than releasing now%s.",
+        best.way().words(), saves.value(), saves.error(), close);
+  }
+
+  private void shots(List<String> lines) {
+    lines.add(
+        format(
+            "At their empty net: a shot along the ice at its middle, off by %.1f degrees (standard"
+                + " deviation, assumed). A goal has no price here.",
+            Math.toDegrees(what.assumed().shotError())));
+    Optional<WayOutcome> now = ways.outcome(Way.SHOOT_NOW);
+    Optional<WayOutcome> then = ways.outcome(Way.CENTER_THEN_SHOOT);
+    now.ifPresent(o -> lines.add(shot(o, what.canBeIcing() ? "icing " : "own-zone restart ")));
+    then.ifPresent(o -> lines.add(shot(o, "no icing; own-zone restart ")));
+    if (now.isPresent() && then.isPresent()) {
+      Estimate a = now.get().goal();
+      Estimate b = then.get().goal();
+      double more = b.value() - a.value();
+      double error = Math.hypot(a.error(), b.error());
+      lines.add(
+          Math.abs(more) < CALLED * error
+              ? "  Which of the two scores more often is too close to call."
+              : format(
+                  "  %s scores more often, by %.1f +/- %.1f in a hundred.",
+                  more > 0 ? "Gaining center first" : "Shooting now",
+                  100 * Math.abs(more),
+                  100 * error));
+    }
+  }
+
+  private String shot(WayOutcome o, String restart) {
+    double other = Math.max(0, 1 - o.goal().value() - o.restart().value());
+    double error = Math.sqrt(other * (1 - other) / ways.release().draws());
+    return "  "
+        + o.way().words()
+        + ": goal "
+        + percent(o.goal())
+        + ", "
+        + restart
+        + percent(o.restart())
+        + ", other "
+        + percent(new Estimate(other, error))
+        + " (of which lost before their blue line "
+        + percent(o.lost())
+        + ")";
+  }
+
+  /** Who decides, and the caution: the last line. */
+  List<String> close() {
+    return List.of(
+        "The league's rulebook and its officials decide.",
+        "Arriving first is not worth arriving out of control: nothing here says anything about the"
+            + " risk of injury; do not coach players to race to the end boards at full speed.");
+  }
+
+  /**
+   * What the drawing shows.
+   *
+   * @param what the release
+   * @param ways what was drawn
+   */
+  static ReleaseSketch sketch(WhatIf what, WaysOut ways) {
+    Scene scene = what.scene();
+    PuckSpread spread = ways.spread();
+    return new ReleaseSketch(
+        scene.x(),
+        scene.y(),
+        gap(what, ways),
+        format(
+            "Band: where 10 to 90 %% of the draws pass, with nobody in the way; dashed: the middle"
+                + " one.%s %.0f %% pass their goal line.",
+            spread.reach().low() < spread.reach().high() ? " Bracket: how far 10 to 90 % get." : "",
+            100 * spread.past()),
+        scene.racers().stream()
+            .map(r -> new ReleaseSketch.SketchedSkater(r.chases(), r.x(), r.y(), r.vx(), r.vy()))
+            .toList(),
+        spread.rows().stream()
+            .map(r -> new ReleaseSketch.Row(r.x(), r.low(), r.middle(), r.high()))
+            .toList(),
+        new ReleaseSketch.Reach(spread.reach().low(), spread.reach().high()));
+  }
+
+  private static String gap(WhatIf what, WaysOut ways) {
+    double metres = what.shortOfCenter();
+    return metres > 0
+        ? format(
+            "%.1f m (%.1f ft) short of the red line, %.1f s away at %.1f m/s (assumed)",
+            metres, feet(metres), ways.seconds(), what.assumed().pace())
+        : "Center is gained: the puck touches the red line or is past it";
+  }
+
+  private static String share(RaceChances r, int count) {
+    return percent(new Estimate((double) count / r.draws(), r.error(count)));
+  }
+
+  private static String percent(Estimate e) {
+    return e.error() < SHOWN
+        ? format("%.1f %%", 100 * e.value())
+        : format("%.1f %% +/- %.1f", 100 * e.value(), 100 * e.error());
+  }
+
+  private static double feet(double metres) {
+    return Units.FOOT.fromMetres(metres);
+  }
+
+  private static String format(String words, Object... values) {
+    return String.format(Locale.ROOT, words, values);
+  }
+}

@@ -1,0 +1,80 @@
+package twostrides.race;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import twostrides.rink.Rink;
+
+/**
+ * Where the puck goes over many draws: how wide it is spread at places up ice, and how far it gets.
+ *
+ * @param rows the spread across the rink, from the release up ice, as far as half the draws get
+ * @param reach how far up ice it gets
+ * @param past share of the draws in which it is wholly past the far goal line, 0 to 1
+ */
+public record PuckSpread(List<Row> rows, Reached reach, double past) {
+
+  /** Draws at most: enough for a drawing. */
+  private static final int MOST = 2000;
+
+  /** Copies the rows. */
+  public PuckSpread {
+    rows = List.copyOf(rows);
+  }
+
+  /**
+   * The spread across the rink at one place.
+   *
+   * @param x metres from center ice
+   * @param low 10 % of the draws pass at or below it, metres from the long axis
+   * @param middle half of them
+   * @param high 90 % of them
+   */
+  public record Row(double x, double low, double middle, double high) {}
+
+  /**
+   * How far up ice the puck gets, the far goal line at most, metres from center ice.
+   *
+   * @param low 10 % of the draws get no farther
+   * @param middle half of them
+   * @param high 90 % of them
+   */
+  public record Reached(double low, double middle, double high) {}
+
+  /** Follows the puck with nobody in its way. */
+  static PuckSpread of(Scene scene, Launch launch, Draws draws, int n) {
+    int used = Math.min(n, MOST);
+    Rink rink = scene.rink();
+    PuckPath path = new PuckPath(rink);
+    int planes = Math.max(0, (int) Math.floor(rink.goalLine() - scene.x()));
+    double[][] y = new double[planes][used];
+    double[] far = new double[used];
+    int past = 0;
+    for (int i = 0; i < used; i++) {
+      launch.put(path, draws.start(i));
+      for (int k = 0; k < planes; k++) {
+        double t = path.reaches(scene.x() + k + 1);
+        y[k][i] = t >= 0 ? path.yAt(t) : Double.NaN;
+      }
+      boolean over = path.pastFarGoalLine() >= 0;
+      past += over ? 1 : 0;
+      far[i] = over ? rink.goalLine() : Math.min(rink.goalLine(), path.endPlace().x());
+    }
+    List<Row> rows = new ArrayList<>();
+    rows.add(new Row(scene.x(), scene.y(), scene.y(), scene.y()));
+    for (int k = 0; k < planes; k++) {
+      double[] there = Arrays.stream(y[k]).filter(v -> !Double.isNaN(v)).sorted().toArray();
+      if (2 * there.length < used) {
+        break;
+      }
+      rows.add(new Row(scene.x() + k + 1, at(there, 0.1), at(there, 0.5), at(there, 0.9)));
+    }
+    Arrays.sort(far);
+    return new PuckSpread(
+        rows, new Reached(at(far, 0.1), at(far, 0.5), at(far, 0.9)), (double) past / used);
+  }
+
+  private static double at(double[] sorted, double share) {
+    return sorted[(int) Math.floor(share * (sorted.length - 1))];
+  }
+}

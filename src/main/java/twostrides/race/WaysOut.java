@@ -1,0 +1,77 @@
+package twostrides.race;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import twostrides.rates.Range;
+
+/**
+ * A release and the other ways out, each over the same draws.
+ *
+ * <p>Prices are attempts against within 20 s, counted beyond those that follow a puck sent deep:
+ * nothing read says how many those are. Only two things have a price: an own-zone restart, and an
+ * opponent who takes the puck short of his own blue line. A goal has none.
+ *
+ * @param release what becomes of the release
+ * @param seconds seconds to the red line with the puck, 0 where center is gained
+ * @param gain chance of getting there with it
+ * @param gainRange that chance over the middle 95 % of the loss rate
+ * @param speeds how hard to lay a puck that dies; empty where center is gained
+ * @param outcomes what each way brings, releasing now first
+ * @param spread where the released puck goes
+ */
+public record WaysOut(
+    RaceChances release,
+    double seconds,
+    double gain,
+    Range gainRange,
+    Optional<SoftSpeeds> speeds,
+    List<WayOutcome> outcomes,
+    PuckSpread spread) {
+
+  /** Copies the outcomes. */
+  public WaysOut {
+    outcomes = List.copyOf(outcomes);
+  }
+
+  /**
+   * Draws them.
+   *
+   * @param what the release and what is asked
+   * @param draws its chance
+   * @param n number of draws, 1 or more
+   */
+  public static WaysOut of(WhatIf what, Draws draws, int n) {
+    return new WaysOutRun(what, draws, n).run();
+  }
+
+  /**
+   * What one way brings.
+   *
+   * @param way the way
+   */
+  public Optional<WayOutcome> outcome(Way way) {
+    return outcomes.stream().filter(o -> o.way() == way).findFirst();
+  }
+
+  /** The cheapest way that is no shot; of equals the first. */
+  public WayOutcome cheapest() {
+    WayOutcome best = outcomes.get(0);
+    for (WayOutcome o : outcomes) {
+      boolean less = !o.way().shot() && o.price().value() < best.price().value();
+      best = less ? o : best;
+    }
+    return best;
+  }
+
+  /**
+   * The speed that lies between two in the sense of distance: the geometric mean of how far they
+   * slide, because an error of speed is a share of it.
+   *
+   * @param least least distance, metres, above 0
+   * @param most greatest distance, metres
+   */
+  static OptionalDouble between(double least, double most) {
+    return least < most ? OptionalDouble.of(Math.sqrt(least * most)) : OptionalDouble.empty();
+  }
+}
