@@ -23,8 +23,8 @@ import twostrides.rink.Rink;
  *
  * <p>A checker who stands farther down ice never makes the chance smaller. One farther up ice may:
  * he has time to turn to a carrier who would have flown past him. Not in the model: that a checker
- * who is there may fail to take the puck (so the chance is a low one), passes, boards on the way,
- * and whoever was not seen.
+ * who is there may fail to take the puck, or back off instead of coming (so the chance is a low
+ * one), passes, boards on the way, and whoever was not seen.
  */
 public final class MeasuredGain {
 
