@@ -136,7 +136,7 @@ final class ChancesStage {
             delivery,
             OptionalDouble.empty(),
             List.of(),
-            settings.level());
+            settings.skaters());
     Draws draws =
         new Draws(settings.seed(), m.game() + "#" + table.intColumn(Columns.RELEASE).getInt(row));
     return new RaceModel(scene, play.settings().book().raceQuestion())

@@ -13,7 +13,7 @@ import twostrides.rink.Rink;
  * @param delivery how it was sent
  * @param targetY where along the far goal line it was aimed, metres; empty to draw it
  * @param racers skaters whose places are known; empty to draw ten
- * @param level level of play
+ * @param skaters what a skater of this game can do
  */
 public record Scene(
     Rink rink,
@@ -22,10 +22,37 @@ public record Scene(
     Delivery delivery,
     OptionalDouble targetY,
     List<Racer> racers,
-    SkaterLevel level) {
+    SkaterSet skaters) {
 
   /** Slack for a place written at the boards, metres. Assumed, as for sheets. */
   private static final double BOARD_SLACK = 0.5;
+
+  /**
+   * A scene at a level of play.
+   *
+   * @param rink the rink
+   * @param x place of the release, metres from center ice, acting team's frame
+   * @param y place of the release, metres from the long axis
+   * @param delivery how it was sent
+   * @param targetY where along the far goal line it was aimed, metres; empty to draw it
+   * @param racers skaters whose places are known; empty to draw ten
+   * @param level level of play
+   */
+  public Scene(
+      Rink rink,
+      double x,
+      double y,
+      Delivery delivery,
+      OptionalDouble targetY,
+      List<Racer> racers,
+      SkaterLevel level) {
+    this(rink, x, y, delivery, targetY, racers, SkaterSet.of(level));
+  }
+
+  /** The level of play. */
+  public SkaterLevel level() {
+    return skaters.level();
+  }
 
   /** Copies the skaters and rejects a release outside the boards. */
   public Scene {

@@ -163,11 +163,11 @@ final class WaysOutRun {
         scene.targetY().isPresent()
             ? OptionalDouble.of(scene.y() + Math.tan(direction()) * (rink.goalLine() - x))
             : OptionalDouble.empty();
-    return new Scene(rink, x, scene.y(), delivery, target, List.of(), scene.level());
+    return new Scene(rink, x, scene.y(), delivery, target, List.of(), scene.skaters());
   }
 
   private static Scene withDelivery(Scene s, Delivery delivery) {
-    return new Scene(s.rink(), s.x(), s.y(), delivery, s.targetY(), s.racers(), s.level());
+    return new Scene(s.rink(), s.x(), s.y(), delivery, s.targetY(), s.racers(), s.skaters());
   }
 
   private double price(double restart, double lost) {
