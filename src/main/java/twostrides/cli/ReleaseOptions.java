@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
 import twostrides.race.Delivery;
 import twostrides.race.Racer;
 import twostrides.race.Scene;
-import twostrides.race.SkaterLevel;
+import twostrides.race.SkaterSet;
 import twostrides.race.WhatIf;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
@@ -147,7 +147,13 @@ final class ReleaseOptions {
           "--release", "\"" + release + "\"", insideOf(rink), "Check the sign and --unit");
     }
     return new Scene(
-        rink, x, y, delivery(units), target(rink, new Place(x, y)), racers(rink, units), level());
+        rink,
+        x,
+        y,
+        delivery(units),
+        target(rink, new Place(x, y)),
+        racers(rink, units),
+        skaterSet());
   }
 
   /** The loft, radians, where it is known. */
@@ -176,14 +182,13 @@ final class ReleaseOptions {
     return unit.equals(Units.FOOT.symbol()) ? Units.FOOT : Units.METRE;
   }
 
-  private SkaterLevel level() {
-    return SkaterLevel.of(level)
-        .orElseThrow(
-            () -> refused("--level", "\"" + level + "\"", "one of " + SkaterLevel.words(), HELP));
+  private SkaterSet skaterSet() {
+    return Skaters.find(level, spec.commandLine());
   }
 
   private Delivery delivery(Units units) {
-    Delivery drawn = (kind.equals("pass") ? Delivery.MISSED_PASS : Delivery.SENT).forLevel(level());
+    Delivery drawn =
+        (kind.equals("pass") ? Delivery.MISSED_PASS : Delivery.SENT).forLevel(skaterSet().level());
     if (speed == null) {
       return drawn;
     }

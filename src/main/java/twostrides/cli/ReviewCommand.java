@@ -31,7 +31,7 @@ import twostrides.exits.Settings;
 import twostrides.game.Game;
 import twostrides.game.Season;
 import twostrides.game.TaggedGame;
-import twostrides.race.SkaterLevel;
+import twostrides.race.SkaterSet;
 import twostrides.race.TravelBound;
 import twostrides.rates.Count;
 import twostrides.review.Anonymous;
@@ -121,8 +121,8 @@ final class ReviewCommand implements Callable<Integer> {
       paramLabel = "LEVEL",
       defaultValue = "elite-men",
       description =
-          "Level of play for the race model: elite-men, elite-women, junior, youth-u15, youth-u13"
-              + " (${DEFAULT-VALUE}).")
+          "Level of play for the race model: elite-men, elite-women, junior, youth-u15, youth-u13,"
+              + " or a TOML file of your own (docs/race.md; ${DEFAULT-VALUE}).")
   String level;
 
   @Option(
@@ -135,14 +135,9 @@ final class ReviewCommand implements Callable<Integer> {
   double threshold;
 
   private RaceSettings race() {
-    Optional<SkaterLevel> known = SkaterLevel.of(level);
-    if (known.isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--level: found \"" + level + "\", expected one of " + SkaterLevel.words() + ".");
-    }
+    SkaterSet skaters = Skaters.find(level, spec.commandLine());
     try {
-      return new RaceSettings(seed, draws, known.get(), threshold);
+      return new RaceSettings(seed, draws, skaters, threshold);
     } catch (IllegalArgumentException e) {
       throw new ParameterException(
           spec.commandLine(), "--draws, --flag-threshold: " + e.getMessage() + ".");

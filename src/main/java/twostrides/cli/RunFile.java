@@ -58,6 +58,9 @@ final class RunFile {
       json.writeStringField("manpower", settings.manpower().word());
       json.writeNumberField("window_s", settings.window());
       json.writeStringField("level", settings.race().level().word());
+      json.writeStringField("skaters", settings.race().skaters().name());
+      json.writeNumberField("top_speed_m_s", settings.race().skaters().settings().topSpeed());
+      json.writeNumberField("sprint_tau_s", settings.race().skaters().settings().tau());
       json.writeNumberField("draws", settings.race().draws());
       json.writeNumberField("flag_threshold", settings.race().threshold());
       json.writeNumberField("fastest_release_m_s", settings.travel().fastest());

@@ -127,7 +127,12 @@ final class ChancesStage {
               String id = m.game() + "#" + table.intColumn(Columns.RELEASE).getInt(i);
               Draws draws = new Draws(settings.seed(), id);
               Optional<Measured> measured =
-                  around.get(i).map(a -> Measured.of(play.rink(m), a, settings.level(), draws, n));
+                  around
+                      .get(i)
+                      .map(
+                          a ->
+                              Measured.of(
+                                  play.rink(m), a, settings.skaters().settings(), draws, n));
               seen.set(i, measured);
               races[i] = race(m, measured, draws, n);
             });
@@ -157,7 +162,7 @@ final class ChancesStage {
             delivery,
             OptionalDouble.empty(),
             seen.map(Measured::racers).orElse(List.of()),
-            settings.level(),
+            settings.skaters(),
             seen.map(s -> s.unseen(true, m.strength())).orElse(0),
             seen.map(s -> s.unseen(false, m.strength())).orElse(0));
     return new RaceModel(scene, play.settings().book().raceQuestion()).run(draws, n);

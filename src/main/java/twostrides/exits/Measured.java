@@ -12,7 +12,7 @@ import twostrides.race.GainChance;
 import twostrides.race.MeasuredGain;
 import twostrides.race.Racer;
 import twostrides.race.Sighting;
-import twostrides.race.SkaterLevel;
+import twostrides.race.SkaterSettings;
 import twostrides.rink.Rink;
 
 /**
@@ -40,11 +40,11 @@ record Measured(
    *
    * @param rink the rink
    * @param around who was seen
-   * @param level level of play
+   * @param skaters what a skater of this game can do
    * @param draws the chance of this release
    * @param n number of draws
    */
-  static Measured of(Rink rink, Around around, SkaterLevel level, Draws draws, int n) {
+  static Measured of(Rink rink, Around around, SkaterSettings skaters, Draws draws, int n) {
     Racer carrier = around.carrier().racer();
     List<Sighting> opponents =
         around.others().stream()
@@ -60,7 +60,8 @@ record Measured(
         opponents,
         List.copyOf(racers),
         enough
-            ? Optional.of(new MeasuredGain(rink, around.carrier(), opponents, level).run(draws, n))
+            ? Optional.of(
+                new MeasuredGain(rink, around.carrier(), opponents, skaters).run(draws, n))
             : Optional.empty(),
         around.note());
   }

@@ -2,20 +2,38 @@ package twostrides.exits;
 
 import twostrides.race.RaceModel;
 import twostrides.race.SkaterLevel;
+import twostrides.race.SkaterSet;
 
 /**
  * What a run may choose about the race and the flags.
  *
  * @param seed seed of every draw, together with the release's own id
  * @param draws draws of a release that an own-zone restart followed; the others take a fifth
- * @param level level of play
+ * @param skaters what a skater of these games can do
  * @param threshold least chance of avoiding the restart at which a release is flagged, 0 to 1
  */
-public record RaceSettings(long seed, int draws, SkaterLevel level, double threshold) {
+public record RaceSettings(long seed, int draws, SkaterSet skaters, double threshold) {
 
   /** Seed 1, 2,000 draws, elite men, flagged from 0.6. Assumed. */
   public static final RaceSettings DEFAULT =
       new RaceSettings(1, RaceModel.DEFAULT_DRAWS, SkaterLevel.ELITE_MEN, 0.6);
+
+  /**
+   * Settings at a level of play.
+   *
+   * @param seed seed of every draw
+   * @param draws draws of a release that a restart followed
+   * @param level level of play
+   * @param threshold least chance of avoiding the restart for a flag
+   */
+  public RaceSettings(long seed, int draws, SkaterLevel level, double threshold) {
+    this(seed, draws, SkaterSet.of(level), threshold);
+  }
+
+  /** The level of play. */
+  public SkaterLevel level() {
+    return skaters.level();
+  }
 
   /** Rejects draws and a threshold that decide nothing. */
   public RaceSettings {

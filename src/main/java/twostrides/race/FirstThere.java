@@ -28,7 +28,7 @@ final class FirstThere {
    */
   FirstThere(Scene scene) {
     crowd = new Crowd(scene);
-    legs = scene.level().settings();
+    legs = scene.skaters().settings();
     scale = Arrival.scale(legs.sigma());
   }
 

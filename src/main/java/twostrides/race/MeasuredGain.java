@@ -75,12 +75,13 @@ public final class MeasuredGain {
    * @param rink the rink
    * @param carrier who let the puck go, at its place; acting team's frame
    * @param checkers the opponents who were seen
-   * @param level level of play
+   * @param skaters what a skater of this game can do
    */
-  public MeasuredGain(Rink rink, Sighting carrier, List<Sighting> checkers, SkaterLevel level) {
+  public MeasuredGain(
+      Rink rink, Sighting carrier, List<Sighting> checkers, SkaterSettings skaters) {
     this.carrier = carrier;
     this.checkers = List.copyOf(checkers);
-    this.legs = level.settings();
+    this.legs = skaters;
     this.scale = Arrival.scale(legs.sigma());
     this.distance = rink.shortOfCenter(carrier.racer().x());
     for (int k = 0; k < FAN.length; k++) {

@@ -71,7 +71,7 @@ public final class RaceModel {
     this.question = question;
     this.launch = launch;
     this.path = new PuckPath(scene.rink());
-    this.legs = scene.level().settings();
+    this.legs = scene.skaters().settings();
     this.crowd = new Crowd(scene);
     arrivals = new double[crowd.size()];
     scale = Arrival.scale(legs.sigma());

@@ -13,7 +13,7 @@ import twostrides.rink.Rink;
  * @param delivery how it was sent
  * @param targetY where along the far goal line it was aimed, metres; empty to draw it
  * @param racers skaters whose places are known; empty to draw ten
- * @param level level of play
+ * @param skaters what a skater of this game can do
  * @param unseenOwn teammates besides the known ones whose places are drawn
  * @param unseenOpponents opponents besides the known ones whose places are drawn
  */
@@ -24,12 +24,39 @@ public record Scene(
     Delivery delivery,
     OptionalDouble targetY,
     List<Racer> racers,
-    SkaterLevel level,
+    SkaterSet skaters,
     int unseenOwn,
     int unseenOpponents) {
 
   /** Slack for a place written at the boards, metres. Assumed, as for sheets. */
   private static final double BOARD_SLACK = 0.5;
+
+  /**
+   * A scene at a level of play.
+   *
+   * @param rink the rink
+   * @param x place of the release, metres from center ice, acting team's frame
+   * @param y place of the release, metres from the long axis
+   * @param delivery how it was sent
+   * @param targetY where along the far goal line it was aimed, metres; empty to draw it
+   * @param racers skaters whose places are known; empty to draw ten
+   * @param level level of play
+   */
+  public Scene(
+      Rink rink,
+      double x,
+      double y,
+      Delivery delivery,
+      OptionalDouble targetY,
+      List<Racer> racers,
+      SkaterLevel level) {
+    this(rink, x, y, delivery, targetY, racers, SkaterSet.of(level));
+  }
+
+  /** The level of play. */
+  public SkaterLevel level() {
+    return skaters.level();
+  }
 
   /** Copies the skaters and rejects a release outside the boards. */
   public Scene {
@@ -65,7 +92,7 @@ public record Scene(
    * @param delivery how it was sent
    * @param targetY where along the far goal line it was aimed, metres; empty to draw it
    * @param racers skaters whose places are known; empty to draw ten
-   * @param level level of play
+   * @param skaters what a skater of this game can do
    */
   public Scene(
       Rink rink,
@@ -74,7 +101,7 @@ public record Scene(
       Delivery delivery,
       OptionalDouble targetY,
       List<Racer> racers,
-      SkaterLevel level) {
-    this(rink, x, y, delivery, targetY, racers, level, 0, 0);
+      SkaterSet skaters) {
+    this(rink, x, y, delivery, targetY, racers, skaters, 0, 0);
   }
 }

@@ -163,7 +163,7 @@ final class WaysOutRun {
         scene.targetY().isPresent()
             ? OptionalDouble.of(scene.y() + Math.tan(direction()) * (rink.goalLine() - x))
             : OptionalDouble.empty();
-    return new Scene(rink, x, scene.y(), delivery, target, List.of(), scene.level());
+    return new Scene(rink, x, scene.y(), delivery, target, List.of(), scene.skaters());
   }
 
   private static Scene withDelivery(Scene s, Delivery delivery) {
@@ -174,7 +174,7 @@ final class WaysOutRun {
         delivery,
         s.targetY(),
         s.racers(),
-        s.level(),
+        s.skaters(),
         s.unseenOwn(),
         s.unseenOpponents());
   }

@@ -13,8 +13,7 @@ import twostrides.rink.Rink;
 class MeasuredGainTest {
 
   private static final Rink RINK = Rink.NORTH_AMERICAN;
-  private static final SkaterLevel LEVEL = SkaterLevel.ELITE_WOMEN;
-  private static final SkaterSettings LEGS = LEVEL.settings();
+  private static final SkaterSettings LEGS = SkaterLevel.ELITE_WOMEN.settings();
 
   /** The puck an inch short of touching the red line. */
   private static final double INCH_SHORT = -RINK.redLineHalfWidth() - Rink.PUCK_RADIUS - 0.0254;
@@ -28,7 +27,7 @@ class MeasuredGainTest {
   }
 
   private static GainChance chance(Sighting carrier, List<Sighting> checkers, int draws) {
-    return new MeasuredGain(RINK, carrier, checkers, LEVEL).run(new Draws(7, "g#1"), draws);
+    return new MeasuredGain(RINK, carrier, checkers, LEGS).run(new Draws(7, "g#1"), draws);
   }
 
   private static double p(Sighting carrier, Sighting... checkers) {

@@ -27,7 +27,7 @@ class UnseenSkatersTest {
             Delivery.SENT,
             OptionalDouble.empty(),
             known,
-            SkaterLevel.ELITE_MEN,
+            SkaterSet.of(SkaterLevel.ELITE_MEN),
             own,
             opponents);
     return new RaceModel(scene, Optional.empty()).run(new Draws(3, "g#9"), DRAWS);
