@@ -45,7 +45,8 @@ final class TableFile {
     }
     if (column instanceof DoubleColumn numbers) {
       BigDecimal exact =
-          BigDecimal.valueOf(numbers.getDouble(row)).setScale(2, RoundingMode.HALF_EVEN);
+          BigDecimal.valueOf(numbers.getDouble(row))
+              .setScale(decimals(column.name()), RoundingMode.HALF_EVEN);
       BigDecimal shown = column.name().endsWith("_m") ? exact : exact.stripTrailingZeros();
       return shown.signum() == 0 ? shown.abs().toPlainString() : shown.toPlainString();
     }
@@ -53,6 +54,11 @@ final class TableFile {
       return guarded(words.get(row));
     }
     return String.valueOf(column.get(row));
+  }
+
+  /** Chances and costs in ten-thousandths, metres and seconds in hundredths. */
+  private static int decimals(String column) {
+    return column.startsWith("p_") || column.startsWith("cost_") ? 4 : 2;
   }
 
   /**

@@ -13,6 +13,7 @@ import twostrides.race.Delivery;
 import twostrides.race.Draws;
 import twostrides.race.GainChance;
 import twostrides.race.LossRate;
+import twostrides.race.PuckSpread;
 import twostrides.race.RaceChances;
 import twostrides.race.RaceModel;
 import twostrides.race.Scene;
@@ -30,6 +31,9 @@ final class ChancesStage {
 
   /** Least share of a chance near 0 or 1 that a race of finitely many draws can mean. */
   private static final double FLOOR = 0.002;
+
+  /** Draws that show where a puck would go: enough for a drawing. */
+  private static final int SPREAD_DRAWS = 400;
 
   private final Play play;
   private final RaceSettings settings;
@@ -83,7 +87,16 @@ final class ChancesStage {
             Columns.P_AVOID)
         .text(Columns.EVIDENCE)
         .count(Columns.OPPONENTS_SEEN)
-        .number(Columns.NEAREST_OPPONENT_M, Columns.COST_RESTART, Columns.COST_TRYING)
+        .number(Columns.NEAREST_OPPONENT_M)
+        .text(Columns.SKATERS_SEEN)
+        .number(
+            Columns.P_LENGTH,
+            Columns.PUCK_X_M,
+            Columns.PUCK_RIGHT_M,
+            Columns.PUCK_MIDDLE_M,
+            Columns.PUCK_LEFT_M,
+            Columns.COST_RESTART,
+            Columns.COST_TRYING)
         .flag(Columns.FLAGGED)
         .text(Columns.FLAG_SENTENCE, Columns.RULING, Columns.CLAUSE, Columns.SEED)
         .number(Columns.VIDEO_S)
@@ -124,8 +137,7 @@ final class ChancesStage {
             i -> {
               Move m = releases.get(i);
               int n = restarted[i] ? settings.draws() : settings.fewer();
-              String id = m.game() + "#" + table.intColumn(Columns.RELEASE).getInt(i);
-              Draws draws = new Draws(settings.seed(), id);
+              Draws draws = draws(m, table, i);
               Optional<Measured> measured =
                   around
                       .get(i)
@@ -150,22 +162,29 @@ final class ChancesStage {
     return never ? Optional.empty() : Optional.of(race);
   }
 
+  private Draws draws(Move m, Table table, int row) {
+    return new Draws(
+        settings.seed(), m.game() + "#" + table.intColumn(Columns.RELEASE).getInt(row));
+  }
+
   private RaceChances race(Move m, Optional<Measured> seen, Draws draws, int n) {
+    return new RaceModel(scene(m, seen), play.settings().book().raceQuestion()).run(draws, n);
+  }
+
+  private Scene scene(Move m, Optional<Measured> seen) {
     Delivery delivery =
         (m.kind() == Move.Kind.MISSED_PASS ? Delivery.MISSED_PASS : Delivery.SENT)
             .forLevel(settings.level());
-    Scene scene =
-        new Scene(
-            play.rink(m),
-            m.x().orElseThrow(),
-            m.y().orElse(0),
-            delivery,
-            OptionalDouble.empty(),
-            seen.map(Measured::racers).orElse(List.of()),
-            settings.skaters(),
-            seen.map(s -> s.unseen(true, m.strength())).orElse(0),
-            seen.map(s -> s.unseen(false, m.strength())).orElse(0));
-    return new RaceModel(scene, play.settings().book().raceQuestion()).run(draws, n);
+    return new Scene(
+        play.rink(m),
+        m.x().orElseThrow(),
+        m.y().orElse(0),
+        delivery,
+        OptionalDouble.empty(),
+        seen.map(Measured::racers).orElse(List.of()),
+        settings.skaters(),
+        seen.map(s -> s.unseen(true, m.strength())).orElse(0),
+        seen.map(s -> s.unseen(false, m.strength())).orElse(0));
   }
 
   /** Sent from the own zone, sent from the neutral zone, missed pass from either: four kinds. */
@@ -246,6 +265,9 @@ final class ChancesStage {
     table.stringColumn(Columns.REASON).set(i, verdict.words);
     table.stringColumn(Columns.SEED).set(i, String.valueOf(settings.seed()));
     if (restarted) {
+      PuckSpread spread =
+          PuckSpread.of(
+              scene(m, seen), draws(m, table, i), Math.min(SPREAD_DRAWS, settings.draws()));
       out.row()
           .text(Columns.GAME, m.game())
           .count(Columns.RELEASE, table.intColumn(Columns.RELEASE).getInt(i))
@@ -270,6 +292,12 @@ final class ChancesStage {
           .number(
               Columns.NEAREST_OPPONENT_M,
               seen.map(Measured::nearest).orElse(OptionalDouble.empty()))
+          .text(Columns.SKATERS_SEEN, seen.map(Measured::skaters))
+          .number(Columns.P_LENGTH, spread.past())
+          .number(Columns.PUCK_X_M, spread.farthest().x())
+          .number(Columns.PUCK_RIGHT_M, spread.farthest().low())
+          .number(Columns.PUCK_MIDDLE_M, spread.farthest().middle())
+          .number(Columns.PUCK_LEFT_M, spread.farthest().high())
           .number(Columns.COST_RESTART, costs.restart())
           .number(Columns.COST_TRYING, trying)
           .flag(Columns.FLAGGED, verdict == Verdict.FLAGGED)

@@ -221,5 +221,23 @@ public final class Columns {
   /** Attempts against within the window that trying to gain center costs. */
   public static final String COST_TRYING = "cost_trying";
 
+  /** Share of the draws in which the puck, left alone, goes wholly past the far goal line. */
+  public static final String P_LENGTH = "p_length";
+
+  /** How far up ice half the draws get, metres from center ice. */
+  public static final String PUCK_X_M = "puck_x_m";
+
+  /** There, 10 % of the draws pass at or to the right of this, metres from the long axis. */
+  public static final String PUCK_RIGHT_M = "puck_right_m";
+
+  /** There, the middle draw. */
+  public static final String PUCK_MIDDLE_M = "puck_middle_m";
+
+  /** There, 10 % of the draws pass at or to the left of this. */
+  public static final String PUCK_LEFT_M = "puck_left_m";
+
+  /** Skaters seen: "own x y vx vy; opponent x y vx vy", metres and metres a second. */
+  public static final String SKATERS_SEEN = "skaters_seen";
+
   private Columns() {}
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import twostrides.game.Strength;
 import twostrides.race.Draws;
 import twostrides.race.GainChance;
@@ -99,6 +100,22 @@ record Measured(
     Strength fewer = own ? Strength.SHORTHANDED : Strength.POWER_PLAY;
     long seen = racers.stream().filter(r -> r.chases() == own).count();
     return (int) Math.max(0, (strength.equals(fewer.label()) ? 4 : 5) - seen);
+  }
+
+  /** Everybody seen but the carrier, in the form of {@link Columns#SKATERS_SEEN}. */
+  String skaters() {
+    return racers.subList(0, racers.size() - 1).stream()
+        .map(
+            r ->
+                String.format(
+                    Locale.ROOT,
+                    "%s %.1f %.1f %.1f %.1f",
+                    r.chases() ? "own" : "opponent",
+                    r.x(),
+                    r.y(),
+                    r.vx(),
+                    r.vy()))
+        .collect(Collectors.joining("; "));
   }
 
   /** Who was where, a phrase. */

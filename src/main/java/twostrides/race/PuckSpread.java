@@ -41,6 +41,22 @@ public record PuckSpread(List<Row> rows, Reached reach, double past) {
    */
   public record Reached(double low, double middle, double high) {}
 
+  /**
+   * Follows the puck of a scene with nobody in its way.
+   *
+   * @param scene the release
+   * @param draws the chance of this release
+   * @param n number of draws, 1 or more
+   */
+  public static PuckSpread of(Scene scene, Draws draws, int n) {
+    return of(scene, Launch.of(scene), draws, n);
+  }
+
+  /** The spread across the rink at the farthest place that half the draws reach. */
+  public Row farthest() {
+    return rows.get(rows.size() - 1);
+  }
+
   /** Follows the puck with nobody in its way. */
   static PuckSpread of(Scene scene, Launch launch, Draws draws, int n) {
     int used = Math.min(n, MOST);

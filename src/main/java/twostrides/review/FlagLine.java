@@ -21,6 +21,8 @@ import java.util.OptionalDouble;
  * @param gain chance of gaining center, 0 to 1
  * @param avoid chance of avoiding the restart, 0 to 1
  * @param evidence on what the chance of gaining center rests
+ * @param skaters skaters seen, in the words of the flags table; empty without any
+ * @param puck where the puck would have gone
  * @param costRestart attempts against that a restart costs
  * @param costTrying attempts against that trying costs
  * @param flagged whether it is flagged
@@ -47,6 +49,8 @@ public record FlagLine(
     double gain,
     double avoid,
     String evidence,
+    String skaters,
+    Puck puck,
     double costRestart,
     double costTrying,
     boolean flagged,
@@ -56,6 +60,17 @@ public record FlagLine(
     OptionalDouble video,
     String sheet,
     int line) {
+
+  /**
+   * Where the puck would have gone with nobody in its way.
+   *
+   * @param past share of the draws past the far goal line, 0 to 1
+   * @param x metres up ice that half the draws reach
+   * @param right 10 % of the draws pass there at or to the right of this, metres
+   * @param middle the middle draw
+   * @param left 10 % pass at or to the left of this
+   */
+  public record Puck(double past, double x, double right, double middle, double left) {}
 
   /** Attempts against that trying would have saved on average. */
   public double saved() {

@@ -61,6 +61,13 @@ final class RestartLines {
         r.number(Columns.P_GAIN_CENTER).orElseThrow(),
         r.number(Columns.P_AVOID).orElseThrow(),
         r.words(Columns.EVIDENCE),
+        r.words(Columns.SKATERS_SEEN),
+        new FlagLine.Puck(
+            r.number(Columns.P_LENGTH).orElseThrow(),
+            r.number(Columns.PUCK_X_M).orElseThrow(),
+            r.number(Columns.PUCK_RIGHT_M).orElseThrow(),
+            r.number(Columns.PUCK_MIDDLE_M).orElseThrow(),
+            r.number(Columns.PUCK_LEFT_M).orElseThrow()),
         r.number(Columns.COST_RESTART).orElseThrow(),
         r.number(Columns.COST_TRYING).orElseThrow(),
         r.flag(Columns.FLAGGED).orElse(false),
