@@ -148,18 +148,26 @@ final class ChancesStage {
               seen.set(i, measured);
               races[i] = race(m, measured, draws, n);
             });
-    double[] shift = shifts(races, iced);
+    boolean[] possible = new boolean[races.length];
+    for (int i = 0; i < possible.length; i++) {
+      possible[i] = mayBeIcing(releases.get(i));
+    }
+    double[] shift = shifts(races, possible, iced);
     Shape.Filler out = shape().filler();
     for (int i = 0; i < races.length; i++) {
-      row(table, i, races[i], seen.get(i), shift[kind(releases.get(i))], restarted[i], out);
+      OptionalDouble moved =
+          possible[i]
+              ? OptionalDouble.of(moved(races[i].pIcing(), shift[kind(releases.get(i))]))
+              : OptionalDouble.empty();
+      row(table, i, races[i], seen.get(i), moved, restarted[i], out);
     }
     return out.table();
   }
 
-  private Optional<RaceChances> mayBeIcing(Move m, RaceChances race) {
+  /** Whether the book may call a release icing at all: not of a team it exempts. */
+  private boolean mayBeIcing(Move m) {
     Ruling ruling = Judge.judge(play.settings().book(), new SheetFacts(play).iced(m));
-    boolean never = ruling instanceof Ruling.NoIcing;
-    return never ? Optional.empty() : Optional.of(race);
+    return !(ruling instanceof Ruling.NoIcing);
   }
 
   private Draws draws(Move m, Table table, int row) {
@@ -199,7 +207,7 @@ final class ChancesStage {
    * icings that these sheets have, drawn toward no move at all: the race knows neither the places
    * of skaters nor how hard this league clears. A prior of standard deviation 1.5 is assumed.
    */
-  private double[] shifts(RaceChances[] races, boolean[] iced) {
+  private double[] shifts(RaceChances[] races, boolean[] possible, boolean[] iced) {
     double[] shift = new double[4];
     double priorWeight = 1 / (1.5 * 1.5);
     for (int k = 0; k < shift.length; k++) {
@@ -207,7 +215,7 @@ final class ChancesStage {
         double gradient = -priorWeight * shift[k];
         double bend = priorWeight;
         for (int i = 0; i < races.length; i++) {
-          if (kind(releases.get(i)) != k || mayBeIcing(releases.get(i), races[i]).isEmpty()) {
+          if (!possible[i] || kind(releases.get(i)) != k) {
             continue;
           }
           double p = moved(races[i].pIcing(), shift[k]);
@@ -234,13 +242,12 @@ final class ChancesStage {
       int i,
       RaceChances race,
       Optional<Measured> seen,
-      double shift,
+      OptionalDouble chance,
       boolean restarted,
       Shape.Filler out) {
     Move m = releases.get(i);
-    boolean possible = mayBeIcing(m, race).isPresent();
-    double icing = possible ? moved(race.pIcing(), shift) : 0;
-    double error = possible ? race.error(race.icing()) : 0;
+    double icing = chance.orElse(0);
+    double error = chance.isPresent() ? race.error(race.icing()) : 0;
     double metres = play.shortOfCenter(m).orElseThrow();
     Optional<GainChance> measured = seen.flatMap(Measured::gain);
     double seconds = measured.map(GainChance::seconds).orElse(metres / carry.pace());

@@ -8,7 +8,7 @@ import twostrides.race.SkaterSet;
  * What a run may choose about the race and the flags.
  *
  * @param seed seed of every draw, together with the release's own id
- * @param draws draws of a release that an own-zone restart followed; the others take a fifth
+ * @param draws draws of a release that an own-zone restart followed; the others take a tenth
  * @param skaters what a skater of these games can do
  * @param threshold least chance of avoiding the restart at which a release is flagged, 0 to 1
  */
@@ -47,6 +47,6 @@ public record RaceSettings(long seed, int draws, SkaterSet skaters, double thres
 
   /** Draws of a release that no restart followed. */
   int fewer() {
-    return Math.max(100, draws / 5);
+    return Math.max(100, draws / 10);
   }
 }

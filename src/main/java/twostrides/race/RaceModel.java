@@ -203,19 +203,30 @@ public final class RaceModel {
    * most, far less than the arrival error.
    */
   private double arrival(int skater, double topSpeed, int to) {
+    double x = crowd.x(skater);
+    double y = crowd.y(skater);
+    double vx = crowd.vx(skater);
+    double vy = crowd.vy(skater);
+    double reach = legs.reach();
     double before = 0;
+    double radiusBefore = 0;
     for (int k = 0; k < to; k++) {
-      double dx = places[2 * k] - crowd.x(skater) - crowd.vx(skater) * drift[k];
-      double dy = places[2 * k + 1] - crowd.y(skater) - crowd.vy(skater) * drift[k];
-      double late = Math.sqrt(dx * dx + dy * dy) - legs.reach() - topSpeed * stride[k];
-      if (late <= 0 && playable[k]) {
-        if (k == 0 || before <= 0) {
+      double dx = places[2 * k] - x - vx * drift[k];
+      double dy = places[2 * k + 1] - y - vy * drift[k];
+      double radius = reach + topSpeed * stride[k];
+      double apart = dx * dx + dy * dy;
+      // Squares tell whether he is there; the root is taken only when he is.
+      if (apart <= radius * radius && playable[k]) {
+        double lateBefore = Math.sqrt(before) - radiusBefore;
+        if (k == 0 || lateBefore <= 0) {
           return looks[k];
         }
-        return looks[k - 1] + (looks[k] - looks[k - 1]) * before / (before - late);
+        double late = Math.sqrt(apart) - radius;
+        return looks[k - 1] + (looks[k] - looks[k - 1]) * lateBefore / (lateBefore - late);
       }
-      before = late;
+      before = apart;
+      radiusBefore = radius;
     }
-    return looks[to - 1] + Math.max(0, before) / topSpeed;
+    return looks[to - 1] + Math.max(0, Math.sqrt(before) - radiusBefore) / topSpeed;
   }
 }
