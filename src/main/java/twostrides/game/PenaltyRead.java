@@ -1,9 +1,12 @@
 package twostrides.game;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import twostrides.penalty.BoxEvent;
 import twostrides.penalty.BoxTimeline;
 import twostrides.penalty.GameInstant;
@@ -23,6 +26,8 @@ public final class PenaltyRead {
   /** Periods of regulation; every later one is overtime. */
   private static final int REGULATION = 3;
 
+  private static final Pattern CODE = Pattern.compile(" (to|served by) player-\\d+");
+
   private final Game game;
   private final BoxTimeline timeline;
   private final boolean anyPenalty;
@@ -41,6 +46,7 @@ public final class PenaltyRead {
    */
   public static PenaltyRead of(Game game, PenaltyRules rules) {
     List<BoxEvent> events = new ArrayList<>();
+    Map<String, String> codes = new HashMap<>();
     List<PlayRow> rows = game.rows();
     boolean any = false;
     for (int i = 0; i < rows.size(); i++) {
@@ -56,7 +62,7 @@ public final class PenaltyRead {
         case PENALTY -> {
           any = true;
           events.add(new BoxEvent.Signalled(instant(r, i), side(game, r), ref(r)));
-          events.add(called(game, i));
+          events.add(called(game, i, codes));
         }
         default -> {}
       }
@@ -67,7 +73,7 @@ public final class PenaltyRead {
   }
 
   /** The penalty of a row at the stoppage that follows it. */
-  private static BoxEvent called(Game game, int at) {
+  private static BoxEvent called(Game game, int at, Map<String, String> codes) {
     List<PlayRow> rows = game.rows();
     PlayRow penalty = rows.get(at);
     PenaltyKind kind = penalty.penalty().orElse(PenaltyKind.MINOR);
@@ -93,9 +99,21 @@ public final class PenaltyRead {
         side(game, penalty),
         kind,
         seconds,
-        penalty.player(),
-        penalty.servedBy(),
+        penalty.player().map(n -> code(penalty, n, codes)),
+        penalty.servedBy().map(n -> code(penalty, n, codes)),
         ref(penalty));
+  }
+
+  /** A player by a code of ours: who is who matters, and no name reaches an output from here. */
+  private static String code(PlayRow row, String name, Map<String, String> codes) {
+    return name.equals(BoxEvent.Called.NOBODY)
+        ? name
+        : codes.computeIfAbsent(
+            row.team().orElse("") + "\n" + name, k -> "player-" + (codes.size() + 1));
+  }
+
+  private static String withoutCodes(String words) {
+    return CODE.matcher(words).replaceAll("");
   }
 
   private static GameInstant instant(PlayRow r, int order) {
@@ -147,11 +165,12 @@ public final class PenaltyRead {
     PlayRow r = game.rows().get(row);
     Side us = side(game, r);
     GameInstant at = instant(r, row);
-    return "own: " + timeline.why(at, us) + "; opponent: " + timeline.why(at, us.other());
+    return withoutCodes(
+        "own: " + timeline.why(at, us) + "; opponent: " + timeline.why(at, us.other()));
   }
 
   /** What the penalties leave open, in words. */
   public List<String> doubts() {
-    return timeline.doubts().stream().map(d -> d.text()).toList();
+    return timeline.doubts().stream().map(d -> withoutCodes(d.text())).toList();
   }
 }
