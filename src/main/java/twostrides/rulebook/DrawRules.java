@@ -135,7 +135,7 @@ final class DrawRules {
    * @param decided the rule that decided
    */
   static Optional<Draw> withoutIcing(IcingBook b, Facts f, Reason decided) {
-    if (decided.rule().equals(IcingRules.LEFT_ALONE)) {
+    if (decided.rule().equals(WayRules.LEFT_ALONE)) {
       return Optional.of(
           free(
               b,
