@@ -15,6 +15,8 @@ import picocli.CommandLine.Spec;
 import twostrides.game.Coverage;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
+import twostrides.rulebook.BookException;
+import twostrides.rulebook.SettingKey;
 import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
@@ -33,12 +35,15 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin Sheets sheets;
 
+  @Mixin Books books;
+
   @Override
-  public Integer call() throws SheetException, UnreadableSheetException {
+  public Integer call() throws SheetException, UnreadableSheetException, BookException {
     PrintWriter out = spec.commandLine().getOut();
     List<Path> files = sheets.files();
     Optional<SheetMap> map = sheets.sheetMap();
-    Season season = sheets.read(files, map, new Progress(spec.commandLine().getErr()));
+    double period = books.book().number(SettingKey.PERIOD_MINUTES) * 60;
+    Season season = sheets.read(files, map, period, new Progress(spec.commandLine().getErr()));
     out.println("Map: " + map.map(SheetMap::name).orElse("none, our own columns"));
     Set<String> columns = new TreeSet<>();
     boolean tags = false;

@@ -40,6 +40,7 @@ import twostrides.review.Reviewer;
 import twostrides.review.SeasonReview;
 import twostrides.rink.Rink;
 import twostrides.rulebook.IcingBook;
+import twostrides.rulebook.SettingKey;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SetAside;
 import twostrides.sheet.SheetException;
@@ -164,7 +165,7 @@ final class ReviewCommand implements Callable<Integer> {
     List<Path> files = sheets.files();
     warmUp();
     Optional<SheetMap> map = sheets.sheetMap();
-    Season season = sheets.read(files, map, progress);
+    Season season = sheets.read(files, map, book.number(SettingKey.PERIOD_MINUTES) * 60, progress);
     if (season.rowsUsed() == 0) {
       Sheets.report(season, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
       throw SheetException.ofFile(

@@ -46,13 +46,25 @@ final class Sheets {
     return map == null ? Optional.empty() : Optional.of(SheetMap.read(map, SheetForms.ALL));
   }
 
-  Season read(List<Path> files, Optional<SheetMap> sheetMap, Progress progress)
+  /**
+   * Reads the sheets.
+   *
+   * @param files the files
+   * @param sheetMap their map
+   * @param usualPeriod seconds of a period where the map does not say
+   * @param progress told of each file
+   */
+  Season read(List<Path> files, Optional<SheetMap> sheetMap, double usualPeriod, Progress progress)
       throws UnreadableSheetException {
     Season season;
     try {
       season =
           SeasonReader.read(
-              files, sheetMap, keepGoing, n -> progress.step("reading sheets", n, files.size()));
+              files,
+              sheetMap,
+              keepGoing,
+              usualPeriod,
+              n -> progress.step("reading sheets", n, files.size()));
     } catch (SheetException e) {
       throw new UnreadableSheetException(e);
     }

@@ -60,8 +60,29 @@ public record Frame(
    */
   private static final List<Integer> ODD = List.of(1, 3, 5, 7, 9, 11, 13, 15, 17, 19);
 
-  static Frame of(SheetMap map) {
-    return of(map, View.ACTING_TEAM);
+  /**
+   * The frame that a map of a play or tag sheet describes.
+   *
+   * @param map the map
+   * @param usualPeriod seconds of a period where the map does not say
+   */
+  static Frame of(SheetMap map, double usualPeriod) {
+    Frame f = of(map, View.ACTING_TEAM);
+    return map.number("clock", "period_length_s").isPresent()
+        ? f
+        : new Frame(
+            f.countsDown,
+            usualPeriod,
+            f.clockStep,
+            f.placeStep,
+            f.unit,
+            f.view,
+            f.centerX,
+            f.centerY,
+            f.yLeft,
+            f.homePlusX,
+            f.rink,
+            f.dateForm);
   }
 
   /**

@@ -27,6 +27,7 @@ public final class SeasonReader {
 
   private final Optional<SheetMap> map;
   private final boolean keepGoing;
+  private final double usualPeriod;
   private final Map<String, List<ReadRow<PlayRow>>> playRows = new LinkedHashMap<>();
   private final Map<String, List<ReadRow<TaggedExit>>> tagRows = new LinkedHashMap<>();
   private final Map<String, Frame> frames = new HashMap<>();
@@ -35,7 +36,8 @@ public final class SeasonReader {
   private final List<SheetException> unreadable = new ArrayList<>();
   private int rowsRead;
 
-  private SeasonReader(Optional<SheetMap> map, boolean keepGoing) {
+  private SeasonReader(Optional<SheetMap> map, boolean keepGoing, double usualPeriod) {
+    this.usualPeriod = usualPeriod;
     this.map = map;
     this.keepGoing = keepGoing;
   }
@@ -54,7 +56,29 @@ public final class SeasonReader {
   public static Season read(
       List<Path> files, Optional<SheetMap> map, boolean keepGoing, Consumer<Integer> eachFile)
       throws SheetException {
-    SeasonReader reader = new SeasonReader(map, keepGoing);
+    return read(files, map, keepGoing, Frame.TWENTY_MINUTES, eachFile);
+  }
+
+  /**
+   * Reads files in their order.
+   *
+   * @param files sheets
+   * @param map the sheet map, if the sheets need one
+   * @param keepGoing whether a file that cannot be read is set aside whole instead of stopping the
+   *     run
+   * @param usualPeriod seconds of a period where the map does not say
+   * @param eachFile told the number of files read so far, for a progress line
+   * @throws SheetException when a file cannot be read and {@code keepGoing} is off, or one period
+   *     of a game stands in two sheets
+   */
+  public static Season read(
+      List<Path> files,
+      Optional<SheetMap> map,
+      boolean keepGoing,
+      double usualPeriod,
+      Consumer<Integer> eachFile)
+      throws SheetException {
+    SeasonReader reader = new SeasonReader(map, keepGoing, usualPeriod);
     for (int i = 0; i < files.size(); i++) {
       reader.file(files.get(i));
       eachFile.accept(i + 1);
@@ -102,9 +126,9 @@ public final class SeasonReader {
     return SheetMap.plain(tags ? SheetForms.TAG : SheetForms.PLAY);
   }
 
-  private static Frame frame(SheetMap map) throws SheetException {
+  private Frame frame(SheetMap map) throws SheetException {
     try {
-      return Frame.of(map);
+      return Frame.of(map, usualPeriod);
     } catch (IllegalArgumentException e) {
       throw SheetException.ofFile(
           map.name(),

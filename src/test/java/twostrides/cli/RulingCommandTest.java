@@ -155,6 +155,22 @@ class RulingCommandTest {
     assertFalse(one.out().contains("= null"), one.out());
   }
 
+  /** Fifteen-minute periods: a clock of 16:00 is no clock of that league. */
+  @Test
+  void thePeriodIsTheBooksWhereTheMapDoesNotSay() throws IOException {
+    Path sheet =
+        Files.writeString(
+            dir.resolve("s.csv"),
+            "period,clock,team,player,action,x_m,y_m\n"
+                + "1,16:00,Herons,9 Elke,recovery,-25,5\n"
+                + "1,14:00,Herons,9 Elke,recovery,-25,5\n"
+                + "1,13:00,Wolves,8 Sole,recovery,-25,5\n");
+    assertTrue(run("check", sheet.toString()).out().contains("3 rows used + 0 rows set aside"));
+    Ran fifteen = run("check", sheet.toString(), "--rulebook", "nfhs");
+    assertTrue(fifteen.out().contains("2 rows used + 1 rows set aside"), fifteen.out());
+    assertTrue(fifteen.out().contains("a clock from 0:00 to 15:00"), fifteen.out());
+  }
+
   @Test
   void aBrokenBookStopsTheReviewBeforeAnythingIsWritten() throws IOException {
     Path book = Files.writeString(dir.resolve("ours.toml"), "starts-from = \"nhl\"\nx = 1\n");
