@@ -19,7 +19,7 @@ import tech.tablesaw.columns.Column;
  * true and false, missing as an empty cell. Text that a spreadsheet would run gets an apostrophe
  * before it.
  */
-final class TableFile {
+public final class TableFile {
 
   private static final CSVFormat FORMAT =
       CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
@@ -66,7 +66,7 @@ final class TableFile {
    *
    * @param text untrusted text
    */
-  static String guarded(String text) {
+  public static String guarded(String text) {
     return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
   }
 }

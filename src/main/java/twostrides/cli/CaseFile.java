@@ -16,6 +16,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import twostrides.book.TableFile;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.Draw;
@@ -274,17 +275,12 @@ final class CaseFile {
         header.addAll(ANSWERS);
         csv.printRecord(header);
         for (List<String> row : rows) {
-          csv.printRecord(row.stream().map(CaseFile::guarded).toList());
+          csv.printRecord(row.stream().map(TableFile::guarded).toList());
         }
       }
       Files.move(half, out, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(half);
     }
-  }
-
-  /** Text safe to open in a spreadsheet, which runs a cell that begins with one of these. */
-  private static String guarded(String text) {
-    return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
   }
 }

@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -20,7 +19,6 @@ import twostrides.rulebook.IcingBook;
 import twostrides.rulebook.Judge;
 import twostrides.rulebook.Ruling;
 import twostrides.rulebook.RulingWords;
-import twostrides.rulebook.Setting;
 
 /** Answers one situation in plain words, or a whole file of them. */
 @Command(
@@ -80,16 +78,7 @@ final class RulingCommand implements Callable<Integer> {
     Ruling ruling = Judge.judge(book, facts);
     console.println(Books.title(book) + " (" + book.edition() + ")");
     RulingWords.lines(ruling).forEach(console::println);
-    for (Map.Entry<Setting, String> a : Judge.assumptions(book, facts).entrySet()) {
-      console.println(
-          "Assumed, no source found: "
-              + a.getKey().key().word()
-              + " = "
-              + a.getKey().value()
-              + "; "
-              + a.getValue()
-              + ".");
-    }
+    RulingWords.assumptions(book, facts).forEach(console::println);
     console.println("The league's rulebook and its officials decide.");
     return Main.DONE;
   }

@@ -3,7 +3,6 @@ package twostrides.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import twostrides.chart.ReleaseSketch;
 import twostrides.race.Estimate;
@@ -20,10 +19,8 @@ import twostrides.race.WhatIf;
 import twostrides.rink.Units;
 import twostrides.rulebook.Facts;
 import twostrides.rulebook.IcingBook;
-import twostrides.rulebook.Judge;
 import twostrides.rulebook.Ruling;
 import twostrides.rulebook.RulingWords;
-import twostrides.rulebook.Setting;
 
 /** The answer to one release in plain words, line by line. */
 final class WhatIfWords {
@@ -71,16 +68,7 @@ final class WhatIfWords {
     lines.add(
         race ? "If it goes the length and a defender is first to it:" : "If it goes the length:");
     RulingWords.lines(ruling).forEach(l -> lines.add("  " + l));
-    for (Map.Entry<Setting, String> a : Judge.assumptions(book, facts).entrySet()) {
-      lines.add(
-          "  Assumed, no source found: "
-              + a.getKey().key().word()
-              + " = "
-              + a.getKey().value()
-              + "; "
-              + a.getValue()
-              + ".");
-    }
+    RulingWords.assumptions(book, facts).forEach(l -> lines.add("  " + l));
     return lines;
   }
 

@@ -12,9 +12,9 @@ import twostrides.race.WayOutAssumptions;
  * How carriers fare in their own half, from the sheets themselves: losses a second under each
  * pressure, and metres a second up ice.
  *
- * <p>A touch under control is at risk until the team's own next row or the opponent's control,
- * which is a loss. A pass or a release ends the risk without one. Counted from the own goal line to
- * the red line, because that is where a release short of center is let go.
+ * <p>Counted are the carries: touches under control behind the red line that the same player's next
+ * touch follows (kept), or the opponent's control (lost), with the seconds between. Who passed or
+ * sent it on did not carry, so his time says nothing of carrying.
  */
 final class CarryRates {
 
@@ -98,10 +98,5 @@ final class CarryRates {
   double pace() {
     return (carriedMetres + PRIOR.pace() * PRIOR.priorSeconds())
         / (carriedSeconds + PRIOR.priorSeconds());
-  }
-
-  /** Seconds of carrying that the pace comes from, the prior left out. */
-  double paceSeconds() {
-    return carriedSeconds;
   }
 }

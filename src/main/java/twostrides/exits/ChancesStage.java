@@ -36,6 +36,7 @@ final class ChancesStage {
   private static final int SPREAD_DRAWS = 400;
 
   private final Play play;
+  private final SheetFacts facts;
   private final RaceSettings settings;
   private final CarryRates carry;
   private final Costs costs;
@@ -44,6 +45,7 @@ final class ChancesStage {
 
   private ChancesStage(Play play, Costs costs, SkatersAtRelease skaters) {
     this.play = play;
+    this.facts = new SheetFacts(play);
     this.settings = play.settings().race();
     this.carry = new CarryRates(play);
     this.costs = costs;
@@ -166,7 +168,7 @@ final class ChancesStage {
 
   /** Whether the book may call a release icing at all: not of a team it exempts. */
   private boolean mayBeIcing(Move m) {
-    Ruling ruling = Judge.judge(play.settings().book(), new SheetFacts(play).iced(m));
+    Ruling ruling = Judge.judge(play.settings().book(), facts.iced(m));
     return !(ruling instanceof Ruling.NoIcing);
   }
 

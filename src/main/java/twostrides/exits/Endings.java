@@ -60,7 +60,8 @@ final class Endings {
   void fill(Shape.Filler out, Move release, Owner owner) {
     String team = release.team().orElseThrow();
     nextTouch(out, release, team);
-    Optional<Move> draw = ownDraw(release, team, owner);
+    Optional<Move> draw =
+        play.drawWithoutControl(release, m -> owner == Owner.ATTEMPT && m.by(team));
     Optional<Move> restart = draw.filter(d -> play.surelyInOwnZone(d, team));
     // A draw without a place leaves open in whose zone it was.
     boolean known = draw.isEmpty() || draw.get().x().isPresent();
@@ -88,20 +89,6 @@ final class Endings {
     if (next.kind() != Move.Kind.RECEPTION) {
       out.number(Columns.SECONDS_TO_NEXT_TOUCH, next.elapsed() - release.elapsed());
     }
-  }
-
-  /** The next draw reached with no control by the opponent on the way; empty otherwise. */
-  private Optional<Move> ownDraw(Move release, String team, Owner owner) {
-    for (int i = release.index() + 1; i < play.moves().size(); i++) {
-      Move m = play.moves().get(i);
-      if (!m.samePlay(release) || (m.control() && (owner == Owner.RELEASE || !m.by(team)))) {
-        return Optional.empty();
-      }
-      if (m.kind() == Move.Kind.FACEOFF) {
-        return Optional.of(m);
-      }
-    }
-    return Optional.empty();
   }
 
   private boolean restartWithinWindow(Move release, String team) {

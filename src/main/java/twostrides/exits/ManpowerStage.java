@@ -8,7 +8,6 @@ import java.util.OptionalInt;
 import tech.tablesaw.api.Table;
 import twostrides.game.Action;
 import twostrides.game.Game;
-import twostrides.game.Manpower;
 import twostrides.game.PenaltyRead;
 import twostrides.game.PlayRow;
 import twostrides.game.Strength;
@@ -91,14 +90,13 @@ final class ManpowerStage {
         continue;
       }
       compared++;
-      Optional<String> difference = difference(r.manpower(), penalties.skaters(i));
-      String mark = difference.orElse("") + "\n" + r.team().orElse("") + "\n" + r.period();
-      if (run != null && !(difference.isPresent() && run.mark.equals(mark))) {
+      Optional<Difference> difference = difference(r, penalties.skaters(i));
+      if (run != null && !difference.equals(Optional.of(run.difference))) {
         run.write(g);
         run = null;
       }
       if (difference.isPresent()) {
-        run = run == null ? new Run(mark, i, r, penalties, used[i]) : run;
+        run = run == null ? new Run(difference.get(), i, r, penalties, used[i]) : run;
         run.last = r;
         run.rows++;
       }
@@ -109,13 +107,22 @@ final class ManpowerStage {
     strengths.put(g.id(), used);
   }
 
+  /** What the columns and the penalties say of a team in a period. */
+  private record Difference(
+      Optional<String> team, int period, String byColumns, String byPenalties) {}
+
   /** What the columns and the penalties say, when they differ; extra attackers taken off. */
-  private static Optional<String> difference(Manpower m, int[] byPenalties) {
-    int own = skaters(m.own(), m.ownNetEmpty());
-    int other = skaters(m.other(), m.otherNetEmpty());
+  private static Optional<Difference> difference(PlayRow r, int[] byPenalties) {
+    int own = skaters(r.manpower().own(), r.manpower().ownNetEmpty());
+    int other = skaters(r.manpower().other(), r.manpower().otherNetEmpty());
     return own == byPenalties[0] && other == byPenalties[1]
         ? Optional.empty()
-        : Optional.of(own + " on " + other + "\n" + byPenalties[0] + " on " + byPenalties[1]);
+        : Optional.of(
+            new Difference(
+                r.team(),
+                r.period(),
+                own + " on " + other,
+                byPenalties[0] + " on " + byPenalties[1]));
   }
 
   private static int skaters(OptionalInt written, Optional<Boolean> netEmpty) {
@@ -126,7 +133,7 @@ final class ManpowerStage {
 
   /** Rows in a row of one team on which the two disagree alike. */
   private final class Run {
-    private final String mark;
+    private final Difference difference;
     private final int first;
     private final PlayRow from;
     private final PenaltyRead penalties;
@@ -134,8 +141,8 @@ final class ManpowerStage {
     private PlayRow last;
     private int rows;
 
-    Run(String mark, int first, PlayRow from, PenaltyRead penalties, Strength used) {
-      this.mark = mark;
+    Run(Difference difference, int first, PlayRow from, PenaltyRead penalties, Strength used) {
+      this.difference = difference;
       this.first = first;
       this.from = from;
       this.penalties = penalties;
@@ -144,15 +151,14 @@ final class ManpowerStage {
     }
 
     void write(Game g) {
-      List<String> parts = mark.lines().toList();
       out.row()
           .text(Columns.GAME, g.id())
           .count(Columns.PERIOD, from.period())
           .number(Columns.ELAPSED_S, from.elapsed())
           .text(Columns.TEAM, from.team())
           .count(Columns.ROWS, rows)
-          .text(Columns.BY_COLUMNS, parts.get(0))
-          .text(Columns.BY_PENALTIES, parts.get(1))
+          .text(Columns.BY_COLUMNS, difference.byColumns())
+          .text(Columns.BY_PENALTIES, difference.byPenalties())
           .text(Columns.STRENGTH_USED, used.label())
           .text(Columns.REASON, penalties.why(first))
           .text(Columns.SHEET, from.sheet())

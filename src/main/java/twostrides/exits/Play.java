@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import tech.tablesaw.api.Table;
 import twostrides.game.Game;
@@ -71,6 +72,26 @@ final class Play {
     for (int i = from.index() + 1; i < moves.size() && moves.get(i).samePlay(from); i++) {
       if (moves.get(i).kind() == Move.Kind.FACEOFF) {
         return Optional.of(moves.get(i));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The next draw of the same period with no control on the way, but for control that does not
+   * count; empty otherwise.
+   *
+   * @param from the release, or the touch before
+   * @param mayControl control that does not end the search
+   */
+  Optional<Move> drawWithoutControl(Move from, Predicate<Move> mayControl) {
+    for (int i = from.index() + 1; i < moves.size(); i++) {
+      Move m = moves.get(i);
+      if (!m.samePlay(from) || (m.control() && !mayControl.test(m))) {
+        return Optional.empty();
+      }
+      if (m.kind() == Move.Kind.FACEOFF) {
+        return Optional.of(m);
       }
     }
     return Optional.empty();

@@ -107,16 +107,9 @@ final class RulingsStage {
   /** Why the draw after a release is where it is, when the release was the last touch before it. */
   private Optional<StopFinder.Finding> finding(Move release) {
     String team = release.team().orElseThrow();
-    for (int i = release.index() + 1; i < play.moves().size(); i++) {
-      Move m = play.moves().get(i);
-      if (!m.samePlay(release) || m.control()) {
-        return Optional.empty();
-      }
-      if (m.kind() == Move.Kind.FACEOFF) {
-        return play.surelyInOwnZone(m, team) ? Optional.of(stops.cause(team, m)) : Optional.empty();
-      }
-    }
-    return Optional.empty();
+    return play.drawWithoutControl(release, m -> false)
+        .filter(draw -> play.surelyInOwnZone(draw, team))
+        .map(draw -> stops.cause(team, draw));
   }
 
   /**
@@ -129,6 +122,9 @@ final class RulingsStage {
     RulingsStage stage = new RulingsStage(play);
     Shape.Filler out = shape().filler();
     List<IcingBook> others = play.settings().others();
+    if (others.isEmpty()) {
+      return out.table();
+    }
     int row = -1;
     for (Move m : play.moves()) {
       if (play.shortOfCenter(m).isEmpty()) {

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import twostrides.game.StopReason;
 import twostrides.rink.Rink;
-import twostrides.rulebook.Facts;
 import twostrides.rulebook.Judge;
 import twostrides.rulebook.Ruling;
 
@@ -24,9 +23,11 @@ final class StopFinder {
   private static final double SPOT_SLACK = 1.5;
 
   private final Play play;
+  private final SheetFacts facts;
 
   StopFinder(Play play) {
     this.play = play;
+    this.facts = new SheetFacts(play);
   }
 
   /**
@@ -102,8 +103,7 @@ final class StopFinder {
     }
     double shortBy = play.rink(release).shortOfCenter(release.x().getAsDouble());
     // A draw after the puck went the length says that nothing was waved off.
-    Facts facts = new SheetFacts(play).iced(release);
-    Ruling ruling = Judge.judge(play.settings().book(), facts);
+    Ruling ruling = Judge.judge(play.settings().book(), facts.iced(release));
     if (ruling instanceof Ruling.NotYetDecided open) {
       return unknown(
           "released short of center; it would be icing, " + open.open().get(0).settles());

@@ -112,10 +112,6 @@ public final class PenaltyRead {
             row.team().orElse("") + "\n" + name, k -> "player-" + (codes.size() + 1));
   }
 
-  private static String withoutCodes(String words) {
-    return CODE.matcher(words).replaceAll("");
-  }
-
   private static GameInstant instant(PlayRow r, int order) {
     return new GameInstant(r.period(), r.elapsed(), order);
   }
@@ -165,12 +161,7 @@ public final class PenaltyRead {
     PlayRow r = game.rows().get(row);
     Side us = side(game, r);
     GameInstant at = instant(r, row);
-    return withoutCodes(
-        "own: " + timeline.why(at, us) + "; opponent: " + timeline.why(at, us.other()));
-  }
-
-  /** What the penalties leave open, in words. */
-  public List<String> doubts() {
-    return timeline.doubts().stream().map(d -> withoutCodes(d.text())).toList();
+    String words = "own: " + timeline.why(at, us) + "; opponent: " + timeline.why(at, us.other());
+    return CODE.matcher(words).replaceAll("");
   }
 }

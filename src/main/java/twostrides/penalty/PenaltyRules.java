@@ -3,6 +3,7 @@ package twostrides.penalty;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 
 /**
  * What a rulebook says about manpower, as data. Clauses and how sure each is stand with the methods
@@ -118,19 +119,7 @@ public record PenaltyRules(
    * @param seconds s
    */
   public PenaltyRules withMinorSeconds(double seconds) {
-    return new PenaltyRules(
-        seconds,
-        majorSeconds,
-        matchSeconds,
-        misconductSeconds,
-        fullSkaters,
-        fewestSkaters,
-        overtimeSkaters,
-        coincidentalMinors,
-        shorthandedGoalFreesOwnMinor,
-        goalEndsMinorsOnlyWhenShorthanded,
-        expiredMajorEmptyBoxExempt,
-        atExpiry);
+    return changed(d -> d.minorSeconds = seconds);
   }
 
   /**
@@ -139,19 +128,7 @@ public record PenaltyRules(
    * @param seconds s
    */
   public PenaltyRules withMajorSeconds(double seconds) {
-    return new PenaltyRules(
-        minorSeconds,
-        seconds,
-        matchSeconds,
-        misconductSeconds,
-        fullSkaters,
-        fewestSkaters,
-        overtimeSkaters,
-        coincidentalMinors,
-        shorthandedGoalFreesOwnMinor,
-        goalEndsMinorsOnlyWhenShorthanded,
-        expiredMajorEmptyBoxExempt,
-        atExpiry);
+    return changed(d -> d.majorSeconds = seconds);
   }
 
   /**
@@ -160,19 +137,7 @@ public record PenaltyRules(
    * @param seconds s; empty: the book knows none
    */
   public PenaltyRules withMatchSeconds(OptionalDouble seconds) {
-    return new PenaltyRules(
-        minorSeconds,
-        majorSeconds,
-        seconds,
-        misconductSeconds,
-        fullSkaters,
-        fewestSkaters,
-        overtimeSkaters,
-        coincidentalMinors,
-        shorthandedGoalFreesOwnMinor,
-        goalEndsMinorsOnlyWhenShorthanded,
-        expiredMajorEmptyBoxExempt,
-        atExpiry);
+    return changed(d -> d.matchSeconds = seconds);
   }
 
   /**
@@ -181,19 +146,7 @@ public record PenaltyRules(
    * @param skaters skaters below which penalties take no team
    */
   public PenaltyRules withFewestSkaters(int skaters) {
-    return new PenaltyRules(
-        minorSeconds,
-        majorSeconds,
-        matchSeconds,
-        misconductSeconds,
-        fullSkaters,
-        skaters,
-        overtimeSkaters,
-        coincidentalMinors,
-        shorthandedGoalFreesOwnMinor,
-        goalEndsMinorsOnlyWhenShorthanded,
-        expiredMajorEmptyBoxExempt,
-        atExpiry);
+    return changed(d -> d.fewestSkaters = skaters);
   }
 
   /**
@@ -202,19 +155,7 @@ public record PenaltyRules(
    * @param skaters skaters a side; empty: as in regulation
    */
   public PenaltyRules withOvertimeSkaters(OptionalInt skaters) {
-    return new PenaltyRules(
-        minorSeconds,
-        majorSeconds,
-        matchSeconds,
-        misconductSeconds,
-        fullSkaters,
-        fewestSkaters,
-        skaters,
-        coincidentalMinors,
-        shorthandedGoalFreesOwnMinor,
-        goalEndsMinorsOnlyWhenShorthanded,
-        expiredMajorEmptyBoxExempt,
-        atExpiry);
+    return changed(d -> d.overtimeSkaters = skaters);
   }
 
   /**
@@ -223,19 +164,7 @@ public record PenaltyRules(
    * @param rule what they do
    */
   public PenaltyRules withCoincidentalMinors(CoincidentalMinors rule) {
-    return new PenaltyRules(
-        minorSeconds,
-        majorSeconds,
-        matchSeconds,
-        misconductSeconds,
-        fullSkaters,
-        fewestSkaters,
-        overtimeSkaters,
-        rule,
-        shorthandedGoalFreesOwnMinor,
-        goalEndsMinorsOnlyWhenShorthanded,
-        expiredMajorEmptyBoxExempt,
-        atExpiry);
+    return changed(d -> d.coincidentalMinors = rule);
   }
 
   /**
@@ -244,19 +173,7 @@ public record PenaltyRules(
    * @param frees whether it ends the own minor
    */
   public PenaltyRules withShorthandedGoalFreesOwnMinor(boolean frees) {
-    return new PenaltyRules(
-        minorSeconds,
-        majorSeconds,
-        matchSeconds,
-        misconductSeconds,
-        fullSkaters,
-        fewestSkaters,
-        overtimeSkaters,
-        coincidentalMinors,
-        frees,
-        goalEndsMinorsOnlyWhenShorthanded,
-        expiredMajorEmptyBoxExempt,
-        atExpiry);
+    return changed(d -> d.shorthandedGoalFreesOwnMinor = frees);
   }
 
   /**
@@ -265,19 +182,7 @@ public record PenaltyRules(
    * @param exempt whether the team still is shorthanded
    */
   public PenaltyRules withExpiredMajorEmptyBoxExempt(boolean exempt) {
-    return new PenaltyRules(
-        minorSeconds,
-        majorSeconds,
-        matchSeconds,
-        misconductSeconds,
-        fullSkaters,
-        fewestSkaters,
-        overtimeSkaters,
-        coincidentalMinors,
-        shorthandedGoalFreesOwnMinor,
-        goalEndsMinorsOnlyWhenShorthanded,
-        exempt,
-        atExpiry);
+    return changed(d -> d.expiredMajorEmptyBoxExempt = exempt);
   }
 
   /**
@@ -286,18 +191,59 @@ public record PenaltyRules(
    * @param convention what holds there
    */
   public PenaltyRules withAtExpiry(AtExpiry convention) {
-    return new PenaltyRules(
-        minorSeconds,
-        majorSeconds,
-        matchSeconds,
-        misconductSeconds,
-        fullSkaters,
-        fewestSkaters,
-        overtimeSkaters,
-        coincidentalMinors,
-        shorthandedGoalFreesOwnMinor,
-        goalEndsMinorsOnlyWhenShorthanded,
-        expiredMajorEmptyBoxExempt,
-        convention);
+    return changed(d -> d.atExpiry = convention);
+  }
+
+  private PenaltyRules changed(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.rules();
+  }
+
+  /** The rules while one of them is changed. */
+  private static final class Draft {
+    private double minorSeconds;
+    private double majorSeconds;
+    private OptionalDouble matchSeconds;
+    private double misconductSeconds;
+    private int fullSkaters;
+    private int fewestSkaters;
+    private OptionalInt overtimeSkaters;
+    private CoincidentalMinors coincidentalMinors;
+    private boolean shorthandedGoalFreesOwnMinor;
+    private boolean goalEndsMinorsOnlyWhenShorthanded;
+    private boolean expiredMajorEmptyBoxExempt;
+    private AtExpiry atExpiry;
+
+    Draft(PenaltyRules r) {
+      minorSeconds = r.minorSeconds;
+      majorSeconds = r.majorSeconds;
+      matchSeconds = r.matchSeconds;
+      misconductSeconds = r.misconductSeconds;
+      fullSkaters = r.fullSkaters;
+      fewestSkaters = r.fewestSkaters;
+      overtimeSkaters = r.overtimeSkaters;
+      coincidentalMinors = r.coincidentalMinors;
+      shorthandedGoalFreesOwnMinor = r.shorthandedGoalFreesOwnMinor;
+      goalEndsMinorsOnlyWhenShorthanded = r.goalEndsMinorsOnlyWhenShorthanded;
+      expiredMajorEmptyBoxExempt = r.expiredMajorEmptyBoxExempt;
+      atExpiry = r.atExpiry;
+    }
+
+    PenaltyRules rules() {
+      return new PenaltyRules(
+          minorSeconds,
+          majorSeconds,
+          matchSeconds,
+          misconductSeconds,
+          fullSkaters,
+          fewestSkaters,
+          overtimeSkaters,
+          coincidentalMinors,
+          shorthandedGoalFreesOwnMinor,
+          goalEndsMinorsOnlyWhenShorthanded,
+          expiredMajorEmptyBoxExempt,
+          atExpiry);
+    }
   }
 }

@@ -70,6 +70,26 @@ public final class RulingWords {
     return lines;
   }
 
+  /**
+   * The assumed settings on which a ruling hangs, one line each.
+   *
+   * @param book the book
+   * @param facts the situation
+   */
+  public static List<String> assumptions(IcingBook book, Facts facts) {
+    return Judge.assumptions(book, facts).entrySet().stream()
+        .map(
+            a ->
+                "Assumed, no source found: "
+                    + a.getKey().key().word()
+                    + " = "
+                    + a.getKey().value()
+                    + "; "
+                    + a.getValue()
+                    + ".")
+        .toList();
+  }
+
   private static void draw(Draw d, List<String> lines) {
     String spot = d.spot().words().isEmpty() ? "" : "; " + d.spot().words();
     lines.add("Face-off: " + d.place().words() + spot + cite(d, "draw") + ".");
