@@ -83,6 +83,7 @@ public final class ReviewBook {
             "rulings", tables.rulings(),
             "flags", tables.flags(),
             "manpower", tables.manpower(),
+            "kills", tables.kills(),
             "players", tables.players());
     for (Map.Entry<String, Table> t : data.entrySet()) {
       TableFile.write(t.getValue(), out.resolve("data").resolve(t.getKey() + ".csv"));

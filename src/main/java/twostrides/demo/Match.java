@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import twostrides.demo.Skater.Role;
 import twostrides.demo.Words.Action;
 import twostrides.demo.Words.Outcome;
@@ -100,14 +101,27 @@ final class Match {
     return clock.gameSeconds() >= pullsAt && lead(side) < 0 && lead(side) >= -WITHIN_REACH;
   }
 
-  /** New players for both teams. */
-  void freshLines() {
-    home.change(dice);
-    away.change(dice);
-    home.forget();
-    away.forget();
-    homeShift = clock.gameSeconds();
-    awayShift = homeShift;
+  /**
+   * New players for both teams at a stoppage.
+   *
+   * @param iced a team that may not change because it iced the puck
+   */
+  void freshLines(Optional<Side> iced) {
+    for (Side side : Side.values()) {
+      bench(side).forget();
+      if (!iced.equals(Optional.of(side))) {
+        bench(side).change(dice);
+        startShift(side);
+      }
+    }
+  }
+
+  private void startShift(Side side) {
+    if (side == Side.HOME) {
+      homeShift = clock.gameSeconds();
+    } else {
+      awayShift = clock.gameSeconds();
+    }
   }
 
   /** A side with the puck past center changes on the fly when its shift is long. */
@@ -115,11 +129,7 @@ final class Match {
     double since = side == Side.HOME ? homeShift : awayShift;
     if (clock.gameSeconds() - since > SHIFT_S) {
       bench(side).change(dice);
-      if (side == Side.HOME) {
-        homeShift = clock.gameSeconds();
-      } else {
-        awayShift = clock.gameSeconds();
-      }
+      startShift(side);
     }
   }
 
@@ -147,7 +157,7 @@ final class Match {
 
   /** A row of somebody who acts now; finish it and hand it to {@link #log}. */
   SheetRow row(Action action, Carrier who) {
-    return SheetRow.of(clock, action, who, ice(who.side()));
+    return SheetRow.of(clock, action, who, ice(who.side(), Optional.of(who.skater())));
   }
 
   /** Writes a row; who stands where is remembered. */
@@ -164,15 +174,42 @@ final class Match {
   }
 
   void logStoppage(Stoppage word, Optional<Side> calledOn) {
-    rows.add(SheetRow.stoppage(clock, word, calledOn, calledOn.map(this::ice)));
+    rows.add(SheetRow.stoppage(clock, word, calledOn, calledOn.map(s -> ice(s, Optional.empty()))));
   }
 
-  private SheetRow.OnIce ice(Side side) {
+  /** Who is on the ice, the one who acts among them: he may just have come over the boards. */
+  private List<Skater> listed(Side side, Optional<Skater> acts) {
+    List<Skater> out = new ArrayList<>(onIce(side));
+    if (acts.isPresent() && !out.contains(acts.get()) && acts.get().role() != Role.GOALKEEPER) {
+      Role role = acts.get().role();
+      int off = out.size() - 1;
+      for (int i = out.size() - 1; i >= 0; i--) {
+        if (out.get(i).role() == role) {
+          off = i;
+          break;
+        }
+      }
+      out.set(off, acts.get());
+    }
+    return out;
+  }
+
+  private SheetRow.OnIce ice(Side side, Optional<Skater> acts) {
     return new SheetRow.OnIce(
+        numbers(listed(side, acts)),
+        numbers(onIce(side.other())),
         skatersWithExtra(side),
         skatersWithExtra(side.other()),
         netEmpty(side),
         netEmpty(side.other()));
+  }
+
+  private static String numbers(List<Skater> skaters) {
+    return skaters.stream()
+        .mapToInt(Skater::number)
+        .sorted()
+        .mapToObj(Integer::toString)
+        .collect(Collectors.joining("; "));
   }
 
   boolean inOwnZone(Place at) {

@@ -38,8 +38,17 @@ record SheetRow(
     Optional<Pressure> pressure,
     Optional<OnIce> ice) {
 
-  /** Skaters (an extra attacker included) and empty nets, seen by the acting team. */
-  record OnIce(int skatersFor, int skatersAgainst, boolean netForEmpty, boolean netAgainstEmpty) {}
+  /**
+   * Skaters (an extra attacker included) with their numbers, and empty nets, seen by the acting
+   * team.
+   */
+  record OnIce(
+      String own,
+      String opponents,
+      int skatersFor,
+      int skatersAgainst,
+      boolean netForEmpty,
+      boolean netAgainstEmpty) {}
 
   SheetRow {
     if (action != Action.STOPPAGE && side.isEmpty()) {

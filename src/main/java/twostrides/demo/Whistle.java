@@ -70,7 +70,7 @@ final class Whistle {
     match.clock.runOut();
     match.logStoppage(Stoppage.PERIOD_END, Optional.empty());
     match.truth.stopped(Optional.empty(), Cause.NONE, match.clock);
-    match.freshLines();
+    match.freshLines(Optional.empty());
   }
 
   /** The puck never left, or center is never reached: play stops with this player on the puck. */
@@ -85,7 +85,7 @@ final class Whistle {
     match.logStoppage(why, calledOn);
     match.truth.stopped(drop.zoneOf(), cause, match.clock);
     match.clock.idle(match.dice.between(SHORTEST_BREAK_S, LONGEST_BREAK_S));
-    match.freshLines();
+    match.freshLines(why == Stoppage.ICING ? calledOn : Optional.empty());
     return drop;
   }
 }

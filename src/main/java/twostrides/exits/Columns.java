@@ -239,5 +239,74 @@ public final class Columns {
   /** Skaters seen: "own x y vx vy; opponent x y vx vy", metres and metres a second. */
   public static final String SKATERS_SEEN = "skaters_seen";
 
+  /** Attempts against within the longer window, see {@link Settings#longWindow}. */
+  public static final String ATTEMPTS_AGAINST_30S = "attempts_against_30s";
+
+  /** Goals against within the longer window. */
+  public static final String GOALS_AGAINST_30S = "goals_against_30s";
+
+  /** Own goals within the window. */
+  public static final String GOALS_FOR_20S = "goals_for_20s";
+
+  /** Whether the team plays at home or away, where the sheet says so. */
+  public static final String VENUE = "venue";
+
+  /** Goals the team is ahead by; negative when behind; empty where a sheet writes no shots. */
+  public static final String GOALS_AHEAD = "goals_ahead";
+
+  /** How close the nearest checker was: none, light, heavy; empty when not in the sheet. */
+  public static final String PRESSURE = "pressure";
+
+  /** Third of the rink's width, facing the attack: left, middle, right. */
+  public static final String SIDE = "side";
+
+  /** The team's skaters on the ice, by name, sorted, with semicolons between them. */
+  public static final String ON_ICE = "on_ice";
+
+  /** Whether the puck let go was a shot at goal. */
+  public static final String SHOT = "shot";
+
+  /** Whether the puck let go scored. */
+  public static final String SCORED = "scored";
+
+  /**
+   * Seconds since the team was last seen shorthanded in this period; 0 while it is; empty when it
+   * was not.
+   */
+  public static final String SINCE_SHORTHANDED_S = "since_shorthanded_s";
+
+  /** Mean seconds for which the team's skaters had been on the ice at the draw. */
+  public static final String SHIFT_S = "shift_s";
+
+  /** Mean seconds for which those skaters stayed on the ice after the draw. */
+  public static final String STAY_S = "stay_s";
+
+  /** Number of the penalty kill in its game, from 1. */
+  public static final String KILL = "kill";
+
+  /** Period in which a stretch ends. */
+  public static final String END_PERIOD = "end_period";
+
+  /** Seconds of play since the period began, at the end of a stretch. */
+  public static final String END_ELAPSED_S = "end_elapsed_s";
+
+  /** Seconds of play that a stretch lasted. */
+  public static final String SECONDS = "seconds";
+
+  /** Attempts that left the zone. */
+  public static final String CLEARED = "cleared";
+
+  /** Attempts that never left the zone. */
+  public static final String KEPT_IN = "kept_in";
+
+  /** Seconds of relief of all attempts of a stretch together, cut short or not. */
+  public static final String RELIEF_TOTAL_S = "relief_total_s";
+
+  /** Shot attempts against in a stretch. */
+  public static final String ATTEMPTS_AGAINST = "attempts_against";
+
+  /** Goals against in a stretch. */
+  public static final String GOALS_AGAINST = "goals_against";
+
   private Columns() {}
 }

@@ -36,6 +36,15 @@ final class Endings {
     }
   }
 
+  /** Shots and goals after a release or draw, in order. */
+  static final String[] AGAINST = {
+    Columns.ATTEMPTS_AGAINST_20S,
+    Columns.GOALS_AGAINST_20S,
+    Columns.ATTEMPTS_AGAINST_30S,
+    Columns.GOALS_AGAINST_30S,
+    Columns.GOALS_FOR_20S
+  };
+
   /** The columns this class fills, in order. */
   static Shape declare(Shape shape) {
     return shape
@@ -47,7 +56,7 @@ final class Endings {
         .flag(Columns.RESTART_WITHIN_20S)
         .number(Columns.RELIEF_S)
         .flag(Columns.RELIEF_CUT_SHORT)
-        .count(Columns.ATTEMPTS_AGAINST_20S, Columns.GOALS_AGAINST_20S);
+        .count(AGAINST);
   }
 
   /**
@@ -122,7 +131,7 @@ final class Endings {
   }
 
   /**
-   * Fills attempts and goals against within the window, counted from a move.
+   * Fills attempts and goals within the windows, counted from a move.
    *
    * @param out the row
    * @param from the release, or the draw when a restart followed
@@ -132,19 +141,30 @@ final class Endings {
     if (!gamesWithShots.contains(from.game())) {
       return;
     }
-    double until = from.elapsed() + play.settings().window();
-    int attempts = 0;
-    int goals = 0;
+    double window = play.settings().window();
+    int[] shots = new int[2];
+    int[] goals = new int[2];
+    int goalsFor = 0;
     for (int i = from.index() + 1; i < play.moves().size(); i++) {
       Move m = play.moves().get(i);
-      if (!m.samePlay(from) || m.elapsed() > until) {
+      double after = m.elapsed() - from.elapsed();
+      if (!m.samePlay(from) || after > play.settings().longWindow()) {
         break;
       }
+      boolean inside = after <= window;
       if (m.shot() && !m.by(team)) {
-        attempts++;
-        goals += m.goal() ? 1 : 0;
+        shots[0] += inside ? 1 : 0;
+        shots[1]++;
+        goals[0] += m.goal() && inside ? 1 : 0;
+        goals[1] += m.goal() ? 1 : 0;
+      } else if (m.goal() && inside) {
+        goalsFor++;
       }
     }
-    out.count(Columns.ATTEMPTS_AGAINST_20S, attempts).count(Columns.GOALS_AGAINST_20S, goals);
+    out.count(Columns.ATTEMPTS_AGAINST_20S, shots[0])
+        .count(Columns.GOALS_AGAINST_20S, goals[0])
+        .count(Columns.ATTEMPTS_AGAINST_30S, shots[1])
+        .count(Columns.GOALS_AGAINST_30S, goals[1])
+        .count(Columns.GOALS_FOR_20S, goalsFor);
   }
 }

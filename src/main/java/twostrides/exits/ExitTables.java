@@ -13,6 +13,7 @@ import tech.tablesaw.api.Table;
  * @param manpower one row for each run of sheet rows on which manpower columns and penalty rows
  *     disagree
  * @param manpowerCompared rows that have both
+ * @param kills one row a stretch in which a team of a play sheet is shorthanded
  * @param players counts per player, way out, mark at center and strength
  */
 public record ExitTables(
@@ -23,4 +24,5 @@ public record ExitTables(
     Table flags,
     Table manpower,
     int manpowerCompared,
+    Table kills,
     Table players) {}

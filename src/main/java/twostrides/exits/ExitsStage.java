@@ -13,15 +13,16 @@ final class ExitsStage {
 
   /** The exits table's columns, in the order in which they are written out. */
   static Shape shape() {
-    return Endings.declare(
-            new Shape("exits")
-                .text(Columns.GAME, Columns.DATE)
-                .count(Columns.EXIT, Columns.PERIOD)
-                .number(Columns.ELAPSED_S, Columns.RELEASE_ELAPSED_S)
-                .text(Columns.TEAM, Columns.OPPONENT, Columns.PLAYER, Columns.RELEASE_PLAYER)
-                .text(Columns.WAY_OUT, Columns.AT_CENTER, Columns.STRENGTH, Columns.NET_EMPTY)
-                .number(Columns.RELEASE_X_M, Columns.RELEASE_Y_M, Columns.SHORT_OF_CENTER_M)
-                .text(Columns.LINE_NOTE))
+    return Circumstances.declare(
+            Endings.declare(
+                new Shape("exits")
+                    .text(Columns.GAME, Columns.DATE)
+                    .count(Columns.EXIT, Columns.PERIOD)
+                    .number(Columns.ELAPSED_S, Columns.RELEASE_ELAPSED_S)
+                    .text(Columns.TEAM, Columns.OPPONENT, Columns.PLAYER, Columns.RELEASE_PLAYER)
+                    .text(Columns.WAY_OUT, Columns.AT_CENTER, Columns.STRENGTH, Columns.NET_EMPTY)
+                    .number(Columns.RELEASE_X_M, Columns.RELEASE_Y_M, Columns.SHORT_OF_CENTER_M)
+                    .text(Columns.LINE_NOTE)))
         .number(Columns.VIDEO_S)
         .text(Columns.SHEET)
         .count(Columns.LINE);
@@ -32,8 +33,9 @@ final class ExitsStage {
    *
    * @param attempts the attempts table
    * @param play the moves
+   * @param circumstances what pages slice by
    */
-  static Table run(Table attempts, Play play) {
+  static Table run(Table attempts, Play play, Circumstances circumstances) {
     Endings endings = new Endings(play);
     Shape.Filler out = shape().filler();
     for (int i = 0; i < attempts.rowCount(); i++) {
@@ -55,6 +57,7 @@ final class ExitsStage {
           .text(Columns.NET_EMPTY, release.netEmpty());
       play.fillPlace(out, release);
       endings.fill(out, release, Endings.Owner.ATTEMPT);
+      circumstances.fill(out, release, start.team().orElseThrow());
       out.number(Columns.VIDEO_S, release.video())
           .text(Columns.SHEET, release.sheet())
           .count(Columns.LINE, release.line());

@@ -21,6 +21,8 @@ import java.util.OptionalDouble;
  * @param netEmpty word for the empty net
  * @param pressure how close the nearest checker was, where the sheet says so
  * @param stop why play stopped, for stops
+ * @param ownOnIce the acting team's skaters on the ice, where the sheet says so
+ * @param opponentOnIce the other team's
  * @param video second of the video
  * @param sheet file name
  * @param line line of the sheet
@@ -41,6 +43,8 @@ record Move(
     Optional<String> netEmpty,
     Optional<String> pressure,
     Optional<String> stop,
+    Optional<String> ownOnIce,
+    Optional<String> opponentOnIce,
     OptionalDouble video,
     String sheet,
     int line) {
@@ -102,6 +106,15 @@ record Move(
    */
   OptionalDouble x(String viewer) {
     return x.isEmpty() || by(viewer) ? x : OptionalDouble.of(-x.getAsDouble());
+  }
+
+  /**
+   * A team's skaters on the ice, sorted, with "; " between them.
+   *
+   * @param viewer one of the two teams
+   */
+  Optional<String> onIce(String viewer) {
+    return team.isEmpty() ? Optional.empty() : by(viewer) ? ownOnIce : opponentOnIce;
   }
 
   boolean samePlay(Move other) {

@@ -28,10 +28,9 @@ final class MovesStage {
   /** Columns of the moves table that no other table has. */
   static final String MOVE_KIND = "move";
 
-  static final String SHOT = "shot";
   static final String GOAL = "goal";
   static final String STOP = "stop";
-  static final String PRESSURE = "pressure";
+  static final String OPPONENT_ON_ICE = "opponent_on_ice";
   static final String SPELL = "spell";
 
   /** Reason written by this stage for a period's end that the sheet does not write. */
@@ -44,8 +43,9 @@ final class MovesStage {
           .number(Columns.ELAPSED_S)
           .text(MOVE_KIND, Columns.TEAM, Columns.PLAYER)
           .number("x_m", "y_m")
-          .flag(SHOT, GOAL)
-          .text(Columns.STRENGTH, Columns.NET_EMPTY, PRESSURE, STOP)
+          .flag(Columns.SHOT, GOAL)
+          .text(Columns.STRENGTH, Columns.NET_EMPTY, Columns.PRESSURE, STOP)
+          .text(Columns.ON_ICE, OPPONENT_ON_ICE)
           .number(Columns.VIDEO_S)
           .text(Columns.SHEET)
           .count(Columns.LINE, SPELL);
@@ -57,6 +57,7 @@ final class MovesStage {
   /** Strength at the row under way. */
   private Strength strength = Strength.UNKNOWN;
 
+  private OnIceNames names = OnIceNames.NONE;
   private final StrengthAt strengthAt;
 
   private MovesStage(StrengthAt strengthAt) {
@@ -84,6 +85,7 @@ final class MovesStage {
 
   private void game(Game g) {
     List<PlayRow> rows = g.rows();
+    names = OnIceNames.of(g);
     for (int i = 0; i < rows.size(); i++) {
       PlayRow r = rows.get(i);
       strength = strengthAt.at(g, i);
@@ -213,7 +215,7 @@ final class MovesStage {
         .number(Columns.ELAPSED_S, at)
         .text(MOVE_KIND, word(Move.Kind.STOP))
         .text(Columns.TEAM, r.action() == Action.STOPPAGE ? r.team() : Optional.empty())
-        .flag(SHOT, false)
+        .flag(Columns.SHOT, false)
         .flag(GOAL, false)
         .text(Columns.STRENGTH, Strength.UNKNOWN.label())
         .text(STOP, why)
@@ -238,11 +240,13 @@ final class MovesStage {
         .text(Columns.PLAYER, player)
         .number("x_m", x(place))
         .number("y_m", y(place))
-        .flag(SHOT, r.action() == Action.SHOT)
+        .flag(Columns.SHOT, r.action() == Action.SHOT)
         .flag(GOAL, isGoal(r))
         .text(Columns.STRENGTH, strength.label())
         .text(Columns.NET_EMPTY, r.manpower().netEmpty().map(n -> n.word()))
-        .text(PRESSURE, r.pressure().map(p -> p.word()))
+        .text(Columns.PRESSURE, r.pressure().map(p -> p.word()))
+        .text(Columns.ON_ICE, names.of(r.team(), r.ownOnIce()))
+        .text(OPPONENT_ON_ICE, names.of(r.team().map(g::opponentOf), r.opponentOnIce()))
         .number(Columns.VIDEO_S, r.video())
         .text(Columns.SHEET, r.sheet())
         .count(Columns.LINE, Math.toIntExact(r.line()));
@@ -283,12 +287,14 @@ final class MovesStage {
         Cells.text(t, Columns.PLAYER, i),
         Cells.number(t, "x_m", i),
         Cells.number(t, "y_m", i),
-        t.booleanColumn(SHOT).get(i),
+        t.booleanColumn(Columns.SHOT).get(i),
         t.booleanColumn(GOAL).get(i),
         t.stringColumn(Columns.STRENGTH).get(i),
         Cells.text(t, Columns.NET_EMPTY, i),
-        Cells.text(t, PRESSURE, i),
+        Cells.text(t, Columns.PRESSURE, i),
         Cells.text(t, STOP, i),
+        Cells.text(t, Columns.ON_ICE, i),
+        Cells.text(t, OPPONENT_ON_ICE, i),
         Cells.number(t, Columns.VIDEO_S, i),
         t.stringColumn(Columns.SHEET).get(i),
         t.intColumn(Columns.LINE).getInt(i));

@@ -36,9 +36,12 @@ public final class Pipeline {
     ManpowerStage.Read manpower = ManpowerStage.run(games, settings);
     Play play = new Play(MovesStage.run(games, manpower::at), games, settings);
     Table attempts = AttemptsStage.run(play);
-    Table exits = ExitsStage.run(attempts, play);
-    Table releases = ReleasesStage.run(attempts, play);
-    Table restarts = RestartsStage.run(attempts, releases, play);
+    Standing standing = new Standing(play);
+    Circumstances circumstances = new Circumstances(play, standing);
+    Table exits = ExitsStage.run(attempts, play, circumstances);
+    Table releases = ReleasesStage.run(attempts, play, circumstances);
+    Table restarts = RestartsStage.run(attempts, releases, play, circumstances);
+    Table kills = KillsStage.run(exits, play, standing);
     Table rulings = RulingsStage.run(releases, play);
     Table flags =
         ChancesStage.run(releases, exits, restarts, play, new SheetSkaters(games).or(tracked));
@@ -54,6 +57,7 @@ public final class Pipeline {
         flags,
         manpower.disagreements(),
         manpower.compared(),
+        kills,
         PlayersStage.run(exits));
   }
 }

@@ -16,16 +16,19 @@ final class ReleasesStage {
   static Shape shape() {
     return ChancesStage.declare(
             RulingsStage.declare(
-                Endings.declare(
-                    new Shape("releases")
-                        .text(Columns.GAME, Columns.DATE)
-                        .count(Columns.RELEASE, Columns.PERIOD)
-                        .number(Columns.RELEASE_ELAPSED_S)
-                        .text(Columns.TEAM, Columns.OPPONENT, Columns.PLAYER, Columns.KIND)
-                        .count(Columns.EXIT)
-                        .text(Columns.STRENGTH, Columns.NET_EMPTY)
-                        .number(Columns.RELEASE_X_M, Columns.RELEASE_Y_M, Columns.SHORT_OF_CENTER_M)
-                        .text(Columns.LINE_NOTE))))
+                Circumstances.declare(
+                    Endings.declare(
+                        new Shape("releases")
+                            .text(Columns.GAME, Columns.DATE)
+                            .count(Columns.RELEASE, Columns.PERIOD)
+                            .number(Columns.RELEASE_ELAPSED_S)
+                            .text(Columns.TEAM, Columns.OPPONENT, Columns.PLAYER, Columns.KIND)
+                            .count(Columns.EXIT)
+                            .text(Columns.STRENGTH, Columns.NET_EMPTY)
+                            .number(
+                                Columns.RELEASE_X_M, Columns.RELEASE_Y_M, Columns.SHORT_OF_CENTER_M)
+                            .text(Columns.LINE_NOTE)
+                            .flag(Columns.SHOT, Columns.SCORED)))))
         .number(Columns.VIDEO_S)
         .text(Columns.SHEET)
         .count(Columns.LINE);
@@ -45,8 +48,9 @@ final class ReleasesStage {
    *
    * @param attempts the attempts table
    * @param play the moves
+   * @param circumstances what pages slice by
    */
-  static Table run(Table attempts, Play play) {
+  static Table run(Table attempts, Play play, Circumstances circumstances) {
     Endings endings = new Endings(play);
     RulingsStage rulings = new RulingsStage(play);
     int[] exitOfMove = exitOfMove(attempts, play);
@@ -73,7 +77,9 @@ final class ReleasesStage {
           .count(Columns.EXIT, exit > 0 ? OptionalInt.of(exit) : OptionalInt.empty())
           .text(Columns.NET_EMPTY, m.netEmpty());
       play.fillPlace(out, m);
+      out.flag(Columns.SHOT, m.shot()).flag(Columns.SCORED, m.goal());
       endings.fill(out, m, Endings.Owner.RELEASE);
+      circumstances.fill(out, m, m.team().orElseThrow());
       rulings.fill(out, m);
       out.number(Columns.VIDEO_S, m.video())
           .text(Columns.SHEET, m.sheet())

@@ -17,22 +17,24 @@ final class RestartsStage {
 
   /** The restarts table's columns, in the order in which they are written out. */
   static Shape shape() {
-    return RulingsStage.declare(
-            new Shape("restarts")
-                .text(Columns.GAME, Columns.DATE)
-                .count(Columns.PERIOD)
-                .number(Columns.RESTART_ELAPSED_S)
-                .text(Columns.TEAM, Columns.OPPONENT)
-                .flag(Columns.OWN_LAST)
-                .text(Columns.RESTART_CAUSE, Columns.REASON))
-        .count(Columns.RELEASE, Columns.EXIT)
-        .number(Columns.RELEASE_ELAPSED_S)
-        .text(Columns.PLAYER, Columns.STRENGTH)
-        .number(Columns.RELEASE_X_M, Columns.RELEASE_Y_M, Columns.SHORT_OF_CENTER_M)
-        .text(Columns.LINE_NOTE)
-        .number(Columns.SECONDS_TO_NEXT_TOUCH)
-        .text(Columns.WON_BY)
-        .count(Columns.ATTEMPTS_AGAINST_20S, Columns.GOALS_AGAINST_20S)
+    return Circumstances.declare(
+            RulingsStage.declare(
+                    new Shape("restarts")
+                        .text(Columns.GAME, Columns.DATE)
+                        .count(Columns.PERIOD)
+                        .number(Columns.RESTART_ELAPSED_S)
+                        .text(Columns.TEAM, Columns.OPPONENT)
+                        .flag(Columns.OWN_LAST)
+                        .text(Columns.RESTART_CAUSE, Columns.REASON))
+                .count(Columns.RELEASE, Columns.EXIT)
+                .number(Columns.RELEASE_ELAPSED_S)
+                .text(Columns.PLAYER, Columns.STRENGTH)
+                .number(Columns.RELEASE_X_M, Columns.RELEASE_Y_M, Columns.SHORT_OF_CENTER_M)
+                .text(Columns.LINE_NOTE)
+                .number(Columns.SECONDS_TO_NEXT_TOUCH)
+                .text(Columns.WON_BY)
+                .count(Endings.AGAINST)
+                .number(Columns.SHIFT_S, Columns.STAY_S))
         .number(Columns.VIDEO_S)
         .text(Columns.SHEET)
         .count(Columns.LINE);
@@ -44,11 +46,13 @@ final class RestartsStage {
    * @param attempts the attempts table
    * @param releases the releases table, to name the release behind a restart
    * @param play the moves
+   * @param circumstances what pages slice by
    */
-  static Table run(Table attempts, Table releases, Play play) {
+  static Table run(Table attempts, Table releases, Play play, Circumstances circumstances) {
     StopFinder stops = new StopFinder(play);
     Endings endings = new Endings(play);
     RulingsStage rulings = new RulingsStage(play);
+    Shifts shifts = new Shifts(play);
     int[] exitOfMove = ReleasesStage.exitOfMove(attempts, play);
     Map<String, Integer> releaseNumbers = releaseNumbers(releases);
     Shape.Filler out = shape().filler();
@@ -94,6 +98,8 @@ final class RestartsStage {
       }
       out.text(Columns.WON_BY, winner.equals(team) ? "own" : "opponent");
       endings.against(out, draw, team);
+      shifts.fill(out, draw, team);
+      circumstances.fill(out, own.orElse(draw), team);
       out.number(Columns.VIDEO_S, own.map(Move::video).orElse(draw.video()))
           .text(Columns.SHEET, draw.sheet())
           .count(Columns.LINE, draw.line());

@@ -34,6 +34,14 @@ public record Settings(
           RaceSettings.DEFAULT,
           TravelBound.DEFAULT);
 
+  /** Seconds by which the longer window is longer: 20 and 30 s by default. Assumed. */
+  private static final double LONGER = 10;
+
+  /** Seconds of play of the longer window. */
+  public double longWindow() {
+    return window + LONGER;
+  }
+
   /** Copies the books and rejects a window that counts nothing. */
   public Settings {
     others = List.copyOf(others);

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import tech.tablesaw.api.Table;
 import twostrides.game.NetEmpty;
+import twostrides.game.Pressure;
 import twostrides.game.TagEnd;
 import twostrides.game.TaggedExit;
 import twostrides.game.TaggedGame;
@@ -170,6 +171,9 @@ final class TagsStage {
           .number(Columns.RELEASE_X_M, coordinate(Place::x))
           .number(Columns.RELEASE_Y_M, coordinate(Place::y))
           .number(Columns.SHORT_OF_CENTER_M, shortOfCenter())
+          .text(Columns.VENUE, game.venueOf(tag.team()))
+          .text(Columns.PRESSURE, tag.pressure().map(Pressure::word))
+          .text(Columns.SIDE, Circumstances.side(coordinate(Place::y), game.rink()))
           .number(Columns.VIDEO_S, tag.video())
           .text(Columns.SHEET, tag.sheet())
           .count(Columns.LINE, Math.toIntExact(tag.line()));

@@ -12,6 +12,7 @@ import twostrides.rink.Rink;
  * @param date day of the game, where the sheet has it
  * @param home the home team where the sheet says so, else the first of the two by name
  * @param away the other team
+ * @param venueKnown whether the sheet says who is at home
  * @param rink the rink's lengths
  * @param clockStep smallest step of the clock as written, in seconds: a gap read from it is off by
  *     less than one step
@@ -24,6 +25,7 @@ public record Game(
     Optional<LocalDate> date,
     String home,
     String away,
+    boolean venueKnown,
     Rink rink,
     double clockStep,
     double placeStep,
@@ -36,6 +38,15 @@ public record Game(
     if (home.equals(away)) {
       throw new IllegalArgumentException("game " + id + " needs two teams, found only " + home);
     }
+  }
+
+  /**
+   * "home" or "away"; empty when the sheet does not say.
+   *
+   * @param team one of the two
+   */
+  public Optional<String> venueOf(String team) {
+    return venueKnown ? Optional.of(team.equals(home) ? "home" : "away") : Optional.empty();
   }
 
   /**

@@ -70,6 +70,7 @@ final class GameBuilder {
             date(rows),
             teams.get(0),
             teams.get(1),
+            home(rows).equals(Optional.of(teams.get(0))),
             frame.rink(),
             frame.clockStep(rows.stream().mapToInt(r -> r.about().clockDecimals()).max().orElse(0)),
             frame.placeStep(rows.stream().mapToInt(r -> r.about().placeDecimals()).max().orElse(0)),
@@ -92,6 +93,7 @@ final class GameBuilder {
     return new TaggedGame(
         id,
         date(rows),
+        home(rows),
         frame.rink(),
         frame.placeStep(rows.stream().mapToInt(r -> r.about().placeDecimals()).max().orElse(0)),
         frame.periodLength(),
@@ -102,10 +104,13 @@ final class GameBuilder {
     return rows.stream().map(r -> r.about().date()).flatMap(Optional::stream).findFirst();
   }
 
+  private static <T> Optional<String> home(List<ReadRow<T>> rows) {
+    return rows.stream().map(r -> r.about().home()).flatMap(Optional::stream).findFirst();
+  }
+
   /** Home and away as the sheet names them, or the two teams that act most, by name. */
   private static List<String> teams(List<ReadRow<PlayRow>> rows) {
-    Optional<String> home =
-        rows.stream().map(r -> r.about().home()).flatMap(Optional::stream).findFirst();
+    Optional<String> home = home(rows);
     Optional<String> away =
         rows.stream().map(r -> r.about().away()).flatMap(Optional::stream).findFirst();
     if (home.isPresent() && away.isPresent() && !home.equals(away)) {

@@ -28,13 +28,17 @@ public record Manpower(
   public static final Manpower UNKNOWN =
       new Manpower(OptionalInt.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty());
 
-  /** Strength of the acting team; unknown when a skater count is missing. */
+  /**
+   * Strength of the acting team by penalties alone; unknown when a skater count is missing. Where a
+   * net is marked empty, one of that team's skaters is the extra attacker and does not count: five
+   * with an empty net against five are shorthanded.
+   */
   public Strength strength() {
     if (own.isEmpty() || other.isEmpty()) {
       return Strength.UNKNOWN;
     }
-    int us = own.getAsInt();
-    int them = other.getAsInt();
+    int us = own.getAsInt() - (ownNetEmpty.orElse(false) ? 1 : 0);
+    int them = other.getAsInt() - (otherNetEmpty.orElse(false) ? 1 : 0);
     if (us < FULL && us < them) {
       return Strength.SHORTHANDED;
     }

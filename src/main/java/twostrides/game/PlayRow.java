@@ -26,6 +26,9 @@ import twostrides.rink.Place;
  *     empty box
  * @param pressure how close the nearest checker was
  * @param skaters skaters whose places the row writes down, in its order
+ * @param ownOnIce the acting team's skaters on the ice, as the sheet writes them; empty when it
+ *     does not say
+ * @param opponentOnIce the other team's skaters on the ice
  * @param video second of the video
  * @param sheet file name
  * @param line line of the sheet, header included
@@ -47,13 +50,17 @@ public record PlayRow(
     Optional<String> servedBy,
     Optional<Pressure> pressure,
     List<OnIce> skaters,
+    List<String> ownOnIce,
+    List<String> opponentOnIce,
     OptionalDouble video,
     String sheet,
     long line) {
 
-  /** Copies the skaters and rejects rows that no reader may build. */
+  /** Copies the lists and rejects rows that no reader may build. */
   public PlayRow {
     skaters = List.copyOf(skaters);
+    ownOnIce = List.copyOf(ownOnIce);
+    opponentOnIce = List.copyOf(opponentOnIce);
     if (action.needsTeam() && team.isEmpty()) {
       throw new IllegalArgumentException("a row with action " + action.word() + " needs a team");
     }

@@ -76,6 +76,8 @@ final class PlayRows {
     List<OnIce> skaters =
         new ArrayList<>(in.skaters(SheetForms.OWN_SKATERS, true, actingIsHome, p));
     skaters.addAll(in.skaters(SheetForms.OPPONENT_SKATERS, false, actingIsHome, p));
+    List<String> ownOnIce = in.names(SheetForms.ON_ICE);
+    List<String> opponentOnIce = in.names(SheetForms.OPPONENT_ON_ICE);
     var video = in.video();
     var minutes = in.penaltyMinutes();
     if (!in.problems().isEmpty()) {
@@ -100,6 +102,8 @@ final class PlayRows {
             in.text(SheetForms.SERVED_BY),
             pressure,
             skaters,
+            ownOnIce,
+            opponentOnIce,
             video,
             sheetName,
             source.line());

@@ -3,7 +3,9 @@ package twostrides.game;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -47,6 +49,9 @@ public final class RowReader {
   private static final int MOST_PERIODS = 20;
   private static final int LEAST_SKATERS = 3;
   private static final int MOST_SKATERS = 6;
+
+  /** Players listed on the ice: six skaters and, in some sheets, the goalkeeper. */
+  private static final int MOST_ON_ICE = 7;
 
   /** Numbers of a skater: place alone, or place and speed along and across. */
   private static final int PLACE = 2;
@@ -226,6 +231,33 @@ public final class RowReader {
     return read(column, c -> c.wholeNumber(LEAST_SKATERS, MOST_SKATERS))
         .map(OptionalInt::of)
         .orElse(OptionalInt.empty());
+  }
+
+  /**
+   * Players in one cell, in the sheet's order; none when the cell is blank.
+   *
+   * @param column our column
+   */
+  List<String> names(String column) {
+    Optional<Cell> cell = row.cell(column);
+    if (cell.isEmpty()) {
+      return List.of();
+    }
+    List<String> names =
+        Arrays.stream(cell.get().text().split(";", -1))
+            .map(String::strip)
+            .filter(n -> !n.isEmpty())
+            .toList();
+    Set<String> different = new LinkedHashSet<>(names);
+    if (different.size() < names.size() || names.size() > MOST_ON_ICE) {
+      problems.add(
+          cell.get()
+              .problem(
+                  SheetForms.ON_THE_ICE + "; each once, and no more than " + MOST_ON_ICE,
+                  "correct the list, or empty the cell"));
+      return List.of();
+    }
+    return names;
   }
 
   Optional<Boolean> yesOrNo(String column) {

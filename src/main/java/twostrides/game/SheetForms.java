@@ -35,6 +35,8 @@ public final class SheetForms {
   static final String SKATERS_AGAINST = "skaters_against";
   static final String OWN_SKATERS = "own_skaters";
   static final String OPPONENT_SKATERS = "opponent_skaters";
+  static final String ON_ICE = "on_ice";
+  static final String OPPONENT_ON_ICE = "opponent_on_ice";
   static final String NET_FOR = "net_for_empty";
   static final String NET_AGAINST = "net_against_empty";
   static final String STOPPAGE = "stoppage";
@@ -55,6 +57,11 @@ public final class SheetForms {
   static final String SKATERS =
       "places such as 3.2 -5.1; 8.0 2.2 4.1 -0.5: x and y of a skater, then speed along and across"
           + " where it is known";
+
+  /** What a column of players on the ice holds. */
+  static final String ON_THE_ICE =
+      "players on the ice, by name or by the number that begins the name, with semicolons between"
+          + " them: 4; 9; 14; 21; 24";
 
   private static final List<SettingSpec> SETTINGS =
       List.of(
@@ -136,6 +143,8 @@ public final class SheetForms {
               new ColumnSpec(SKATERS_AGAINST, false, "a whole number from 3 to 6"),
               new ColumnSpec(OWN_SKATERS, false, SKATERS),
               new ColumnSpec(OPPONENT_SKATERS, false, SKATERS),
+              new ColumnSpec(ON_ICE, false, ON_THE_ICE),
+              new ColumnSpec(OPPONENT_ON_ICE, false, ON_THE_ICE),
               new ColumnSpec(NET_FOR, false, "yes or no"),
               new ColumnSpec(NET_AGAINST, false, "yes or no"),
               new ColumnSpec(STOPPAGE, false, "one of the stoppage words"),

@@ -10,6 +10,7 @@ import twostrides.rink.Rink;
  *
  * @param id id in the sheets
  * @param date day of the game, where the sheet has it
+ * @param home the home team, where the sheet says so
  * @param rink the rink's lengths
  * @param placeStep smallest step of places as written, in metres
  * @param periodLength length of a regular period, in seconds
@@ -18,6 +19,7 @@ import twostrides.rink.Rink;
 public record TaggedGame(
     String id,
     Optional<LocalDate> date,
+    Optional<String> home,
     Rink rink,
     double placeStep,
     double periodLength,
@@ -26,5 +28,14 @@ public record TaggedGame(
   /** Copies the exits. */
   public TaggedGame {
     exits = List.copyOf(exits);
+  }
+
+  /**
+   * "home" or "away"; empty when the sheet does not say.
+   *
+   * @param team one of the two
+   */
+  public Optional<String> venueOf(String team) {
+    return home.map(h -> h.equals(team) ? "home" : "away");
   }
 }

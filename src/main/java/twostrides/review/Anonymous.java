@@ -1,13 +1,16 @@
 package twostrides.review;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import twostrides.exits.Columns;
@@ -20,6 +23,9 @@ import twostrides.exits.ExitTables;
 public final class Anonymous {
 
   private static final Pattern NUMBER = Pattern.compile("#?(\\d{1,2})\\b.*", Pattern.DOTALL);
+
+  /** Between the players of a list. */
+  private static final String BETWEEN = "; ";
 
   private Anonymous() {}
 
@@ -38,6 +44,7 @@ public final class Anonymous {
         replace(tables.flags(), codes),
         tables.manpower(),
         tables.manpowerCompared(),
+        tables.kills(),
         replace(tables.players(), codes)
             .sortAscendingOn(
                 Columns.TEAM,
@@ -63,6 +70,15 @@ public final class Anonymous {
                                       .add(n)));
         }
       }
+      TableRows.of(t)
+          .forEach(
+              r ->
+                  r.text(Columns.ON_ICE)
+                      .ifPresent(
+                          l ->
+                              names
+                                  .computeIfAbsent(r.words(Columns.TEAM), k -> new TreeSet<>())
+                                  .addAll(List.of(l.split(BETWEEN, -1)))));
     }
     Map<String, Map<String, String>> codes = new HashMap<>();
     names.forEach((team, players) -> codes.put(team, codesOf(players)));
@@ -102,6 +118,24 @@ public final class Anonymous {
         copy.replaceColumn(column, replaced);
       }
     }
+    if (copy.containsColumn(Columns.ON_ICE)) {
+      StringColumn replaced = StringColumn.create(Columns.ON_ICE);
+      TableRows.of(table)
+          .forEach(
+              r ->
+                  r.text(Columns.ON_ICE)
+                      .ifPresentOrElse(
+                          l -> replaced.append(list(l, codes.get(r.words(Columns.TEAM)))),
+                          replaced::appendMissing));
+      copy.replaceColumn(Columns.ON_ICE, replaced);
+    }
     return copy;
+  }
+
+  private static String list(String players, Map<String, String> codes) {
+    return Arrays.stream(players.split(BETWEEN, -1))
+        .map(n -> codes.getOrDefault(n, "player"))
+        .sorted()
+        .collect(Collectors.joining(BETWEEN));
   }
 }

@@ -218,8 +218,9 @@ class ChancesTruthTest {
       say(
           "flags: %d of %d icings; precision %d of %d = %.3f, recall %d of %d = %.3f",
           chosen.size(), iced.size(), right, chosen.size(), precision, right, avoidable, recall);
-      assertTrue(precision > 0.85, "precision " + precision);
-      assertTrue(recall > 0.85, "recall " + recall);
+      // Some hundred flags: other games of the same league move both by 0.03 either way.
+      assertTrue(precision > 0.8, "precision " + precision);
+      assertTrue(recall > 0.8, "recall " + recall);
     }
     return 2 * precision * recall / (precision + recall);
   }

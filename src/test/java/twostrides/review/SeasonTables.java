@@ -6,14 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import tech.tablesaw.api.BooleanColumn;
-import tech.tablesaw.api.DoubleColumn;
-import tech.tablesaw.api.IntColumn;
-import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
 import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
+import twostrides.exits.Pipeline;
+import twostrides.exits.Settings;
 
 /**
  * Tables as the pipeline makes them, written by hand or drawn with a seed, so that reviews and
@@ -21,119 +19,11 @@ import twostrides.exits.ExitTables;
  */
 public final class SeasonTables {
 
-  private static final List<String> WORDS =
-      List.of(
-          Columns.RULING,
-          Columns.CLAUSE,
-          Columns.AUDIT,
-          Columns.GAME,
-          Columns.TEAM,
-          Columns.OPPONENT,
-          Columns.PLAYER,
-          Columns.WAY_OUT,
-          Columns.AT_CENTER,
-          Columns.STRENGTH,
-          Columns.LINE_NOTE,
-          Columns.NEXT_TOUCH,
-          Columns.RESTART_CAUSE,
-          Columns.REASON,
-          Columns.WON_BY,
-          Columns.KIND,
-          Columns.SHEET);
+  /** Tables of no games: the pipeline's own columns and their types. */
+  private static final ExitTables NONE = Pipeline.run(List.of(), List.of(), Settings.DEFAULT);
 
-  private static final List<String> COUNTS =
-      List.of(
-          Columns.EXIT,
-          Columns.RELEASE,
-          Columns.PERIOD,
-          Columns.ATTEMPTS_AGAINST_20S,
-          Columns.GOALS_AGAINST_20S,
-          Columns.LINE,
-          Columns.ATTEMPTS,
-          Columns.RESTARTS);
-
-  private static final List<String> FLAGS =
-      List.of(Columns.OWN_ZONE_RESTART, Columns.OWN_LAST, Columns.DIFFERS, Columns.FLAGGED);
-
-  private static final List<String> EXIT_COLUMNS =
-      List.of(
-          Columns.GAME,
-          Columns.EXIT,
-          Columns.PERIOD,
-          Columns.RELEASE_ELAPSED_S,
-          Columns.TEAM,
-          Columns.OPPONENT,
-          Columns.PLAYER,
-          Columns.WAY_OUT,
-          Columns.AT_CENTER,
-          Columns.STRENGTH,
-          Columns.RELEASE_X_M,
-          Columns.RELEASE_Y_M,
-          Columns.SHORT_OF_CENTER_M,
-          Columns.OWN_ZONE_RESTART,
-          Columns.RESTART_CAUSE,
-          Columns.SHEET,
-          Columns.LINE);
-
-  private static final List<String> RELEASE_COLUMNS =
-      List.of(
-          Columns.GAME,
-          Columns.RELEASE,
-          Columns.PERIOD,
-          Columns.RELEASE_ELAPSED_S,
-          Columns.TEAM,
-          Columns.OPPONENT,
-          Columns.PLAYER,
-          Columns.KIND,
-          Columns.EXIT,
-          Columns.STRENGTH,
-          Columns.RELEASE_X_M,
-          Columns.RELEASE_Y_M,
-          Columns.SHORT_OF_CENTER_M,
-          Columns.LINE_NOTE,
-          Columns.NEXT_TOUCH,
-          Columns.OWN_ZONE_RESTART,
-          Columns.RESTART_CAUSE,
-          Columns.VIDEO_S,
-          Columns.SHEET,
-          Columns.LINE);
-
-  private static final List<String> RESTART_COLUMNS =
-      List.of(
-          Columns.GAME,
-          Columns.PERIOD,
-          Columns.RESTART_ELAPSED_S,
-          Columns.TEAM,
-          Columns.OPPONENT,
-          Columns.OWN_LAST,
-          Columns.RESTART_CAUSE,
-          Columns.REASON,
-          Columns.RULING,
-          Columns.CLAUSE,
-          Columns.AUDIT,
-          Columns.RELEASE,
-          Columns.RELEASE_ELAPSED_S,
-          Columns.PLAYER,
-          Columns.STRENGTH,
-          Columns.RELEASE_X_M,
-          Columns.RELEASE_Y_M,
-          Columns.SHORT_OF_CENTER_M,
-          Columns.WON_BY,
-          Columns.ATTEMPTS_AGAINST_20S,
-          Columns.GOALS_AGAINST_20S,
-          Columns.VIDEO_S,
-          Columns.SHEET,
-          Columns.LINE);
-
-  private static final List<String> PLAYER_COLUMNS =
-      List.of(
-          Columns.TEAM,
-          Columns.PLAYER,
-          Columns.WAY_OUT,
-          Columns.AT_CENTER,
-          Columns.STRENGTH,
-          Columns.ATTEMPTS,
-          Columns.RESTARTS);
+  private static final List<String> PLAYER_KEY =
+      List.of(Columns.TEAM, Columns.PLAYER, Columns.WAY_OUT, Columns.AT_CENTER, Columns.STRENGTH);
 
   /** Marks of an exit as the seeded season draws them: way out, and mark at center or nothing. */
   private static final List<List<String>> MARKS =
@@ -184,19 +74,20 @@ public final class SeasonTables {
   /** The tables as they stand. */
   public ExitTables tables() {
     return new ExitTables(
-        table("exits", EXIT_COLUMNS, exits),
-        table("releases", RELEASE_COLUMNS, releases),
-        table("restarts", RESTART_COLUMNS, restarts),
-        table("rulings", List.of(Columns.GAME, Columns.DIFFERS), List.of()),
-        table("flags", List.of(Columns.GAME, Columns.FLAGGED), List.of()),
-        table("manpower", List.of(Columns.GAME), List.of()),
+        table(NONE.exits(), exits),
+        table(NONE.releases(), releases),
+        table(NONE.restarts(), restarts),
+        NONE.rulings(),
+        NONE.flags(),
+        NONE.manpower(),
         0,
-        table("players", PLAYER_COLUMNS, players()));
+        NONE.kills(),
+        table(NONE.players(), players()));
   }
 
   private List<Map<String, Object>> players() {
     Map<List<Object>, int[]> counts = new LinkedHashMap<>();
-    List<String> key = PLAYER_COLUMNS.subList(0, 5);
+    List<String> key = PLAYER_KEY;
     for (Map<String, Object> e : exits) {
       int[] c =
           counts.computeIfAbsent(
@@ -218,15 +109,15 @@ public final class SeasonTables {
     return rows;
   }
 
-  private static Table table(String name, List<String> columns, List<Map<String, Object>> rows) {
+  private static Table table(Table like, List<Map<String, Object>> rows) {
     return Table.create(
-        name, columns.stream().map(c -> column(c, rows)).toList().toArray(new Column<?>[0]));
+        like.name(), like.columns().stream().<Column<?>>map(c -> column(c, rows)).toList());
   }
 
-  private static Column<?> column(String name, List<Map<String, Object>> rows) {
-    Column<?> column = empty(name);
+  private static Column<?> column(Column<?> like, List<Map<String, Object>> rows) {
+    Column<?> column = like.emptyCopy();
     for (Map<String, Object> r : rows) {
-      Object value = r.get(name);
+      Object value = r.get(like.name());
       if (value == null || value.equals("")) {
         column.appendMissing();
       } else {
@@ -234,16 +125,6 @@ public final class SeasonTables {
       }
     }
     return column;
-  }
-
-  private static Column<?> empty(String name) {
-    if (WORDS.contains(name)) {
-      return StringColumn.create(name);
-    }
-    if (COUNTS.contains(name)) {
-      return IntColumn.create(name);
-    }
-    return FLAGS.contains(name) ? BooleanColumn.create(name) : DoubleColumn.create(name);
   }
 
   /**

@@ -1,0 +1,69 @@
+package twostrides.exits;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import twostrides.game.Game;
+import twostrides.game.PlayRow;
+
+/**
+ * Players on the ice by their full names: a sheet may list them by number, and a number stands for
+ * the one player of that team whose name begins with it. A number of nobody, or of two players,
+ * stays as it is written.
+ */
+final class OnIceNames {
+
+  /** Knows nobody. */
+  static final OnIceNames NONE = new OnIceNames(Map.of());
+
+  private static final Pattern NUMBER = Pattern.compile("#?(\\d{1,2})\\b.*", Pattern.DOTALL);
+
+  /** Name by team and number; an empty name for a number that two players wear. */
+  private final Map<String, Map<String, String>> names;
+
+  private OnIceNames(Map<String, Map<String, String>> names) {
+    this.names = names;
+  }
+
+  /** The players who act in a game. */
+  static OnIceNames of(Game game) {
+    Map<String, Map<String, String>> names = new HashMap<>();
+    for (PlayRow r : game.rows()) {
+      if (r.team().isPresent() && r.player().isPresent()) {
+        String name = r.player().get();
+        Matcher m = NUMBER.matcher(name);
+        if (m.matches() && !name.contains(";")) {
+          names
+              .computeIfAbsent(r.team().get(), t -> new HashMap<>())
+              .merge(m.group(1), name, (a, b) -> a.equals(b) ? a : "");
+        }
+      }
+    }
+    return new OnIceNames(names);
+  }
+
+  /**
+   * The players of a list, sorted, with "; " between them; empty for an empty list.
+   *
+   * @param team their team
+   * @param listed as the sheet writes them
+   */
+  Optional<String> of(Optional<String> team, List<String> listed) {
+    if (listed.isEmpty() || team.isEmpty()) {
+      return Optional.empty();
+    }
+    Map<String, String> known = names.getOrDefault(team.get(), Map.of());
+    return Optional.of(
+        listed.stream().map(n -> name(known, n)).sorted().collect(Collectors.joining("; ")));
+  }
+
+  private static String name(Map<String, String> known, String written) {
+    String number = written.startsWith("#") ? written.substring(1) : written;
+    String full = known.getOrDefault(number, "");
+    return full.isEmpty() ? written : full;
+  }
+}
