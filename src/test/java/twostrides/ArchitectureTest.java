@@ -35,7 +35,8 @@ class ArchitectureTest {
           Map.entry("exits", Set.of("game", "rink", "rulebook", "race", "rates", "penalty")),
           Map.entry("review", Set.of("exits", "rates")),
           Map.entry("chart", Set.of("review", "exits", "rink", "rates")),
-          Map.entry("book", Set.of("review", "chart", "exits", "rates")),
+          Map.entry("numbers", Set.of("exits", "rates", "review")),
+          Map.entry("book", Set.of("review", "numbers", "chart", "exits", "rates")),
           Map.entry("demo", Set.of("rink")),
           Map.entry("cli", Set.of("*")));
 

@@ -21,7 +21,10 @@ import java.util.function.BiConsumer;
 import tech.tablesaw.api.Table;
 import twostrides.chart.Charts;
 import twostrides.chart.Picture;
+import twostrides.exits.Costs;
 import twostrides.exits.ExitTables;
+import twostrides.numbers.NumberPage;
+import twostrides.numbers.Numbers;
 import twostrides.review.PlayerReview;
 import twostrides.review.Profile;
 import twostrides.review.SeasonReview;
@@ -39,15 +42,20 @@ public final class ReviewBook {
 
   private final Path out;
   private final SeasonReview review;
+  private final Numbers numbers;
+  private final Costs costs;
   private final Imprint imprint;
   private final Charts charts;
   private final String css;
   private final TemplateEngine pages =
       TemplateEngine.createPrecompiled(null, ContentType.Html, null, "twostrides.book.page");
 
-  private ReviewBook(Path out, SeasonReview review, Charts charts, Imprint imprint) {
+  private ReviewBook(
+      Path out, SeasonReview review, Numbers numbers, Costs costs, Charts charts, Imprint imprint) {
     this.out = out;
     this.review = review;
+    this.numbers = numbers;
+    this.costs = costs;
     this.charts = charts;
     this.imprint = imprint;
     this.css = resource("book.css");
@@ -58,6 +66,7 @@ public final class ReviewBook {
    *
    * @param out folder, which exists
    * @param review what to show
+   * @param numbers the pages of numbers
    * @param tables tables for {@code data/}
    * @param charts how to draw
    * @param imprint foot of the pages
@@ -67,6 +76,7 @@ public final class ReviewBook {
   public static void write(
       Path out,
       SeasonReview review,
+      Numbers numbers,
       ExitTables tables,
       Charts charts,
       Imprint imprint,
@@ -88,7 +98,7 @@ public final class ReviewBook {
     for (Map.Entry<String, Table> t : data.entrySet()) {
       TableFile.write(t.getValue(), out.resolve("data").resolve(t.getKey() + ".csv"));
     }
-    new ReviewBook(out, review, charts, imprint).pages(progress);
+    new ReviewBook(out, review, numbers, tables.costs(), charts, imprint).pages(progress);
   }
 
   private interface Page {
@@ -100,6 +110,8 @@ public final class ReviewBook {
     all.add(this::index);
     all.add(this::rulings);
     all.add(this::flags);
+    all.add(this::glossary);
+    numbers.pages().forEach(n -> all.add(() -> numbers(n)));
     review.teams().forEach(t -> all.add(() -> team(t)));
     review.players().forEach(p -> all.add(() -> player(p)));
     ExecutorService threads = Executors.newFixedThreadPool(THREADS);
@@ -145,7 +157,17 @@ public final class ReviewBook {
     render(
         "index.html",
         "index.jte",
-        Map.of("review", review, "imprint", imprint, "css", css, "pictures", pictures));
+        Map.of(
+            "review",
+            review,
+            "pages",
+            numbers.pages(),
+            "imprint",
+            imprint,
+            "css",
+            css,
+            "pictures",
+            pictures));
   }
 
   private void rulings() throws IOException {
@@ -158,7 +180,18 @@ public final class ReviewBook {
     render(
         "flags.html",
         "flags.jte",
-        Map.of("review", review, "cards", cards, "imprint", imprint, "css", css));
+        Map.of("review", review, "cards", cards, "costs", costs, "imprint", imprint, "css", css));
+  }
+
+  private void glossary() throws IOException {
+    render(
+        "numbers.html",
+        "glossary.jte",
+        Map.of("words", Glossary.html(), "imprint", imprint, "css", css));
+  }
+
+  private void numbers(NumberPage page) throws IOException {
+    render(page.file(), "numbers.jte", Map.of("page", page, "imprint", imprint, "css", css));
   }
 
   private void team(TeamReview t) throws IOException {
@@ -175,7 +208,18 @@ public final class ReviewBook {
         Show.file(p),
         "player.jte",
         Map.of(
-            "review", review, "player", p, "imprint", imprint, "css", css, "pictures", pictures));
+            "review",
+            review,
+            "player",
+            p,
+            "grids",
+            numbers.players().of(p.team(), p.player()),
+            "imprint",
+            imprint,
+            "css",
+            css,
+            "pictures",
+            pictures));
   }
 
   private static String chartName(String page, String kind) {
@@ -208,7 +252,7 @@ public final class ReviewBook {
     Files.writeString(out.resolve(file), html.toString(), StandardCharsets.UTF_8);
   }
 
-  private static String resource(String name) {
+  static String resource(String name) {
     try (InputStream in = ReviewBook.class.getResourceAsStream(name)) {
       if (in == null) {
         throw new IllegalStateException(

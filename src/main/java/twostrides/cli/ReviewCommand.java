@@ -31,6 +31,8 @@ import twostrides.exits.Settings;
 import twostrides.game.Game;
 import twostrides.game.Season;
 import twostrides.game.TaggedGame;
+import twostrides.numbers.NumberSettings;
+import twostrides.numbers.Numbers;
 import twostrides.race.SkaterSet;
 import twostrides.race.TravelBound;
 import twostrides.rates.Count;
@@ -100,6 +102,14 @@ final class ReviewCommand implements Callable<Integer> {
       names = "--no-names",
       description = "Write jersey numbers or codes instead of players' names.")
   boolean noNames;
+
+  @Option(
+      names = "--goal-prior",
+      paramLabel = "N",
+      defaultValue = "400",
+      description =
+          "Weight of the published net goals after own-zone draws, in draws (${DEFAULT-VALUE}, assumed).")
+  double goalPriorDraws;
 
   @Option(
       names = "--seed",
@@ -184,6 +194,7 @@ final class ReviewCommand implements Callable<Integer> {
       ReviewBook.write(
           folder.writing(),
           review,
+          Numbers.of(tables, review.ourTeam(), new NumberSettings(window, seed, goalPriorDraws)),
           tables,
           new Charts(rink(season)),
           new Imprint(Main.version(), Books.note(book, others), sum(season)),

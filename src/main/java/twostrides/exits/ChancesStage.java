@@ -111,14 +111,12 @@ final class ChancesStage {
    * followed, flagged or not, with the reason.
    *
    * @param releases the releases table, its rows those of the moves in order
-   * @param exits the exits table
-   * @param restarts the restarts table
+   * @param costs what restarts and lost pucks cost
    * @param play the moves
    * @param skaters who was where at a release
    */
-  static Table run(
-      Table releases, Table exits, Table restarts, Play play, SkatersAtRelease skaters) {
-    return new ChancesStage(play, Costs.of(exits, restarts), skaters).fill(releases);
+  static Table run(Table releases, Costs costs, Play play, SkatersAtRelease skaters) {
+    return new ChancesStage(play, costs, skaters).fill(releases);
   }
 
   private Table fill(Table table) {

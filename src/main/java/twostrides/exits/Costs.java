@@ -15,7 +15,7 @@ import twostrides.rates.Count;
  * @param attemptsAfterLoss attempts against after pucks lost short of center
  * @param losses pucks lost short of center with shots in their sheet
  */
-record Costs(
+public record Costs(
     Count restartAfterGained,
     int attemptsAfterRestart,
     int restarts,
@@ -23,7 +23,7 @@ record Costs(
     int losses) {
 
   /** Weight of every prior, in cases. Assumed. */
-  static final double PRIOR_CASES = 20;
+  public static final double PRIOR_CASES = 20;
 
   /** Prior shares and attempts. Assumed: nothing published was read. */
   private static final WayOutAssumptions PRIOR = WayOutAssumptions.DEFAULT;
@@ -65,19 +65,24 @@ record Costs(
   }
 
   /** Chance of an own-zone restart after gaining center. */
-  double restartAfterGaining() {
+  public double restartAfterGaining() {
     return (restartAfterGained.successes() + PRIOR.restartAfterGaining() * PRIOR_CASES)
         / (restartAfterGained.trials() + PRIOR_CASES);
   }
 
+  /** Attempts after an own-zone restart before any sheet is read. Assumed. */
+  public static double priorAttemptsAfterRestart() {
+    return PRIOR.attemptsAfterRestart();
+  }
+
   /** Attempts against within the window after an own-zone restart. */
-  double restart() {
+  public double restart() {
     return (attemptsAfterRestart + PRIOR.attemptsAfterRestart() * PRIOR_CASES)
         / (restarts + PRIOR_CASES);
   }
 
   /** Attempts against within the window after the puck is lost short of center. */
-  double loss() {
+  public double loss() {
     return (attemptsAfterLoss + PRIOR.attemptsAfterLoss() * PRIOR_CASES) / (losses + PRIOR_CASES);
   }
 }

@@ -14,6 +14,7 @@ import tech.tablesaw.api.Table;
  *     disagree
  * @param manpowerCompared rows that have both
  * @param kills one row a stretch in which a team of a play sheet is shorthanded
+ * @param costs what gaining center, restarts and lost pucks cost in the play sheets
  * @param players counts per player, way out, mark at center and strength
  */
 public record ExitTables(
@@ -25,4 +26,5 @@ public record ExitTables(
     Table manpower,
     int manpowerCompared,
     Table kills,
+    Costs costs,
     Table players) {}

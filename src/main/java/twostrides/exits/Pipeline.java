@@ -43,8 +43,8 @@ public final class Pipeline {
     Table restarts = RestartsStage.run(attempts, releases, play, circumstances);
     Table kills = KillsStage.run(exits, play, standing);
     Table rulings = RulingsStage.run(releases, play);
-    Table flags =
-        ChancesStage.run(releases, exits, restarts, play, new SheetSkaters(games).or(tracked));
+    Costs costs = Costs.of(exits, restarts);
+    Table flags = ChancesStage.run(releases, costs, play, new SheetSkaters(games).or(tracked));
     TagsStage.Tables tags = TagsStage.run(tagged, settings.book());
     exits.append(tags.exits());
     releases.append(tags.releases());
@@ -58,6 +58,7 @@ public final class Pipeline {
         manpower.disagreements(),
         manpower.compared(),
         kills,
+        costs,
         PlayersStage.run(exits));
   }
 }

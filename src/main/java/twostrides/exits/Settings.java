@@ -35,7 +35,7 @@ public record Settings(
           TravelBound.DEFAULT);
 
   /** Seconds by which the longer window is longer: 20 and 30 s by default. Assumed. */
-  private static final double LONGER = 10;
+  public static final double LONGER = 10;
 
   /** Seconds of play of the longer window. */
   public double longWindow() {

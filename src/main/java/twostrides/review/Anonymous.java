@@ -45,6 +45,7 @@ public final class Anonymous {
         tables.manpower(),
         tables.manpowerCompared(),
         tables.kills(),
+        tables.costs(),
         replace(tables.players(), codes)
             .sortAscendingOn(
                 Columns.TEAM,

@@ -22,7 +22,12 @@ public enum ShownStrength {
     return label;
   }
 
-  static ShownStrength of(String word) {
+  /**
+   * The shown strength of a word in the tables.
+   *
+   * @param word even, shorthanded, power play or unknown
+   */
+  public static ShownStrength of(String word) {
     for (ShownStrength s : values()) {
       if (s.label.equals(word)) {
         return s;

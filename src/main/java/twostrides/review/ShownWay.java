@@ -45,7 +45,7 @@ public enum ShownWay {
    * @param way label of the way out
    * @param atCenter label of the mark at center
    */
-  static ShownWay of(String way, Optional<String> atCenter) {
+  public static ShownWay of(String way, Optional<String> atCenter) {
     if (way.equals(WayOut.CARRY.label())) {
       if (atCenter.equals(Optional.of(AtCenter.GAINED.label()))) {
         return CARRY_OVER_CENTER;

@@ -14,29 +14,59 @@ import twostrides.exits.Cells;
  * @param table the table
  * @param at row number
  */
-record TableRows(Table table, int at) {
+public record TableRows(Table table, int at) {
 
-  static Stream<TableRows> of(Table t) {
+  /**
+   * The rows of a table in order.
+   *
+   * @param t the table
+   */
+  public static Stream<TableRows> of(Table t) {
     return Stream.iterate(0, i -> i < t.rowCount(), i -> i + 1).map(i -> new TableRows(t, i));
   }
 
-  Optional<String> text(String column) {
+  /**
+   * Words of a cell; empty when missing.
+   *
+   * @param column one of {@link twostrides.exits.Columns}
+   */
+  public Optional<String> text(String column) {
     return Cells.text(table, column, at);
   }
 
-  String words(String column) {
+  /**
+   * Words of a cell; empty text when missing.
+   *
+   * @param column one of {@link twostrides.exits.Columns}
+   */
+  public String words(String column) {
     return text(column).orElse("");
   }
 
-  OptionalInt count(String column) {
+  /**
+   * A whole number of a cell; empty when missing.
+   *
+   * @param column one of {@link twostrides.exits.Columns}
+   */
+  public OptionalInt count(String column) {
     return Cells.count(table, column, at);
   }
 
-  OptionalDouble number(String column) {
+  /**
+   * A number of a cell, in the unit of its column; empty when missing.
+   *
+   * @param column one of {@link twostrides.exits.Columns}
+   */
+  public OptionalDouble number(String column) {
     return Cells.number(table, column, at);
   }
 
-  Optional<Boolean> flag(String column) {
+  /**
+   * Yes or no of a cell; empty when missing.
+   *
+   * @param column one of {@link twostrides.exits.Columns}
+   */
+  public Optional<Boolean> flag(String column) {
     return Cells.flag(table, column, at);
   }
 }

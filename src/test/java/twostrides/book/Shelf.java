@@ -10,7 +10,10 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import twostrides.chart.Charts;
 import twostrides.exits.ExitTables;
+import twostrides.numbers.NumberSettings;
+import twostrides.numbers.Numbers;
 import twostrides.review.Reviewer;
+import twostrides.review.SeasonReview;
 import twostrides.rink.Rink;
 
 /** Writes books for tests and reads them back. */
@@ -36,9 +39,11 @@ final class Shelf {
 
   static void write(Path out, ExitTables tables) throws IOException {
     Files.createDirectories(out);
+    SeasonReview review = Reviewer.review(tables, 20, game -> 1200);
     ReviewBook.write(
         out,
-        Reviewer.review(tables, 20, game -> 1200),
+        review,
+        Numbers.of(tables, review.ourTeam(), new NumberSettings(20, 1, 400)),
         tables,
         new Charts(Rink.NORTH_AMERICAN),
         new Imprint(

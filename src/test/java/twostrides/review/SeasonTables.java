@@ -82,6 +82,7 @@ public final class SeasonTables {
         NONE.manpower(),
         0,
         NONE.kills(),
+        NONE.costs(),
         table(NONE.players(), players()));
   }
 

@@ -1,0 +1,110 @@
+package twostrides.numbers;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import twostrides.rates.Count;
+import twostrides.rates.Difference;
+import twostrides.rates.Interval;
+import twostrides.rates.KaplanMeier;
+import twostrides.rates.Range;
+import twostrides.review.Say;
+
+/** Words of single cells: one way of writing counts, shares, means and seconds. */
+final class Cell {
+
+  /** For what is not there. */
+  static final String NONE = "–";
+
+  /** For what the counts are too few to say. */
+  static final String FEW = "too few to say";
+
+  private Cell() {}
+
+  static String counts(Count c) {
+    return c.successes() + " of " + c.trials();
+  }
+
+  static String share(Count c) {
+    return Say.shortShare(c);
+  }
+
+  static String interval(Count c) {
+    String i = Say.interval(c);
+    return i.isEmpty() ? "" : i + " %";
+  }
+
+  static String percents(Interval i) {
+    return percent(i.low()) + " to " + percent(i.high()) + " %";
+  }
+
+  static String percent(double share) {
+    return String.valueOf(Math.round(share * 100));
+  }
+
+  /** A mean of a total over cases, two decimals; too few below ten cases. */
+  static String mean(long total, int cases) {
+    if (cases == 0) {
+      return NONE;
+    }
+    return cases < Count.FEWEST_TO_SAY ? FEW : decimals((double) total / cases, 2);
+  }
+
+  static String decimals(double x, int places) {
+    BigDecimal b = BigDecimal.valueOf(x).setScale(places, RoundingMode.HALF_EVEN);
+    // No minus before a rounded zero.
+    return b.signum() == 0 ? b.abs().toPlainString() : b.toPlainString();
+  }
+
+  static String signed(double x, int places) {
+    String s = decimals(x, places);
+    return s.startsWith("-") || s.chars().noneMatch(c -> c >= '1' && c <= '9') ? s : "+" + s;
+  }
+
+  static String range(Optional<Range> r, int places) {
+    return r.map(i -> signed(i.low(), places) + " to " + signed(i.high(), places)).orElse(NONE);
+  }
+
+  /** A difference of shares in points of a hundred with its interval; too few below ten each. */
+  static String difference(Difference d) {
+    if (d.first().tooFew() || d.second().tooFew()) {
+      return d.first().trials() == 0 || d.second().trials() == 0 ? NONE : FEW;
+    }
+    Range r = d.interval().orElseThrow();
+    return points(d.value().orElseThrow())
+        + " ("
+        + points(r.low())
+        + " to "
+        + points(r.high())
+        + ")";
+  }
+
+  private static String points(double share) {
+    return signed(100 * share, 0);
+  }
+
+  static String seconds(OptionalDouble s) {
+    return s.isPresent() ? decimals(s.getAsDouble(), 1) + " s" : NONE;
+  }
+
+  /** A median with its interval; "not reached" where half of the waits never ended. */
+  static String median(KaplanMeier curve) {
+    if (curve.waits() == 0) {
+      return NONE;
+    }
+    if (curve.waits() < Count.FEWEST_TO_SAY) {
+      return FEW;
+    }
+    KaplanMeier.Median m = curve.median(KaplanMeier.Band.LOG_LOG);
+    if (m.seconds().isEmpty()) {
+      return "not reached";
+    }
+    return decimals(m.seconds().getAsDouble(), 0)
+        + " s ("
+        + (m.low().isPresent() ? decimals(m.low().getAsDouble(), 0) : NONE)
+        + " to "
+        + (m.high().isPresent() ? decimals(m.high().getAsDouble(), 0) : NONE)
+        + ")";
+  }
+}

@@ -1,0 +1,152 @@
+package twostrides.numbers;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import twostrides.exits.Columns;
+import twostrides.rates.Bootstrap;
+import twostrides.rates.Count;
+import twostrides.rates.Range;
+import twostrides.review.TableRows;
+
+/**
+ * Attempts against after restarts, set against exits that left the zone without one.
+ *
+ * <p>Strata are team, strength and score state. With n draws and mean a of the draws of a stratum,
+ * m exits and mean b of its exits: after a draw sum(n a) / sum(n), after a matched exit sum(n b) /
+ * sum(n), both over strata with m > 0. Draws of a stratum without exits are left out and counted.
+ * The interval draws whole games again, since the rows of a game are not independent.
+ *
+ * @param draws draws with a match
+ * @param unmatched draws left out
+ * @param afterDraw attempts a draw
+ * @param exits exits of the strata used
+ * @param afterExit attempts an exit, weighted as the draws are
+ * @param interval 95 % interval of the difference; empty below ten games
+ * @param games games with a draw or an exit
+ */
+record Matched(
+    int draws,
+    int unmatched,
+    double afterDraw,
+    int exits,
+    double afterExit,
+    Optional<Range> interval,
+    int games) {
+
+  /** Sums of one game: draws, their attempts, exits, their attempts, by stratum. */
+  private static final class Game {
+    private final Map<Integer, long[]> strata = new TreeMap<>();
+
+    void add(int stratum, int at, int attempts) {
+      long[] s = strata.computeIfAbsent(stratum, k -> new long[4]);
+      s[at]++;
+      s[at + 1] += attempts;
+    }
+  }
+
+  boolean tooFew() {
+    return draws < Count.FEWEST_TO_SAY || exits < Count.FEWEST_TO_SAY;
+  }
+
+  /**
+   * Compares.
+   *
+   * @param restarts own-zone restarts
+   * @param exits exit attempts of the same teams
+   * @param column the attempts column to compare
+   * @param seed seed of the draws of games
+   */
+  static Matched of(List<TableRows> restarts, List<TableRows> exits, String column, long seed) {
+    Map<String, Integer> names = new HashMap<>();
+    Map<String, Game> games = new TreeMap<>();
+    for (TableRows r : restarts) {
+      add(games, names, r, column, 0);
+    }
+    for (TableRows r : exits) {
+      boolean without = !r.flag(Columns.OWN_ZONE_RESTART).orElse(true);
+      if (without && !Season.keptIn(r)) {
+        add(games, names, r, column, 2);
+      }
+    }
+    List<Game> clusters = new ArrayList<>(games.values());
+    int strata = names.size();
+    long[][] all = sums(clusters, strata);
+    int draws = 0;
+    int unmatched = 0;
+    int used = 0;
+    for (long[] s : all) {
+      if (s[2] > 0) {
+        draws += (int) s[0];
+        used += s[0] > 0 ? (int) s[2] : 0;
+      } else {
+        unmatched += (int) s[0];
+      }
+    }
+    double[] means = means(all);
+    Bootstrap.Resampled drawn =
+        new Bootstrap(seed, NumberSettings.DRAWS)
+            .of(
+                clusters,
+                some -> {
+                  double[] m = means(sums(some, strata));
+                  return Double.isNaN(m[0])
+                      ? OptionalDouble.empty()
+                      : OptionalDouble.of(m[0] - m[1]);
+                });
+    return new Matched(
+        draws, unmatched, means[0], used, means[1], drawn.interval(), clusters.size());
+  }
+
+  private static void add(
+      Map<String, Game> games, Map<String, Integer> names, TableRows r, String column, int at) {
+    OptionalInt attempts = r.count(column);
+    if (attempts.isPresent()) {
+      String stratum =
+          r.words(Columns.TEAM)
+              + "\n"
+              + r.words(Columns.STRENGTH)
+              + "\n"
+              + RestartCosts.score(r).orElse("");
+      int number = names.computeIfAbsent(stratum, k -> names.size());
+      games
+          .computeIfAbsent(r.words(Columns.GAME), k -> new Game())
+          .add(number, at, attempts.getAsInt());
+    }
+  }
+
+  private static long[][] sums(List<Game> games, int strata) {
+    long[][] all = new long[strata][4];
+    for (Game g : games) {
+      g.strata.forEach(
+          (stratum, s) -> {
+            for (int i = 0; i < s.length; i++) {
+              all[stratum][i] += s[i];
+            }
+          });
+    }
+    return all;
+  }
+
+  /** Attempts after a draw and after a matched exit; NaN without a match. */
+  private static double[] means(long[][] strata) {
+    double n = 0;
+    double afterDraw = 0;
+    double afterExit = 0;
+    for (long[] s : strata) {
+      if (s[2] > 0 && s[0] > 0) {
+        n += s[0];
+        afterDraw += s[1];
+        afterExit += s[0] * ((double) s[3] / s[2]);
+      }
+    }
+    return n == 0
+        ? new double[] {Double.NaN, Double.NaN}
+        : new double[] {afterDraw / n, afterExit / n};
+  }
+}

@@ -1,0 +1,413 @@
+package twostrides.numbers;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import twostrides.exits.Columns;
+import twostrides.rates.BetaBinomial;
+import twostrides.rates.Count;
+import twostrides.rates.KaplanMeier;
+import twostrides.rates.Shrunk;
+import twostrides.rates.Wait;
+import twostrides.review.Say;
+import twostrides.review.ShownWay;
+import twostrides.review.TableRows;
+
+/**
+ * The penalty-kill page: was the zone cleared, what did that burn, what followed when it was not,
+ * who did it, and which releases the exemption did not cover.
+ */
+final class PenaltyKill {
+
+  /** A release this soon after the penalty counts as just after it, seconds. Assumed. */
+  static final double JUST_AFTER = 10;
+
+  private final Season season;
+  private final Optional<String> team;
+  private final NumberSettings settings;
+  private final List<TableRows> attempts;
+
+  PenaltyKill(Season season, Optional<String> team, NumberSettings settings) {
+    this.season = season;
+    this.team = team;
+    this.settings = settings;
+    this.attempts = season.exits.stream().filter(Season::shorthanded).toList();
+  }
+
+  NumberPage page() {
+    List<Grid> grids = new ArrayList<>();
+    grids.add(teams());
+    grids.add(ways());
+    grids.add(players());
+    grids.add(units());
+    grids.add(after());
+    grids.add(exemption());
+    grids.add(kills());
+    return new NumberPage(
+        "kill.html",
+        "Penalty kill",
+        "Exit attempts while shorthanded: cleared or kept in, what a clear burns, and what followed.",
+        List.of(
+            "Cleared: the puck left the zone. Relief: seconds of play until the opponent had it under control in the zone again; a stop cuts it short, so medians come from a survival curve, never from what happened to finish."),
+        grids);
+  }
+
+  private List<TableRows> shown() {
+    return attempts.stream().filter(Season.team(team)).toList();
+  }
+
+  private String whose() {
+    return team.orElse("all teams");
+  }
+
+  private static Count cleared(List<TableRows> rows) {
+    return Season.share(rows, r -> !Season.keptIn(r));
+  }
+
+  /** Relief after each clear whose sheet tells it. */
+  static KaplanMeier relief(List<TableRows> rows) {
+    List<Wait> waits = new ArrayList<>();
+    for (TableRows r : rows) {
+      OptionalDouble s = r.number(Columns.RELIEF_S);
+      Optional<Boolean> cut = r.flag(Columns.RELIEF_CUT_SHORT);
+      if (!Season.keptIn(r) && s.isPresent() && cut.isPresent()) {
+        waits.add(new Wait(s.getAsDouble(), !cut.get()));
+      }
+    }
+    return KaplanMeier.of(waits);
+  }
+
+  private Grid teams() {
+    List<Line> lines = new ArrayList<>();
+    Map<String, List<TableRows>> byTeam = by(attempts, r -> r.words(Columns.TEAM));
+    byTeam.forEach((t, rows) -> lines.add(teamLine(t, rows, kills(Optional.of(t)), false)));
+    if (byTeam.size() > 1) {
+      lines.add(teamLine("all teams", attempts, season.kills, true));
+    }
+    return new Grid(
+        "teams",
+        "Teams",
+        "Exit attempts while shorthanded. Seconds burned a kill: relief after clears, cut short or not, over the kills of play sheets.",
+        List.of(
+            Head.words("Team", "team"),
+            Head.number("Kills", "kill"),
+            Head.number("Seconds", "kill"),
+            Head.number("Attempts", "exit-attempt"),
+            Head.number("Cleared", "cleared"),
+            Head.number("Share", "share"),
+            Head.number("95 % interval", "interval"),
+            Head.number("Relief, median (95 %)", "relief"),
+            Head.number("Burned a kill", "burned-a-kill"),
+            Head.number("Kept in", "kept-in"),
+            Head.number("Attempts against, " + settings.shortWindow() + " after", "kept-in"),
+            Head.number("Goals", "kept-in"),
+            Head.number("Restarts", "own-zone-restart")),
+        lines,
+        "No exit attempt while shorthanded in these sheets.");
+  }
+
+  private List<TableRows> kills(Optional<String> whose) {
+    return season.kills.stream().filter(Season.team(whose)).toList();
+  }
+
+  private static double sum(List<TableRows> rows, String column) {
+    return rows.stream().mapToDouble(r -> r.number(column).orElse(0)).sum();
+  }
+
+  private Line teamLine(String name, List<TableRows> rows, List<TableRows> kills, boolean last) {
+    Count cleared = cleared(rows);
+    List<TableRows> kept = rows.stream().filter(Season::keptIn).toList();
+    return new Line(
+        List.of(
+            name,
+            String.valueOf(kills.size()),
+            kills.isEmpty() ? Cell.NONE : Cell.decimals(sum(kills, Columns.SECONDS), 0),
+            String.valueOf(rows.size()),
+            Cell.counts(cleared),
+            Cell.share(cleared),
+            Cell.interval(cleared),
+            Cell.median(relief(rows)),
+            kills.isEmpty()
+                ? Cell.NONE
+                : kills.size() < Count.FEWEST_TO_SAY
+                    ? Cell.FEW
+                    : Cell.decimals(sum(kills, Columns.RELIEF_TOTAL_S) / kills.size(), 1) + " s",
+            String.valueOf(kept.size()),
+            against(kept, Columns.ATTEMPTS_AGAINST_20S),
+            against(kept, Columns.GOALS_AGAINST_20S),
+            Cell.counts(Season.restarts(rows))),
+        last);
+  }
+
+  /** A total over the rows that have it; a dash where none has. */
+  private static String against(List<TableRows> rows, String column) {
+    List<TableRows> known = rows.stream().filter(r -> r.count(column).isPresent()).toList();
+    return known.isEmpty() ? Cell.NONE : RestartCosts.total(known, column) + " in " + known.size();
+  }
+
+  private Grid ways() {
+    List<Line> lines = new ArrayList<>();
+    Map<ShownWay, List<TableRows>> byWay =
+        shown().stream()
+            .collect(
+                Collectors.groupingBy(
+                    r -> ShownWay.of(r.words(Columns.WAY_OUT), r.text(Columns.AT_CENTER)),
+                    TreeMap::new,
+                    Collectors.toList()));
+    byWay.forEach(
+        (way, rows) -> {
+          Count restarts = Season.restarts(rows);
+          lines.add(
+              Line.of(
+                  way.label(),
+                  String.valueOf(rows.size()),
+                  Cell.counts(restarts),
+                  Cell.share(restarts),
+                  Cell.interval(restarts),
+                  String.valueOf(rows.stream().filter(Season::icing).count()),
+                  Cell.median(relief(rows)),
+                  against(rows, Columns.ATTEMPTS_AGAINST_20S),
+                  against(rows, Columns.GOALS_AGAINST_20S)));
+        });
+    return new Grid(
+        "ways",
+        "Ways out while shorthanded, " + whose(),
+        "Attempts and goals against within "
+            + settings.shortWindow()
+            + " of the release, or of the draw where a restart followed.",
+        List.of(
+            Head.words("Way out", "way-out"),
+            Head.number("Attempts", "exit-attempt"),
+            Head.number("Restarts", "own-zone-restart"),
+            Head.number("Share", "share"),
+            Head.number("95 % interval", "interval"),
+            Head.number("Icings", "icing"),
+            Head.number("Relief, median (95 %)", "relief"),
+            Head.number("Attempts against", "attempts-against"),
+            Head.number("Goals against", "goals-against")),
+        lines,
+        "No exit attempt while shorthanded in these sheets.");
+  }
+
+  private Grid players() {
+    Map<String, List<TableRows>> every =
+        by(
+            attempts.stream().filter(r -> r.text(Columns.PLAYER).isPresent()).toList(),
+            r -> r.words(Columns.TEAM) + "\n" + r.words(Columns.PLAYER));
+    BetaBinomial group =
+        BetaBinomial.fit(every.values().stream().map(PenaltyKill::cleared).toList());
+    List<Line> lines = new ArrayList<>();
+    every.values().stream()
+        .filter(rows -> Season.team(team).test(rows.get(0)))
+        .sorted(MOST_FIRST)
+        .forEach(
+            rows -> {
+              Count cleared = cleared(rows);
+              Optional<Shrunk> drawn = group.shrink(cleared);
+              lines.add(
+                  Line.of(
+                      rows.get(0).words(Columns.PLAYER),
+                      rows.get(0).words(Columns.TEAM),
+                      Cell.counts(cleared),
+                      Cell.share(cleared),
+                      Cell.interval(cleared),
+                      drawn.map(d -> Cell.percent(d.share()) + " %").orElse(Cell.NONE),
+                      drawn.map(d -> Cell.percents(d.interval())).orElse(Cell.NONE),
+                      drawn.map(d -> Cell.percent(d.priorWeight()) + " %").orElse(Cell.NONE),
+                      Cell.median(relief(rows)),
+                      Cell.counts(Season.restarts(rows))));
+            });
+    return new Grid(
+        "players",
+        "Players while shorthanded, " + whose(),
+        "Who took it out, or lost it inside. The drawn share leans on all players of these sheets: "
+            + group.word()
+            + ".",
+        List.of(
+            Head.words("Player", "player"),
+            Head.words("Team", "team"),
+            Head.number("Cleared", "cleared"),
+            Head.number("Share", "share"),
+            Head.number("95 % interval", "interval"),
+            Head.number("Drawn share", "drawn-share"),
+            Head.number("95 % interval", "drawn-share"),
+            Head.number("from the group", "prior-share"),
+            Head.number("Relief, median (95 %)", "relief"),
+            Head.number("Restarts", "own-zone-restart")),
+        lines,
+        "No player is named for an attempt while shorthanded.");
+  }
+
+  private static final Comparator<List<TableRows>> MOST_FIRST =
+      Comparator.comparingInt((List<TableRows> rows) -> -rows.size())
+          .thenComparing(rows -> rows.get(0).words(Columns.TEAM))
+          .thenComparing(rows -> rows.get(0).words(Columns.PLAYER))
+          .thenComparing(rows -> rows.get(0).words(Columns.ON_ICE));
+
+  private Grid units() {
+    Map<String, List<TableRows>> every =
+        by(
+            shown().stream().filter(r -> r.text(Columns.ON_ICE).isPresent()).toList(),
+            r -> r.words(Columns.TEAM) + "\n" + r.words(Columns.ON_ICE));
+    List<Line> lines = new ArrayList<>();
+    every.values().stream()
+        .sorted(MOST_FIRST)
+        .forEach(
+            rows -> {
+              Count cleared = cleared(rows);
+              lines.add(
+                  Line.of(
+                      rows.get(0).words(Columns.ON_ICE),
+                      rows.get(0).words(Columns.TEAM),
+                      Cell.counts(cleared),
+                      Cell.share(cleared),
+                      Cell.interval(cleared),
+                      Cell.median(relief(rows)),
+                      against(rows, Columns.ATTEMPTS_AGAINST_20S),
+                      against(rows, Columns.GOALS_AGAINST_20S)));
+            });
+    return new Grid(
+        "units",
+        "Units while shorthanded, " + whose(),
+        "Skaters who were on the ice together at the release, where the sheet lists them.",
+        List.of(
+            Head.words("Unit", "unit"),
+            Head.words("Team", "team"),
+            Head.number("Cleared", "cleared"),
+            Head.number("Share", "share"),
+            Head.number("95 % interval", "interval"),
+            Head.number("Relief, median (95 %)", "relief"),
+            Head.number("Attempts against", "attempts-against"),
+            Head.number("Goals against", "goals-against")),
+        lines,
+        "These sheets do not list who is on the ice (column on_ice).");
+  }
+
+  private Grid after() {
+    List<Line> lines = new ArrayList<>();
+    List<TableRows> late =
+        season.releases.stream()
+            .filter(r -> !Season.shorthanded(r))
+            .filter(
+                r -> {
+                  OptionalDouble s = r.number(Columns.SINCE_SHORTHANDED_S);
+                  return s.isPresent() && s.getAsDouble() <= JUST_AFTER;
+                })
+            .toList();
+    by(late, r -> r.words(Columns.TEAM)).forEach((t, rows) -> lines.add(icedLine(t, rows)));
+    return new Grid(
+        "after",
+        "Let go after the penalty was over",
+        "Releases short of center within "
+            + Math.round(JUST_AFTER)
+            + " s (assumed) of the last row that shows the team shorthanded: the exemption no longer held.",
+        List.of(
+            Head.words("Team", "team"),
+            Head.number("Releases", "release"),
+            Head.number("Iced", "icing"),
+            Head.number("Share", "share"),
+            Head.number("95 % interval", "interval")),
+        lines,
+        "No release short of center just after a penalty.");
+  }
+
+  private static Line icedLine(String name, List<TableRows> rows) {
+    Count iced = Season.share(rows, Season::icing);
+    return Line.of(
+        name,
+        String.valueOf(rows.size()),
+        Cell.counts(iced),
+        Cell.share(iced),
+        Cell.interval(iced));
+  }
+
+  private Grid exemption() {
+    List<Line> lines = new ArrayList<>();
+    by(season.releases.stream().filter(Season::shorthanded).toList(), r -> r.words(Columns.TEAM))
+        .forEach(
+            (t, rows) ->
+                lines.add(
+                    Line.of(
+                        t,
+                        String.valueOf(rows.size()),
+                        ruled(rows, "no icing"),
+                        ruled(rows, "icing"),
+                        ruled(rows, "waved off"),
+                        ruled(rows, "not yet decided"),
+                        String.valueOf(rows.stream().filter(Season::icing).count()))));
+    return new Grid(
+        "exemption",
+        "Where the exemption does not hold",
+        "Releases short of center while shorthanded, by what the rulebook of this run says of them, and how many the sheets take for icing.",
+        List.of(
+            Head.words("Team", "team"),
+            Head.number("Releases", "release"),
+            Head.number("No icing", "ruling"),
+            Head.number("Icing", "ruling"),
+            Head.number("Waved off", "ruling"),
+            Head.number("Open", "ruling"),
+            Head.number("Iced in the sheets", "icing")),
+        lines,
+        "No release short of center while shorthanded.");
+  }
+
+  private static String ruled(List<TableRows> rows, String word) {
+    return String.valueOf(rows.stream().filter(r -> Season.is(r, Columns.RULING, word)).count());
+  }
+
+  private Grid kills() {
+    List<Line> lines = new ArrayList<>();
+    for (TableRows k : kills(team)) {
+      lines.add(
+          Line.of(
+              k.words(Columns.GAME),
+              k.words(Columns.TEAM),
+              "P"
+                  + k.count(Columns.PERIOD).orElseThrow()
+                  + ", "
+                  + Say.clock(k.number(Columns.ELAPSED_S).orElseThrow())
+                  + " played",
+              Cell.decimals(k.number(Columns.SECONDS).orElseThrow(), 0),
+              String.valueOf(k.count(Columns.ATTEMPTS).orElseThrow()),
+              String.valueOf(k.count(Columns.CLEARED).orElseThrow()),
+              String.valueOf(k.count(Columns.KEPT_IN).orElseThrow()),
+              Cell.decimals(k.number(Columns.RELIEF_TOTAL_S).orElseThrow(), 0) + " s",
+              String.valueOf(k.count(Columns.ATTEMPTS_AGAINST).orElseThrow()),
+              String.valueOf(k.count(Columns.GOALS_AGAINST).orElseThrow())));
+    }
+    return new Grid(
+        "kills",
+        "Every kill, " + whose(),
+        lines.size()
+            + " stretches in which the team was shorthanded, from the first row that shows it to the first that does not.",
+        List.of(
+            Head.words("Game", "game"),
+            Head.words("Team", "team"),
+            Head.words("Began", "kill"),
+            Head.number("Seconds", "kill"),
+            Head.number("Attempts", "exit-attempt"),
+            Head.number("Cleared", "cleared"),
+            Head.number("Kept in", "kept-in"),
+            Head.number("Burned", "burned-a-kill"),
+            Head.number("Attempts against", "attempts-against"),
+            Head.number("Goals against", "goals-against")),
+        lines,
+        "No penalty kill in these play sheets.");
+  }
+
+  /** Rows by a key, keys in order. */
+  static Map<String, List<TableRows>> by(List<TableRows> rows, Function<TableRows, String> key) {
+    Map<String, List<TableRows>> sorted = new TreeMap<>();
+    for (TableRows r : rows) {
+      sorted.computeIfAbsent(key.apply(r), k -> new ArrayList<>()).add(r);
+    }
+    return new LinkedHashMap<>(sorted);
+  }
+}

@@ -1,0 +1,199 @@
+package twostrides.numbers;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import twostrides.exits.AtCenter;
+import twostrides.exits.Columns;
+import twostrides.rates.BetaBinomial;
+import twostrides.rates.Count;
+import twostrides.rates.HowManyMore;
+import twostrides.rates.Shrunk;
+import twostrides.rates.Trend;
+import twostrides.review.ShownStrength;
+import twostrides.review.ShownWay;
+import twostrides.review.TableRows;
+
+/**
+ * Every player against the team and the group: restart shares by way out and strength, drawn toward
+ * the group; and whether the habit of releasing short of center changes over the season.
+ */
+public final class PlayerNumbers {
+
+  /** More games than this are not counted out. Assumed: no season is longer. */
+  private static final int MOST_GAMES = 200;
+
+  private static final int STRETCHES = 3;
+
+  private record Kind(ShownWay way, ShownStrength strength) implements Comparable<Kind> {
+    @Override
+    public int compareTo(Kind other) {
+      int c = way.compareTo(other.way);
+      return c != 0 ? c : strength.compareTo(other.strength);
+    }
+  }
+
+  private record Who(String team, String player) {}
+
+  private final Map<Kind, BetaBinomial> groups = new TreeMap<>();
+  private final Map<Kind, Count> everybody = new TreeMap<>();
+  private final Map<String, Map<Kind, Count>> teams = new TreeMap<>();
+  private final Map<Who, List<TableRows>> rows = new LinkedHashMap<>();
+  private final Map<String, List<String>> gamesOfTeam = new TreeMap<>();
+
+  PlayerNumbers(Season season) {
+    Map<Kind, Map<Who, List<TableRows>>> byKind = new TreeMap<>();
+    for (TableRows r : season.exits) {
+      String team = r.words(Columns.TEAM);
+      Kind kind = kind(r);
+      Count one = Season.restarts(List.of(r));
+      everybody.merge(kind, one, Count::plus);
+      teams.computeIfAbsent(team, t -> new TreeMap<>()).merge(kind, one, Count::plus);
+      List<String> games = gamesOfTeam.computeIfAbsent(team, t -> new ArrayList<>());
+      if (!games.contains(r.words(Columns.GAME))) {
+        games.add(r.words(Columns.GAME));
+      }
+      r.text(Columns.PLAYER)
+          .ifPresent(
+              p -> {
+                Who who = new Who(team, p);
+                rows.computeIfAbsent(who, w -> new ArrayList<>()).add(r);
+                byKind
+                    .computeIfAbsent(kind, k -> new LinkedHashMap<>())
+                    .computeIfAbsent(who, w -> new ArrayList<>())
+                    .add(r);
+              });
+    }
+    byKind.forEach(
+        (kind, players) ->
+            groups.put(
+                kind, BetaBinomial.fit(players.values().stream().map(Season::restarts).toList())));
+  }
+
+  private static Kind kind(TableRows r) {
+    return new Kind(
+        ShownWay.of(r.words(Columns.WAY_OUT), r.text(Columns.AT_CENTER)),
+        r.text(Columns.STRENGTH).map(ShownStrength::of).orElse(ShownStrength.UNKNOWN));
+  }
+
+  /**
+   * The grids of a player's page.
+   *
+   * @param team the player's team
+   * @param player name as in the tables
+   */
+  public List<Grid> of(String team, String player) {
+    List<TableRows> own = rows.getOrDefault(new Who(team, player), List.of());
+    return List.of(profile(team, own), habit(team, own));
+  }
+
+  private Grid profile(String team, List<TableRows> own) {
+    Map<Kind, Count> counts = new TreeMap<>();
+    own.forEach(r -> counts.merge(kind(r), Season.restarts(List.of(r)), Count::plus));
+    int games = (int) own.stream().map(r -> r.words(Columns.GAME)).distinct().count();
+    List<Line> lines = new ArrayList<>();
+    counts.forEach(
+        (kind, count) -> {
+          Count mates = teams.get(team).get(kind);
+          Count all = everybody.get(kind);
+          Optional<Shrunk> drawn = groups.get(kind).shrink(count);
+          lines.add(
+              Line.of(
+                  kind.way().label() + ", " + kind.strength().label(),
+                  Cell.counts(count),
+                  Cell.share(count),
+                  drawn.map(d -> Cell.percent(d.share()) + " %").orElse(Cell.NONE),
+                  drawn.map(d -> Cell.percents(d.interval())).orElse(Cell.NONE),
+                  drawn.map(d -> Cell.percent(d.priorWeight()) + " %").orElse(Cell.NONE),
+                  Cell.share(mates) + ", n " + mates.trials(),
+                  Cell.share(all) + ", n " + all.trials(),
+                  more(count, all, games)));
+        });
+    return new Grid(
+        "against",
+        "Restarts, against the team and everybody",
+        "The drawn share leans on all players of these sheets with the same way out and strength, the more the fewer attempts the player has. Games more: until the player's own interval would leave out everybody's share, if things stay as they are.",
+        List.of(
+            Head.words("Way out, strength", "way-out"),
+            Head.number("Restarts", "own-zone-restart"),
+            Head.number("Share", "share"),
+            Head.number("Drawn share", "drawn-share"),
+            Head.number("95 % interval", "drawn-share"),
+            Head.number("from the group", "prior-share"),
+            Head.number("Team", "share"),
+            Head.number("Everybody", "share"),
+            Head.number("Games more", "games-more")),
+        lines,
+        "No exit attempt of this player in these sheets.");
+  }
+
+  /** Games until the own interval leaves out everybody's share, at the player's pace. */
+  private static String more(Count count, Count all, int games) {
+    if (count.trials() == 0 || all.share().isEmpty()) {
+      return Cell.NONE;
+    }
+    HowManyMore more = HowManyMore.untilItExcludes(count, all.share().getAsDouble());
+    if (more instanceof HowManyMore.Trials t) {
+      if (t.trials() == 0) {
+        return "none: it differs";
+      }
+      double needed = Math.ceil((double) t.trials() * games / count.trials());
+      return needed > MOST_GAMES ? "over " + MOST_GAMES : String.valueOf(Math.round(needed));
+    }
+    return "over " + MOST_GAMES;
+  }
+
+  /** Carries and passes out: released short of center, or not. */
+  private static Optional<Boolean> releasedShort(TableRows r) {
+    return r.text(Columns.AT_CENTER).map(c -> c.equals(AtCenter.RELEASED_SHORT.label()));
+  }
+
+  private Grid habit(String team, List<TableRows> own) {
+    List<String> games = gamesOfTeam.getOrDefault(team, List.of());
+    List<Count> byGame = new ArrayList<>();
+    for (String g : games) {
+      byGame.add(habit(own.stream().filter(r -> Season.is(r, Columns.GAME, g)).toList()));
+    }
+    List<Line> lines = new ArrayList<>();
+    int parts = Math.min(STRETCHES, games.size());
+    for (int i = 0; i < parts; i++) {
+      int from = games.size() * i / parts;
+      int to = games.size() * (i + 1) / parts;
+      TreeSet<String> in = new TreeSet<>(games.subList(from, to));
+      Count c = habit(own.stream().filter(r -> in.contains(r.words(Columns.GAME))).toList());
+      lines.add(stretch("games " + (from + 1) + " to " + to, c, false));
+    }
+    Count all = habit(own);
+    lines.add(stretch("all games", all, true));
+    Trend trend = Trend.of(byGame);
+    return new Grid(
+        "habit",
+        "The habit over the season",
+        "Of the pucks carried or passed out of the zone, how many were released short of center. Over the team's games in order the share is "
+            + trend.direction().word()
+            + (trend.p().isPresent()
+                ? " (p = " + Cell.decimals(trend.p().getAsDouble(), 3) + ")"
+                : "")
+            + ".",
+        List.of(
+            Head.words("Stretch", "stretch"),
+            Head.number("Released short", "at-center"),
+            Head.number("Share", "share"),
+            Head.number("95 % interval", "interval")),
+        lines,
+        "No puck carried or passed out.");
+  }
+
+  private static Count habit(List<TableRows> rows) {
+    List<TableRows> marked = rows.stream().filter(r -> releasedShort(r).isPresent()).toList();
+    return Season.share(marked, r -> releasedShort(r).orElseThrow());
+  }
+
+  private static Line stretch(String name, Count c, boolean sum) {
+    return new Line(List.of(name, Cell.counts(c), Cell.share(c), Cell.interval(c)), sum);
+  }
+}

@@ -1,0 +1,77 @@
+package twostrides.numbers;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import twostrides.exits.Columns;
+import twostrides.exits.ExitTables;
+import twostrides.exits.WayOut;
+import twostrides.rates.Count;
+import twostrides.review.TableRows;
+
+/** The rows of a season's tables, with the questions that several pages ask of them. */
+final class Season {
+
+  final List<TableRows> exits;
+  final List<TableRows> releases;
+  final List<TableRows> restarts;
+  final List<TableRows> kills;
+
+  Season(ExitTables tables) {
+    exits = TableRows.of(tables.exits()).toList();
+    releases = TableRows.of(tables.releases()).toList();
+    restarts =
+        TableRows.of(tables.restarts())
+            .filter(r -> r.flag(Columns.OWN_LAST).orElse(false))
+            .toList();
+    kills = TableRows.of(tables.kills()).toList();
+  }
+
+  /** Teams that leave their zone, by name. */
+  List<String> teams() {
+    return exits.stream().map(r -> r.words(Columns.TEAM)).distinct().sorted().toList();
+  }
+
+  static boolean is(TableRows r, String column, String word) {
+    return r.words(column).equals(word);
+  }
+
+  static Predicate<TableRows> team(Optional<String> team) {
+    return r -> team.isEmpty() || is(r, Columns.TEAM, team.get());
+  }
+
+  static boolean shorthanded(TableRows r) {
+    return is(r, Columns.STRENGTH, "shorthanded");
+  }
+
+  static boolean keptIn(TableRows r) {
+    return is(r, Columns.WAY_OUT, WayOut.KEPT_IN.label());
+  }
+
+  static boolean icing(TableRows r) {
+    return r.words(Columns.RESTART_CAUSE).startsWith("icing");
+  }
+
+  /** Whether the opponent's net was empty. */
+  static boolean atEmptyNet(TableRows r) {
+    String net = r.words(Columns.NET_EMPTY);
+    return net.equals("opponent") || net.equals("both");
+  }
+
+  /** Own-zone restarts of the exits for which the sheet can say. */
+  static Count restarts(List<TableRows> exits) {
+    int known = 0;
+    int restarted = 0;
+    for (TableRows r : exits) {
+      Optional<Boolean> restart = r.flag(Columns.OWN_ZONE_RESTART);
+      known += restart.isPresent() ? 1 : 0;
+      restarted += restart.orElse(false) ? 1 : 0;
+    }
+    return new Count(restarted, known);
+  }
+
+  /** How many rows satisfy something. */
+  static Count share(List<TableRows> rows, Predicate<TableRows> what) {
+    return new Count((int) rows.stream().filter(what).count(), rows.size());
+  }
+}
