@@ -1,0 +1,386 @@
+// Working habits of a page: filter, sort and clip lists for its tables, units, light and dark, and a
+// local video that jumps to a row. Text from sheets is only ever set as text. Nothing is fetched and
+// nothing leaves the page; what is shown stands in the part of the address after #.
+(function () {
+  'use strict';
+  var LEAD = 4; // seconds before the row's second; assumed, can be changed on the page
+  var CLIP = 12; // seconds of a clip after that; assumed
+  var FEWEST = 4; // rows from which a table can be filtered and sorted
+
+  function make(tag, words, attributes) {
+    var e = document.createElement(tag);
+    if (words) { e.textContent = words; }
+    Object.keys(attributes || {}).forEach(function (k) { e.setAttribute(k, attributes[k]); });
+    return e;
+  }
+  function words(cell) { return cell ? cell.textContent.trim() : ''; }
+
+  // ---- the address: #u=ft&theme=dark&q0=icing&s0=3d ----
+  function state() {
+    var hash = location.hash.slice(1);
+    return new URLSearchParams(hash.indexOf('=') < 0 ? '' : hash);
+  }
+  function keep(key, value) {
+    var s = state();
+    if (value) { s.set(key, value); } else { s.delete(key); }
+    var text = s.toString();
+    history.replaceState(null, '', text ? '#' + text : location.pathname + location.search);
+  }
+  function remembered(key) {
+    try { return localStorage.getItem('two-strides-' + key) || ''; } catch (e) { return ''; }
+  }
+  function remember(key, value) {
+    try { localStorage.setItem('two-strides-' + key, value); } catch (e) { /* the page works without */ }
+  }
+
+  // ---- units and theme ----
+  var LENGTH = /(\d+(?:\.\d+)?) m \((\d+) ft\)/g;
+  var lengths = [];
+  function collect() {
+    var walker = document.createTreeWalker(document.querySelector('main'), NodeFilter.SHOW_TEXT);
+    var node;
+    while ((node = walker.nextNode())) {
+      if (node.data.search(LENGTH) >= 0) { lengths.push([node, node.data]); }
+    }
+  }
+  function units(u) {
+    lengths.forEach(function (l) {
+      l[0].data = u === 'm' ? l[1].replace(LENGTH, '$1 m')
+        : u === 'ft' ? l[1].replace(LENGTH, '$2 ft') : l[1];
+    });
+  }
+  function theme(t) {
+    if (t) { document.documentElement.setAttribute('data-theme', t); }
+    else { document.documentElement.removeAttribute('data-theme'); }
+  }
+  function choice(label, key, options, apply) {
+    var box = make('label', label + ' ');
+    var select = make('select', '', {});
+    options.forEach(function (o) { select.appendChild(make('option', o[1], { value: o[0] })); });
+    select.addEventListener('change', function () {
+      keep(key, select.value);
+      remember(key, select.value);
+      apply(select.value);
+    });
+    box.appendChild(select);
+    return { box: box, show: function () {
+      var s = state();
+      var v = s.has(key) ? s.get(key) : remembered(key);
+      if (!options.some(function (o) { return o[0] === v; })) { v = ''; }
+      select.value = v;
+      apply(v);
+    } };
+  }
+
+  // ---- tables ----
+  function seconds(text) {
+    var m = /^(\d+):(\d\d):(\d\d)$/.exec(text);
+    return m ? +m[1] * 3600 + +m[2] * 60 + +m[3] : NaN;
+  }
+  function key(text) {
+    var clock = /^P(\d+) (\d+):(\d\d)$/.exec(text);
+    if (clock) { return +clock[1] * 100000 - (+clock[2] * 60 + +clock[3]); }
+    var video = seconds(text);
+    if (!isNaN(video)) { return video; }
+    var m = /^(?:under |over )?([+-]?\d+(?:\.\d+)?)/.exec(text);
+    return m ? parseFloat(m[1]) : NaN;
+  }
+  function columnOf(table, label) {
+    var heads = Array.prototype.slice.call(table.tHead.rows[0].cells);
+    for (var i = 0; i < heads.length; i++) {
+      if ((heads[i].getAttribute('data-label') || words(heads[i])) === label) { return i; }
+    }
+    return -1;
+  }
+
+  function Sheet(table, number) {
+    this.table = table;
+    this.number = number;
+    this.body = table.tBodies[0];
+    var rows = Array.prototype.slice.call(this.body.rows);
+    this.fixed = rows.filter(function (r) { return /\b(sum|zero)\b/.test(r.className); });
+    this.rows = rows.filter(function (r) { return !/\b(sum|zero)\b/.test(r.className); });
+  }
+  Sheet.prototype.build = function () {
+    var self = this;
+    var bar = make('div', '', { 'class': 'tools' });
+    var label = make('label', 'Show rows with ');
+    this.query = make('input', '', { type: 'search', size: '18' });
+    label.appendChild(this.query);
+    bar.appendChild(label);
+    this.count = make('span', '', { 'class': 'count', role: 'status' });
+    bar.appendChild(this.count);
+    if (columnOf(this.table, 'Video') >= 0) {
+      bar.appendChild(make('span', 'Clips of these rows: '));
+      ['csv', 'vtt', 'xspf'].forEach(function (form) {
+        var b = make('button', form.toUpperCase(), { type: 'button', 'data-clips': form });
+        b.addEventListener('click', function () { clips(self, form); });
+        bar.appendChild(b);
+      });
+    }
+    var region = this.table.parentNode;
+    region.parentNode.insertBefore(bar, region);
+    this.query.addEventListener('input', function () {
+      keep('q' + self.number, self.query.value);
+      self.filter();
+    });
+    Array.prototype.forEach.call(this.table.tHead.rows[0].cells, function (th, i) {
+      var name = words(th);
+      th.setAttribute('data-label', name);
+      var b = make('button', '', { type: 'button', 'class': 'sort', 'aria-label': 'Sort by ' + name });
+      b.addEventListener('click', function () {
+        var now = state().get('s' + self.number);
+        keep('s' + self.number, now === i + 'u' ? i + 'd' : now === i + 'd' ? '' : i + 'u');
+        self.sort();
+      });
+      th.appendChild(b);
+    });
+    this.show();
+  };
+  Sheet.prototype.show = function () {
+    this.query.value = state().get('q' + this.number) || '';
+    this.sort();
+    this.filter();
+  };
+  Sheet.prototype.filter = function () {
+    var wanted = this.query.value.toLowerCase().split(/\s+/).filter(Boolean);
+    var shown = 0;
+    this.rows.forEach(function (r) {
+      var text = r.textContent.toLowerCase();
+      var fits = wanted.every(function (w) { return text.indexOf(w) >= 0; });
+      r.hidden = !fits;
+      shown += fits ? 1 : 0;
+    });
+    // A sum is of all rows; beside a part of them it would mislead.
+    this.fixed.forEach(function (r) { r.hidden = wanted.length > 0; });
+    this.count.textContent = wanted.length ? shown + ' of ' + this.rows.length + ' rows' : '';
+  };
+  Sheet.prototype.sort = function () {
+    var m = /^(\d+)([ud])$/.exec(state().get('s' + this.number) || '');
+    var heads = this.table.tHead.rows[0].cells;
+    var rows = this.rows.slice();
+    if (m && +m[1] < heads.length) {
+      var at = +m[1];
+      var up = m[2] === 'u' ? 1 : -1;
+      var number = rows.every(function (r) {
+        var t = words(r.cells[at]);
+        return !isNaN(key(t)) || /^(|–|none|too few to say.*|not reached)$/.test(t);
+      });
+      var keyed = rows.map(function (r, i) {
+        var t = words(r.cells[at]);
+        return { row: r, i: i, k: number ? key(t) : t.toLowerCase(), empty: t === '' || t === '–' };
+      });
+      keyed.sort(function (a, b) {
+        var ea = number ? isNaN(a.k) : a.empty;
+        var eb = number ? isNaN(b.k) : b.empty;
+        // Rows that cannot say stand last, whichever way it is sorted.
+        if (ea || eb) { return ea === eb ? a.i - b.i : ea ? 1 : -1; }
+        return a.k < b.k ? -up : a.k > b.k ? up : a.i - b.i;
+      });
+      rows = keyed.map(function (k) { return k.row; });
+    }
+    Array.prototype.forEach.call(heads, function (th, i) {
+      var on = m && +m[1] === i;
+      if (on) { th.setAttribute('aria-sort', m[2] === 'u' ? 'ascending' : 'descending'); }
+      else { th.removeAttribute('aria-sort'); }
+    });
+    var body = this.body;
+    rows.concat(this.fixed).forEach(function (r) { body.appendChild(r); });
+  };
+
+  // ---- clips ----
+  function clipRows(sheet) {
+    var table = sheet.table;
+    var video = columnOf(table, 'Video');
+    var game = columnOf(table, 'Game');
+    return Array.prototype.slice.call(sheet.body.rows)
+      .filter(function (r) { return !r.hidden && !isNaN(seconds(words(r.cells[video]))); })
+      .map(function (r) {
+        var at = seconds(words(r.cells[video]));
+        var title = Array.prototype.slice.call(r.cells)
+          .filter(function (c, i) { return i !== video && i !== game; })
+          .map(words).filter(function (t) { return t && t !== '–'; }).slice(0, 4).join(', ');
+        return { game: words(r.cells[game]), start: Math.max(0, at - lead()), end: at + CLIP, title: title };
+      });
+  }
+  function stamp(s) {
+    var whole = Math.floor(s);
+    function two(n) { return (n < 10 ? '0' : '') + n; }
+    return two(Math.floor(whole / 3600)) + ':' + two(Math.floor(whole / 60) % 60) + ':' + two(whole % 60) + '.000';
+  }
+  function csvCell(t) {
+    var safe = /^[=+\-@\t\r]/.test(t) ? "'" + t : t;
+    return /[",\n\r]/.test(safe) ? '"' + safe.replace(/"/g, '""') + '"' : safe;
+  }
+  function cue(t) {
+    return t.replace(/\s+/g, ' ').replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
+  }
+  function xml(t) {
+    return t.replace(/[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\uD800-\uDFFF]/g, ' ')
+      .replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+  }
+  function clips(sheet, form) {
+    var list = clipRows(sheet);
+    if (list.length === 0) { say('None of these rows has a video second.'); return; }
+    if (form === 'csv') {
+      save('clips.csv', 'text/csv', 'game,start_s,end_s,title\r\n' + list.map(function (c) {
+        return [c.game, String(c.start), String(c.end), c.title].map(csvCell).join(',');
+      }).join('\r\n') + '\r\n');
+    } else if (form === 'vtt') {
+      // Chapters belong to one video, so each game gets a file of its own.
+      var games = {};
+      list.forEach(function (c) { (games[c.game] = games[c.game] || []).push(c); });
+      Object.keys(games).forEach(function (g) {
+        save('clips-' + plain(g) + '.vtt', 'text/vtt', 'WEBVTT\n\n' + games[g]
+          .sort(function (a, b) { return a.start - b.start; })
+          .map(function (c) { return stamp(c.start) + ' --> ' + stamp(c.end) + '\n' + cue(c.title) + '\n'; }).join('\n'));
+      });
+    } else {
+      save('clips.xspf', 'application/xspf+xml', '<?xml version="1.0" encoding="UTF-8"?>\n'
+        + '<playlist version="1" xmlns="http://xspf.org/ns/0/">\n<trackList>\n' + list.map(function (c) {
+          var file = fileOf(c.game);
+          return '<track>' + (file ? '<location>' + xml(encodeURIComponent(file.name)) + '#t=' + c.start + ',' + c.end + '</location>' : '')
+            + '<title>' + xml(c.title) + '</title><album>' + xml(c.game) + '</album></track>';
+        }).join('\n') + '\n</trackList>\n</playlist>\n');
+    }
+  }
+  function plain(t) {
+    return t.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 40) || 'game';
+  }
+  function save(name, type, text) {
+    var url = URL.createObjectURL(new Blob([text], { type: type }));
+    var a = make('a', '', { href: url, download: name });
+    document.body.appendChild(a);
+    a.click();
+    a.remove();
+    setTimeout(function () { URL.revokeObjectURL(url); }, 1000);
+  }
+
+  // ---- video: files stay on this machine, the page only plays them ----
+  var files = [];
+  var panel, video, note, leadInput, chosen, playing, url;
+  function lead() {
+    var v = leadInput ? parseFloat(leadInput.value) : LEAD;
+    return isNaN(v) || v < 0 ? LEAD : v;
+  }
+  function say(t) { note.textContent = t; panel.hidden = false; }
+  function fileOf(game) {
+    if (files.length === 1) { return files[0]; }
+    var wanted = plain(game);
+    return files.filter(function (f) { return plain(f.name).indexOf(wanted) >= 0; })[0];
+  }
+  function jump(game, at) {
+    panel.hidden = false;
+    if (files.length === 0) {
+      say('Choose the game file first: it stays on this machine.');
+      chosen.focus();
+      return;
+    }
+    var file = fileOf(game);
+    if (!file) { say('No chosen file has the name of ' + game + '. Choose one whose name holds "' + plain(game) + '", or a single file.'); return; }
+    var to = Math.max(0, at - lead());
+    function go() {
+      if (to > video.duration) { say('The file ends before ' + stamp(to).slice(0, 8) + '.'); return; }
+      video.currentTime = to;
+      note.textContent = file.name + ', from ' + stamp(to).slice(0, 8);
+      var started = video.play();
+      if (started) { started.catch(function () { /* the viewer presses play */ }); }
+    }
+    if (playing === file && video.readyState > 0) { go(); return; }
+    playing = file;
+    if (url) { URL.revokeObjectURL(url); }
+    url = URL.createObjectURL(file);
+    video.onloadedmetadata = go;
+    video.onerror = function () { say('The browser cannot play ' + file.name + '.'); };
+    video.src = url;
+  }
+  function videoPanel() {
+    panel = make('section', '', { 'class': 'player', 'aria-label': 'Video', hidden: '' });
+    video = make('video', '', { controls: '', preload: 'metadata' });
+    note = make('p', '', { role: 'status' });
+    var row = make('div', '', { 'class': 'tools' });
+    var pick = make('label', 'Game file ');
+    chosen = make('input', '', { type: 'file', accept: 'video/*', multiple: '' });
+    chosen.addEventListener('change', function () {
+      files = Array.prototype.slice.call(chosen.files);
+      note.textContent = files.length === 1 ? files[0].name : files.length + ' files';
+    });
+    pick.appendChild(chosen);
+    var ahead = make('label', 'Start ');
+    leadInput = make('input', '', { type: 'number', min: '0', max: '60', step: '1', value: String(LEAD) });
+    ahead.appendChild(leadInput);
+    ahead.appendChild(document.createTextNode(' s before'));
+    var close = make('button', 'Close', { type: 'button' });
+    close.addEventListener('click', function () { video.pause(); panel.hidden = true; });
+    [pick, ahead, close].forEach(function (e) { row.appendChild(e); });
+    [row, video, note].forEach(function (e) { panel.appendChild(e); });
+    document.querySelector('.sheet').appendChild(panel);
+  }
+  function link(cell, game) {
+    var at = seconds(words(cell));
+    if (isNaN(at)) { return false; }
+    var b = make('button', words(cell), { type: 'button', 'class': 'at', 'aria-label': 'Play the video from ' + words(cell) });
+    b.addEventListener('click', function () { jump(game, at); });
+    cell.textContent = '';
+    cell.appendChild(b);
+    return true;
+  }
+  function videoLinks() {
+    var any = false;
+    Array.prototype.forEach.call(document.querySelectorAll('main table'), function (t) {
+      var at = columnOf(t, 'Video');
+      var game = columnOf(t, 'Game');
+      if (at < 0 || game < 0) { return; }
+      Array.prototype.forEach.call(t.tBodies[0].rows, function (r) {
+        if (r.cells.length > at) { any = link(r.cells[at], words(r.cells[game])) || any; }
+      });
+    });
+    Array.prototype.forEach.call(document.querySelectorAll('main dl'), function (dl) {
+      Array.prototype.forEach.call(dl.querySelectorAll('dt'), function (dt) {
+        if (words(dt) === 'Video') { any = link(dt.nextElementSibling, dl.getAttribute('data-game') || '') || any; }
+      });
+    });
+    return any;
+  }
+
+  // ---- start ----
+  collect();
+  videoPanel();
+  var bar = make('div', '', { 'class': 'tools page-tools' });
+  var choices = [
+    choice('Lengths', 'u', [['', 'm and ft'], ['m', 'm'], ['ft', 'ft']], units),
+    choice('Colours', 'theme', [['', 'as the machine'], ['light', 'light'], ['dark', 'dark']], theme)
+  ];
+  choices.forEach(function (c) { bar.appendChild(c.box); });
+  if (videoLinks()) {
+    var open = make('button', 'Open a game file', { type: 'button' });
+    open.addEventListener('click', function () { panel.hidden = false; chosen.focus(); });
+    bar.appendChild(open);
+  }
+  var nav = document.querySelector('nav.pages');
+  nav.parentNode.insertBefore(bar, nav.nextSibling);
+  var sheets = [];
+  Array.prototype.forEach.call(document.querySelectorAll('main .scroll > table'), function (t) {
+    var plainTable = t.tBodies.length === 1 && !t.querySelector('[rowspan]');
+    if (plainTable && t.tBodies[0].rows.length >= FEWEST) {
+      var s = new Sheet(t, sheets.length);
+      sheets.push(s);
+      s.build();
+    }
+  });
+  choices.forEach(function (c) { c.show(); });
+  window.addEventListener('hashchange', function () {
+    choices.forEach(function (c) { c.show(); });
+    sheets.forEach(function (s) { s.show(); });
+  });
+  document.addEventListener('keydown', function (e) {
+    var typing = /^(INPUT|SELECT|TEXTAREA)$/.test(e.target.tagName);
+    if (e.key === '/' && !typing && sheets.length) {
+      e.preventDefault();
+      sheets[0].query.focus();
+    } else if (e.key === 'Escape' && e.target.type === 'search') {
+      e.target.value = '';
+      e.target.dispatchEvent(new Event('input'));
+    }
+  });
+})();
