@@ -32,6 +32,9 @@ import twostrides.tag.TagServer;
     mixinStandardHelpOptions = true)
 final class TagCommand implements Callable<Integer> {
 
+  private static final List<String> NOT_FOR_THE_PAGE =
+      List.of("reading sheets", "writing pages", "Open this page");
+
   @Spec CommandSpec spec;
 
   @Option(
@@ -141,15 +144,15 @@ final class TagCommand implements Callable<Integer> {
                 args.toArray(String[]::new));
       }
       boolean made = code == Main.DONE;
-      return new BookMaker.Made(made, made ? results.toString() : said(messages.toString()));
+      return new BookMaker.Made(made, said(made ? results.toString() : messages.toString()));
     };
   }
 
-  /** What a run that failed said, without its progress. */
+  /** What a run said, without its progress and the place of the book, which the page leads to. */
   private static String said(String messages) {
     return messages
         .lines()
-        .filter(l -> !l.startsWith("reading sheets") && !l.startsWith("writing pages"))
+        .filter(l -> NOT_FOR_THE_PAGE.stream().noneMatch(l::startsWith))
         .collect(Collectors.joining("\n"));
   }
 

@@ -11,10 +11,13 @@ package twostrides.tag;
  */
 record FieldProblem(String field, String found, String expected, String toDo) {
 
-  /** What to do about a field that has to be filled in. */
+  /** What to do about an empty field that has to be filled in. */
   static final String FILL_IN = "Fill it in; nothing was saved.";
 
+  /** What to do about a field that cannot be left empty. */
+  static final String CORRECT = "Correct it; nothing was saved.";
+
   /** What to do about any other field. */
-  static final String CORRECT =
+  static final String CORRECT_OR_EMPTY =
       "Correct it, or leave it empty when you do not know; nothing was saved.";
 }

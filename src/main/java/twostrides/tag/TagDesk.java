@@ -104,8 +104,7 @@ public final class TagDesk implements Closeable {
       }
       TagSheet sheet = read.sheet().with(history.rows());
       TagDesk desk = new TagDesk(place, sheet, periodLength, journal, history, said);
-      if (!desk.text().equals(there ? Files.readString(place.file()) : "")
-          && (history.ahead() || !there)) {
+      if (history.ahead() || !there) {
         desk.rewrite();
       }
       return desk;
@@ -288,7 +287,9 @@ public final class TagDesk implements Closeable {
         p.column(),
         p.value(),
         p.expected(),
-        TagSheet.REQUIRED.contains(p.column()) ? FieldProblem.FILL_IN : FieldProblem.CORRECT);
+        !TagSheet.REQUIRED.contains(p.column())
+            ? FieldProblem.CORRECT_OR_EMPTY
+            : p.value().isEmpty() ? FieldProblem.FILL_IN : FieldProblem.CORRECT);
   }
 
   private void rewrite() throws IOException {
