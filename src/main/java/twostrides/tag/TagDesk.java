@@ -31,6 +31,9 @@ public final class TagDesk implements Closeable {
       Set.of(
           "game", "date", "home", "away", "period", "team", "clock", "clock_video_s", "own_goal");
 
+  /** What a row says of its game. */
+  private static final Set<String> GAME = Set.of("game", "date", "home", "away", TagSheet.PERIOD);
+
   private final SheetPlace place;
   private final TagSheet sheet;
   private final double periodLength;
@@ -94,10 +97,12 @@ public final class TagDesk implements Closeable {
                 + " of the journal; or move the journal away to go on with the sheet.");
       }
       String said = said(history, ours, stands, read, journal.torn());
+      Map<String, String> merged = new LinkedHashMap<>();
       if (!history.begun() || !ours) {
+        merged.putAll(lastGame(read.rows()));
         step(journal, history, History.beginning(read.rows(), stands));
       }
-      Map<String, String> merged = new LinkedHashMap<>(history.setup());
+      merged.putAll(history.setup());
       setup.forEach((k, v) -> merged.put(k, Cells.oneLine(v)));
       if (!merged.equals(history.setup())) {
         step(journal, history, List.of(History.setUp(merged)));
@@ -126,6 +131,16 @@ public final class TagDesk implements Closeable {
       }
     }
     return history;
+  }
+
+  /** The game of the last row: whoever goes on with a sheet most likely goes on with that. */
+  private static Map<String, String> lastGame(List<TagRow> rows) {
+    Map<String, String> game = new LinkedHashMap<>();
+    if (!rows.isEmpty()) {
+      game.putAll(rows.get(rows.size() - 1).cells());
+      game.keySet().retainAll(GAME);
+    }
+    return game;
   }
 
   private static void step(Journal journal, History history, List<List<String>> steps)

@@ -189,6 +189,7 @@
     cross = { ...START };
     problems([]);
     draw();
+    rink.scrollIntoView({ block: "nearest" });
   }
 
   function hasVideo() {

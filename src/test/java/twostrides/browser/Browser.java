@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriverException;
@@ -38,6 +39,9 @@ public final class Browser implements AutoCloseable {
 
   /** Seconds to wait for what a page shall show; a busy machine is slow. */
   private static final long PATIENCE_S = 30;
+
+  /** Selenium warns of a newer browser's protocol, and of a browser that was killed. */
+  private static final Logger SELENIUM = Logger.getLogger("org.openqa.selenium");
 
   private final Path profile;
   private final ChromeDriver driver;
@@ -66,6 +70,7 @@ public final class Browser implements AutoCloseable {
       System.err.println("SKIPPED: " + absent);
       assumeTrue(false, absent);
     }
+    SELENIUM.setLevel(Level.SEVERE);
     Path profile = Files.createTempDirectory("two-strides-browser");
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.BROWSER, Level.ALL);

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -25,6 +26,10 @@ class TagBrowserTest {
 
   /** Metres across the drawing of the rink: 200 ft and a margin of 0.6 m on both sides. */
   private static final double DRAWN_M = 60.96 + 1.2;
+
+  /** Nothing is wider than the page. */
+  private static final String FITS =
+      "const e = document.documentElement; return e.scrollWidth <= e.clientWidth";
 
   private static final String WAYS = "1234561231";
 
@@ -78,11 +83,18 @@ class TagBrowserTest {
   }
 
   private static void quiet(Browser b, List<TagProcess> programs) {
-    assertEquals(List.of(), b.consoleErrors());
+    // A page of the book names no icon: the browser asks for one without the token, and is refused.
+    List<String> errors =
+        b.consoleErrors().stream().filter(e -> !e.contains("/favicon.ico - ")).toList();
+    assertEquals(List.of(), errors);
     for (String url : b.requests()) {
       boolean ours = programs.stream().anyMatch(p -> url.startsWith(p.address().toString()));
       assertTrue(
-          ours || url.startsWith("data:") || url.startsWith("blob:") || !url.startsWith("http"),
+          ours
+              || url.endsWith("/favicon.ico")
+              || url.startsWith("data:")
+              || url.startsWith("blob:")
+              || !url.startsWith("http"),
           url);
     }
   }
@@ -140,7 +152,7 @@ class TagBrowserTest {
       List<String> tabs = new ArrayList<>(b.driver().getWindowHandles());
       b.driver().switchTo().window(tabs.get(tabs.size() - 1));
       b.await("return document.querySelector('h1') !== null");
-      assertTrue(b.text().contains("Herons: ways out of the own zone"), b.text());
+      assertTrue(b.text().contains("10 times; an own-zone restart followed in 5 of 10"), b.text());
       quiet(b, programs);
     }
     List<String> exits = Files.readAllLines(book.resolve("data/exits.csv"));
@@ -180,15 +192,15 @@ class TagBrowserTest {
       assertEquals(-15.5, number(b, "f-x_m"));
       keys(b, Keys.ESCAPE);
       assertEquals("Discarded; nothing was saved.", b.at("live").getText());
-      b.driver().findElement(org.openqa.selenium.By.cssSelector("#rows button[aria-label^=Edit]"))
-          .sendKeys(Keys.ENTER);
+      b.driver().findElement(By.cssSelector("#rows button[aria-label^=Edit]")).sendKeys(Keys.ENTER);
       assertEquals("13:07", b.at("f-clock").getDomProperty("value"));
       b.at("f-clock").clear();
       b.at("f-clock").sendKeys("12:34", Keys.ENTER);
       b.await("return document.getElementById('rows').textContent.includes('12:34')");
       keys(b, "u");
       b.await("return document.getElementById('rows').textContent.includes('13:07')");
-      b.driver().findElement(org.openqa.selenium.By.cssSelector("#rows button[aria-label^=Delete]"))
+      b.driver()
+          .findElement(By.cssSelector("#rows button[aria-label^=Delete]"))
           .sendKeys(Keys.ENTER);
       rows(b, 0);
       keys(b, "u");
@@ -198,7 +210,8 @@ class TagBrowserTest {
       keys(b, "2");
       assertTrue(b.at("step").getText().startsWith("Press a way out"));
       b.at("end").click();
-      b.await("return document.getElementById('live').textContent.startsWith('Ended: 1 exit tagged')");
+      b.await(
+          "return document.getElementById('live').textContent.startsWith('Ended: 1 exit tagged')");
     }
   }
 
@@ -219,12 +232,12 @@ class TagBrowserTest {
         b.look(look);
         open(b, p);
         rows(b, 1);
-        assertEquals("360", b.ask("return document.documentElement.scrollWidth"));
+        assertEquals("true", b.ask(FITS));
         assertTrue(b.text().contains(hostile), b.text());
         assertEquals("0", b.ask("return document.querySelectorAll('img, #rows script').length"));
       }
       b.size(1920, 1080);
-      assertEquals("1920", b.ask("return document.documentElement.scrollWidth"));
+      assertEquals("true", b.ask(FITS));
       quiet(b, List.of(p));
       assertFalse(b.driver().getPageSource().contains("<img src=x"));
     }
@@ -247,8 +260,6 @@ class TagBrowserTest {
       keys(b, "6");
       assertEquals("9:30", b.at("f-clock").getDomProperty("value"));
       assertEquals("42.5", b.at("f-video_s").getDomProperty("value"));
-      keys(b, Keys.ENTER);
-      assertEquals("true", "true");
       b.at("save").click();
       rows(b, 1);
       quiet(b, List.of(p));

@@ -243,6 +243,7 @@ class TagDeskTest {
         sheet,
         "Period;Clock;Team;rating;way_out;X_m;y_m\n1;19:00;Herons;A;chip;-5;6\n1;18:00;Herons;;carry;;\n");
     try (TagDesk desk = open()) {
+      assertEquals(Map.of("period", "1"), desk.setup());
       assertEquals("2 exits read from the sheet.", desk.opening());
       desk.edit(1, exit("18:55", "pass"));
       desk.add(exit("17:00", "chip"));
