@@ -6,15 +6,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 
-/**
- * An answer that fits in memory.
- *
- * @param status the HTTP status
- * @param type the media type
- * @param policy the Content-Security-Policy
- * @param body the bytes
- */
-record Reply(int status, String type, String policy, byte[] body) {
+/** An answer that fits in memory. */
+final class Reply {
 
   static final int OK = 200;
   static final int FORBIDDEN = 403;
@@ -39,6 +32,31 @@ record Reply(int status, String type, String policy, byte[] body) {
   static final String BOOK_POLICY =
       "default-src 'none'; style-src 'unsafe-inline'; img-src 'self'; form-action 'none';"
           + " base-uri 'none'; frame-ancestors 'none'";
+
+  private final int status;
+  private final String type;
+  private final String policy;
+  private final byte[] body;
+
+  /**
+   * An answer.
+   *
+   * @param status the HTTP status
+   * @param type the media type
+   * @param policy the Content-Security-Policy
+   * @param body the bytes
+   */
+  Reply(int status, String type, String policy, byte[] body) {
+    this.status = status;
+    this.type = type;
+    this.policy = policy;
+    this.body = body.clone();
+  }
+
+  /** The HTTP status. */
+  int status() {
+    return status;
+  }
 
   static Reply of(int status, String type, String text) {
     return new Reply(status, type, PAGE_POLICY, text.getBytes(StandardCharsets.UTF_8));

@@ -27,6 +27,9 @@ public final class TagServer implements Closeable {
   /** Requests answered at once; a player holds one or two for the video. Assumed. */
   private static final int THREADS = 8;
 
+  /** 127.0.0.1: this machine and no other can reach it. */
+  private static final byte[] LOOPBACK = {127, 0, 0, 1};
+
   private static final String VIDEO = "video";
   private static final String BOOK = "book/";
 
@@ -62,7 +65,7 @@ public final class TagServer implements Closeable {
   public static TagServer start(TagDesk desk, Optional<Path> video, Path book, BookMaker maker)
       throws IOException {
     HttpServer http =
-        HttpServer.create(new InetSocketAddress(InetAddress.getByName("127.0.0.1"), 0), 0);
+        HttpServer.create(new InetSocketAddress(InetAddress.getByAddress(LOOPBACK), 0), 0);
     TagServer server = new TagServer(http, desk, video.map(VideoFile::new), book, maker);
     http.createContext("/", server::answer);
     http.setExecutor(server.threads);

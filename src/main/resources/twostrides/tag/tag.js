@@ -419,6 +419,18 @@
     const first = make("th", "P" + (c.period || "?") + " " + (c.clock || ""));
     first.scope = "row";
     tr.appendChild(first);
+    const change = make("td", undefined, "w");
+    const named = " the exit at " + (c.clock || "?") + " of period " + (c.period || "?");
+    const edit = make("button", "Edit");
+    edit.type = "button";
+    edit.setAttribute("aria-label", "Edit" + named);
+    edit.addEventListener("click", () => load(row.id));
+    const remove = make("button", "Delete");
+    remove.type = "button";
+    remove.setAttribute("aria-label", "Delete" + named);
+    remove.addEventListener("click", () => takeOut(row.id));
+    change.append(edit, " ", remove);
+    tr.appendChild(change);
     tr.appendChild(make("td", c.team, "name"));
     tr.appendChild(make("td", c.player || "", "name"));
     tr.appendChild(make("td", c.way_out, "w"));
@@ -436,18 +448,6 @@
       where.appendChild(go);
     }
     tr.appendChild(where);
-    const change = make("td", undefined, "w");
-    const named = " the exit at " + (c.clock || "?") + " of period " + (c.period || "?");
-    const edit = make("button", "Edit");
-    edit.type = "button";
-    edit.setAttribute("aria-label", "Edit" + named);
-    edit.addEventListener("click", () => load(row.id));
-    const remove = make("button", "Delete");
-    remove.type = "button";
-    remove.setAttribute("aria-label", "Delete" + named);
-    remove.addEventListener("click", () => takeOut(row.id));
-    change.append(edit, " ", remove);
-    tr.appendChild(change);
     return tr;
   }
 

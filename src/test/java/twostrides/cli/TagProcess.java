@@ -67,8 +67,8 @@ final class TagProcess implements AutoCloseable {
   }
 
   /** Kills it as a crash would; nothing runs in it any more. */
-  void kill() throws InterruptedException {
-    process.destroyForcibly().waitFor();
+  void kill() {
+    process.destroyForcibly().onExit().join();
   }
 
   /** Ends it as the system does at Ctrl-C, and gives what it printed then. */
@@ -104,7 +104,7 @@ final class TagProcess implements AutoCloseable {
   }
 
   @Override
-  public void close() throws InterruptedException {
+  public void close() {
     kill();
   }
 }

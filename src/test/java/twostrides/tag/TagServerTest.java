@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -80,7 +81,7 @@ class TagServerTest {
 
   /** A request in its own words, for headers that the client does not let through. */
   private String raw(String text) throws IOException {
-    try (Socket socket = new Socket("127.0.0.1", server.address().getPort())) {
+    try (Socket socket = new Socket(InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), server.address().getPort())) {
       socket.setSoTimeout(10_000);
       socket.getOutputStream().write(text.getBytes(StandardCharsets.UTF_8));
       socket.getOutputStream().flush();
