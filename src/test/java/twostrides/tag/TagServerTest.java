@@ -81,7 +81,9 @@ class TagServerTest {
 
   /** A request in its own words, for headers that the client does not let through. */
   private String raw(String text) throws IOException {
-    try (Socket socket = new Socket(InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), server.address().getPort())) {
+    try (Socket socket =
+        new Socket(
+            InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), server.address().getPort())) {
       socket.setSoTimeout(10_000);
       socket.getOutputStream().write(text.getBytes(StandardCharsets.UTF_8));
       socket.getOutputStream().flush();
