@@ -20,6 +20,7 @@ import picocli.CommandLine.Command;
       RulingCommand.class,
       WhatIfCommand.class,
       RulebooksCommand.class,
+      TagCommand.class,
       DemoCommand.class
     },
     synopsisSubcommandLabel = "COMMAND",

@@ -110,6 +110,15 @@ final class TagsStage {
                   });
     }
 
+    /** Where it ended, when that is where somebody had it next. */
+    OptionalDouble nextTouchX() {
+      boolean touched =
+          tag.ended().filter(e -> e == TagEnd.OWN || e == TagEnd.OPPONENT).isPresent();
+      return touched && tag.end().isPresent()
+          ? OptionalDouble.of(tag.end().get().x())
+          : OptionalDouble.empty();
+    }
+
     void exit(Shape.Filler out) {
       common(out);
       out.number(Columns.ELAPSED_S, tag.elapsed())
@@ -119,6 +128,7 @@ final class TagsStage {
           .text(Columns.AT_CENTER, atCenter().map(AtCenter::label))
           .text(Columns.NET_EMPTY, tag.netEmpty().map(NetEmpty::word))
           .text(Columns.NEXT_TOUCH, nextTouch())
+          .number(Columns.NEXT_TOUCH_X_M, nextTouchX())
           .flag(Columns.OWN_ZONE_RESTART, restart())
           .text(Columns.RESTART_CAUSE, cause().label());
     }
@@ -129,6 +139,7 @@ final class TagsStage {
           .text(Columns.KIND, way() == WayOut.MISSED_PASS ? "missed_pass" : "sent")
           .text(Columns.NET_EMPTY, tag.netEmpty().map(NetEmpty::word))
           .text(Columns.NEXT_TOUCH, nextTouch())
+          .number(Columns.NEXT_TOUCH_X_M, nextTouchX())
           .flag(Columns.OWN_ZONE_RESTART, restart())
           .text(Columns.RESTART_CAUSE, cause().label());
       ruling(out);

@@ -109,6 +109,7 @@ public record Coverage(List<String> present, Map<String, String> costs) {
     c.put(SheetForms.STRENGTH, "strength is unknown");
     c.put(SheetForms.X, "no release map, and how short of center is not known");
     c.put(SheetForms.ENDED, "restarts and icings are not known");
+    c.put(SheetForms.END_X, "where the puck was touched next is not known");
     c.put(SheetForms.PLAYER, "no player pages");
     c.put(SheetForms.PRESSURE, "time to gain center will be inferred");
     c.put(SheetForms.VIDEO, "rows cannot be found on the video");

@@ -52,6 +52,8 @@ public final class SheetForms {
   static final String STRENGTH = "strength";
   static final String NET_EMPTY = "net_empty";
   static final String ENDED = "ended";
+  static final String END_X = "end_x_m";
+  static final String END_Y = "end_y_m";
 
   /** What a column of skaters holds. */
   static final String SKATERS =
@@ -163,7 +165,9 @@ public final class SheetForms {
               new ColumnSpec(AT_CENTER, false, "one of the at-center words"),
               new ColumnSpec(STRENGTH, false, "even, shorthanded or power play"),
               new ColumnSpec(NET_EMPTY, false, "none, own, opponent or both"),
-              new ColumnSpec(ENDED, false, "what came of it")),
+              new ColumnSpec(ENDED, false, "what came of it"),
+              new ColumnSpec(END_X, false, "a place along the rink"),
+              new ColumnSpec(END_Y, false, "a place across the rink")),
           SETTINGS);
 
   /** Both formats. */

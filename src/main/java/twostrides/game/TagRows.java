@@ -64,6 +64,8 @@ final class TagRows {
     Optional<Pressure> pressure = in.word(SheetForms.PRESSURE, Pressure.words());
     Optional<Place> place =
         in.place(SheetForms.X, SheetForms.Y, team.equals(home), period.orElse(1));
+    Optional<Place> end =
+        in.place(SheetForms.END_X, SheetForms.END_Y, team.equals(home), period.orElse(1));
     var video = in.video();
     boolean marked = way.isPresent() && (way.get().equals("carry") || way.get().equals("pass"));
     if (center.isPresent() && way.isPresent() && !marked) {
@@ -96,6 +98,7 @@ final class TagRows {
             net,
             place,
             ended,
+            end,
             pressure,
             video,
             sheetName,

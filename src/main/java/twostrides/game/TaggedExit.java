@@ -19,6 +19,7 @@ import twostrides.rink.Place;
  * @param netEmpty whose net was empty
  * @param place where it was released, metres, team's frame
  * @param ended what came of it
+ * @param end where that was, metres, team's frame
  * @param pressure how close the nearest checker was
  * @param video second of the video
  * @param sheet file name
@@ -36,6 +37,7 @@ public record TaggedExit(
     Optional<NetEmpty> netEmpty,
     Optional<Place> place,
     Optional<TagEnd> ended,
+    Optional<Place> end,
     Optional<Pressure> pressure,
     OptionalDouble video,
     String sheet,

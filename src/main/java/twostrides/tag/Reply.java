@@ -1,0 +1,93 @@
+package twostrides.tag;
+
+import com.sun.net.httpserver.Headers;
+import com.sun.net.httpserver.HttpExchange;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+
+/** An answer that fits in memory. */
+final class Reply {
+
+  static final int OK = 200;
+  static final int FORBIDDEN = 403;
+  static final int NOT_FOUND = 404;
+  static final int WRONG_METHOD = 405;
+  static final int TOO_LONG = 413;
+  static final int WRONG_TYPE = 415;
+  static final int REFUSED = 422;
+  static final int BROKEN = 500;
+
+  static final String HTML = "text/html; charset=utf-8";
+  static final String JSON = "application/json; charset=utf-8";
+  static final String PLAIN = "text/plain; charset=utf-8";
+
+  /** Our page: its own script and style, nothing from elsewhere, in no frame. */
+  static final String PAGE_POLICY =
+      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
+          + " media-src 'self' blob:; connect-src 'self'; form-action 'none'; base-uri 'none';"
+          + " frame-ancestors 'none'";
+
+  /** A page of the book: its inline style and drawings, no script at all. */
+  static final String BOOK_POLICY =
+      "default-src 'none'; style-src 'unsafe-inline'; img-src 'self'; form-action 'none';"
+          + " base-uri 'none'; frame-ancestors 'none'";
+
+  private final int status;
+  private final String type;
+  private final String policy;
+  private final byte[] body;
+
+  /**
+   * An answer.
+   *
+   * @param status the HTTP status
+   * @param type the media type
+   * @param policy the Content-Security-Policy
+   * @param body the bytes
+   */
+  Reply(int status, String type, String policy, byte[] body) {
+    this.status = status;
+    this.type = type;
+    this.policy = policy;
+    this.body = body.clone();
+  }
+
+  /** The HTTP status. */
+  int status() {
+    return status;
+  }
+
+  static Reply of(int status, String type, String text) {
+    return new Reply(status, type, PAGE_POLICY, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  static Reply plain(int status, String words) {
+    return of(status, PLAIN, words + "\n");
+  }
+
+  /** Sends it; the body is left out for HEAD. */
+  void send(HttpExchange exchange) throws IOException {
+    guard(exchange.getResponseHeaders(), type, policy);
+    if (exchange.getRequestMethod().equals("HEAD")) {
+      exchange.getResponseHeaders().set("Content-Length", Integer.toString(body.length));
+      exchange.sendResponseHeaders(status, -1);
+      return;
+    }
+    exchange.sendResponseHeaders(status, body.length == 0 ? -1 : body.length);
+    try (OutputStream out = exchange.getResponseBody()) {
+      out.write(body);
+    }
+  }
+
+  /** The headers that every answer carries. */
+  static void guard(Headers headers, String type, String policy) {
+    headers.set("Content-Type", type);
+    headers.set("Content-Security-Policy", policy);
+    headers.set("X-Content-Type-Options", "nosniff");
+    headers.set("Referrer-Policy", "same-origin");
+    headers.set("Cross-Origin-Resource-Policy", "same-origin");
+    headers.set("Cross-Origin-Opener-Policy", "same-origin");
+    headers.set("Cache-Control", "no-store");
+  }
+}

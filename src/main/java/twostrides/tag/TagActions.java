@@ -1,0 +1,192 @@
+package twostrides.tag;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.sun.net.httpserver.HttpExchange;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+/**
+ * What the page asks for. Every request carries a flat JSON object of words, every answer the state
+ * as it is then, or the problems field by field.
+ */
+final class TagActions {
+
+  /** Longest request, in bytes: every field at its longest. Assumed. */
+  private static final int LONGEST = 64 * 1024;
+
+  /** The action that ends the tagging, once its answer is sent. */
+  static final String END = "end";
+
+  private static final String ID = "id";
+
+  private final TagDesk desk;
+  private final BookMaker maker;
+  private final boolean hasVideo;
+
+  /**
+   * The actions.
+   *
+   * @param desk the rows
+   * @param maker makes the book
+   * @param hasVideo whether the server streams a video
+   */
+  TagActions(TagDesk desk, BookMaker maker, boolean hasVideo) {
+    this.desk = desk;
+    this.maker = maker;
+    this.hasVideo = hasVideo;
+  }
+
+  Reply post(String path, HttpExchange exchange) throws IOException {
+    String type = exchange.getRequestHeaders().getFirst("Content-Type");
+    if (type == null || !type.startsWith("application/json")) {
+      return Reply.plain(Reply.WRONG_TYPE, "Expected application/json.");
+    }
+    Map<String, String> fields;
+    try (InputStream in = exchange.getRequestBody()) {
+      byte[] body = in.readNBytes(LONGEST + 1);
+      if (body.length > LONGEST) {
+        return problem(Reply.TOO_LONG, "", "a very long request", "a few words a field");
+      }
+      fields = new HashMap<>(Json.fields(new String(body, StandardCharsets.UTF_8)));
+    } catch (IOException e) {
+      return problem(Reply.REFUSED, "", "a request that is no form", "a form of this page");
+    }
+    try {
+      return act(path, fields);
+    } catch (TagRefusedException e) {
+      return Reply.of(Reply.REFUSED, Reply.JSON, problems(e.problems()));
+    }
+  }
+
+  private Reply act(String path, Map<String, String> fields)
+      throws TagRefusedException, IOException {
+    switch (path) {
+      case "add" -> desk.add(fields);
+      case "edit" -> {
+        int id = id(fields);
+        fields.remove(ID);
+        desk.edit(id, fields);
+      }
+      case "delete" -> desk.delete(id(fields));
+      case "undo" -> desk.undo();
+      case "setup" -> desk.setUp(fields);
+      case "book" -> {
+        return book();
+      }
+      case END -> {
+        return end();
+      }
+      default -> {
+        return Reply.plain(Reply.NOT_FOUND, "No such action.");
+      }
+    }
+    return Reply.of(Reply.OK, Reply.JSON, state());
+  }
+
+  private Reply book() {
+    BookMaker.Made made = desk.tagged() == 0 ? nothing() : maker.make();
+    return Reply.of(
+        Reply.OK,
+        Reply.JSON,
+        Json.text(
+            json -> {
+              json.writeStartObject();
+              json.writeBooleanField("made", made.made());
+              json.writeStringField("words", made.words());
+              json.writeEndObject();
+            }));
+  }
+
+  private static BookMaker.Made nothing() {
+    return new BookMaker.Made(false, "No exit is tagged yet: a book needs at least one.");
+  }
+
+  private Reply end() {
+    String words = desk.closing();
+    return Reply.of(
+        Reply.OK,
+        Reply.JSON,
+        Json.text(
+            json -> {
+              json.writeStartObject();
+              json.writeStringField("words", words);
+              json.writeEndObject();
+            }));
+  }
+
+  private static int id(Map<String, String> fields) throws TagRefusedException {
+    String words = fields.getOrDefault(ID, "");
+    if (!words.matches("\\d{1,9}")) {
+      throw new TagRefusedException(
+          List.of(new FieldProblem("", words, "the number of an exit", "Load the page again.")));
+    }
+    return Integer.parseInt(words);
+  }
+
+  /** Everything the page shows. */
+  String state() {
+    synchronized (desk) {
+      return Json.text(this::state);
+    }
+  }
+
+  private void state(JsonGenerator json) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("sheet", String.valueOf(desk.sheet().getFileName()));
+    json.writeStringField("opening", desk.opening());
+    json.writeStringField("warning", desk.warning());
+    json.writeBooleanField("video", hasVideo);
+    json.writeBooleanField("canUndo", desk.canUndo());
+    json.writeFieldName("setup");
+    Json.fields(json, desk.setup());
+    json.writeArrayFieldStart("rows");
+    for (TagRow row : desk.rows()) {
+      json.writeStartObject();
+      json.writeNumberField(ID, row.id());
+      json.writeFieldName("cells");
+      Json.fields(json, row.cells());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("players");
+    TreeSet<String> players = new TreeSet<>();
+    desk.rows().forEach(r -> players.add(r.cells().getOrDefault("player", "")));
+    players.remove("");
+    for (String p : players) {
+      json.writeString(p);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  static Reply problem(int status, String field, String found, String expected) {
+    return Reply.of(
+        status,
+        Reply.JSON,
+        problems(
+            List.of(new FieldProblem(field, found, expected, "Try again; nothing was saved."))));
+  }
+
+  private static String problems(List<FieldProblem> problems) {
+    return Json.text(
+        json -> {
+          json.writeStartObject();
+          json.writeArrayFieldStart("problems");
+          for (FieldProblem p : problems) {
+            json.writeStartObject();
+            json.writeStringField("field", p.field());
+            json.writeStringField("found", p.found());
+            json.writeStringField("expected", p.expected());
+            json.writeStringField("toDo", p.toDo());
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+          json.writeEndObject();
+        });
+  }
+}

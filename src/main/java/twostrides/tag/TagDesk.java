@@ -1,0 +1,361 @@
+package twostrides.tag;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import twostrides.sheet.DoubtfulRow;
+import twostrides.sheet.Problem;
+import twostrides.sheet.SheetException;
+
+/**
+ * The rows that are being tagged, and how they reach the disk. Each step is judged by the reader
+ * that {@code review} uses, goes to the journal, is flushed, and only then counts as saved; the
+ * sheet is put in its place after that.
+ *
+ * <p>At an opening the journal is believed as long as the sheet is one that this program wrote. A
+ * sheet that was changed by hand after all steps had reached it is believed instead; one that was
+ * changed before they had is refused, since either choice would lose something.
+ */
+public final class TagDesk implements Closeable {
+
+  /** What the page can be set to; words, checked when a row is saved. */
+  static final Set<String> SETUP =
+      Set.of(
+          "game", "date", "home", "away", "period", "team", "clock", "clock_video_s", "own_goal");
+
+  /** What a row says of its game. */
+  private static final Set<String> GAME = Set.of("game", "date", "home", "away", TagSheet.PERIOD);
+
+  private final SheetPlace place;
+  private final TagSheet sheet;
+  private final double periodLength;
+  private final Journal journal;
+  private final History history;
+  private final String opening;
+  private String warning = "";
+
+  private TagDesk(
+      SheetPlace place,
+      TagSheet sheet,
+      double periodLength,
+      Journal journal,
+      History history,
+      String opening) {
+    this.place = place;
+    this.sheet = sheet;
+    this.periodLength = periodLength;
+    this.journal = journal;
+    this.history = history;
+    this.opening = opening;
+  }
+
+  /**
+   * Opens a sheet with its journal, or begins one.
+   *
+   * @param file the sheet, which may not exist yet
+   * @param periodLength seconds of a regular period
+   * @param setup what the page is set to where nothing is known of an earlier time
+   * @throws SheetException when the sheet or the journal cannot be gone on with; the message says
+   *     why
+   * @throws IOException when the disk refuses
+   */
+  public static TagDesk open(Path file, double periodLength, Map<String, String> setup)
+      throws SheetException, IOException {
+    SheetPlace place = new SheetPlace(file.toAbsolutePath().normalize());
+    Files.createDirectories(place.file().getParent());
+    boolean there = Files.exists(place.file());
+    TagSheet.Read read =
+        there
+            ? TagSheet.read(place.file(), periodLength)
+            : new TagSheet.Read(TagSheet.NEW, List.of());
+    Journal journal = Journal.open(place.journal());
+    try {
+      History history = replay(place, journal);
+      String text = read.sheet().with(history.rows()).text(history.rows());
+      String stands = place.digest();
+      boolean ours =
+          stands.equals(history.digest())
+              || stands.equals(SheetPlace.digest(text))
+              || stands.equals(SheetPlace.NONE);
+      if (history.begun() && !ours && history.ahead()) {
+        throw SheetException.ofFile(
+            place.file().toString(),
+            "a sheet that was changed by hand, and exits in "
+                + place.journal().getFileName()
+                + " that had not reached it",
+            "one of the two",
+            "Move the sheet to another folder and start again to go on with the "
+                + count(history.rows().size())
+                + " of the journal; or move the journal away to go on with the sheet.");
+      }
+      String said = said(history, ours, stands, read, journal.torn());
+      Map<String, String> merged = new LinkedHashMap<>();
+      if (!history.begun() || !ours) {
+        merged.putAll(lastGame(read.rows()));
+        step(journal, history, History.beginning(read.rows(), stands));
+      }
+      merged.putAll(history.setup());
+      setup.forEach((k, v) -> merged.put(k, Cells.oneLine(v)));
+      if (!merged.equals(history.setup())) {
+        step(journal, history, List.of(History.setUp(merged)));
+      }
+      TagSheet sheet = read.sheet().with(history.rows());
+      TagDesk desk = new TagDesk(place, sheet, periodLength, journal, history, said);
+      if (history.ahead() || !there) {
+        desk.rewrite();
+      }
+      return desk;
+    } catch (SheetException | IOException | RuntimeException e) {
+      journal.close();
+      throw e;
+    }
+  }
+
+  private static History replay(SheetPlace place, Journal journal) throws SheetException {
+    History history = new History();
+    int line = 0;
+    for (List<String> step : journal.lines()) {
+      line++;
+      try {
+        history.take(step);
+      } catch (RuntimeException e) {
+        throw Journal.foreign(place.journal(), line, Json.line(step));
+      }
+    }
+    return history;
+  }
+
+  /** The game of the last row: whoever goes on with a sheet most likely goes on with that. */
+  private static Map<String, String> lastGame(List<TagRow> rows) {
+    Map<String, String> game = new LinkedHashMap<>();
+    if (!rows.isEmpty()) {
+      game.putAll(rows.get(rows.size() - 1).cells());
+      game.keySet().retainAll(GAME);
+    }
+    return game;
+  }
+
+  private static void step(Journal journal, History history, List<List<String>> steps)
+      throws IOException {
+    journal.append(steps);
+    steps.forEach(history::take);
+  }
+
+  private static String said(
+      History history, boolean ours, String stands, TagSheet.Read read, boolean torn) {
+    String tail = torn ? " One exit was being saved when the program was stopped: it is not." : "";
+    if (!history.begun() || !ours) {
+      return (read.rows().isEmpty() ? "" : count(read.rows().size()) + " read from the sheet.")
+          + tail;
+    }
+    String kept = count(history.rows().size());
+    if (stands.equals(SheetPlace.NONE) && !history.rows().isEmpty()) {
+      return "The sheet was gone: " + kept + " brought back from the journal." + tail;
+    }
+    return (history.rows().isEmpty() ? "" : kept + " brought back.") + tail;
+  }
+
+  /** A count of exits, in the singular for one. */
+  private static String count(int n) {
+    return n + (n == 1 ? " exit" : " exits");
+  }
+
+  /** The sheet. */
+  public Path sheet() {
+    return place.file();
+  }
+
+  /** What was found at the opening, a sentence; empty when there was nothing. */
+  public String opening() {
+    return opening;
+  }
+
+  /** How many exits are tagged. */
+  public synchronized int tagged() {
+    return history.rows().size();
+  }
+
+  /** How many exits the sheet on the disk holds. */
+  private synchronized int inSheet() throws SheetException {
+    return Files.exists(place.file()) ? TagSheet.read(place.file(), periodLength).rows().size() : 0;
+  }
+
+  /** The closing line: how many exits were tagged, and how many the sheet holds. */
+  public String closing() {
+    String inSheet;
+    try {
+      inSheet = Integer.toString(inSheet());
+    } catch (SheetException e) {
+      inSheet = "an unknown number";
+    }
+    return count(tagged()) + " tagged, " + inSheet + " in " + place.file();
+  }
+
+  /** What the person should know about the sheet; empty when it holds every exit. */
+  public synchronized String warning() {
+    return warning;
+  }
+
+  synchronized List<TagRow> rows() {
+    return history.rows();
+  }
+
+  synchronized Map<String, String> setup() {
+    return history.setup();
+  }
+
+  synchronized boolean canUndo() {
+    return history.canUndo();
+  }
+
+  /** Saves a new exit. */
+  synchronized void add(Map<String, String> fields) throws TagRefusedException, IOException {
+    change(History.added(new TagRow(history.next(), Cells.of(fields, sheet.columns()))));
+  }
+
+  /** Saves another wording of an exit; columns that the page does not know stay as they are. */
+  synchronized void edit(int id, Map<String, String> fields)
+      throws TagRefusedException, IOException {
+    Map<String, String> merged = new LinkedHashMap<>(there(id).cells());
+    merged.keySet().removeAll(TagSheet.OURS);
+    merged.putAll(fields);
+    change(History.edited(new TagRow(id, Cells.of(merged, sheet.columns()))));
+  }
+
+  /** Takes an exit out. */
+  synchronized void delete(int id) throws TagRefusedException, IOException {
+    there(id);
+    change(History.deleted(id));
+  }
+
+  /** Takes the last step back. */
+  synchronized void undo() throws TagRefusedException, IOException {
+    if (!history.canUndo()) {
+      throw new TagRefusedException(
+          List.of(new FieldProblem("", "nothing to undo", "an exit that was tagged", "Go on.")));
+    }
+    change(History.undone());
+  }
+
+  /** Remembers what the page is set to. */
+  synchronized void setUp(Map<String, String> fields) throws TagRefusedException, IOException {
+    Map<String, String> merged = new LinkedHashMap<>(history.setup());
+    merged.putAll(Cells.of(fields, SETUP.stream().sorted().toList()));
+    fields.forEach((k, v) -> merged.computeIfPresent(k, (same, old) -> v.isBlank() ? null : old));
+    if (!merged.equals(history.setup())) {
+      step(journal, history, List.of(History.setUp(merged)));
+    }
+  }
+
+  private TagRow there(int id) throws TagRefusedException {
+    TagRow row = history.row(id);
+    if (row == null) {
+      throw new TagRefusedException(
+          List.of(
+              new FieldProblem(
+                  "", "exit " + id, "an exit that is tagged", "Load the page again.")));
+    }
+    return row;
+  }
+
+  private String text() {
+    return sheet.text(history.rows());
+  }
+
+  private void change(List<String> step) throws TagRefusedException, IOException {
+    place.write(sheet.text(history.after(step)));
+    try {
+      judge();
+      step(journal, history, List.of(step));
+    } catch (TagRefusedException | IOException e) {
+      place.abandon();
+      throw e;
+    }
+    put();
+  }
+
+  /** Reads what was written beside the sheet as the review would; all other rows are known good. */
+  private void judge() throws TagRefusedException {
+    try {
+      Optional<DoubtfulRow> doubtful = TagSheet.doubtful(place.writing(), periodLength);
+      if (doubtful.isPresent()) {
+        throw new TagRefusedException(
+            doubtful.get().problems().stream().map(TagDesk::problem).toList());
+      }
+    } catch (SheetException e) {
+      throw new TagRefusedException(
+          List.of(new FieldProblem("", e.found(), e.expected(), e.toDo())));
+    }
+  }
+
+  /** The reader's words, but for its advice: there is no sheet map behind the page. */
+  private static FieldProblem problem(Problem p) {
+    return new FieldProblem(
+        p.column(),
+        p.value(),
+        p.expected(),
+        !TagSheet.REQUIRED.contains(p.column())
+            ? FieldProblem.CORRECT_OR_EMPTY
+            : p.value().isEmpty() ? FieldProblem.FILL_IN : FieldProblem.CORRECT);
+  }
+
+  private void rewrite() throws IOException {
+    place.write(text());
+    put();
+  }
+
+  /**
+   * Moves what was written to its place, unless somebody else changed the sheet since; the journal
+   * holds everything all the same.
+   */
+  private void put() {
+    try {
+      String stands = place.digest();
+      if (!stands.equals(history.digest())
+          && !stands.equals(SheetPlace.NONE)
+          && !stands.equals(SheetPlace.digest(text()))) {
+        place.abandon();
+        warning =
+            "Another program changed the sheet "
+                + place.file().getFileName()
+                + ": it is left as it is. Every exit is saved in the journal "
+                + place.journal().getFileName()
+                + ". End here, move that sheet to another folder, and start again.";
+        return;
+      }
+      place.move();
+      List<List<String>> steps = new ArrayList<>();
+      steps.add(History.written(SheetPlace.digest(text())));
+      step(journal, history, steps);
+      warning = "";
+    } catch (IOException e) {
+      warning =
+          "The sheet "
+              + place.file().getFileName()
+              + " could not be written ("
+              + Objects.requireNonNullElse(e.getMessage(), e.getClass().getSimpleName())
+              + "). Is it open in a spreadsheet? Every exit is saved in the journal; the sheet is"
+              + " written with the next one, or at the end.";
+    }
+  }
+
+  /** Writes the sheet if it is behind, and lets go of the journal. */
+  @Override
+  public synchronized void close() throws IOException {
+    try {
+      if (history.ahead()) {
+        rewrite();
+      }
+    } finally {
+      journal.close();
+    }
+  }
+}

@@ -1,0 +1,208 @@
+package twostrides.browser;
+
+import static org.junit.jupiter.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import java.util.stream.Stream;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.json.Json;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+
+/**
+ * A real browser without a window, with a profile of its own. Where neither Chromium nor Chrome is
+ * installed with its driver, tests that need one are skipped and say so, or fail where {@code
+ * -Dtwostrides.browser=required} is set.
+ */
+public final class Browser implements AutoCloseable {
+
+  private static final List<String> BROWSERS =
+      List.of("chromium", "chromium-browser", "google-chrome", "google-chrome-stable");
+
+  /** Seconds to wait for what a page shall show; a busy machine is slow. */
+  private static final long PATIENCE_S = 30;
+
+  /** Selenium warns of a newer browser's protocol, and of a browser that was killed. */
+  private static final Logger SELENIUM = Logger.getLogger("org.openqa.selenium");
+
+  private final Path profile;
+  private final ChromeDriver driver;
+  private final List<String> errors = new ArrayList<>();
+  private final List<String> requests = new ArrayList<>();
+
+  private Browser(Path profile, ChromeDriver driver) {
+    this.profile = profile;
+    this.driver = driver;
+  }
+
+  /**
+   * Opens a browser, or skips the test where there is none.
+   *
+   * @param width width of the page in pixels
+   * @param height height of the page in pixels
+   */
+  public static Browser open(int width, int height) throws IOException {
+    Optional<Path> browser = installed(BROWSERS);
+    Optional<Path> driver = installed(List.of("chromedriver"));
+    if (browser.isEmpty() || driver.isEmpty()) {
+      String absent = "no Chromium or Chrome with chromedriver on the PATH";
+      if (System.getProperty("twostrides.browser", "").equals("required")) {
+        fail(absent + ", and -Dtwostrides.browser=required");
+      }
+      System.err.println("SKIPPED: " + absent);
+      assumeTrue(false, absent);
+    }
+    SELENIUM.setLevel(Level.SEVERE);
+    Path profile = Files.createTempDirectory("two-strides-browser");
+    LoggingPreferences logs = new LoggingPreferences();
+    logs.enable(LogType.BROWSER, Level.ALL);
+    logs.enable(LogType.PERFORMANCE, Level.ALL);
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(browser.orElseThrow().toFile());
+    options.setCapability("goog:loggingPrefs", logs);
+    options.addArguments(
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-dev-shm-usage",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--autoplay-policy=no-user-gesture-required",
+        "--user-data-dir=" + profile);
+    File executable = driver.orElseThrow().toFile();
+    ChromeDriver started =
+        new ChromeDriver(
+            new ChromeDriverService.Builder().usingDriverExecutable(executable).build(), options);
+    Browser opened = new Browser(profile, started);
+    opened.size(width, height);
+    return opened;
+  }
+
+  private static Optional<Path> installed(List<String> names) {
+    return names.stream()
+        .flatMap(
+            n ->
+                Stream.of(System.getenv("PATH").split(File.pathSeparator, -1))
+                    .map(d -> Path.of(d, n)))
+        .filter(Files::isExecutable)
+        .findFirst();
+  }
+
+  /** Selenium's own handle, for what has no shorter way here. */
+  public ChromeDriver driver() {
+    return driver;
+  }
+
+  /** Gives the page a size, as a phone or a large screen would. */
+  public void size(int width, int height) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+  }
+
+  /** Asks for the light or the dark look. */
+  public void look(String scheme) {
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+  }
+
+  /** The element of an id. */
+  public WebElement at(String id) {
+    return driver.findElement(By.id(id));
+  }
+
+  /** What a script on the page gives back, as text. */
+  public String ask(String script, Object... values) {
+    return String.valueOf(driver.executeScript(script, values));
+  }
+
+  /**
+   * Waits until a script on the page gives back true.
+   *
+   * @param script a script that returns a truth value
+   */
+  public void await(String script) throws InterruptedException {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
+    while (!ask(script).equals("true")) {
+      if (System.nanoTime() > end) {
+        fail("not within " + PATIENCE_S + " s: " + script + "; page says: " + text());
+      }
+      Thread.sleep(20);
+    }
+  }
+
+  /** Everything that can be read on the page. */
+  public String text() {
+    return ask("return document.body.innerText");
+  }
+
+  /** Errors and warnings on the console so far. */
+  public List<String> consoleErrors() {
+    for (LogEntry e : driver.manage().logs().get(LogType.BROWSER)) {
+      if (e.getLevel().intValue() >= Level.WARNING.intValue()) {
+        errors.add(e.getMessage());
+      }
+    }
+    return List.copyOf(errors);
+  }
+
+  /** Addresses that pages asked for so far. */
+  public List<String> requests() {
+    for (LogEntry e : driver.manage().logs().get(LogType.PERFORMANCE)) {
+      Map<String, Object> entry = new Json().toType(e.getMessage(), Json.MAP_TYPE);
+      Map<?, ?> message = (Map<?, ?>) entry.get("message");
+      if (message.get("method").equals("Network.requestWillBeSent")) {
+        Map<?, ?> request = (Map<?, ?>) ((Map<?, ?>) message.get("params")).get("request");
+        requests.add(String.valueOf(request.get("url")));
+      }
+    }
+    return List.copyOf(requests);
+  }
+
+  /** Ends the browser as a crash would: its processes are killed, nothing is closed. */
+  public void kill() {
+    String ours = "--user-data-dir=" + profile;
+    ProcessHandle.current()
+        .descendants()
+        .filter(p -> p.info().commandLine().orElse("").contains(ours))
+        .forEach(ProcessHandle::destroyForcibly);
+  }
+
+  @Override
+  public void close() throws IOException {
+    try {
+      driver.quit();
+    } catch (WebDriverException e) {
+      System.err.println("The browser was gone already: " + e.getClass().getSimpleName());
+    }
+    try (Stream<Path> files = Files.walk(profile)) {
+      for (Path p : files.sorted(Comparator.reverseOrder()).toList()) {
+        Files.deleteIfExists(p);
+      }
+    } catch (IOException | java.io.UncheckedIOException e) {
+      // A browser that was killed may still be letting go of its profile; the system clears it.
+      System.err.println("A browser profile stays in the temporary folder: " + profile);
+    }
+  }
+}

@@ -1,0 +1,107 @@
+package twostrides.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command as a process: killed, begun again, ended; and the review of what it left. */
+class TagCommandTest {
+
+  @TempDir Path dir;
+
+  private static String exit(int i) {
+    return "{\"home\":\"Herons\",\"away\":\"Wolves\",\"period\":\"1\",\"clock\":\"1"
+        + i
+        + ":0"
+        + i
+        + "\",\"team\":\"Herons\",\"player\":\"4 Berg\",\"way_out\":\"chip\",\"x_m\":\"-9.5\","
+        + "\"y_m\":\"3.2\",\"ended\":\"icing\",\"strength\":\"even\"}";
+  }
+
+  private static String run(String... args) {
+    StringWriter out = new StringWriter();
+    int code = Main.run(new PrintWriter(out, true), new PrintWriter(out, true), args);
+    return code + ": " + out;
+  }
+
+  @Test
+  void tenExitsOutliveAKilledProgram() throws Exception {
+    Path sheet = dir.resolve("tags.csv");
+    try (TagProcess first = TagProcess.start(sheet)) {
+      for (int i = 0; i < 10; i++) {
+        HttpResponse<String> r = first.post("add", exit(i));
+        assertEquals(200, r.statusCode(), r.body());
+      }
+      first.kill();
+    }
+    // As if the power had failed before the sheet was moved: only the journal is left.
+    Files.delete(sheet);
+    try (TagProcess second = TagProcess.start(sheet)) {
+      assertTrue(second.opening().contains("10 exits brought back"), second.opening());
+      assertTrue(second.get("state").contains("\"id\":10"), second.get("state"));
+      String end = second.end();
+      assertTrue(end.contains("10 exits tagged, 10 in " + sheet), end);
+    }
+    String review = run("review", sheet.toString(), "--out", dir.resolve("book").toString());
+    assertTrue(review.contains("10 rows read = 10 rows used + 0 rows set aside."), review);
+  }
+
+  @Test
+  void theBookOfThePageIsTheBookOfTheReview() throws Exception {
+    Path sheet = dir.resolve("tags.csv");
+    Path book = dir.resolve("book");
+    try (TagProcess p = TagProcess.start(sheet, "--out", book.toString())) {
+      String empty = p.post("book", "{}").body();
+      assertTrue(empty.contains("\"made\":false"), empty);
+      for (int i = 0; i < 3; i++) {
+        p.post("add", exit(i));
+      }
+      String made = p.post("book", "{}").body();
+      assertTrue(made.contains("\"made\":true"), made);
+      assertTrue(made.contains("3 rows read = 3 rows used + 0 rows set aside."), made);
+      assertEquals(Files.readString(book.resolve("index.html")), p.get("book/index.html"));
+      String ended = p.post("end", "{}").body();
+      assertTrue(ended.contains("3 exits tagged, 3 in"), ended);
+      assertTrue(p.rest().contains("3 exits tagged, 3 in " + sheet), ended);
+    }
+    Path again = dir.resolve("again");
+    run("review", sheet.toString(), "--out", again.toString());
+    assertEquals(
+        Files.readString(again.resolve("data/exits.csv")),
+        Files.readString(book.resolve("data/exits.csv")));
+  }
+
+  @Test
+  void aBookThatCannotBeMadeSaysWhy() throws Exception {
+    Path mine = Files.createDirectory(dir.resolve("mine"));
+    Files.writeString(mine.resolve("thesis.txt"), "keep me");
+    try (TagProcess p = TagProcess.start(dir.resolve("tags.csv"), "--out", mine.toString())) {
+      p.post("add", exit(1));
+      String said = p.post("book", "{}").body();
+      assertTrue(said.contains("\"made\":false"), said);
+      assertTrue(said.contains("holds files that are no review book"), said);
+    }
+    assertEquals("keep me", Files.readString(mine.resolve("thesis.txt")));
+  }
+
+  @Test
+  void wrongOptionsAreRefused() throws IOException {
+    String sheet = run("tag", "--sheet", dir.resolve("tags.xlsx").toString(), "--no-open");
+    assertTrue(sheet.startsWith("2: "), sheet);
+    assertTrue(sheet.contains("expected a file name that ends in .csv"), sheet);
+    String video = run("tag", "--video", dir.resolve("none.mp4").toString(), "--no-open");
+    assertTrue(video.startsWith("2: ") && video.contains("--video: found"), video);
+    Path play = Files.writeString(dir.resolve("play.csv"), "period,clock,team,action\n");
+    String wrong = run("tag", "--sheet", play.toString(), "--no-open");
+    assertTrue(wrong.startsWith("3: ") && wrong.contains("without a way_out column"), wrong);
+    assertEquals("period,clock,team,action\n", Files.readString(play));
+  }
+}

@@ -1,0 +1,110 @@
+package twostrides.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+/** The command tag in a process of its own, which can be killed. */
+final class TagProcess implements AutoCloseable {
+
+  private final Process process;
+  private final BufferedReader out;
+  private final List<String> said = new ArrayList<>();
+  private final URI address;
+
+  private TagProcess(Process process) throws IOException {
+    this.process = process;
+    this.out =
+        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+    String line = out.readLine();
+    while (line != null && !line.startsWith("http://")) {
+      said.add(line);
+      line = out.readLine();
+    }
+    if (line == null) {
+      throw new IOException("the program ended: " + said);
+    }
+    this.address = URI.create(line);
+  }
+
+  static TagProcess start(Path sheet, String... more) throws IOException {
+    String classes =
+        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
+    List<String> command =
+        Stream.concat(
+                Stream.of(
+                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                    "-XX:TieredStopAtLevel=1",
+                    "-cp",
+                    classes,
+                    "twostrides.cli.Main",
+                    "tag",
+                    "--no-open",
+                    "--sheet",
+                    sheet.toString()),
+                Stream.of(more))
+            .toList();
+    return new TagProcess(new ProcessBuilder(command).redirectErrorStream(true).start());
+  }
+
+  URI address() {
+    return address;
+  }
+
+  /** What the program printed before the address. */
+  String opening() {
+    return String.join("\n", said);
+  }
+
+  /** Kills it as a crash would; nothing runs in it any more. */
+  void kill() {
+    process.destroyForcibly().onExit().join();
+  }
+
+  /** Ends it as the system does at Ctrl-C, and gives what it printed then. */
+  String end() throws IOException, InterruptedException {
+    process.toHandle().destroy();
+    return rest();
+  }
+
+  /** What the program prints until it ends. */
+  String rest() throws IOException, InterruptedException {
+    String rest = String.join("\n", out.lines().toList());
+    process.waitFor(30, TimeUnit.SECONDS);
+    return rest;
+  }
+
+  /** Posts a form to the page's program. */
+  HttpResponse<String> post(String action, String json) throws IOException, InterruptedException {
+    return HttpClient.newHttpClient()
+        .send(
+            HttpRequest.newBuilder(address.resolve(action))
+                .header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofString(json))
+                .build(),
+            HttpResponse.BodyHandlers.ofString());
+  }
+
+  String get(String path) throws IOException, InterruptedException {
+    return HttpClient.newHttpClient()
+        .send(
+            HttpRequest.newBuilder(address.resolve(path)).build(),
+            HttpResponse.BodyHandlers.ofString())
+        .body();
+  }
+
+  @Override
+  public void close() {
+    kill();
+  }
+}

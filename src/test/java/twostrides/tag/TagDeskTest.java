@@ -1,0 +1,352 @@
+package twostrides.tag;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import twostrides.game.Season;
+import twostrides.game.SeasonReader;
+import twostrides.sheet.SheetException;
+
+/** Rows, their journal and their sheet: nothing that was saved is lost, and nothing doubtful is. */
+class TagDeskTest {
+
+  private static final double PERIOD = 1200;
+
+  @TempDir Path dir;
+
+  private Path sheet;
+  private Path journal;
+
+  @BeforeEach
+  void names() {
+    sheet = dir.resolve("tags.csv");
+    journal = dir.resolve("tags.csv.journal");
+  }
+
+  private TagDesk open() throws SheetException, IOException {
+    return TagDesk.open(sheet, PERIOD, Map.of());
+  }
+
+  private static Map<String, String> exit(String clock, String way) {
+    Map<String, String> fields = new LinkedHashMap<>();
+    fields.put("period", "2");
+    fields.put("clock", clock);
+    fields.put("home", "Herons");
+    fields.put("away", "Wolves");
+    fields.put("team", "Herons");
+    fields.put("way_out", way);
+    return fields;
+  }
+
+  private static List<String> clocks(TagDesk desk) {
+    return desk.rows().stream().map(r -> r.cells().get("clock")).toList();
+  }
+
+  private static Map<String, String> problems(TagDesk desk, Map<String, String> fields) {
+    Map<String, String> found = new TreeMap<>();
+    assertThrows(TagRefusedException.class, () -> desk.add(fields))
+        .problems()
+        .forEach(p -> found.put(p.field(), p.expected()));
+    return found;
+  }
+
+  @Test
+  void whatIsSavedStandsInTheSheetAsTheReviewReadsIt() throws Exception {
+    try (TagDesk desk = open()) {
+      Map<String, String> full = exit("13:07.5", "pass");
+      full.putAll(
+          Map.of(
+              "at_center",
+              "released short",
+              "strength",
+              "shorthanded",
+              "net_empty",
+              "none",
+              "x_m",
+              "-9.5",
+              "y_m",
+              "11.2",
+              "ended",
+              "own",
+              "end_x_m",
+              "14.0"));
+      full.put("end_y_m", "-3.1");
+      full.put("pressure", "heavy");
+      full.put("video_s", "1834.5");
+      full.put("player", "8 Sole \"Sunny\" Brandt, C");
+      full.put("note", "two lines\nbecome one");
+      desk.add(full);
+      desk.add(exit("12:00", "kept in"));
+      assertEquals("2 exits tagged, 2 in " + sheet, desk.closing());
+    }
+    Season season = SeasonReader.read(List.of(sheet), Optional.empty(), false, n -> {});
+    assertEquals(2, season.rowsRead());
+    assertEquals(2, season.rowsUsed());
+    var first = season.tagged().get(0).exits().get(0);
+    assertEquals(1200 - 787.5, first.elapsed());
+    assertEquals(Optional.of("Wolves"), first.opponent());
+    assertEquals(Optional.of("8 Sole \"Sunny\" Brandt, C"), first.player());
+    assertEquals(14.0, first.end().orElseThrow().x());
+    assertEquals(-3.1, first.end().orElseThrow().y());
+    assertTrue(Files.readString(sheet).contains("two lines become one"));
+  }
+
+  @Test
+  void aDoubtfulExitIsRefusedFieldByField() throws Exception {
+    try (TagDesk desk = open()) {
+      Map<String, String> wrong = exit("25:00", "chipp");
+      wrong.putAll(Map.of("x_m", "-40", "y_m", "0", "pressure", "some", "team", ""));
+      Map<String, String> found = problems(desk, wrong);
+      assertEquals("[clock, pressure, team, way_out, x_m]", found.keySet().toString());
+      assertEquals("a clock from 0:00 to 20:00", found.get("clock"));
+      assertTrue(found.get("x_m").contains("30.5 m (100 ft) from center"), found.toString());
+      Map<String, String> mark = exit("10:00", "chip");
+      mark.put("at_center", "gained");
+      assertEquals(
+          Map.of("at_center", "nothing: only a carry or a pass has a mark at center"),
+          problems(desk, mark));
+      Map<String, String> half = exit("10:00", "chip");
+      half.put("end_x_m", "3");
+      assertEquals(Map.of("end_y_m", "a place needs both its numbers"), problems(desk, half));
+      Map<String, String> longest = exit("10:00", "chip");
+      longest.put("note", "x".repeat(301));
+      assertEquals(Map.of("note", "at most 300 characters"), problems(desk, longest));
+      assertEquals(1, problems(desk, Map.of("colour", "red")).size());
+      assertEquals(0, desk.tagged());
+    }
+    assertFalse(Files.readString(journal).contains("add"));
+    assertFalse(Files.exists(dir.resolve("tags.csv.writing")));
+  }
+
+  @Test
+  void aSpreadsheetRunsNothing() throws Exception {
+    try (TagDesk desk = open()) {
+      Map<String, String> fields = exit("10:00", "chip");
+      fields.put("player", "=HYPERLINK(1)");
+      fields.put("note", "-2+3");
+      fields.put("x_m", "-9");
+      fields.put("y_m", "-1");
+      desk.add(fields);
+      String text = Files.readString(sheet);
+      assertTrue(text.contains(",'=HYPERLINK(1),"), text);
+      assertTrue(text.contains(",'-2+3"), text);
+      assertTrue(text.contains(",-9,-1,"), text);
+    }
+  }
+
+  @Test
+  void undoGoesBackStepByStepAlsoAfterANewStart() throws Exception {
+    try (TagDesk desk = open()) {
+      desk.add(exit("15:00", "chip"));
+      desk.add(exit("14:00", "carry"));
+      Map<String, String> changed = exit("13:59", "pass");
+      desk.edit(2, changed);
+      desk.delete(1);
+      assertEquals(List.of("13:59"), clocks(desk));
+    }
+    try (TagDesk desk = open()) {
+      desk.undo();
+      assertEquals(List.of("15:00", "13:59"), clocks(desk));
+      desk.undo();
+      assertEquals(List.of("15:00", "14:00"), clocks(desk));
+      desk.undo();
+      desk.undo();
+      assertEquals(List.of(), clocks(desk));
+      assertThrows(TagRefusedException.class, desk::undo);
+      assertThrows(TagRefusedException.class, () -> desk.delete(1));
+    }
+  }
+
+  /** Cut anywhere, the journal gives every step whose line is whole, and no part of another. */
+  @Test
+  void theJournalMayBeCutAnywhere() throws Exception {
+    Random random = new Random(16);
+    TreeMap<Integer, List<TagRow>> states = new TreeMap<>();
+    try (TagDesk desk = open()) {
+      states.put((int) Files.size(journal), desk.rows());
+      for (int i = 0; i < 40; i++) {
+        int id = 1 + random.nextInt(20);
+        boolean there = desk.rows().stream().anyMatch(r -> r.id() == id);
+        Map<String, String> fields = exit("1" + random.nextInt(10) + ":00", "chip");
+        fields.put("player", "J\u00f8 \ud83c\udfd2 " + i);
+        switch (there ? random.nextInt(4) : 3) {
+          case 0 -> desk.edit(id, fields);
+          case 1 -> desk.delete(id);
+          case 2 -> desk.undo();
+          default -> desk.add(fields);
+        }
+        // The step's own line ends before the line that says that the sheet was written.
+        String whole = Files.readString(journal);
+        int step = whole.lastIndexOf('\n', whole.length() - 2) + 1;
+        states.put(whole.substring(0, step).getBytes(StandardCharsets.UTF_8).length, desk.rows());
+      }
+    }
+    byte[] bytes = Files.readAllBytes(journal);
+    Path cut = Files.createDirectory(dir.resolve("cut"));
+    for (int n = states.firstKey(); n <= bytes.length; n += 1 + random.nextInt(40)) {
+      Files.write(cut.resolve("tags.csv.journal"), Arrays.copyOf(bytes, n));
+      Files.deleteIfExists(cut.resolve("tags.csv"));
+      try (TagDesk desk = TagDesk.open(cut.resolve("tags.csv"), PERIOD, Map.of())) {
+        assertEquals(states.floorEntry(n).getValue(), desk.rows(), "cut at " + n);
+        assertEquals(
+            desk.rows().size(), TagSheet.read(cut.resolve("tags.csv"), PERIOD).rows().size());
+      }
+    }
+  }
+
+  @Test
+  void aTornLineIsToldOf() throws Exception {
+    try (TagDesk desk = open()) {
+      desk.add(exit("15:00", "chip"));
+    }
+    Files.writeString(journal, Files.readString(journal) + "[\"add\",\"2\",\"per");
+    try (TagDesk desk = open()) {
+      assertEquals(1, desk.tagged());
+      assertTrue(desk.opening().contains("was being saved when the program was stopped"));
+      desk.add(exit("14:00", "chip"));
+    }
+    try (TagDesk desk = open()) {
+      assertEquals("2 exits brought back.", desk.opening());
+    }
+  }
+
+  @Test
+  void aJournalOfSomebodyElseIsRefusedWithItsLine() throws Exception {
+    Files.writeString(journal, "[\"begin\"]\n[\"begun\",\"none\"]\nhello\n");
+    SheetException e = assertThrows(SheetException.class, this::open);
+    assertTrue(
+        e.getMessage().contains("tags.csv.journal, line 3: found \"hello\""), e.getMessage());
+    Files.writeString(journal, "[\"begin\"]\n[\"begun\",\"none\"]\n[\"sing\",\"1\"]\n");
+    assertThrows(SheetException.class, this::open);
+  }
+
+  @Test
+  void aSheetThatWasThereIsGoneOnWith() throws Exception {
+    Files.writeString(
+        sheet,
+        "Period;Clock;Team;rating;way_out;X_m;y_m\n1;19:00;Herons;A;chip;-5;6\n1;18:00;Herons;;carry;;\n");
+    try (TagDesk desk = open()) {
+      assertEquals(Map.of("period", "1"), desk.setup());
+      assertEquals("2 exits read from the sheet.", desk.opening());
+      desk.edit(1, exit("18:55", "pass"));
+      desk.add(exit("17:00", "chip"));
+      desk.undo();
+      assertThrows(TagRefusedException.class, () -> desk.edit(9, exit("18:55", "pass")));
+    }
+    TagSheet.Read read = TagSheet.read(sheet, PERIOD);
+    assertEquals(2, read.rows().size());
+    assertEquals("A", read.rows().get(0).cells().get("rating"));
+    assertEquals("18:55", read.rows().get(0).cells().get("clock"));
+    assertEquals("carry", read.rows().get(1).cells().get("way_out"));
+    Files.delete(sheet);
+    try (TagDesk desk = open()) {
+      assertTrue(desk.opening().contains("The sheet was gone: 2 exits brought back"));
+    }
+    assertEquals("A", TagSheet.read(sheet, PERIOD).rows().get(0).cells().get("rating"));
+  }
+
+  @Test
+  void aSheetWithADoubtfulRowIsLeftAlone() throws Exception {
+    String text = "period,clock,team,way_out\n1,19:00,Herons,chip\n1,19:00,Herons,dribble\n";
+    Files.writeString(sheet, text);
+    SheetException e = assertThrows(SheetException.class, this::open);
+    assertTrue(e.getMessage().contains("line 3"), e.getMessage());
+    assertEquals(text, Files.readString(sheet));
+    assertFalse(Files.exists(journal));
+  }
+
+  @Test
+  void aSheetThatWasCorrectedByHandIsBelieved() throws Exception {
+    try (TagDesk desk = open()) {
+      desk.add(exit("15:00", "chip"));
+      desk.add(exit("14:00", "chip"));
+    }
+    String corrected = Files.readString(sheet).replace("14:00", "13:30");
+    Files.writeString(sheet, corrected);
+    try (TagDesk desk = open()) {
+      assertEquals(List.of("15:00", "13:30"), clocks(desk));
+      desk.add(exit("12:00", "chip"));
+    }
+    try (TagDesk desk = open()) {
+      assertEquals(List.of("15:00", "13:30", "12:00"), clocks(desk));
+    }
+  }
+
+  @Test
+  void aSheetThatWasChangedMeanwhileIsNeitherOverwrittenNorIsTheExitLost() throws Exception {
+    String theirs = "period,clock,team,way_out\n3,09:00,Herons,chip\n";
+    try (TagDesk desk = open()) {
+      desk.add(exit("15:00", "chip"));
+      Files.writeString(sheet, theirs);
+      desk.add(exit("14:00", "chip"));
+      assertTrue(desk.warning().contains("Another program changed the sheet"), desk.warning());
+      assertEquals(2, desk.tagged());
+      assertEquals("2 exits tagged, 1 in " + sheet, desk.closing());
+    }
+    assertEquals(theirs, Files.readString(sheet));
+    SheetException e = assertThrows(SheetException.class, this::open);
+    assertTrue(e.getMessage().contains("2 exits of the journal"), e.getMessage());
+    Files.move(sheet, dir.resolve("theirs.csv"));
+    try (TagDesk desk = open()) {
+      assertEquals(List.of("15:00", "14:00"), clocks(desk));
+    }
+  }
+
+  @Test
+  void twoProgramsDoNotShareASheet() throws Exception {
+    try (TagDesk desk = open()) {
+      SheetException e = assertThrows(SheetException.class, this::open);
+      assertTrue(e.getMessage().contains("one program at a time"), e.getMessage());
+      desk.add(exit("15:00", "chip"));
+    }
+    try (TagDesk desk = open()) {
+      assertEquals(1, desk.tagged());
+    }
+  }
+
+  @Test
+  void whatThePageIsSetToIsKept() throws Exception {
+    try (TagDesk desk = TagDesk.open(sheet, PERIOD, Map.of("home", "Herons"))) {
+      desk.setUp(Map.of("clock", "13:07", "clock_video_s", "12.5", "date", "2031-10-04"));
+      desk.setUp(Map.of("date", ""));
+      assertThrows(TagRefusedException.class, () -> desk.setUp(Map.of("colour", "red")));
+    }
+    try (TagDesk desk = open()) {
+      assertEquals(
+          new TreeMap<>(Map.of("clock", "13:07", "clock_video_s", "12.5", "home", "Herons")),
+          new TreeMap<>(desk.setup()));
+    }
+  }
+
+  /** The same steps write the same bytes. */
+  @Test
+  void theSheetDependsOnTheStepsAlone() throws Exception {
+    List<String> texts = new ArrayList<>();
+    for (String name : List.of("a.csv", "b.csv")) {
+      try (TagDesk desk = TagDesk.open(dir.resolve(name), PERIOD, Map.of())) {
+        desk.add(exit("15:00", "chip"));
+        desk.add(exit("14:00", "carry"));
+      }
+      texts.add(Files.readString(dir.resolve(name)));
+      texts.add(Files.readString(dir.resolve(name + ".journal")));
+    }
+    assertEquals(texts.subList(0, 2), texts.subList(2, 4));
+  }
+}
