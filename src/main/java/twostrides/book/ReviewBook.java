@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -82,7 +83,7 @@ public final class ReviewBook {
       Imprint imprint,
       BiConsumer<Integer, Integer> progress)
       throws IOException {
-    for (String folder : List.of("data", "teams", "players", "charts")) {
+    for (String folder : List.of("data", "teams", "players", "charts", "clips/players")) {
       Files.createDirectories(out.resolve(folder));
     }
     Map<String, Table> data =
@@ -111,6 +112,7 @@ public final class ReviewBook {
     all.add(this::rulings);
     all.add(this::flags);
     all.add(this::glossary);
+    all.add(this::clips);
     numbers.pages().forEach(n -> all.add(() -> numbers(n)));
     review.teams().forEach(t -> all.add(() -> team(t)));
     review.players().forEach(p -> all.add(() -> player(p)));
@@ -181,6 +183,25 @@ public final class ReviewBook {
         "flags.html",
         "flags.jte",
         Map.of("review", review, "cards", cards, "costs", costs, "imprint", imprint, "css", css));
+  }
+
+  private void clips() throws IOException {
+    Map<String, Integer> games = new TreeMap<>();
+    review.flags().forEach(f -> games.put(f.game(), 0));
+    review.players().forEach(p -> p.releases().forEach(r -> games.put(r.game(), 0)));
+    int number = 0;
+    for (Map.Entry<String, Integer> g : games.entrySet()) {
+      g.setValue(++number);
+    }
+    ClipLists lists = new ClipLists(out.resolve("clips"), imprint.videoName(), games);
+    lists.write(
+        "flags",
+        review.flagged().stream().filter(f -> f.video().isPresent()).map(Clip::of).toList());
+    for (PlayerReview p : review.players()) {
+      lists.write(
+          Show.file(p).replace(".html", ""),
+          p.releases().stream().filter(r -> r.video().isPresent()).map(Clip::of).toList());
+    }
   }
 
   private void glossary() throws IOException {

@@ -104,6 +104,14 @@ final class ReviewCommand implements Callable<Integer> {
   boolean noNames;
 
   @Option(
+      names = "--video-name",
+      paramLabel = "NAME",
+      defaultValue = "{game}.mp4",
+      description =
+          "A game's video file as playlists name it, seen from the playlist; {game} stands for the game's id (${DEFAULT-VALUE}).")
+  String videoName;
+
+  @Option(
       names = "--goal-prior",
       paramLabel = "N",
       defaultValue = "400",
@@ -197,7 +205,7 @@ final class ReviewCommand implements Callable<Integer> {
           Numbers.of(tables, review.ourTeam(), new NumberSettings(window, seed, goalPriorDraws)),
           tables,
           new Charts(rink(season)),
-          new Imprint(Main.version(), Books.note(book, others), sum(season)),
+          new Imprint(Main.version(), Books.note(book, others), sum(season), videoName),
           (n, all) -> progress.step("writing pages", n, all));
       progress.done();
       List<DoubtfulRow> setAside =

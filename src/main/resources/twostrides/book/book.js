@@ -233,7 +233,12 @@
       Object.keys(games).forEach(function (g) {
         save('clips-' + plain(g) + '.vtt', 'text/vtt', 'WEBVTT\n\n' + games[g]
           .sort(function (a, b) { return a.start - b.start; })
-          .map(function (c) { return stamp(c.start) + ' --> ' + stamp(c.end) + '\n' + cue(c.title) + '\n'; }).join('\n'));
+          .map(function (c, i, all) {
+            // Chapters may not overlap in part, so one ends where the next begins.
+            var next = all.slice(i + 1).filter(function (l) { return l.start > c.start; })[0];
+            var end = next ? Math.min(c.end, next.start) : c.end;
+            return stamp(c.start) + ' --> ' + stamp(end) + '\n' + cue(c.title) + '\n';
+          }).join('\n'));
       });
     } else {
       save('clips.xspf', 'application/xspf+xml', '<?xml version="1.0" encoding="UTF-8"?>\n'

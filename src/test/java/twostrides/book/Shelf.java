@@ -49,7 +49,8 @@ final class Shelf {
         new Imprint(
             "0.0",
             new BookNote("hybrid", "", java.util.List.of(), java.util.List.of()),
-            "5 rows read = 5 rows used + 0 rows set aside."),
+            "5 rows read = 5 rows used + 0 rows set aside.",
+            "{game}.mp4"),
         (n, all) -> {});
   }
 

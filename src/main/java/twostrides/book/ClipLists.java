@@ -1,0 +1,206 @@
+package twostrides.book;
+
+import java.io.IOException;
+import java.io.StringWriter;
+import java.math.BigDecimal;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * Clip lists in three open forms: CSV; WebVTT chapters (W3C), one file a game, since chapters
+ * belong to one video; and an XSPF version 1 playlist whose locations are media fragments (W3C) of
+ * the game's file.
+ */
+final class ClipLists {
+
+  private static final String XSPF = "http://xspf.org/ns/0/";
+
+  private final Path folder;
+  private final String videoName;
+  private final Map<String, Integer> games;
+
+  /**
+   * Lists for a folder.
+   *
+   * @param folder where they are written; it exists
+   * @param videoName the game's video file, {@code {game}} standing for the game's id
+   * @param games number of each game, for file names
+   */
+  ClipLists(Path folder, String videoName, Map<String, Integer> games) {
+    this.folder = folder;
+    this.videoName = videoName;
+    this.games = games;
+  }
+
+  /**
+   * Writes a list in all three forms; nothing when it is empty.
+   *
+   * @param name start of the files' names, plain letters
+   * @param clips the clips, in the order of the playlist
+   * @throws IOException when a file cannot be written
+   */
+  void write(String name, List<Clip> clips) throws IOException {
+    if (clips.isEmpty()) {
+      return;
+    }
+    text(name + ".csv", csv(clips));
+    text(name + ".xspf", xspf(clips));
+    Map<String, List<Clip>> byGame = new TreeMap<>();
+    clips.forEach(c -> byGame.computeIfAbsent(c.game(), g -> new ArrayList<>()).add(c));
+    for (Map.Entry<String, List<Clip>> g : byGame.entrySet()) {
+      text(
+          String.format(
+              Locale.ROOT, "%s-%02d-%s.vtt", name, games.get(g.getKey()), Show.slug(g.getKey())),
+          vtt(g.getValue()));
+    }
+  }
+
+  private void text(String file, String text) throws IOException {
+    Files.writeString(folder.resolve(file), text, StandardCharsets.UTF_8);
+  }
+
+  private static String csv(List<Clip> clips) throws IOException {
+    StringWriter out = new StringWriter();
+    try (CSVPrinter printer = new CSVPrinter(out, CSVFormat.DEFAULT)) {
+      printer.printRecord("game", "start_s", "end_s", "title");
+      for (Clip c : clips) {
+        printer.printRecord(
+            TableFile.guarded(c.game()),
+            plain(c.start()),
+            plain(c.end()),
+            TableFile.guarded(c.title()));
+      }
+    }
+    return out.toString();
+  }
+
+  /** Chapters may not overlap in part, so one ends where the next begins. */
+  static String vtt(List<Clip> clips) {
+    List<Clip> sorted =
+        clips.stream()
+            .sorted(Comparator.comparingDouble(Clip::start).thenComparing(Clip::title))
+            .toList();
+    StringBuilder out = new StringBuilder("WEBVTT\n");
+    for (int i = 0; i < sorted.size(); i++) {
+      Clip c = sorted.get(i);
+      double end = c.end();
+      for (Clip later : sorted.subList(i + 1, sorted.size())) {
+        if (later.start() > c.start()) {
+          end = Math.min(end, later.start());
+          break;
+        }
+      }
+      out.append('\n')
+          .append(stamp(c.start()))
+          .append(" --> ")
+          .append(stamp(end))
+          .append('\n')
+          .append(cue(c.title()))
+          .append('\n');
+    }
+    return out.toString();
+  }
+
+  private static String cue(String title) {
+    return title
+        .replaceAll("\\s+", " ")
+        .replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;");
+  }
+
+  private static String stamp(double seconds) {
+    long ms = Math.round(seconds * 1000);
+    return String.format(
+        Locale.ROOT,
+        "%02d:%02d:%02d.%03d",
+        ms / 3_600_000,
+        ms / 60_000 % 60,
+        ms / 1000 % 60,
+        ms % 1000);
+  }
+
+  private String xspf(List<Clip> clips) throws IOException {
+    StringWriter out = new StringWriter();
+    try {
+      XMLStreamWriter xml = XMLOutputFactory.newFactory().createXMLStreamWriter(out);
+      xml.writeStartDocument("UTF-8", "1.0");
+      xml.writeCharacters("\n");
+      xml.setDefaultNamespace(XSPF);
+      xml.writeStartElement(XSPF, "playlist");
+      xml.writeDefaultNamespace(XSPF);
+      xml.writeAttribute("version", "1");
+      xml.writeStartElement(XSPF, "trackList");
+      for (Clip c : clips) {
+        xml.writeCharacters("\n");
+        xml.writeStartElement(XSPF, "track");
+        element(xml, "location", location(c));
+        element(xml, "title", valid(c.title()));
+        element(xml, "album", valid(c.game()));
+        xml.writeEndElement();
+      }
+      xml.writeCharacters("\n");
+      xml.writeEndElement();
+      xml.writeEndElement();
+      xml.writeCharacters("\n");
+      xml.writeEndDocument();
+    } catch (XMLStreamException e) {
+      throw new IOException("the playlist could not be written", e);
+    }
+    return out.toString();
+  }
+
+  private static void element(XMLStreamWriter xml, String name, String text)
+      throws XMLStreamException {
+    xml.writeStartElement(XSPF, name);
+    xml.writeCharacters(text);
+    xml.writeEndElement();
+  }
+
+  private String location(Clip c) {
+    try {
+      String path = videoName.replace("{game}", c.game());
+      return new URI(null, null, "./" + path, "t=" + plain(c.start()) + "," + plain(c.end()))
+          .toASCIIString()
+          .replaceFirst("^\\./", "");
+    } catch (URISyntaxException e) {
+      throw new IllegalStateException("every text can be quoted in a path", e);
+    }
+  }
+
+  /** Letters that XML cannot hold become spaces. */
+  private static String valid(String text) {
+    StringBuilder out = new StringBuilder();
+    text.codePoints()
+        .map(
+            c ->
+                c == 0x9
+                        || c == 0xA
+                        || c == 0xD
+                        || (c >= 0x20 && c <= 0xD7FF)
+                        || (c >= 0xE000 && c <= 0xFFFD)
+                        || c >= 0x10000
+                    ? c
+                    : ' ')
+        .forEach(out::appendCodePoint);
+    return out.toString();
+  }
+
+  private static String plain(double seconds) {
+    return BigDecimal.valueOf(Math.round(seconds * 10), 1).stripTrailingZeros().toPlainString();
+  }
+}
