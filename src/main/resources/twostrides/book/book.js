@@ -351,7 +351,7 @@
   // ---- start ----
   collect();
   videoPanel();
-  var bar = make('div', '', { 'class': 'tools page-tools' });
+  var bar = make('div', '', { 'class': 'tools page-tools', role: 'region', 'aria-label': 'How this page is shown' });
   var choices = [
     choice('Lengths', 'u', [['', 'm and ft'], ['m', 'm'], ['ft', 'ft']], units),
     choice('Colours', 'theme', [['', 'as the machine'], ['light', 'light'], ['dark', 'dark']], theme)

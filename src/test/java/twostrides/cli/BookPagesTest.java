@@ -1,0 +1,319 @@
+package twostrides.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import twostrides.browser.Browser;
+
+/**
+ * The book in a real browser: every kind of page, its tables, its address, its video, its print.
+ */
+class BookPagesTest {
+
+  @TempDir private static Path dir;
+  private static Path book;
+  private static Browser browser;
+
+  @BeforeAll
+  static void review() throws IOException {
+    browser = Browser.open(1280, 900);
+    Path sheets = Files.createDirectory(dir.resolve("sheets"));
+    try (Stream<Path> all = Files.list(Path.of("sample-data"))) {
+      for (Path p : all.filter(f -> f.toString().endsWith(".csv")).sorted().limit(4).toList()) {
+        Files.copy(p, sheets.resolve(p.getFileName()));
+      }
+    }
+    book = dir.resolve("book");
+    assertEquals(
+        0,
+        Main.run(
+            new PrintWriter(new StringWriter()),
+            new PrintWriter(new StringWriter()),
+            "review",
+            sheets.toString(),
+            "--draws",
+            "200",
+            "--out",
+            book.toString()));
+  }
+
+  @AfterAll
+  static void close() throws IOException {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  private static String address(String page) {
+    return book.resolve(page).toUri().toString();
+  }
+
+  private static void open(String page, String state) {
+    browser.driver().get("about:blank");
+    browser.driver().get(address(page) + state);
+  }
+
+  /** One page of each kind. */
+  private static List<String> kinds() throws IOException {
+    List<String> pages = new ArrayList<>();
+    for (String folder : List.of("", "teams", "players")) {
+      try (Stream<Path> files = Files.list(book.resolve(folder))) {
+        List<String> html =
+            files
+                .filter(f -> f.toString().endsWith(".html"))
+                .map(f -> book.relativize(f).toString().replace('\\', '/'))
+                .sorted()
+                .toList();
+        pages.addAll(folder.isEmpty() ? html : html.subList(0, 1));
+      }
+    }
+    return pages;
+  }
+
+  @Test
+  void everyKindOfPageOpensWithoutErrorsAndAsksForNothing() throws IOException {
+    int before = browser.requests().size();
+    for (String page : kinds()) {
+      open(page, "");
+      assertFalse(browser.text().isBlank(), page);
+    }
+    assertEquals(List.of(), browser.consoleErrors());
+    List<String> asked =
+        browser.requests().subList(before, browser.requests().size()).stream()
+            .filter(r -> !r.startsWith("file:") && !r.startsWith("about:"))
+            .toList();
+    assertEquals(List.of(), asked, "requests that leave the folder");
+    assertTrue(kinds().size() >= 10, kinds().toString());
+  }
+
+  @Test
+  void noPageHasAnAccessibilityViolationInEitherTheme() throws IOException {
+    String axe = axe();
+    List<String> found = new ArrayList<>();
+    for (String page : kinds()) {
+      for (String theme : List.of("light", "dark")) {
+        open(page, "#theme=" + theme);
+        browser.driver().executeScript(axe);
+        String violations =
+            String.valueOf(
+                browser
+                    .driver()
+                    .executeAsyncScript(
+                        "const done = arguments[0];"
+                            + "axe.run(document).then(r => done(r.violations.map(v => v.id + ': '"
+                            + " + v.nodes.length + ' ' + v.nodes[0].html.slice(0, 160) + ' '"
+                            + " + v.nodes[0].failureSummary.slice(0, 200)).join('\\n')));"));
+        if (!violations.isEmpty()) {
+          found.add(page + ", " + theme + "\n" + violations);
+        }
+      }
+    }
+    assertEquals("", String.join("\n", found));
+  }
+
+  private static String axe() throws IOException {
+    try (InputStream in = BookPagesTest.class.getResourceAsStream("/axe.min.js")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  private static List<String> firstCells(String region) {
+    List<String> cells = new ArrayList<>();
+    for (WebElement e :
+        browser
+            .driver()
+            .findElements(
+                By.cssSelector(
+                    "[aria-label='" + region + "'] tbody tr:not([hidden]) > :first-child"))) {
+      cells.add(e.getText());
+    }
+    return cells;
+  }
+
+  @Test
+  void aTableIsFilteredAndSortedAndTheAddressKeepsIt() {
+    open("kill.html", "");
+    String region = "Teams";
+    List<String> all = firstCells(region);
+    WebElement query =
+        browser
+            .driver()
+            .findElement(
+                By.xpath(
+                    "//*[@aria-label='Teams']/preceding-sibling::*[1]//input[@type='search']"));
+    query.sendKeys("herons");
+    assertEquals(List.of("Glasswater Herons"), firstCells(region));
+    String shown = browser.driver().getCurrentUrl();
+    assertTrue(shown.contains("#q0=herons"), shown);
+    query.sendKeys(Keys.ESCAPE);
+    assertEquals(all, firstCells(region), "Escape shows every row again");
+    WebElement sort =
+        browser
+            .driver()
+            .findElement(
+                By.cssSelector("[aria-label='Teams'] button[aria-label='Sort by Attempts']"));
+    sort.sendKeys(Keys.ENTER);
+    List<Integer> up = numbers(region, 4);
+    assertEquals(up.stream().sorted().toList(), up);
+    sort.sendKeys(Keys.ENTER);
+    String sorted = browser.driver().getCurrentUrl();
+    List<String> down = firstCells(region);
+    open("kill.html", sorted.substring(sorted.indexOf('#')));
+    assertEquals(down, firstCells(region), "the address alone gives the same view");
+    assertEquals(
+        "descending",
+        browser.ask(
+            "return document.querySelector(\"[aria-label='Teams']"
+                + " th:nth-child(4)\").getAttribute('aria-sort')"));
+    assertEquals("all teams", down.get(down.size() - 1), "the sum stays last");
+  }
+
+  private static List<Integer> numbers(String region, int column) {
+    List<Integer> numbers = new ArrayList<>();
+    for (WebElement e :
+        browser
+            .driver()
+            .findElements(
+                By.cssSelector(
+                    "[aria-label='"
+                        + region
+                        + "'] tbody tr:not(.sum):not([hidden]) > :nth-child("
+                        + column
+                        + ")"))) {
+      numbers.add(Integer.valueOf(e.getText()));
+    }
+    return numbers;
+  }
+
+  @Test
+  void slashGoesToTheFirstFilterAndLengthsFollowTheChosenUnit() {
+    open("flags.html", "#u=ft");
+    String main = browser.ask("return document.querySelector('main').innerText");
+    assertFalse(Pattern.compile("\\d m \\(").matcher(main).find(), "no metres are left");
+    assertTrue(Pattern.compile("\\d ft").matcher(main).find());
+    browser.driver().findElement(By.tagName("body")).sendKeys("/");
+    assertEquals("search", browser.ask("return document.activeElement.type"));
+  }
+
+  @Test
+  void aChosenVideoJumpsToTheRow() throws IOException, InterruptedException {
+    open("flags.html", "");
+    int seconds = 7_200;
+    Path wav = dir.resolve("game.mp4");
+    Files.write(wav, silence(seconds));
+    browser.ask("document.querySelector('.player').hidden = false");
+    browser.driver().findElement(By.cssSelector("input[type=file]")).sendKeys(wav.toString());
+    WebElement at = browser.driver().findElement(By.cssSelector("button.at"));
+    String[] t = at.getText().split(":", 3);
+    int wanted =
+        Integer.parseInt(t[0]) * 3600 + Integer.parseInt(t[1]) * 60 + Integer.parseInt(t[2]) - 4;
+    browser
+        .driver()
+        .executeScript("arguments[0].scrollIntoView({block: 'start'}); arguments[0].focus()", at);
+    at.sendKeys(Keys.ENTER);
+    browser.await("return document.querySelector('video').currentTime > 0");
+    double shown =
+        Double.parseDouble(browser.ask("return document.querySelector('video').currentTime"));
+    assertEquals(wanted, shown, 2, "four seconds before the row's second");
+  }
+
+  /** A silent recording of so many seconds: 8-bit sound at 100 samples a second. */
+  private static byte[] silence(int seconds) throws IOException {
+    int rate = 3000;
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    int data = rate * seconds;
+    out.write("RIFF".getBytes(StandardCharsets.US_ASCII));
+    little(out, 36 + data, 4);
+    out.write("WAVEfmt ".getBytes(StandardCharsets.US_ASCII));
+    little(out, 16, 4);
+    little(out, 1, 2);
+    little(out, 1, 2);
+    little(out, rate, 4);
+    little(out, rate, 4);
+    little(out, 1, 2);
+    little(out, 8, 2);
+    out.write("data".getBytes(StandardCharsets.US_ASCII));
+    little(out, data, 4);
+    byte[] silence = new byte[data];
+    Arrays.fill(silence, (byte) 0x80);
+    out.write(silence);
+    return out.toByteArray();
+  }
+
+  private static void little(ByteArrayOutputStream out, int value, int bytes) {
+    for (int i = 0; i < bytes; i++) {
+      out.write(value >>> (8 * i));
+    }
+  }
+
+  @Test
+  void chaptersAreReadByTheBrowsersOwnParser() throws IOException, InterruptedException {
+    open("flags.html", "");
+    int files = 0;
+    try (Stream<Path> all = Files.list(book.resolve("clips"))) {
+      for (Path vtt : all.filter(f -> f.toString().endsWith(".vtt")).sorted().toList()) {
+        String text = Files.readString(vtt);
+        int cues = text.split(" --> ", -1).length - 1;
+        browser
+            .driver()
+            .executeScript(
+                "window.cues = -1; const v = document.createElement('video');"
+                    + "const t = document.createElement('track'); t.kind = 'chapters';"
+                    + "t.src = URL.createObjectURL(new Blob([arguments[0]], {type: 'text/vtt'}));"
+                    + "t.onload = () => { window.cues = t.track.cues.length; };"
+                    + "t.onerror = () => { window.cues = -2; };"
+                    + "v.appendChild(t); document.body.appendChild(v); t.track.mode = 'hidden';",
+                text);
+        browser.await("return window.cues !== -1");
+        assertEquals(String.valueOf(cues), browser.ask("return window.cues"), vtt.toString());
+        files++;
+      }
+    }
+    assertTrue(files > 0, "no chapters");
+  }
+
+  @Test
+  void pagesFitAPhoneAndPrint() throws IOException {
+    browser.size(360, 740);
+    for (String page : kinds()) {
+      open(page, "");
+      assertEquals(
+          "true",
+          browser.ask("return document.documentElement.scrollWidth <= 360"),
+          page + " is wider than 360 px");
+    }
+    browser.size(1280, 900);
+    open("flags.html", "#theme=dark");
+    Map<String, Object> pdf =
+        browser.driver().executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true));
+    String text =
+        new String(
+            Base64.getDecoder().decode(String.valueOf(pdf.get("data"))),
+            StandardCharsets.ISO_8859_1);
+    int pages = text.split("/Type /Page\\b", -1).length - 1;
+    assertTrue(pages >= 2 && pages <= 60, pages + " pages");
+  }
+}
