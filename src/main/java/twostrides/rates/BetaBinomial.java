@@ -39,8 +39,9 @@ public sealed interface BetaBinomial {
    *
    * @param prior how their shares spread
    * @param gain log likelihood above that of one common share, above 0
+   * @param belief how sure that spread is
    */
-  record Fitted(BetaPrior prior, double gain) implements BetaBinomial {
+  record Fitted(BetaPrior prior, double gain, SpreadBelief belief) implements BetaBinomial {
     @Override
     public String word() {
       return "groups differ";
@@ -48,7 +49,9 @@ public sealed interface BetaBinomial {
 
     @Override
     public Optional<Shrunk> shrink(Count count) {
-      return Optional.of(prior.shrink(count));
+      Shrunk drawn = prior.shrink(count);
+      Interval wider = belief.about(count, drawn.share());
+      return Optional.of(new Shrunk(count, drawn.share(), wider, drawn.priorWeight()));
     }
   }
 
@@ -57,8 +60,9 @@ public sealed interface BetaBinomial {
    * makes them. That is not proof that they are alike.
    *
    * @param pooled all groups together, at least one trial
+   * @param belief how sure that is; empty where all trials succeed or all fail
    */
-  record GroupsDoNotDiffer(Count pooled) implements BetaBinomial {
+  record GroupsDoNotDiffer(Count pooled, Optional<SpreadBelief> belief) implements BetaBinomial {
     /** Rejects a pool without trials. */
     public GroupsDoNotDiffer {
       if (pooled.trials() == 0) {
@@ -71,11 +75,16 @@ public sealed interface BetaBinomial {
       return "groups do not differ";
     }
 
-    /** The pooled share with its Wilson interval, whatever the count. */
+    /**
+     * The pooled share, whatever the count. Its interval allows for groups that differ all the
+     * same; where all trials succeed or all fail it is the pool's Wilson interval.
+     */
     @Override
     public Optional<Shrunk> shrink(Count count) {
-      return Optional.of(
-          new Shrunk(count, pooled.share().orElseThrow(), pooled.wilson().orElseThrow(), 1));
+      double share = pooled.share().orElseThrow();
+      Interval interval =
+          belief.map(b -> b.about(count, share)).orElseGet(() -> pooled.wilson().orElseThrow());
+      return Optional.of(new Shrunk(count, share, interval, 1));
     }
   }
 
@@ -104,16 +113,17 @@ public sealed interface BetaBinomial {
     }
     Count pooled = groups.stream().reduce(new Count(0, 0), Count::plus);
     if (pooled.successes() == 0 || pooled.successes() == pooled.trials()) {
-      return new GroupsDoNotDiffer(pooled);
+      return new GroupsDoNotDiffer(pooled, Optional.empty());
     }
     SpreadLikelihood likelihood = new SpreadLikelihood(groups);
     double common = likelihood.value(likelihood.pooledMean(), 0);
     double spread = BestSpread.of(likelihood);
     double mean = likelihood.bestMean(spread);
     double gain = likelihood.value(mean, spread) - common;
+    SpreadBelief belief = SpreadBelief.of(likelihood);
     if (spread <= NARROWEST || gain < BestSpread.LEAST_GAIN) {
-      return new GroupsDoNotDiffer(pooled);
+      return new GroupsDoNotDiffer(pooled, Optional.of(belief));
     }
-    return new Fitted(new BetaPrior(mean / spread, (1 - mean) / spread), gain);
+    return new Fitted(BetaPrior.of(mean, 1 / spread), gain, belief);
   }
 }

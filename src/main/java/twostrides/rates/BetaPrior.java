@@ -21,6 +21,11 @@ public record BetaPrior(double alpha, double beta) {
     }
   }
 
+  /** The distribution with that mean, above 0 and below 1, and that alpha + beta. */
+  static BetaPrior of(double mean, double precision) {
+    return new BetaPrior(mean * precision, (1 - mean) * precision);
+  }
+
   /** Mean share, alpha / (alpha + beta). */
   public double mean() {
     return alpha / precision();
@@ -60,14 +65,20 @@ public record BetaPrior(double alpha, double beta) {
     return (low + high) / 2;
   }
 
+  /** The middle 95 %: from the 2.5 % to the 97.5 % point. */
+  Interval middle() {
+    return new Interval(quantile(0.025), quantile(0.975));
+  }
+
   /**
    * The count's share drawn toward this distribution: the posterior mean (alpha + y) / (alpha +
    * beta + n), its 2.5 % and 97.5 % points, and the prior's weight (alpha + beta) / (alpha + beta +
-   * n). Without trials it is the prior itself.
+   * n). Without trials it is the prior itself. The distribution is taken as known: right for a
+   * prior from elsewhere; {@link BetaBinomial} widens the interval of one that it fitted.
    */
   public Shrunk shrink(Count count) {
     BetaPrior posterior = after(count);
-    Interval interval = new Interval(posterior.quantile(0.025), posterior.quantile(0.975));
-    return new Shrunk(count, posterior.mean(), interval, precision() / posterior.precision());
+    double weight = precision() / posterior.precision();
+    return new Shrunk(count, posterior.mean(), posterior.middle(), weight);
   }
 }

@@ -12,9 +12,13 @@ import java.util.function.Function;
  * Intervals by drawing whole clusters again, with replacement. Trials of one cluster are more alike
  * than trials of two, so an interval that takes them as independent is too narrow; drawing clusters
  * keeps what belongs together. Percentile method: Efron and Tibshirani 1993, An Introduction to the
- * Bootstrap, chapter 13. Few clusters give too narrow an interval here too: on clusters of 25
- * invented trials it held the true share in 84 % of runs with 5 clusters, 91 % with 10, 94 % with
- * 20 and with 40, instead of 95 %.
+ * Bootstrap, chapter 13, with points farther out than 2.5 and 97.5 %: m clusters drawn again vary
+ * (m - 1) / m as much as they should, and a normal number of so few has longer tails, so the points
+ * are those of minus and plus sqrt(m / (m - 1)) t, with t the 97.5 % point of Student's
+ * distribution on m - 1 degrees of freedom. Source: Hesterberg 2014, arXiv 1411.5279 (expanded
+ * percentile interval). On invented clusters of 25 trials that hung together, it held the true
+ * share in 94 to 96 % of runs with 10, 12, 20 and 40 clusters; the plain points held it in 91 %
+ * with 10.
  *
  * <p>The same seed, draws and clusters in the same order give the same result; one thread.
  *
@@ -23,7 +27,7 @@ import java.util.function.Function;
  */
 public record Bootstrap(long seed, int draws) {
 
-  /** Fewest clusters for an interval, assumed from the coverage above. */
+  /** Fewest clusters for an interval, assumed: fewer were not tried. */
   public static final int FEWEST_CLUSTERS = 10;
 
   /** Rejects a number of draws below 1. */
@@ -37,15 +41,19 @@ public record Bootstrap(long seed, int draws) {
    * What the draws gave.
    *
    * @param value the statistic of the clusters as they are; empty where it has no value
-   * @param interval 2.5 % and 97.5 % points over the draws with a value; empty with fewer than
-   *     {@link #FEWEST_CLUSTERS} clusters or where some draws in twenty or more have no value
+   * @param interval 95 % interval from the draws with a value; empty with fewer than {@link
+   *     #FEWEST_CLUSTERS} clusters or where some draws in twenty or more have no value
    * @param draws how many times was drawn
    * @param withoutValue draws whose statistic had no value; they are left out
    */
   public record Resampled(
       OptionalDouble value, Optional<Range> interval, int draws, int withoutValue) {}
 
-  /** The share of all clusters together, each count being one cluster. */
+  /**
+   * The share of all clusters together, each count being one cluster. Where successes are rare,
+   * draws hold none or always the same few and the interval is much too narrow: use {@link
+   * Clustered}.
+   */
   public Resampled share(List<Count> clusters) {
     return of(
         clusters,
@@ -87,7 +95,9 @@ public record Bootstrap(long seed, int draws) {
       }
     }
     int without = draws - found;
-    return new Resampled(value, interval(Arrays.copyOf(values, found), without), draws, without);
+    double tail = tail(clusters.size());
+    return new Resampled(
+        value, interval(Arrays.copyOf(values, found), without, tail), draws, without);
   }
 
   private static OptionalDouble finite(OptionalDouble value) {
@@ -97,12 +107,21 @@ public record Bootstrap(long seed, int draws) {
   }
 
   /** A twentieth without value could hide a whole tail, so there is no interval then. */
-  private static Optional<Range> interval(double[] values, int without) {
+  private static Optional<Range> interval(double[] values, int without, double tail) {
     if (values.length == 0 || without * 20L >= values.length + (long) without) {
       return Optional.empty();
     }
     Arrays.sort(values);
-    return Optional.of(new Range(point(values, 0.025), point(values, 0.975)));
+    return Optional.of(new Range(point(values, tail), point(values, 1 - tail)));
+  }
+
+  /** The part of the draws to leave out at each end: 0.0086 of 10 clusters, 0.025 of very many. */
+  static double tail(int clusters) {
+    double freedom = clusters - 1.0;
+    // t² / (freedom + t²) has the distribution Beta(1/2, freedom/2).
+    double x = new BetaPrior(0.5, freedom / 2).quantile(0.95);
+    double t = Math.sqrt(freedom * x / (1 - x));
+    return LogisticFit.twoSided(t * Math.sqrt(clusters / freedom)) / 2;
   }
 
   /** The quantile between sorted values: position part (n - 1), Hyndman and Fan 1996, type 7. */

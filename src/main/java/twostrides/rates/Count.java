@@ -51,11 +51,20 @@ public record Count(int successes, int trials) {
    * Medicine 17:857, method 3.
    */
   public Optional<Interval> wilson() {
+    return wilson(1);
+  }
+
+  /**
+   * The Wilson interval of this share on fewer trials.
+   *
+   * @param designEffect what to divide the trials by, 1 or more
+   */
+  Optional<Interval> wilson(double designEffect) {
     if (trials == 0) {
       return Optional.empty();
     }
-    double n = trials;
-    double p = successes / n;
+    double p = (double) successes / trials;
+    double n = trials / designEffect;
     double z2 = Z95 * Z95;
     double middle = 2 * n * p + z2;
     double half = Z95 * Math.sqrt(z2 + 4 * n * p * (1 - p));

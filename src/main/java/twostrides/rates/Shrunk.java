@@ -5,8 +5,8 @@ package twostrides.rates;
  *
  * @param count what was counted
  * @param share the share after drawing, 0 to 1
- * @param interval 95 % equal-tail interval of the share; it takes the group's own spread as known,
- *     so it is somewhat too narrow when the groups are few
+ * @param interval 95 % equal-tail interval of the share. It holds on average over a group, not for
+ *     each of its members: one far from the rest is drawn too far and missed more often
  * @param priorWeight how much of the share comes from the group, 0 to 1
  */
 public record Shrunk(Count count, double share, Interval interval, double priorWeight) {

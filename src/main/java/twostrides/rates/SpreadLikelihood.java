@@ -83,6 +83,20 @@ final class SpreadLikelihood {
     return sum;
   }
 
+  /** Minus its second derivative by the mean, above 0. */
+  double information(double mean, double spread) {
+    double sum = 0;
+    for (int i = 0; i < successes.length; i++) {
+      double inverse = 1 / (mean + i * spread);
+      sum += successes[i] * inverse * inverse;
+    }
+    for (int j = 0; j < failures.length; j++) {
+      double inverse = 1 / (1 - mean + j * spread);
+      sum += failures[j] * inverse * inverse;
+    }
+    return sum;
+  }
+
   /**
    * The best mean for a spread: the root of the derivative by the mean, which falls from plus to
    * minus infinity; Newton's step where it stays between the bounds known so far, else their

@@ -11,8 +11,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import org.hipparchus.special.Erf;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import twostrides.rates.Bootstrap.Resampled;
 
@@ -44,6 +46,14 @@ class BootstrapTest {
     assertEquals(2 * half, range.high() - range.low(), .03);
     Interval naive = new Count(120, 400).wilson().orElseThrow();
     assertTrue(range.high() - range.low() > 2.5 * (naive.high() - naive.low()));
+  }
+
+  /** Validation: 97.5 % points of Student's distribution as every table has them. */
+  @ParameterizedTest
+  @CsvSource({"10, 2.262157", "12, 2.200985", "31, 2.042272", "100001, 1.959988"})
+  void pointsLieAsFarOutAsStudentsTable(int clusters, double t) {
+    double z = t * Math.sqrt(clusters / (clusters - 1.0));
+    assertEquals(Erf.erfc(z / Math.sqrt(2)) / 2, Bootstrap.tail(clusters), 1e-7);
   }
 
   @Test

@@ -1,0 +1,95 @@
+package twostrides.demo;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** How often intervals held the truth, kind by kind. */
+final class Held {
+  /** The part of runs, %, in which a 95 % interval is to hold the truth. */
+  static final double LEAST = 93;
+
+  static final double MOST = 97;
+
+  /** Of fewer intervals a percentage says little. */
+  private static final int FEWEST = 1000;
+
+  /** The parts of the check; what else is counted is there to compare with. */
+  private static final String PARTS = "[abcde] .*";
+
+  private static final class Kind {
+    long held;
+    long tooHigh;
+    long tooLow;
+    double width;
+    double independent;
+    long told;
+
+    long all() {
+      return held + tooHigh + tooLow;
+    }
+  }
+
+  private final Map<String, Kind> kinds = new TreeMap<>();
+
+  void add(String kind, double low, double high, double truth) {
+    Kind k = kinds.computeIfAbsent(kind, name -> new Kind());
+    if (truth < low) {
+      k.tooHigh++;
+    } else if (truth > high) {
+      k.tooLow++;
+    } else {
+      k.held++;
+    }
+    k.width += high - low;
+  }
+
+  /** How often it would, were the trials independent: what is left of 95 % is whole numbers. */
+  void expect(String kind, double chance) {
+    Kind k = kinds.get(kind);
+    k.independent += chance;
+    k.told++;
+  }
+
+  /** In how many of a hundred runs. */
+  double percent(String kind) {
+    Kind k = kinds.get(kind);
+    return 100.0 * k.held / k.all();
+  }
+
+  /** The kinds of the check outside 93 to 97 %, with their figures. */
+  Map<String, Double> outside() {
+    Map<String, Double> found = new TreeMap<>();
+    for (String kind : kinds.keySet()) {
+      double percent = percent(kind);
+      boolean counts = kind.matches(PARTS) && kinds.get(kind).all() >= FEWEST;
+      if (counts && (percent < LEAST || percent > MOST)) {
+        found.put(kind, percent);
+      }
+    }
+    return found;
+  }
+
+  /** Every kind on a line. */
+  void print() {
+    kinds.forEach(
+        (name, k) ->
+            System.err.println(
+                String.format(
+                    Locale.ROOT,
+                    "coverage: %-60s %8d intervals, held %.1f %%, above the truth %.1f %%, below"
+                        + " %.1f %%, mean width %.4f%s",
+                    name,
+                    k.all(),
+                    percent(name),
+                    100.0 * k.tooHigh / k.all(),
+                    100.0 * k.tooLow / k.all(),
+                    k.width / k.all(),
+                    k.told == 0
+                        ? ""
+                        : String.format(
+                            Locale.ROOT,
+                            ", independent trials %.1f %%",
+                            100 * k.independent / k.told))));
+  }
+}
