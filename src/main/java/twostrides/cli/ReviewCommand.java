@@ -5,11 +5,9 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -28,9 +26,7 @@ import twostrides.exits.ManpowerSource;
 import twostrides.exits.Pipeline;
 import twostrides.exits.RaceSettings;
 import twostrides.exits.Settings;
-import twostrides.game.Game;
 import twostrides.game.Season;
-import twostrides.game.TaggedGame;
 import twostrides.numbers.NumberSettings;
 import twostrides.numbers.Numbers;
 import twostrides.race.SkaterSet;
@@ -198,13 +194,13 @@ final class ReviewCommand implements Callable<Integer> {
     try {
       ExitTables named = Pipeline.run(season.games(), season.tagged(), settings, tracked);
       ExitTables tables = noNames ? Anonymous.of(named) : named;
-      SeasonReview review = Reviewer.review(tables, window, periodLengths(season)::get);
+      SeasonReview review = Reviewer.review(tables, window, season.periodLengths()::get);
       ReviewBook.write(
           folder.writing(),
           review,
           Numbers.of(tables, review.ourTeam(), new NumberSettings(window, seed, goalPriorDraws)),
           tables,
-          new Charts(rink(season)),
+          new Charts(season.rink()),
           new Imprint(Main.version(), Books.note(book, others), sum(season), videoName),
           (n, all) -> progress.step("writing pages", n, all));
       progress.done();
@@ -332,21 +328,5 @@ final class ReviewCommand implements Callable<Integer> {
             + (disagree.successes() == 0
                 ? "."
                 : "; the " + manpower.word() + " were used (data/manpower.csv)."));
-  }
-
-  private static Map<String, Double> periodLengths(Season season) {
-    Map<String, Double> lengths =
-        season.games().stream().collect(Collectors.toMap(Game::id, Game::periodLength));
-    season.tagged().forEach(g -> lengths.putIfAbsent(g.id(), g.periodLength()));
-    return lengths;
-  }
-
-  /** The rink of the drawings: the sheets share one map, so they share one rink. */
-  private static Rink rink(Season season) {
-    return season.games().stream()
-        .map(Game::rink)
-        .findFirst()
-        .or(() -> season.tagged().stream().map(TaggedGame::rink).findFirst())
-        .orElse(Rink.NORTH_AMERICAN);
   }
 }

@@ -16,7 +16,7 @@ import twostrides.race.WayOutAssumptions;
  * touch follows (kept), or the opponent's control (lost), with the seconds between. Who passed or
  * sent it on did not carry, so his time says nothing of carrying.
  */
-final class CarryRates {
+public final class CarryRates {
 
   /** Pressure where the sheet says none: a key of its own. */
   static final String UNSAID = "";
@@ -88,14 +88,19 @@ final class CarryRates {
    *
    * @param pressure a word of the sheets, or empty for touches of every kind
    */
-  LossRate losses(Optional<String> pressure) {
+  public LossRate losses(Optional<String> pressure) {
     String key = pressure.orElse(UNSAID);
     double[] sum = atRisk.getOrDefault(key, new double[2]);
     return PRIOR.losses(key, (int) sum[0], sum[1]);
   }
 
+  /** Seconds of carrying up ice that {@link #pace} rests on. */
+  public double secondsOfPace() {
+    return carriedSeconds;
+  }
+
   /** Metres a second up ice of those who carried on, drawn toward 5 m/s by 20 s. */
-  double pace() {
+  public double pace() {
     return (carriedMetres + PRIOR.pace() * PRIOR.priorSeconds())
         / (carriedSeconds + PRIOR.priorSeconds());
   }

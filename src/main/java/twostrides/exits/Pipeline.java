@@ -3,6 +3,7 @@ package twostrides.exits;
 import java.util.List;
 import tech.tablesaw.api.Table;
 import twostrides.game.Game;
+import twostrides.game.Season;
 import twostrides.game.TaggedGame;
 
 /**
@@ -11,6 +12,16 @@ import twostrides.game.TaggedGame;
  */
 public final class Pipeline {
   private Pipeline() {}
+
+  /**
+   * Runs every stage on what was read; who was where is known where the play sheets write it down.
+   *
+   * @param season games of play sheets and of tag sheets
+   * @param settings what the run chose
+   */
+  public static ExitTables run(Season season, Settings settings) {
+    return run(season.games(), season.tagged(), settings);
+  }
 
   /**
    * Runs every stage; who was where is known where the play sheets write it down.
@@ -34,7 +45,7 @@ public final class Pipeline {
   public static ExitTables run(
       List<Game> games, List<TaggedGame> tagged, Settings settings, SkatersAtRelease tracked) {
     ManpowerStage.Read manpower = ManpowerStage.run(games, settings);
-    Play play = new Play(MovesStage.run(games, manpower::at), games, settings);
+    Play play = play(games, settings, manpower);
     Table attempts = AttemptsStage.run(play);
     Standing standing = new Standing(play);
     Circumstances circumstances = new Circumstances(play, standing);
@@ -60,5 +71,20 @@ public final class Pipeline {
         kills,
         costs,
         PlayersStage.run(exits));
+  }
+
+  /**
+   * How carriers fare in their own half, as {@link Columns#P_GAIN_CENTER} takes it.
+   *
+   * @param season games of play sheets count; tag sheets have no carries
+   * @param settings what the run chose
+   */
+  public static CarryRates carrying(Season season, Settings settings) {
+    List<Game> games = season.games();
+    return new CarryRates(play(games, settings, ManpowerStage.run(games, settings)));
+  }
+
+  private static Play play(List<Game> games, Settings settings, ManpowerStage.Read manpower) {
+    return new Play(MovesStage.run(games, manpower::at), games, settings);
   }
 }

@@ -1,6 +1,11 @@
 package twostrides.game;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import twostrides.rink.Rink;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SheetException;
 
@@ -32,5 +37,20 @@ public record Season(
   public int rowsUsed() {
     return games.stream().mapToInt(g -> g.rows().size()).sum()
         + tagged.stream().mapToInt(g -> g.exits().size()).sum();
+  }
+
+  /** Seconds of a period by game id; where a game has both kinds of sheet, the play sheet's. */
+  public Map<String, Double> periodLengths() {
+    Map<String, Double> lengths = new TreeMap<>();
+    games.forEach(g -> lengths.put(g.id(), g.periodLength()));
+    tagged.forEach(g -> lengths.putIfAbsent(g.id(), g.periodLength()));
+    return Collections.unmodifiableMap(lengths);
+  }
+
+  /** The rink to draw: that of the first game, as the sheets share one map. */
+  public Rink rink() {
+    return Stream.concat(games.stream().map(Game::rink), tagged.stream().map(TaggedGame::rink))
+        .findFirst()
+        .orElse(Rink.NORTH_AMERICAN);
   }
 }

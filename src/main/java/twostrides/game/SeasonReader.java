@@ -15,6 +15,7 @@ import java.util.function.Consumer;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
 import twostrides.sheet.SheetReader;
 import twostrides.sheet.SheetRow;
@@ -40,6 +41,18 @@ public final class SeasonReader {
     this.usualPeriod = usualPeriod;
     this.map = map;
     this.keepGoing = keepGoing;
+  }
+
+  /**
+   * Reads sheets in our own columns and words, periods of twenty minutes: for those who work in
+   * Java instead of on the command line. Sheets that need a map: {@link SheetMap#read} with {@link
+   * SheetForms#ALL}, and {@link #read}.
+   *
+   * @param sheets files, folders or patterns, as {@link SheetFiles#find} takes them
+   * @throws SheetException when one of them names nothing or cannot be read
+   */
+  public static Season at(String... sheets) throws SheetException {
+    return read(SheetFiles.find(List.of(sheets)), Optional.empty(), false, n -> {});
   }
 
   /**

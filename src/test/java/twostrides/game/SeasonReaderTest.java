@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twostrides.rink.Place;
+import twostrides.rink.Rink;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
 
@@ -173,5 +174,24 @@ class SeasonReaderTest {
         Optional.of(SheetMap.read(toml, SheetForms.ALL)),
         false,
         n -> {});
+  }
+
+  @Test
+  void aFolderIsReadInOneLine() throws Exception {
+    sheet("g1.csv", HEAD + OTHER);
+    sheet("g2.csv", HEAD + OTHER);
+    Season s = SeasonReader.at(dir.toString());
+    assertEquals(List.of("g1", "g2"), List.copyOf(s.periodLengths().keySet()));
+    assertEquals(1200, s.periodLengths().get("g1"));
+    assertEquals(Rink.NORTH_AMERICAN, s.rink());
+    assertThrows(SheetException.class, () -> SeasonReader.at(dir.resolve("none").toString()));
+  }
+
+  @Test
+  void aSeasonOfTagsHasPeriodsToo() throws Exception {
+    sheet("t.csv", "game,period,clock,team,way_out\nt,1,19:00,Herons,chip\n");
+    Season s = SeasonReader.at(dir.toString());
+    assertEquals(1, s.tagged().size(), s.setAside().toString());
+    assertEquals(1200, s.periodLengths().get("t"));
   }
 }
