@@ -1,6 +1,7 @@
 package twostrides.race;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The skaters of a race: those who are known, and those who were not seen, drawn anew in every
@@ -12,7 +13,9 @@ final class Crowd {
   private static final int OTHER_LEGS = 7;
   private static final int FIRST_SKATER = 8;
 
-  private final Scene scene;
+  private final int known;
+  private final double releaseX;
+  private final double halfWidth;
   private final double[] state;
   private final boolean[] chases;
 
@@ -20,16 +23,18 @@ final class Crowd {
   private final int[] drawnAs;
 
   Crowd(Scene scene) {
-    this.scene = scene;
-    List<Racer> known = scene.racers();
-    int own = known.isEmpty() ? Places.A_SIDE : scene.unseenOwn();
-    int opponents = known.isEmpty() ? Places.A_SIDE : scene.unseenOpponents();
-    int n = known.size() + own + opponents;
+    List<Racer> racers = scene.racers();
+    known = racers.size();
+    releaseX = scene.x();
+    halfWidth = scene.rink().width() / 2;
+    int own = known == 0 ? Places.A_SIDE : scene.unseenOwn();
+    int opponents = known == 0 ? Places.A_SIDE : scene.unseenOpponents();
+    int n = known + own + opponents;
     state = new double[Places.VARIABLES * n];
     chases = new boolean[n];
     drawnAs = new int[n];
-    for (int i = 0; i < known.size(); i++) {
-      Racer r = known.get(i);
+    for (int i = 0; i < known; i++) {
+      Racer r = racers.get(i);
       int at = Places.VARIABLES * i;
       chases[i] = r.chases();
       state[at] = r.x();
@@ -38,33 +43,32 @@ final class Crowd {
       state[at + 3] = r.vy();
     }
     // Who was not seen is far from the puck: own forwards up ice, opponents who stayed back.
-    for (int i = known.size(); i < n; i++) {
-      int k = i - known.size();
+    for (int i = known; i < n; i++) {
+      int k = i - known;
       chases[i] = k < own;
       drawnAs[i] = k < own ? k : Places.A_SIDE - opponents + k - own;
     }
   }
 
   /**
-   * Puts the skaters of one team in their places for a draw.
+   * Puts skaters in their places for a draw.
    *
    * @param start where the numbers of the draw start, {@link Draws#start}
-   * @param chasing the team that let the puck go, or the other
+   * @param team their numbers here
    */
-  void place(long start, boolean chasing) {
-    for (int i = scene.racers().size(); i < chases.length; i++) {
-      if (chases[i] != chasing) {
-        continue;
+  void place(long start, int[] team) {
+    for (int skater : team) {
+      if (skater >= known) {
+        Places.draw(
+            state,
+            Places.VARIABLES * skater,
+            chases[skater],
+            drawnAs[skater],
+            releaseX,
+            halfWidth,
+            start,
+            variables(skater));
       }
-      Places.draw(
-          state,
-          Places.VARIABLES * i,
-          chases[i],
-          drawnAs[i],
-          scene.x(),
-          scene.rink().width() / 2,
-          start,
-          variables(i));
     }
   }
 
@@ -72,9 +76,33 @@ final class Crowd {
     return chases.length;
   }
 
+  /**
+   * The skaters of one team, by their numbers here.
+   *
+   * @param chasing the team that let the puck go, or the other
+   */
+  int[] team(boolean chasing) {
+    return IntStream.range(0, chases.length).filter(i -> chases[i] == chasing).toArray();
+  }
+
   /** Whether a skater plays for the team that let the puck go. */
   boolean chases(int skater) {
     return chases[skater];
+  }
+
+  /**
+   * The square of the distance from a place to where a skater would drift, m2.
+   *
+   * @param skater his number here, in his place
+   * @param toX metres from center ice
+   * @param toY metres from the long axis
+   * @param drift seconds that he drifts
+   */
+  double squared(int skater, double toX, double toY, double drift) {
+    int at = Places.VARIABLES * skater;
+    double dx = toX - state[at] - state[at + 2] * drift;
+    double dy = toY - state[at + 1] - state[at + 3] * drift;
+    return dx * dx + dy * dy;
   }
 
   double x(int skater) {
@@ -95,7 +123,12 @@ final class Crowd {
 
   /** A skater's arrival error in a draw, in scales of the logistic. */
   static double error(long start, int skater) {
-    return Arrival.logisticDraw(Draws.uniform(start, variables(skater) + Places.VARIABLES));
+    return Arrival.logisticDraw(chance(start, skater));
+  }
+
+  /** The chance that a skater's arrival error in a draw is less than it is. */
+  static double chance(long start, int skater) {
+    return Draws.uniform(start, variables(skater) + Places.VARIABLES);
   }
 
   /**

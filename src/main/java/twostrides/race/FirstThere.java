@@ -1,5 +1,7 @@
 package twostrides.race;
 
+import java.util.stream.IntStream;
+
 /**
  * Who gets to a puck that dies on the ice: the first skater who can have his stick on it, on its
  * way or where it lies. For one thread.
@@ -18,6 +20,7 @@ final class FirstThere {
   private final Crowd crowd;
   private final SkaterSettings legs;
   private final double scale;
+  private final int[] all;
   private boolean own;
   private double x;
 
@@ -28,6 +31,7 @@ final class FirstThere {
    */
   FirstThere(Scene scene) {
     crowd = new Crowd(scene);
+    all = IntStream.range(0, crowd.size()).toArray();
     legs = scene.skaters().settings();
     scale = Arrival.scale(legs.sigma());
   }
@@ -39,8 +43,7 @@ final class FirstThere {
    * @param start where the numbers of the draw start, {@link Draws#start}
    */
   void ask(PuckPath path, long start) {
-    crowd.place(start, true);
-    crowd.place(start, false);
+    crowd.place(start, all);
     double end = path.endTime();
     double from = free(path, end);
     double chaser = Double.POSITIVE_INFINITY;
@@ -81,7 +84,7 @@ final class FirstThere {
 
   private double arrival(PuckPath path, int i, double topSpeed, double from, double end) {
     for (double t = from; t < end; t += STEP) {
-      if (path.heightAt(t) <= RaceModel.PLAYABLE && slack(path, i, topSpeed, t) >= 0) {
+      if (path.heightAt(t) <= Looks.PLAYABLE && slack(path, i, topSpeed, t) >= 0) {
         return t;
       }
     }

@@ -52,8 +52,14 @@ interface Launch {
    * @param loft known loft, radians, 0 along the ice; empty to draw it
    */
   static Launch of(Scene scene, OptionalDouble loft) {
+    if (loft.isPresent() && !(loft.getAsDouble() >= 0 && loft.getAsDouble() < Math.PI / 2)) {
+      throw new IllegalArgumentException(
+          "a loft lies from 0 to under pi/2, not " + loft.getAsDouble());
+    }
     Delivery d = scene.delivery();
-    double ahead = scene.rink().goalLine() - scene.x();
+    double x = scene.x();
+    double y = scene.y();
+    double ahead = scene.rink().goalLine() - x;
     return (path, start) -> {
       double speed =
           Draws.triangular(Draws.uniform(start, SPEED), d.slowest(), d.usual(), d.fastest());
@@ -61,8 +67,11 @@ interface Launch {
           scene.targetY().isPresent()
               ? scene.targetY().getAsDouble()
               : d.spread() * (2 * Draws.uniform(start, TARGET) - 1);
-      double direction = Math.atan2(aim - scene.y(), ahead);
-      PuckSettings ice = ice(start);
+      double across = aim - y;
+      // Aimed at where he stands, it goes up ice.
+      double way = Math.sqrt(ahead * ahead + across * across);
+      double ux = way > 0 ? ahead / way : 1;
+      double uy = way > 0 ? across / way : 0;
       double angle = 0;
       if (loft.isPresent()) {
         angle = loft.getAsDouble();
@@ -70,11 +79,9 @@ interface Launch {
         double u = Draws.uniform(start, LOFT_ANGLE);
         angle = Delivery.LEAST_LOFT + u * (Delivery.MOST_LOFT - Delivery.LEAST_LOFT);
       }
-      if (angle > 0) {
-        path.flip(ice, scene.x(), scene.y(), speed, direction, angle);
-      } else {
-        path.slide(ice, scene.x(), scene.y(), speed, direction);
-      }
+      double forward = angle > 0 ? speed * Math.cos(angle) : speed;
+      double upward = angle > 0 ? speed * Math.sin(angle) : 0;
+      path.draw(deceleration(start), drag(start), x, y, forward, ux, uy, upward);
     };
   }
 
@@ -88,12 +95,15 @@ interface Launch {
    * @param direction radians, 0 straight up ice
    */
   static Launch laid(Scene scene, double distance, double error, double direction) {
+    double ux = Math.cos(direction);
+    double uy = Math.sin(direction);
     return (path, start) -> {
-      PuckSettings ice = ice(start);
-      double meant = Slide.speedBeforeStop(ice.deceleration(), ice.drag(), distance);
+      double a = deceleration(start);
+      double k = drag(start);
+      double meant = Slide.speedBeforeStop(a, k, distance);
       double speed =
           meant * Math.max(0, 1 + error * NormalQuantile.of(Draws.uniform(start, SPEED)));
-      path.slide(ice, scene.x(), scene.y(), speed, direction);
+      path.draw(a, k, scene.x(), scene.y(), speed, ux, uy, 0);
     };
   }
 
@@ -106,20 +116,30 @@ interface Launch {
   static Launch shot(Scene scene, double error) {
     Delivery d = scene.delivery();
     double meant = Math.atan2(-scene.y(), scene.rink().goalLine() - scene.x());
-    return (path, start) ->
-        path.slide(
-            ice(start),
-            scene.x(),
-            scene.y(),
-            Draws.triangular(Draws.uniform(start, SPEED), d.slowest(), d.usual(), d.fastest()),
-            meant + error * NormalQuantile.of(Draws.uniform(start, TARGET)));
+    return (path, start) -> {
+      double speed =
+          Draws.triangular(Draws.uniform(start, SPEED), d.slowest(), d.usual(), d.fastest());
+      double direction = meant + error * NormalQuantile.of(Draws.uniform(start, TARGET));
+      path.draw(
+          deceleration(start),
+          drag(start),
+          scene.x(),
+          scene.y(),
+          speed,
+          Math.cos(direction),
+          Math.sin(direction),
+          0);
+    };
   }
 
-  /** Friction 0.05 to 0.15 and drag 0.0038 to 0.0076 a metre: ranges of {@link PuckSettings}. */
-  static PuckSettings ice(long start) {
-    return PuckSettings.DEFAULT.withIce(
-        Draws.triangular(Draws.uniform(start, FRICTION), 0.05, 0.10, 0.15),
-        Draws.triangular(Draws.uniform(start, DRAG), 0.0038, 0.0053, 0.0076));
+  /** Deceleration by friction in a draw, m/s2: friction 0.05 to 0.15, {@link PuckSettings}. */
+  static double deceleration(long start) {
+    return Slide.GRAVITY * Draws.triangular(Draws.uniform(start, FRICTION), 0.05, 0.10, 0.15);
+  }
+
+  /** Drag on the ice in a draw, per metre: 0.0038 to 0.0076, {@link PuckSettings}. */
+  static double drag(long start) {
+    return Draws.triangular(Draws.uniform(start, DRAG), 0.0038, 0.0053, 0.0076);
   }
 
   /**

@@ -63,6 +63,9 @@ abstract sealed class PieceRows permits PuckPieces {
     joint = new Joint[rows];
   }
 
+  /** Whether the puck surely still moves along a piece at a time, its end not yet known. */
+  abstract boolean surelyAlong(int i, double seconds);
+
   double start(int i) {
     return start[i];
   }
@@ -93,7 +96,7 @@ abstract sealed class PieceRows permits PuckPieces {
   /** Metres along a piece at a time of the path, from 0 to its length. */
   double along(int i, double seconds) {
     double t = seconds - start[i];
-    if (t >= duration[i]) {
+    if (!surelyAlong(i, seconds) && t >= duration[i]) {
       return length[i];
     }
     return t <= 0
@@ -131,11 +134,18 @@ abstract sealed class PieceRows permits PuckPieces {
   }
 
   double heightAt(int i, double seconds) {
-    return air[i] ? Math.max(0, Flip.height(height[i], rising[i], seconds - start[i])) : 0;
+    if (!air[i]) {
+      return 0;
+    }
+    double t = Math.min(seconds, end(i)) - start[i];
+    return Math.max(0, Flip.height(height[i], rising[i], t));
   }
 
   double speedAt(int i, double seconds) {
-    double t = Math.max(0, Math.min(duration[i], seconds - start[i]));
+    double t = seconds - start[i];
+    if (!surelyAlong(i, seconds)) {
+      t = Math.max(0, Math.min(duration[i], t));
+    }
     return Slide.speedAt(speed[i], friction[i], drag[i], t);
   }
 

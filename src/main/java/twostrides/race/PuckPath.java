@@ -21,15 +21,12 @@ import twostrides.rink.Rink;
  */
 public final class PuckPath {
 
-  /** An interception is narrowed to this, seconds (assumed: far below a video frame of 0.02 s). */
-  private static final double SHARP = 1e-4;
-
   /** Fastest release taken, m/s (assumed: a third above the hardest slap shot read of, 45 m/s). */
   private static final double FASTEST = 60;
 
   private final Rink rink;
   private final PuckPieces pieces;
-  private final SlideSteps steps = new SlideSteps();
+  private final Interception interception;
 
   /**
    * A path on a rink, ready for a first release.
@@ -39,6 +36,7 @@ public final class PuckPath {
   public PuckPath(Rink rink) {
     this.rink = rink;
     this.pieces = new PuckPieces(rink);
+    this.interception = new Interception(pieces);
   }
 
   /**
@@ -83,8 +81,42 @@ public final class PuckPath {
               + " and "
               + direction);
     }
-    pieces.release(settings, x, y, forward, direction, upward);
+    pieces.release(
+        settings,
+        settings.deceleration(),
+        settings.drag(),
+        x,
+        y,
+        forward,
+        Math.cos(direction),
+        Math.sin(direction),
+        upward);
     return this;
+  }
+
+  /**
+   * Releases a puck in one of many draws, on ice of its own and ordinary boards. Callers guarantee
+   * numbers that {@link #flip} and {@link PuckSettings} would take: nothing is checked.
+   *
+   * @param deceleration deceleration by friction on the ice, m/s2
+   * @param drag drag on the ice, per metre
+   * @param x place of the release, metres from center ice
+   * @param y place of the release, metres from the long axis
+   * @param forward speed along the ice, m/s
+   * @param ux direction up ice, of a unit vector
+   * @param uy direction to the left, of a unit vector
+   * @param upward rising speed, m/s
+   */
+  void draw(
+      double deceleration,
+      double drag,
+      double x,
+      double y,
+      double forward,
+      double ux,
+      double uy,
+      double upward) {
+    pieces.release(PuckSettings.DEFAULT, deceleration, drag, x, y, forward, ux, uy, upward);
   }
 
   /** Seconds until the puck touches the near edge of the red line; 0 when released there. */
@@ -124,6 +156,17 @@ public final class PuckPath {
   }
 
   /**
+   * Whether the puck goes into a net at a time, without following it farther.
+   *
+   * @param time seconds since the release, as {@link #pastFarGoalLine} gives them
+   */
+  boolean inNetAt(double time) {
+    int i = pieces.at(time);
+    pieces.finish(i);
+    return pieces.joint(i) == Joint.IN_NET;
+  }
+
+  /**
    * Seconds until the puck's center is at or up ice of a plane; 0 when it was released there.
    *
    * @param x the plane, metres from center ice
@@ -144,21 +187,33 @@ public final class PuckPath {
   }
 
   private double first(double plane, int sense, double after) {
-    for (int i = 0; pieces.has(i); i++) {
-      if (pieces.end(i) < after) {
-        continue;
+    int i = 0;
+    while (true) {
+      double t =
+          sense > 0 && after <= pieces.start(i) ? pieces.meetsOnItsWay(i, plane) : Double.NaN;
+      if (t >= 0) {
+        return t;
       }
-      double from = Math.max(after, pieces.start(i));
-      double s0 = after > pieces.start(i) ? pieces.along(i, after) : 0;
-      if (sense * (pieces.xAfter(i, s0) - plane) >= 0) {
-        return from;
+      pieces.finish(i);
+      t = onPiece(i, plane, sense, after);
+      if (t >= 0 || !pieces.follows(i)) {
+        return t;
       }
-      double s = pieces.meets(i, plane);
-      if (s >= s0) {
-        return pieces.timeAlong(i, s);
-      }
+      i++;
     }
-    return Double.NaN;
+  }
+
+  private double onPiece(int i, double plane, int sense, double after) {
+    if (pieces.end(i) < after) {
+      return Double.NaN;
+    }
+    double from = Math.max(after, pieces.start(i));
+    double s0 = after > pieces.start(i) ? pieces.along(i, after) : 0;
+    if (sense * (pieces.xAfter(i, s0) - plane) >= 0) {
+      return from;
+    }
+    double s = pieces.meets(i, plane);
+    return s >= s0 ? pieces.timeAlong(i, s) : Double.NaN;
   }
 
   /**
@@ -225,17 +280,28 @@ public final class PuckPath {
   }
 
   /**
-   * The puck's place without an object for it; the end's place for times after the end.
+   * Number of the piece that holds a time; the last one for times after the end.
    *
    * @param time seconds since the release, 0 or more
-   * @param into x and y are put at {@code at} and after it
-   * @param at where in the array
+   * @param from a piece that begins no later
    */
-  void placeAt(double time, double[] into, int at) {
-    int i = pieces.at(time);
-    double s = pieces.along(i, time);
-    into[at] = pieces.xAfter(i, s);
-    into[at + 1] = pieces.yAfter(i, s);
+  int pieceAt(double time, int from) {
+    return pieces.at(time, from);
+  }
+
+  /**
+   * The puck's place without an object for it, and its height above the ice, metres; the end's for
+   * times after the end.
+   *
+   * @param piece the piece that holds the time
+   * @param time seconds since the release, 0 or more
+   * @param into x and y are put there
+   */
+  double lookAt(int piece, double time, double[] into) {
+    double s = pieces.along(piece, time);
+    into[0] = pieces.xAfter(piece, s);
+    into[1] = pieces.yAfter(piece, s);
+    return pieces.heightAt(piece, time);
   }
 
   /**
@@ -245,7 +311,7 @@ public final class PuckPath {
    */
   public double heightAt(double time) {
     int i = pieces.at(time);
-    return pieces.heightAt(i, Math.min(time, pieces.end(i)));
+    return pieces.heightAt(i, time);
   }
 
   /**
@@ -268,80 +334,7 @@ public final class PuckPath {
    * @param playable greatest height at which the puck can be played, metres
    */
   public double earliest(Reach reach, double step, double playable) {
-    if (!(step > 0)) {
-      throw new IllegalArgumentException("a step must be above 0 s, not " + step);
-    }
-    double before = 0;
-    double lateBefore = Double.POSITIVE_INFINITY;
-    int i = 0;
-    int stepped = -1;
-    for (int look = 0; ; look++) {
-      double t = look * step;
-      while (t > pieces.end(i) && pieces.has(i + 1)) {
-        i++;
-      }
-      double s;
-      boolean over = t >= pieces.end(i) && !pieces.has(i + 1);
-      if (over) {
-        t = pieces.end(i);
-        s = pieces.length(i);
-      } else {
-        s = stepped == i ? steps.next() : pieces.step(steps, i, t, step);
-        stepped = i;
-      }
-      double late = late(reach, i, s, t, playable);
-      if (late <= 0) {
-        return look == 0 ? t : narrow(reach, before, lateBefore, t, late, playable);
-      }
-      if (over) {
-        return pieces.joint(i) == Joint.STOPPED ? t + late : Double.POSITIVE_INFINITY;
-      }
-      before = t;
-      lateBefore = late;
-    }
-  }
-
-  /** Seconds by which a skater is late for the puck at a time; infinite while it is too high. */
-  private double late(Reach reach, int i, double s, double t, double playable) {
-    if (pieces.heightAt(i, t) > playable) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double seconds = reach.secondsTo(pieces.xAfter(i, s), pieces.yAfter(i, s)) - t;
-    return Double.isNaN(seconds) ? Double.POSITIVE_INFINITY : seconds;
-  }
-
-  /** The Illinois form of the false position, halving while the puck is too high at one end. */
-  private double narrow(
-      Reach reach, double tooLate, double lateBy, double inTime, double earlyBy, double playable) {
-    double lo = tooLate;
-    double fLo = lateBy;
-    double hi = inTime;
-    double fHi = earlyBy;
-    int side = 0;
-    while (hi - lo > SHARP && fHi < 0) {
-      double mid =
-          fLo < Double.POSITIVE_INFINITY ? hi - fHi * (hi - lo) / (fHi - fLo) : 0.5 * (lo + hi);
-      if (!(mid > lo && mid < hi)) {
-        mid = 0.5 * (lo + hi);
-      }
-      int i = pieces.at(mid);
-      double f = late(reach, i, pieces.along(i, mid), mid, playable);
-      if (Math.abs(f) <= SHARP) {
-        return mid;
-      }
-      if (f > 0) {
-        fHi = side > 0 ? 0.5 * fHi : fHi;
-        side = 1;
-        lo = mid;
-        fLo = f;
-      } else {
-        fLo = side < 0 ? 0.5 * fLo : fLo;
-        side = -1;
-        hi = mid;
-        fHi = f;
-      }
-    }
-    return hi;
+    return interception.earliest(reach, step, playable);
   }
 
   /** The pieces of the path in order, to the end. */

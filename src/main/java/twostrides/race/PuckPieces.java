@@ -24,8 +24,19 @@ final class PuckPieces extends PieceRows {
 
   private int count;
 
+  /** How many pieces are known to their end: all, or all but the last. */
+  private int ended;
+
+  /** Until when a puck surely moves along a piece whose end is not known, seconds. */
+  private double surely;
+
+  private double rimKeep = Double.NaN;
+  private double rimDrag;
+
   // The puck where the next piece begins.
   private PuckSettings settings = PuckSettings.DEFAULT;
+  private double iceFriction;
+  private double iceDrag;
   private double time;
   private double x;
   private double y;
@@ -43,17 +54,39 @@ final class PuckPieces extends PieceRows {
     super(Boards.of(rink), MOST);
     goalPlane = rink.goalLine() + rink.goalLineWidth() / 2 + Rink.PUCK_RADIUS;
     post = rink.goalWidth() / 2;
-    release(PuckSettings.DEFAULT, 0, 0, 0, 0, 0);
+    PuckSettings ordinary = PuckSettings.DEFAULT;
+    release(ordinary, ordinary.deceleration(), ordinary.drag(), 0, 0, 0, 1, 0, 0);
   }
 
   /**
    * Begins a new path with its first piece; a place outside the boards is taken as the nearest one
-   * inside.
+   * inside. Nothing is checked.
+   *
+   * @param how boards and landings
+   * @param deceleration deceleration by friction on the ice, m/s2, in place of the settings'
+   * @param drag drag on the ice, per metre, in place of the settings'
+   * @param atX place, metres from center ice
+   * @param atY place, metres from the long axis
+   * @param forward speed along the ice, m/s
+   * @param alongX direction up ice, of a unit vector
+   * @param alongY direction to the left, of a unit vector
+   * @param upward rising speed, m/s
    */
   void release(
-      PuckSettings how, double atX, double atY, double forward, double direction, double upward) {
+      PuckSettings how,
+      double deceleration,
+      double drag,
+      double atX,
+      double atY,
+      double forward,
+      double alongX,
+      double alongY,
+      double upward) {
     settings = how;
+    iceFriction = deceleration;
+    iceDrag = drag;
     count = 0;
+    ended = 0;
     time = 0;
     x = atX;
     y = atY;
@@ -62,8 +95,8 @@ final class PuckPieces extends PieceRows {
       x = in.x();
       y = in.y();
     }
-    ux = Math.cos(direction);
-    uy = Math.sin(direction);
+    ux = alongX;
+    uy = alongY;
     v = forward;
     z = 0;
     flying = upward >= Flip.SETTLES;
@@ -77,21 +110,49 @@ final class PuckPieces extends PieceRows {
     return goalPlane;
   }
 
-  /** Whether there is a piece of this number, laying it if need be. */
+  /** Whether there is a piece of this number, laying it and following it to its end if need be. */
   boolean has(int i) {
+    finish(count - 1);
     while (count <= i) {
-      if (joint[count - 1].ends()) {
+      if (!follows(count - 1)) {
         return false;
       }
-      lay();
+      finish(count - 1);
     }
     return true;
   }
 
-  /** Number of the piece that holds a time; the last one for times after the end. */
+  /**
+   * Whether a piece follows one whose end is known, laying it if need be; its own end need not be
+   * known then.
+   */
+  boolean follows(int i) {
+    if (count > i + 1) {
+      return true;
+    }
+    if (joint[i].ends()) {
+      return false;
+    }
+    lay();
+    return true;
+  }
+
+  /**
+   * Number of the piece that holds a time; the last one for times after the end. Its end is known,
+   * unless the puck surely still moves along it.
+   */
   int at(double seconds) {
-    int i = 0;
-    while (seconds > end(i) && has(i + 1)) {
+    return at(seconds, 0);
+  }
+
+  /** The same for a time that no piece before a given one holds. */
+  int at(double seconds, int from) {
+    int i = from;
+    while (!surelyAlong(i, seconds)) {
+      finish(i);
+      if (seconds <= end(i) || !follows(i)) {
+        break;
+      }
       i++;
     }
     return i;
@@ -119,11 +180,44 @@ final class PuckPieces extends PieceRows {
     air[i] = flying;
     turn[i] = turning;
     angle[i] = phi;
-    friction[i] = flying ? 0 : settings.deceleration();
-    drag[i] =
-        (flying ? 0 : settings.drag()) + (turning == 0 ? 0 : boards.rimDrag(settings.rimKeep()));
+    friction[i] = flying ? 0 : iceFriction;
+    drag[i] = (flying ? 0 : iceDrag) + (turning == 0 ? 0 : rimDrag());
     length[i] = turning == 0 ? toBoards() : boards.corner() * angleLeft();
     joint[i] = turning == 0 ? Joint.REBOUND : Joint.RIM_LEFT;
+    surely = Double.NEGATIVE_INFINITY;
+  }
+
+  /**
+   * Seconds since the release at which a puck that slides straight up ice meets a plane, no farther
+   * than the far goal line; NaN where its end decides, which then must be known.
+   */
+  double meetsOnItsWay(int i, double plane) {
+    if (i < ended || air[i] || turn[i] != 0) {
+      return Double.NaN;
+    }
+    if (!(dirX[i] > 0) || !(plane > fromX[i]) || plane > goalPlane) {
+      return Double.NaN;
+    }
+    double s = (plane - fromX[i]) / dirX[i];
+    if (s > length[i]) {
+      return Double.NaN;
+    }
+    double t = start[i] + Slide.timeTo(speed[i], friction[i], drag[i], s);
+    surely = t > surely ? t : surely;
+    return t;
+  }
+
+  @Override
+  boolean surelyAlong(int i, double seconds) {
+    return i >= ended && seconds <= surely;
+  }
+
+  /** Follows a piece to its end. */
+  void finish(int i) {
+    if (i < ended) {
+      return;
+    }
+    ended = i + 1;
     measure(i);
     if (turning == 0) {
       net(i);
@@ -140,6 +234,15 @@ final class PuckPieces extends PieceRows {
     return towardCurve ? boards.toCurve(x, y, ux, uy, hitX, hitY) : s;
   }
 
+  /** What a run along the curve adds to the drag, per metre; the logarithm is taken once. */
+  private double rimDrag() {
+    if (settings.rimKeep() != rimKeep) {
+      rimKeep = settings.rimKeep();
+      rimDrag = boards.rimDrag(rimKeep);
+    }
+    return rimDrag;
+  }
+
   private double angleLeft() {
     return turning > 0 ? Math.PI / 2 - phi : phi;
   }
@@ -148,6 +251,10 @@ final class PuckPieces extends PieceRows {
    * Sets how long a piece lasts, where it ends and how fast, and what ends it if not the boards.
    */
   private void measure(int i) {
+    if (flying && turning == 0) {
+      fly(i);
+      return;
+    }
     double vEnd = Slide.speedAfter(v, friction[i], drag[i], length[i]);
     if (Double.isNaN(vEnd) || v == 0) {
       length[i] = v == 0 ? 0 : Slide.stoppingDistance(v, friction[i], drag[i]);
@@ -166,6 +273,18 @@ final class PuckPieces extends PieceRows {
         endSpeed[i] = Slide.speedAt(v, 0, drag[i], landing);
         joint[i] = Joint.LANDED;
       }
+    }
+  }
+
+  /** The same in straight flight, which nothing slows. */
+  private void fly(int i) {
+    double landing = Flip.airTime(z, vz);
+    endSpeed[i] = v;
+    duration[i] = length[i] / v;
+    if (v == 0 || landing <= duration[i]) {
+      duration[i] = landing;
+      length[i] = v * landing;
+      joint[i] = Joint.LANDED;
     }
   }
 

@@ -24,31 +24,25 @@ public final class RaceModel {
   /** Draws after which no flag changed when they were doubled; docs/checks.md. */
   public static final int DEFAULT_DRAWS = 2000;
 
-  /** Greatest height at which a stick plays a puck on its way, m. Assumed: shoulder height. */
-  static final double PLAYABLE = 1.2;
-
   /**
-   * Looks along the path: as shares of the time to the goal line before it, in seconds past the
-   * line after it.
+   * Looks before the line, the one that most often finds an opponent on the puck first: the discs
+   * have grown by then, and the puck is not yet past everybody.
    */
-  private static final double[] LOOKS = {0.35, 0.65, 0.85, 1, 0.5, 1.2, 2.2, 4};
-
-  private static final int BEFORE = 4;
+  private static final int[] TELLING = {2, 1, 0, 3};
 
   private final Optional<RaceQuestion> question;
   private final Launch launch;
   private final PuckPath path;
   private final SkaterSettings legs;
   private final Crowd crowd;
-  private final double[] arrivals;
-  private final double scale;
+  private final Looks looks;
+  private final Side own;
+  private final Side theirs;
   private final double neglect;
-  private final double[] looks = new double[LOOKS.length];
-  private final boolean[] playable = new boolean[LOOKS.length];
-  private final double[] places = new double[2 * LOOKS.length];
-  private final double[] drift = new double[LOOKS.length];
-  private final double[] stride = new double[LOOKS.length];
-  private double theirs;
+
+  // The draw.
+  private long start;
+  private double line;
 
   /**
    * A model of one release.
@@ -73,8 +67,10 @@ public final class RaceModel {
     this.path = new PuckPath(scene.rink());
     this.legs = scene.skaters().settings();
     this.crowd = new Crowd(scene);
-    arrivals = new double[crowd.size()];
-    scale = Arrival.scale(legs.sigma());
+    this.looks = new Looks(path, crowd, legs);
+    double scale = Arrival.scale(legs.sigma());
+    this.own = new Side(crowd.team(true), scale);
+    this.theirs = new Side(crowd.team(false), scale);
     neglect = Arrival.neglectAfter(legs.sigma(), Double.POSITIVE_INFINITY);
   }
 
@@ -119,114 +115,96 @@ public final class RaceModel {
   /** When the first opponent could play the puck, seconds, where the last draw ended in that. */
   double touchedAt() {
     double first = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < crowd.size(); i++) {
-      first = crowd.chases(i) ? first : Math.min(first, arrival(i, theirs, BEFORE));
+    for (int k = 0; k < Looks.BEFORE && first == Double.POSITIVE_INFINITY; k++) {
+      looks.take(k);
+      first = firstThere(k);
+    }
+    return first;
+  }
+
+  /** When the first opponent is there of those who are at a look, s; infinite when nobody is. */
+  private double firstThere(int k) {
+    double first = Double.POSITIVE_INFINITY;
+    for (int there = theirs.there(looks, k) - 1; there >= 0; there--) {
+      int skater = theirs.team()[looks.found(there)];
+      first = Math.min(first, looks.arrival(skater, theirs.topSpeed(), k));
     }
     return first;
   }
 
   /** One draw. */
   End one(Draws draws, int draw) {
-    long start = draws.start(draw);
+    start = draws.start(draw);
     launch.put(path, start);
-    double line = path.pastFarGoalLine();
+    line = path.pastFarGoalLine();
     if (Double.isNaN(line)) {
       return path.ending() == Joint.STOPPED ? End.STOPPED_SHORT : End.OTHER;
     }
-    crowd.place(start, false);
-    look(line, 0, BEFORE);
-    theirs = legs.topSpeed() * Crowd.legs(start, false);
-    for (int i = 0; i < crowd.size(); i++) {
-      // Whoever has his stick on it before the line ends the race: nothing else need be drawn.
-      if (!crowd.chases(i) && arrival(i, theirs, BEFORE) < line) {
-        return End.TOUCHED;
-      }
+    looks.begin(line);
+    theirs.runs(legs.topSpeed() * Crowd.legs(start, false));
+    if (touched()) {
+      return End.TOUCHED;
     }
-    if (path.inNet()) {
+    if (path.inNetAt(line)) {
       return End.OTHER;
     }
     if (question.isEmpty()) {
       return End.ICING;
     }
-    crowd.place(start, true);
-    look(line, BEFORE, LOOKS.length);
-    double own = legs.topSpeed() * Crowd.legs(start, true);
-    double firstDefender = Double.POSITIVE_INFINITY;
-    double firstChaser = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < crowd.size(); i++) {
-      arrivals[i] = arrival(i, crowd.chases(i) ? own : theirs, LOOKS.length);
-      if (crowd.chases(i)) {
-        firstChaser = Math.min(firstChaser, arrivals[i]);
-      } else {
-        firstDefender = Math.min(firstDefender, arrivals[i]);
-      }
-    }
-    double soonest = Math.min(firstChaser, firstDefender);
-    double chaser = Double.POSITIVE_INFINITY;
-    double defender = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < crowd.size(); i++) {
-      // Whoever is so much later is first in less than a thousandth of the cases.
-      if (arrivals[i] > soonest + neglect) {
-        continue;
-      }
-      double t = arrivals[i] + scale * Crowd.error(start, i);
-      if (crowd.chases(i)) {
-        chaser = Math.min(chaser, t);
-      } else {
-        defender = Math.min(defender, t);
-      }
-    }
-    double lead = chaser - defender;
+    own.runs(legs.topSpeed() * Crowd.legs(start, true));
+    arrive();
+    double lead = own.first() - theirs.first();
     if (Math.abs(lead) < LEVEL || Double.isNaN(lead)) {
       return question.get().levelIsIcing() ? End.ICING : End.WAVED_OFF;
     }
     return lead > 0 ? End.ICING : End.WAVED_OFF;
   }
 
-  /** Looks at the path before the line and after it: when, where, and what a skater has by then. */
-  private void look(double line, int from, int to) {
-    for (int k = from; k < to; k++) {
-      double t = k < BEFORE ? LOOKS[k] * line : line + LOOKS[k];
-      looks[k] = t;
-      playable[k] = path.heightAt(t) <= PLAYABLE;
-      path.placeAt(t, places, 2 * k);
-      double s = Math.max(0, t - legs.reaction());
-      double u = legs.tau() * (1 - Math.exp(-s / legs.tau()));
-      drift[k] = t - s + u;
-      stride[k] = s - u;
+  /**
+   * Whether an opponent can have his stick on the puck before it is over the line. One is enough to
+   * end the race: nothing more is drawn or looked at than it takes to find him.
+   */
+  private boolean touched() {
+    crowd.place(start, theirs.team());
+    for (int k : TELLING) {
+      looks.take(k);
+      // At the line he may be there with the puck on it and no sooner.
+      if (k < Looks.BEFORE - 1 ? theirs.there(looks, k) > 0 : firstThere(k) < line) {
+        return true;
+      }
     }
+    return false;
   }
 
   /**
-   * When a skater can have his stick on the puck: the first look at which it lies in his disc,
-   * drawn back in a straight line from the look before. Off by a few hundredths of a second at
-   * most, far less than the arrival error.
+   * Takes in both sides look by look until the answer is sure: whoever comes later would not change
+   * it.
    */
-  private double arrival(int skater, double topSpeed, int to) {
-    double x = crowd.x(skater);
-    double y = crowd.y(skater);
-    double vx = crowd.vx(skater);
-    double vy = crowd.vy(skater);
-    double reach = legs.reach();
-    double before = 0;
-    double radiusBefore = 0;
-    for (int k = 0; k < to; k++) {
-      double dx = places[2 * k] - x - vx * drift[k];
-      double dy = places[2 * k + 1] - y - vy * drift[k];
-      double radius = reach + topSpeed * stride[k];
-      double apart = dx * dx + dy * dy;
-      // Squares tell whether he is there; the root is taken only when he is.
-      if (apart <= radius * radius && playable[k]) {
-        double lateBefore = Math.sqrt(before) - radiusBefore;
-        if (k == 0 || lateBefore <= 0) {
-          return looks[k];
-        }
-        double late = Math.sqrt(apart) - radius;
-        return looks[k - 1] + (looks[k] - looks[k - 1]) * lateBefore / (lateBefore - late);
+  private void arrive() {
+    crowd.place(start, own.team());
+    own.begin(start);
+    theirs.begin(start);
+    for (int k = 0; k < Looks.ALL; k++) {
+      looks.take(k);
+      double soonest = own.arriveAt(looks, k);
+      // No opponent was there before the line.
+      if (k >= Looks.BEFORE - 1) {
+        soonest = Math.min(soonest, theirs.arriveAt(looks, k));
       }
-      before = apart;
-      radiusBefore = radius;
+      count(soonest);
+      double now = looks.time(k);
+      if (now > soonest + neglect
+          || own.surelyAheadOf(theirs, now, LEVEL)
+          || theirs.surelyAheadOf(own, now, LEVEL)) {
+        return;
+      }
     }
-    return looks[to - 1] + Math.max(0, Math.sqrt(before) - radiusBefore) / topSpeed;
+    count(Math.min(own.arriveAfterAll(looks), theirs.arriveAfterAll(looks)));
+  }
+
+  /** Counts in who is there, but for who is first in less than a thousandth of the cases. */
+  private void count(double soonest) {
+    own.count(soonest + neglect);
+    theirs.count(soonest + neglect);
   }
 }

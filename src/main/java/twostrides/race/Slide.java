@@ -123,7 +123,7 @@ public record Slide(double speed, double deceleration, double drag) {
       return 0;
     }
     double w = 2 * k * coulomb;
-    return a == 0 ? Double.POSITIVE_INFINITY : coulomb * ratio(logOnePlus(w), w);
+    return a == 0 ? Double.POSITIVE_INFINITY : coulomb * Ratios.logOnePlus(w);
   }
 
   /**
@@ -137,8 +137,7 @@ public record Slide(double speed, double deceleration, double drag) {
     if (v0 == 0) {
       return 0;
     }
-    double z = v0 * Math.sqrt(k / a);
-    return a == 0 ? Double.POSITIVE_INFINITY : v0 / a * ratio(Math.atan(z), z);
+    return a == 0 ? Double.POSITIVE_INFINITY : v0 / a * Ratios.atan(v0 * v0 * k / a);
   }
 
   /**
@@ -150,7 +149,11 @@ public record Slide(double speed, double deceleration, double drag) {
    * @param distance metres, 0 or more
    */
   static double speedAfter(double v0, double a, double k, double distance) {
-    double lost = 2 * (a + k * v0 * v0) * gripped(k, distance);
+    return speedAfter(v0, a, k, distance, 2 * (a + k * v0 * v0) * gripped(k, distance));
+  }
+
+  /** The same where the square of the speed that is lost by then is known. */
+  private static double speedAfter(double v0, double a, double k, double distance, double lost) {
     if (lost <= 0.75 * v0 * v0) {
       return Math.sqrt(v0 * v0 - lost);
     }
@@ -170,8 +173,7 @@ public record Slide(double speed, double deceleration, double drag) {
    * @param left metres to the stop, 0 or more
    */
   static double speedBeforeStop(double a, double k, double left) {
-    double w = 2 * k * left;
-    return Math.sqrt(2 * a * left * ratio(expLessOne(w), w));
+    return Math.sqrt(2 * a * left * Ratios.expLessOne(2 * k * left));
   }
 
   /**
@@ -186,7 +188,8 @@ public record Slide(double speed, double deceleration, double drag) {
     if (distance == 0) {
       return 0;
     }
-    return timeTo(v0, a, k, distance, speedAfter(v0, a, k, distance));
+    double lost = 2 * (a + k * v0 * v0) * gripped(k, distance);
+    return timeTo(v0, a, k, distance, lost, speedAfter(v0, a, k, distance, lost));
   }
 
   /**
@@ -199,14 +202,17 @@ public record Slide(double speed, double deceleration, double drag) {
    * @param v speed after that distance, m/s
    */
   static double timeTo(double v0, double a, double k, double distance, double v) {
-    double grip = a + k * v0 * v0;
-    if (grip == 0) {
+    return timeTo(v0, a, k, distance, 2 * (a + k * v0 * v0) * gripped(k, distance), v);
+  }
+
+  private static double timeTo(
+      double v0, double a, double k, double distance, double lost, double v) {
+    if (a + k * v0 * v0 == 0) {
       return distance / v0;
     }
     // v0 - v without the cancellation of nearly equal speeds.
-    double u = 2 * grip * gripped(k, distance) / ((v0 + v) * (a + k * v0 * v));
-    double z = Math.sqrt(a * k) * u;
-    return u * ratio(Math.atan(z), z);
+    double u = lost / ((v0 + v) * (a + k * v0 * v));
+    return u * Ratios.atan(a * k * u * u);
   }
 
   /**
@@ -235,11 +241,10 @@ public record Slide(double speed, double deceleration, double drag) {
    * @param time seconds, 0 or more, no more than the stopping time
    */
   static double distanceMoving(double v0, double a, double k, double time) {
-    double h = 0.5 * Math.sqrt(a * k) * time;
-    double half = ratio(Math.sin(h), h);
-    double q = time * half * (v0 * Math.cos(h) - 0.5 * a * time * half);
-    double w = k * q;
-    return q * ratio(logOnePlus(w), w);
+    double square = 0.25 * a * k * time * time;
+    double half = Ratios.sin(square);
+    double q = time * half * (v0 * Ratios.cos(square) - 0.5 * a * time * half);
+    return q * Ratios.logOnePlus(k * q);
   }
 
   /**
@@ -268,28 +273,11 @@ public record Slide(double speed, double deceleration, double drag) {
 
   /** E(s) = (1 - exp(-2 k s)) / (2 k): the distance as seen by a puck that drag slows, metres. */
   private static double gripped(double k, double distance) {
-    double w = 2 * k * distance;
-    return distance * ratio(-expLessOne(-w), w);
+    return distance * Ratios.expLessOne(-2 * k * distance);
   }
 
   /** f(w) / w for a function that starts like its argument: 1 at 0. */
   private static double ratio(double f, double w) {
     return w == 0 ? 1 : f / w;
-  }
-
-  /**
-   * Above this the plain functions lose no more than a few units in the fifteenth digit, and Java
-   * computes them several times faster.
-   */
-  private static final double PLAIN_ABOVE = 0.05;
-
-  /** log(1 + w). */
-  static double logOnePlus(double w) {
-    return w > PLAIN_ABOVE ? Math.log(1 + w) : Math.log1p(w);
-  }
-
-  /** e^w - 1. */
-  static double expLessOne(double w) {
-    return Math.abs(w) > PLAIN_ABOVE ? Math.exp(w) - 1 : Math.expm1(w);
   }
 }

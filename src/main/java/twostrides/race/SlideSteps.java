@@ -51,7 +51,7 @@ final class SlideSteps {
                 + w
                     * (-1.0 / 2
                         + w * (1.0 / 3 + w * (-1.0 / 4 + w * (1.0 / 5 + w * (-1.0 / 6 + w / 7)))))
-            : Slide.logOnePlus(w) / w;
+            : Ratios.logOnePlus(w);
     s += q * ratio;
     v = (v - a * tau) / (1 + k * v * tau);
     return s;
