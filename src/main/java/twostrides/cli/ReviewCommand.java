@@ -209,7 +209,8 @@ final class ReviewCommand implements Callable<Integer> {
       if (!setAside.isEmpty() || !season.unreadable().isEmpty()) {
         SetAside.write(folder.writing().resolve("set-aside"), setAside, season.unreadable());
       }
-      RunFile.write(folder.writing(), season, inputs(files), map, settings, noNames, seed);
+      RunFile.write(
+          folder.writing(), season, inputs(files), map, settings, noNames, seed, goalPriorDraws);
       Path written = folder.finish();
       tell(console, season, review, tables, tracked, written, book);
     } catch (Exception e) {

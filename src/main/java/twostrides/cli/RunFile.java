@@ -36,7 +36,8 @@ final class RunFile {
       Optional<SheetMap> map,
       Settings settings,
       boolean noNames,
-      long seed)
+      long seed,
+      double goalPriorDraws)
       throws IOException {
     DefaultPrettyPrinter printer =
         new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
@@ -61,6 +62,7 @@ final class RunFile {
       json.writeStringField("skaters", settings.race().skaters().name());
       json.writeNumberField("top_speed_m_s", settings.race().skaters().settings().topSpeed());
       json.writeNumberField("sprint_tau_s", settings.race().skaters().settings().tau());
+      json.writeNumberField("goal_prior_draws", goalPriorDraws);
       json.writeNumberField("draws", settings.race().draws());
       json.writeNumberField("flag_threshold", settings.race().threshold());
       json.writeNumberField("fastest_release_m_s", settings.travel().fastest());
