@@ -40,7 +40,7 @@ final class Cell {
   }
 
   static String percent(double share) {
-    return String.valueOf(Math.round(share * 100));
+    return Say.percent(share);
   }
 
   /** A mean of a total over cases, two decimals; too few below ten cases. */

@@ -57,8 +57,17 @@ public final class Say {
     return percent(i.low()) + " to " + percent(i.high());
   }
 
-  private static String percent(double share) {
-    return String.valueOf(Math.round(share * 100));
+  /**
+   * A share in whole percent, a half up: 23 of 40 is 58, though 0.575 times 100 falls below 57.5 in
+   * binary.
+   *
+   * @param share 0 to 1
+   */
+  public static String percent(double share) {
+    return BigDecimal.valueOf(share)
+        .movePointRight(2)
+        .setScale(0, RoundingMode.HALF_UP)
+        .toPlainString();
   }
 
   /**
