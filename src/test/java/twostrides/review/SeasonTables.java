@@ -43,6 +43,7 @@ public final class SeasonTables {
   private final List<Map<String, Object>> exits = new ArrayList<>();
   private final List<Map<String, Object>> releases = new ArrayList<>();
   private final List<Map<String, Object>> restarts = new ArrayList<>();
+  private final List<Map<String, Object>> kills = new ArrayList<>();
 
   /** A row from column and value in turn. */
   private static Map<String, Object> row(Object... cells) {
@@ -71,6 +72,12 @@ public final class SeasonTables {
     return this;
   }
 
+  /** Adds a penalty kill: columns and values in turn. */
+  public SeasonTables kill(Object... cells) {
+    kills.add(row(cells));
+    return this;
+  }
+
   /** The tables as they stand. */
   public ExitTables tables() {
     return new ExitTables(
@@ -81,7 +88,7 @@ public final class SeasonTables {
         NONE.flags(),
         NONE.manpower(),
         0,
-        NONE.kills(),
+        table(NONE.kills(), kills),
         NONE.costs(),
         table(NONE.players(), players()));
   }
