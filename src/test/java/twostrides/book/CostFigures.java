@@ -1,0 +1,245 @@
+package twostrides.book;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
+
+/**
+ * The page that says what a restart costs. The interval by game is drawn 2,000 times with the run's
+ * seed, so it is not drawn again here: the difference has to lie inside it, and below ten games
+ * there has to be none.
+ */
+final class CostFigures {
+
+  /**
+   * Net goals in a hundred draws won, lost and in all, as docs/numbers.md has them: two decimals.
+   */
+  private static final Map<String, Double> PUBLISHED =
+      Map.of("draw won", 0.02, "draw lost", -1.60, "", -0.77);
+
+  private static final double PUBLISHED_STEP = 0.01;
+
+  private CostFigures() {}
+
+  /** Draws of games whose sheet writes shots, by the name of their line. */
+  private static Map<String, List<BookData.Row>> draws(BookData d) {
+    Map<String, List<BookData.Row>> lines = new LinkedHashMap<>();
+    for (Optional<String> whose : whose(d)) {
+      List<BookData.Row> all =
+          BookData.rows(
+              d.restarts, r -> BookData.team(whose).test(r) && r.has("attempts_against_20s"));
+      String name = whose.orElse("all teams") + ": ";
+      lines.put(name + "icings", BookData.rows(all, BookData.Row::icing));
+      lines.put(name + "other restarts", BookData.rows(all, r -> !r.icing()));
+      lines.put(name + "draw won", BookData.rows(all, r -> r.is("won_by", "own")));
+      lines.put(name + "draw lost", BookData.rows(all, r -> r.is("won_by", "opponent")));
+      lines.put(name + "all restarts", all);
+    }
+    return lines;
+  }
+
+  private static List<Optional<String>> whose(BookData d) {
+    return d.ours().isPresent() ? List.of(d.ours(), Optional.empty()) : List.of(Optional.empty());
+  }
+
+  static Wanted after(BookData d) {
+    Wanted t =
+        new Wanted(
+            "Restarts",
+            "Draws",
+            "Attempts in " + d.shortly(),
+            "a draw",
+            "Attempts in " + d.longer(),
+            "a draw",
+            "Goals in " + d.shortly(),
+            "Goals in " + d.longer());
+    draws(d)
+        .forEach(
+            (name, draws) -> {
+              int soon = BookData.sum(draws, "attempts_against_20s");
+              int later = BookData.sum(draws, "attempts_against_30s");
+              t.row(
+                  Want.name(name),
+                  Want.count(draws.size()),
+                  Want.count(soon),
+                  Formulas.mean(soon, draws.size(), 2, 0, ""),
+                  Want.count(later),
+                  Formulas.mean(later, draws.size(), 2, 0, ""),
+                  Want.count(BookData.sum(draws, "goals_against_20s")),
+                  Want.count(BookData.sum(draws, "goals_against_30s")));
+            });
+    return t;
+  }
+
+  static Wanted goals(BookData d, double weight) {
+    Wanted t =
+        new Wanted(
+            "Restarts",
+            "Draws",
+            "Goals for",
+            "Goals against",
+            "Net in 100 draws",
+            "Published",
+            "Drawn together",
+            "of it published");
+    draws(d)
+        .forEach(
+            (name, draws) -> {
+              double published =
+                  PUBLISHED.getOrDefault(name.replaceFirst(".*: ", ""), PUBLISHED.get(""));
+              int n = draws.size();
+              int made = BookData.sum(draws, "goals_for_20s");
+              int against = BookData.sum(draws, "goals_against_20s");
+              double net = 100.0 * (made - against);
+              t.row(
+                  Want.name(name),
+                  Want.count(n),
+                  Want.count(made),
+                  Want.count(against),
+                  n < 10
+                      ? Formulas.mean(net, n, 1, 0, "")
+                      : Want.like("#", Want.signed(net / n, 1, 0)),
+                  Want.like("#", Want.signed(published, 1, PUBLISHED_STEP)),
+                  Want.like(
+                      "#",
+                      Want.signed(
+                          (net + weight * published) / (n + weight),
+                          1,
+                          PUBLISHED_STEP * weight / (n + weight))),
+                  Want.like("# %", Formulas.hundred(weight / (n + weight))));
+            });
+    return t;
+  }
+
+  static Wanted tired(BookData d) {
+    Wanted t = new Wanted("Restarts", "Draws with skaters", "On the ice before", "Stayed on after");
+    draws(d)
+        .forEach(
+            (name, draws) -> {
+              List<BookData.Row> listed = BookData.rows(draws, r -> r.has("shift_s"));
+              int n = listed.size();
+              if (n > 0) {
+                t.row(
+                    Want.name(name),
+                    Want.count(n),
+                    Formulas.mean(BookData.total(listed, "shift_s"), n, 1, 0.01, " s"),
+                    Formulas.mean(BookData.total(listed, "stay_s"), n, 1, 0.01, " s"));
+              }
+            });
+    return t;
+  }
+
+  /** Draws and exits of the same team, strength and score. */
+  private static final class Stratum {
+    private final List<BookData.Row> draws = new ArrayList<>();
+    private final List<BookData.Row> exits = new ArrayList<>();
+  }
+
+  static Wanted matched(BookData d, PageTable shown) {
+    Wanted t =
+        new Wanted(
+            "Restarts",
+            "Draws",
+            "without a match",
+            "Attempts a draw",
+            "Exits",
+            "Attempts an exit, matched",
+            "Difference",
+            "95 % interval",
+            "Games");
+    for (Optional<String> whose : whose(d)) {
+      for (boolean icings : List.of(true, false)) {
+        for (String column : List.of("attempts_against_20s", "attempts_against_30s")) {
+          String name =
+              whose.orElse("all teams")
+                  + (icings ? ": icings, " : ": all restarts, ")
+                  + (column.contains("20") ? d.shortly() : d.longer());
+          String range =
+              shown.rows().size() > t.rows.size() ? shown.rows().get(t.rows.size()).get(7) : "";
+          t.row(matched(d, whose, icings, column, name, range));
+        }
+      }
+    }
+    return t;
+  }
+
+  private static List<Want> matched(
+      BookData d,
+      Optional<String> whose,
+      boolean icings,
+      String column,
+      String name,
+      String range) {
+    List<BookData.Row> draws =
+        BookData.rows(
+            d.restarts,
+            r -> BookData.team(whose).test(r) && r.has(column) && (!icings || r.icing()));
+    List<BookData.Row> exits =
+        BookData.rows(
+            d.exits,
+            r ->
+                BookData.team(whose).test(r)
+                    && r.has(column)
+                    && r.is("own_zone_restart", "false")
+                    && !r.is("way_out", "kept in"));
+    Map<String, Stratum> strata = new TreeMap<>();
+    Function<BookData.Row, Stratum> at =
+        r ->
+            strata.computeIfAbsent(
+                r.get("team") + "|" + r.get("strength") + "|" + SliceFigures.score(r).orElse(""),
+                s -> new Stratum());
+    draws.forEach(r -> at.apply(r).draws.add(r));
+    exits.forEach(r -> at.apply(r).exits.add(r));
+    Set<String> games = new TreeSet<>();
+    draws.forEach(r -> games.add(r.get("game")));
+    exits.forEach(r -> games.add(r.get("game")));
+    int n = 0;
+    int others = 0;
+    int matches = 0;
+    double after = 0;
+    double without = 0;
+    for (Stratum s : strata.values()) {
+      int here = s.draws.size();
+      if (s.exits.isEmpty()) {
+        others += here;
+      } else if (here > 0) {
+        n += here;
+        matches += s.exits.size();
+        after += BookData.sum(s.draws, column);
+        without += here * ((double) BookData.sum(s.exits, column) / s.exits.size());
+      }
+    }
+    String few = n == 0 ? Want.NONE : n < 10 || matches < 10 ? Want.FEW : "";
+    double difference = (after - without) / n;
+    return List.of(
+        Want.name(name),
+        Want.count(n),
+        Want.count(others),
+        few.isEmpty() ? Want.like("#", Want.num(after / n, 2)) : Want.text(few),
+        Want.count(matches),
+        few.isEmpty() ? Want.like("#", Want.num(without / n, 2)) : Want.text(few),
+        few.isEmpty() ? Want.like("#", Want.signed(difference, 2, 0)) : Want.text(few),
+        few.isEmpty() ? holding(difference, games.size(), range) : Want.text(""),
+        Want.count(games.size()));
+  }
+
+  /** The interval that the page shows, if it holds the difference; none below ten games. */
+  private static Want holding(double difference, int games, String range) {
+    if (games < 10) {
+      return Want.text(Want.NONE);
+    }
+    String[] ends = range.split(" to ", 2);
+    boolean holds =
+        ends.length == 2
+            && range.matches("[+-]?\\d+\\.\\d\\d to [+-]?\\d+\\.\\d\\d")
+            && Double.parseDouble(ends[0]) - 0.005 <= difference
+            && difference <= Double.parseDouble(ends[1]) + 0.005;
+    return Want.text(holds ? range : "an interval that holds " + difference);
+  }
+}

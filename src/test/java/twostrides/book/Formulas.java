@@ -1,0 +1,249 @@
+package twostrides.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.hipparchus.special.Erf;
+
+/** The formulas of docs/numbers.md, written out once more and apart from the program's own. */
+final class Formulas {
+
+  /** 97.5 % point of the normal distribution, as docs/numbers.md has it. */
+  static final double Z = 1.959963984540054;
+
+  private static final int FEWEST = 10;
+
+  private Formulas() {}
+
+  /** k of n. */
+  record Share(int k, int n) {
+
+    double value() {
+      return (double) k / n;
+    }
+
+    boolean few() {
+      return n < FEWEST;
+    }
+
+    /** Whole per cent, a half up. */
+    int percent() {
+      return (200 * k + n) / (2 * n);
+    }
+
+    Want words() {
+      return n == 0 ? Want.text("none") : few() ? Want.text(Want.FEW) : Want.text(percent() + " %");
+    }
+
+    /** Wilson 1927: lower and upper end. */
+    double[] wilson() {
+      double root = Z * Math.sqrt(Z * Z + 4.0 * k * (n - k) / n);
+      double below = 2 * (n + Z * Z);
+      return new double[] {(2 * k + Z * Z - root) / below, (2 * k + Z * Z + root) / below};
+    }
+
+    /** "5 to 15 %"; nothing below ten. */
+    Want interval() {
+      return few()
+          ? Want.text("")
+          : Want.like("# to # %", hundred(wilson()[0]), hundred(wilson()[1]));
+    }
+
+    /** "12 of 96 (13 %, 95 % interval 7 to 21 %)". */
+    Want sentence(String before, String after) {
+      String counts = before + k + " of " + n;
+      if (few()) {
+        return Want.text(counts + (n == 0 ? "" : " (" + Want.FEW + ")") + after);
+      }
+      return Want.like(
+          counts + " (" + percent() + " %, 95 % interval # to # %)" + after,
+          hundred(wilson()[0]),
+          hundred(wilson()[1]));
+    }
+  }
+
+  /** A share in whole per cent. */
+  static Want.Num hundred(double share) {
+    return Want.num(100 * share, 0);
+  }
+
+  /** Newcombe 1998, method 10, in points of a hundred. */
+  static Want difference(Share a, Share b) {
+    if (a.n() == 0 || b.n() == 0) {
+      return Want.text(Want.NONE);
+    }
+    if (a.few() || b.few()) {
+      return Want.text(Want.FEW);
+    }
+    double d = a.value() - b.value();
+    double down =
+        Math.sqrt(Math.pow(a.value() - a.wilson()[0], 2) + Math.pow(b.wilson()[1] - b.value(), 2));
+    double up =
+        Math.sqrt(Math.pow(a.wilson()[1] - a.value(), 2) + Math.pow(b.value() - b.wilson()[0], 2));
+    return Want.like(
+        "# (# to #)",
+        Want.signed(100 * d, 0, 0),
+        Want.signed(100 * (d - down), 0, 0),
+        Want.signed(100 * (d + up), 0, 0));
+  }
+
+  /** A mean with so many decimals; too few below ten. */
+  static Want mean(double total, int n, int places, double step, String unit) {
+    if (n < FEWEST) {
+      return Want.text(n == 0 ? Want.NONE : Want.FEW);
+    }
+    return Want.like("#" + unit, Want.num(total / n, places, step));
+  }
+
+  /** A wait in seconds, ended or cut short. */
+  record Wait(double seconds, boolean ended) {}
+
+  /**
+   * The median of the Kaplan-Meier curve with the interval of Brookmeyer and Crowley, log-log band:
+   * at each time with an end, who waited at least so long is at risk.
+   */
+  static Want median(List<Wait> waits) {
+    if (waits.size() < FEWEST) {
+      return Want.text(waits.isEmpty() ? Want.NONE : Want.FEW);
+    }
+    TreeSet<Double> times = new TreeSet<>();
+    waits.stream().filter(Wait::ended).forEach(w -> times.add(w.seconds()));
+    Optional<Double> median = Optional.empty();
+    Optional<Double> low = Optional.empty();
+    Optional<Double> high = Optional.empty();
+    double curve = 1;
+    double sum = 0;
+    for (double t : times) {
+      double risk = waits.stream().filter(w -> w.seconds() >= t).count();
+      double ends = waits.stream().filter(w -> w.ended() && w.seconds() == t).count();
+      curve *= 1 - ends / risk;
+      sum += ends / (risk * (risk - ends));
+      boolean over = risk <= ends;
+      double reach = Z * Math.sqrt(sum) / Math.abs(Math.log(curve));
+      double lower = over ? 0 : Math.pow(curve, Math.exp(reach));
+      double upper = over ? 1 : Math.pow(curve, Math.exp(-reach));
+      median = median.isEmpty() && half(curve) ? Optional.of(t) : median;
+      low = low.isEmpty() && half(lower) ? Optional.of(t) : low;
+      high = high.isEmpty() && half(upper) ? Optional.of(t) : high;
+    }
+    if (median.isEmpty()) {
+      return Want.text("not reached");
+    }
+    List<Want.Num> numbers = new ArrayList<>();
+    for (Optional<Double> t : List.of(median, low, high)) {
+      t.ifPresent(s -> numbers.add(Want.num(s, 0, 0.01)));
+    }
+    return new Want("# s (" + hole(low) + " to " + hole(high) + ")", numbers, true);
+  }
+
+  private static String hole(Optional<Double> end) {
+    return end.isPresent() ? "#" : Want.NONE;
+  }
+
+  private static boolean half(double share) {
+    return share <= 0.5 + 1e-9;
+  }
+
+  /**
+   * Games more until (p - r)² n > z² r (1 - r), at the player's cases a game.
+   *
+   * @param games games in which the player has an attempt
+   */
+  static Want gamesMore(Share own, Share all, int games) {
+    if (own.n() == 0 || all.n() == 0) {
+      return Want.text(Want.NONE);
+    }
+    double r = all.value();
+    double gap = Math.pow(own.value() - r, 2);
+    double needed = Z * Z * r * (1 - r);
+    if (gap * own.n() > needed) {
+      return Want.text("none: it differs");
+    }
+    double cases = gap == 0 ? Double.POSITIVE_INFINITY : Math.floor(needed / gap) + 1 - own.n();
+    double more = Math.ceil(cases * games / own.n());
+    return Want.text(more > 200 ? "over 200" : String.valueOf(Math.round(more)));
+  }
+
+  /**
+   * The word for a trend over games in order, and p where there is one: logistic regression by
+   * Newton's method, and the score test where the fit has no end.
+   */
+  static Want trend(String before, List<Share> games) {
+    long told = games.stream().filter(g -> g.n() > 0).count();
+    int n = games.stream().mapToInt(Share::n).sum();
+    int k = games.stream().mapToInt(Share::k).sum();
+    if (told < 3 || n < FEWEST) {
+      return Want.text(before + "too few to say.");
+    }
+    if (k == 0 || k == n) {
+      return Want.text(before + "flat or unclear.");
+    }
+    double z = endless(games) ? score(games, k, n) : logistic(games);
+    double p = Erf.erfc(Math.abs(z) / Math.sqrt(2));
+    String word = p >= 0.05 ? "flat or unclear" : z > 0 ? "rising" : "falling";
+    return Want.like(before + word + " (p = #).", Want.num(p, 3));
+  }
+
+  /** Whether one game parts all successes from all failures. */
+  private static boolean endless(List<Share> games) {
+    List<Integer> hits = new ArrayList<>();
+    List<Integer> misses = new ArrayList<>();
+    for (int x = 0; x < games.size(); x++) {
+      if (games.get(x).k() > 0) {
+        hits.add(x);
+      }
+      if (games.get(x).k() < games.get(x).n()) {
+        misses.add(x);
+      }
+    }
+    return hits.get(hits.size() - 1) <= misses.get(0)
+        || misses.get(misses.size() - 1) <= hits.get(0);
+  }
+
+  /** Cochran 1954, Armitage 1955. */
+  private static double score(List<Share> games, int k, int n) {
+    double p = (double) k / n;
+    double center = 0;
+    for (int x = 0; x < games.size(); x++) {
+      center += (double) games.get(x).n() * x / n;
+    }
+    double sum = 0;
+    double square = 0;
+    for (int x = 0; x < games.size(); x++) {
+      sum += (x - center) * (games.get(x).k() - games.get(x).n() * p);
+      square += games.get(x).n() * Math.pow(x - center, 2);
+    }
+    return square == 0 ? 0 : sum / Math.sqrt(p * (1 - p) * square);
+  }
+
+  /** Slope over its standard error. */
+  private static double logistic(List<Share> games) {
+    double a = 0;
+    double b = 0;
+    double error = 1;
+    for (int step = 0; step < 50; step++) {
+      double[] s = new double[5];
+      for (int x = 0; x < games.size(); x++) {
+        double p = 1 / (1 + Math.exp(-a - b * x));
+        double off = games.get(x).k() - games.get(x).n() * p;
+        double w = games.get(x).n() * p * (1 - p);
+        s[0] += off;
+        s[1] += off * x;
+        s[2] += w;
+        s[3] += w * x;
+        s[4] += w * x * x;
+      }
+      double det = s[2] * s[4] - s[3] * s[3];
+      // Short steps: the whole one may overshoot far from the top.
+      a += clipped((s[4] * s[0] - s[3] * s[1]) / det);
+      b += clipped((s[2] * s[1] - s[3] * s[0]) / det);
+      error = Math.sqrt(s[2] / det);
+    }
+    return b / error;
+  }
+
+  private static double clipped(double step) {
+    return Math.max(-1, Math.min(1, step));
+  }
+}

@@ -1,0 +1,347 @@
+package twostrides.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Lists of single restarts, releases, flags and rulings, row for row from the tables. */
+final class ListFigures {
+
+  static final String ICED = "iced";
+
+  /** What can come of a release, in the order of the map's key. */
+  static final List<String> OUTCOMES =
+      List.of(
+          ICED,
+          "other own-zone restart",
+          "opponent had it next",
+          "own team had it next",
+          "play stopped, or not in the sheet");
+
+  private static final double FOOT = 0.3048;
+
+  /** Steps of the tables: metres and seconds in hundredths, chances in ten-thousandths. */
+  private static final double STEP = 0.01;
+
+  private static final double CHANCE_STEP = 0.0001;
+
+  private ListFigures() {}
+
+  static String outcome(BookData.Row release) {
+    if (release.icing()) {
+      return ICED;
+    }
+    if (release.is("own_zone_restart", "true")) {
+      return OUTCOMES.get(1);
+    }
+    return release.is("next_touch", "opponent")
+        ? OUTCOMES.get(2)
+        : release.is("next_touch", "own") ? OUTCOMES.get(3) : OUTCOMES.get(4);
+  }
+
+  private static String cause(BookData.Row r) {
+    return switch (r.get("restart_cause")) {
+      case "icing_written" -> "icing, written";
+      case "icing_inferred" -> "icing, inferred";
+      default -> r.get("restart_cause");
+    };
+  }
+
+  private static Want clock(BookData d, BookData.Row r, String column) {
+    int left = (int) Math.floor(d.period() - r.number(column));
+    return Want.text("P" + r.get("period") + " " + minutes(left));
+  }
+
+  static String minutes(int seconds) {
+    return seconds / 60 + ":" + (seconds % 60 < 10 ? "0" : "") + seconds % 60;
+  }
+
+  /** At the draw; a tag sheet knows the release only. */
+  private static Want drawClock(BookData d, BookData.Row r) {
+    return clock(d, r, r.has("restart_elapsed_s") ? "restart_elapsed_s" : "release_elapsed_s");
+  }
+
+  private static Want video(BookData.Row r) {
+    if (!r.has("video_s")) {
+      return Want.text(Want.NONE);
+    }
+    int s = (int) Math.floor(r.number("video_s"));
+    int minute = s / 60 % 60;
+    return Want.text(
+        s / 3600 + ":" + (minute < 10 ? "0" : "") + minute + (s % 60 < 10 ? ":0" : ":") + s % 60);
+  }
+
+  private static Want sheet(BookData.Row r) {
+    return Want.text(r.get("sheet") + ", line " + r.get("line"));
+  }
+
+  private static Want word(BookData.Row r, String column) {
+    return r.has(column) ? Want.name(r.get(column)) : Want.name(Want.NONE);
+  }
+
+  private static Want.Num metres(double m) {
+    return Want.num(Math.abs(m), 1, STEP);
+  }
+
+  private static Want.Num feet(double m) {
+    return Want.num(Math.abs(m) / FOOT, 0, STEP / FOOT);
+  }
+
+  private static Want place(BookData.Row r) {
+    if (!r.has("release_x_m") || !r.has("release_y_m")) {
+      return Want.text(Want.NONE);
+    }
+    double x = r.number("release_x_m");
+    double y = r.number("release_y_m");
+    String along = "# m (# ft) " + (x < 0 ? "before" : "past") + " center, ";
+    return Math.abs(y) / FOOT < 0.5
+        ? Want.like(along + "middle", metres(x), feet(x))
+        : Want.like(
+            along + "# m (# ft) " + (y > 0 ? "left" : "right"),
+            metres(x),
+            feet(x),
+            metres(y),
+            feet(y));
+  }
+
+  private static Want gap(BookData.Row r, String after) {
+    if (!r.has("short_of_center_m")) {
+      return Want.text(Want.NONE);
+    }
+    double m = r.number("short_of_center_m");
+    return Want.like("# m (# ft)" + after, metres(m), feet(m));
+  }
+
+  /** A chance of the tables in whole per cent. */
+  static Want chance(BookData.Row r, String column) {
+    return r.number(column) < 0.005
+        ? Want.text("under 1 %")
+        : r.number(column) > 0.995
+            ? Want.text("over 99 %")
+            : Want.like("# %", Want.num(100 * r.number(column), 0, 100 * CHANCE_STEP));
+  }
+
+  static Wanted restarts(BookData d, Optional<String> team) {
+    List<String> heads =
+        new ArrayList<>(
+            List.of(
+                "Game",
+                "Clock",
+                "Team",
+                "Had it last",
+                "Strength",
+                "Let go from",
+                "Short of center",
+                "Cause",
+                "Why",
+                "By the book",
+                "Clause",
+                "Draw won by",
+                "Against",
+                "Video",
+                "Sheet"));
+    team.ifPresent(t -> heads.remove("Team"));
+    Wanted t = new Wanted(heads.toArray(String[]::new));
+    for (BookData.Row r : BookData.rows(d.restarts, BookData.team(team))) {
+      List<Want> row = new ArrayList<>();
+      row.add(Want.name(r.get("game")));
+      row.add(drawClock(d, r));
+      if (team.isEmpty()) {
+        row.add(Want.name(r.get("team")));
+      }
+      row.add(word(r, "player"));
+      row.add(word(r, "strength"));
+      row.add(place(r));
+      row.add(gap(r, ""));
+      row.add(Want.name(cause(r)));
+      row.add(Want.name(r.get("reason")));
+      row.add(Want.name(r.get("ruling")));
+      row.add(Want.name(r.get("clause")));
+      row.add(word(r, "won_by"));
+      row.add(against(r));
+      row.add(video(r));
+      row.add(sheet(r));
+      t.row(row);
+    }
+    return t;
+  }
+
+  private static Want against(BookData.Row r) {
+    if (!r.has("attempts_against_20s")) {
+      return Want.text(Want.NONE);
+    }
+    int goals = r.count("goals_against_20s");
+    return Want.text(
+        r.get("attempts_against_20s") + (goals == 0 ? "" : ", " + Sentences.count(goals, "goal")));
+  }
+
+  static Wanted releases(BookData d, BookData.Player p) {
+    Wanted t =
+        new Wanted(
+            "Game",
+            "Clock",
+            "Kind",
+            "Strength",
+            "Let go from",
+            "Short of center",
+            "What came of it",
+            "Video",
+            "Sheet");
+    for (BookData.Row r : BookData.rows(d.releases, BookData.of(p))) {
+      t.row(
+          Want.name(r.get("game")),
+          clock(d, r, "release_elapsed_s"),
+          Want.name(r.get("kind").replace('_', ' ')),
+          Want.name(r.get("strength")),
+          place(r),
+          gap(r, r.has("line_note") ? ", " + r.get("line_note") : ""),
+          Want.name(r.icing() ? cause(r) : outcome(r)),
+          video(r),
+          sheet(r));
+    }
+    return t;
+  }
+
+  static Wanted notFlagged(BookData d) {
+    Wanted t =
+        new Wanted(
+            "Game",
+            "Clock",
+            "Team",
+            "Let go by",
+            "Short of center",
+            "Gain center",
+            "Why not",
+            "Video",
+            "Sheet");
+    for (BookData.Row r : BookData.rows(d.flags, f -> !f.is("flagged", "true"))) {
+      t.row(
+          Want.name(r.get("game")),
+          clock(d, r, "release_elapsed_s"),
+          Want.name(r.get("team")),
+          word(r, "player"),
+          gap(r, ""),
+          chance(r, "p_gain_center"),
+          Want.name(r.get("sentence")),
+          video(r),
+          sheet(r));
+    }
+    return t;
+  }
+
+  /** The list beside a flag's drawing: label and value in turn. */
+  static List<Want> flagList(BookData.Row r) {
+    return List.of(
+        chance(r, "p_gain_center"),
+        chance(r, "p_avoid"),
+        Want.name(r.get("evidence")),
+        Want.like("# attempts against", Want.num(r.number("cost_restart"), 2, CHANCE_STEP)),
+        Want.like("# attempts against", Want.num(r.number("cost_trying"), 2, CHANCE_STEP)),
+        both(chance(r, "p_icing"), chance(r, "p_icing_error")),
+        Want.name(r.get("ruling") + ", " + r.get("clause")),
+        Want.name(r.get("strength")),
+        video(r),
+        sheet(r));
+  }
+
+  private static Want both(Want one, Want error) {
+    List<Want.Num> numbers = new ArrayList<>(one.numbers());
+    numbers.addAll(error.numbers());
+    return new Want(one.words() + " (± " + error.words() + ")", numbers, true);
+  }
+
+  /** The heading of a flag. */
+  static Want flagHeading(BookData d, BookData.Row r) {
+    return Want.text(
+        clock(d, r, "release_elapsed_s").words()
+            + ", "
+            + r.get("game")
+            + ": "
+            + word(r, "player").words()
+            + ", "
+            + r.get("team"));
+  }
+
+  /**
+   * The part of a flag's sentence that the table itself holds; the losses a second in its middle
+   * come from the sheets.
+   */
+  static Want flagSentence(BookData.Row r, String middle) {
+    Want gain = chance(r, "p_gain_center");
+    Want avoid = chance(r, "p_avoid");
+    double m = r.number("short_of_center_m");
+    List<Want.Num> numbers =
+        new ArrayList<>(
+            List.of(metres(m), feet(m), Want.num(r.number("seconds_to_center"), 1, STEP)));
+    numbers.addAll(gain.numbers());
+    numbers.addAll(avoid.numbers());
+    return new Want(
+        "let go # m (# ft) short of the red line, # s away "
+            + middle
+            + ": "
+            + gain.words()
+            + " to gain center, "
+            + avoid.words()
+            + " to avoid the restart.",
+        numbers,
+        true);
+  }
+
+  /** The words of a flag's drawing. */
+  static Want flagDrawing(BookData.Row r) {
+    double m = r.number("short_of_center_m");
+    return Want.like(
+        "# m (# ft) short of the red line, # s away. Band: where 10 to 90 % of the draws would go,"
+            + " the sheet does not say which way; # % pass their goal line.",
+        metres(m),
+        feet(m),
+        Want.num(r.number("seconds_to_center"), 1, STEP),
+        Want.num(100 * r.number("p_length"), 0, 100 * CHANCE_STEP));
+  }
+
+  static Wanted audits(BookData d) {
+    Wanted t =
+        new Wanted(
+            "Game", "Clock", "Team", "Had it last", "Strength", "What differs", "Video", "Sheet");
+    for (BookData.Row r : d.audits) {
+      t.row(
+          Want.name(r.get("game")),
+          drawClock(d, r),
+          Want.name(r.get("team")),
+          word(r, "player"),
+          word(r, "strength"),
+          Want.name(r.get("audit")),
+          video(r),
+          sheet(r));
+    }
+    return t;
+  }
+
+  /** The releases that the other book asked would rule otherwise; one book is asked here. */
+  static Wanted others(BookData d) {
+    Wanted t =
+        new Wanted(
+            "Game",
+            "Clock",
+            "Team",
+            "Let go by",
+            "Strength",
+            "By the book of this run",
+            "By the other book",
+            "Video",
+            "Sheet");
+    for (BookData.Row r : BookData.rows(d.rulings, o -> o.is("differs", "true"))) {
+      t.row(
+          Want.name(r.get("game")),
+          clock(d, r, "release_elapsed_s"),
+          Want.name(r.get("team")),
+          word(r, "player"),
+          Want.name(r.get("strength")),
+          Want.name(r.get("played_ruling")),
+          Want.name(r.get("ruling_reason")),
+          video(r),
+          sheet(r));
+    }
+    return t;
+  }
+}

@@ -1,0 +1,76 @@
+package twostrides.book;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+
+/**
+ * A table as a reader sees it.
+ *
+ * @param page file of the page
+ * @param heading the heading above it
+ * @param caption its caption
+ * @param heads headings of the columns
+ * @param numeric which columns are set as numbers
+ * @param rows the cells, those that reach over several rows repeated
+ */
+record PageTable(
+    String page,
+    String heading,
+    String caption,
+    List<String> heads,
+    List<Boolean> numeric,
+    List<List<String>> rows) {
+
+  /** The tables of a page in order. */
+  static List<PageTable> of(String page, Document html) {
+    List<PageTable> tables = new ArrayList<>();
+    String heading = "";
+    for (Element e : html.select("h2, table")) {
+      if (e.tagName().equals("h2")) {
+        heading = e.text();
+      } else {
+        List<Element> heads = e.select("thead th");
+        tables.add(
+            new PageTable(
+                page,
+                heading,
+                e.select("caption").text(),
+                heads.stream().map(Element::text).toList(),
+                heads.stream().map(h -> h.hasClass("n")).toList(),
+                rows(e)));
+      }
+    }
+    return tables;
+  }
+
+  /** A row that only says that there is none is no row. */
+  private static List<List<String>> rows(Element table) {
+    List<List<String>> rows = new ArrayList<>();
+    Map<Integer, String> held = new HashMap<>();
+    Map<Integer, Integer> left = new HashMap<>();
+    for (Element tr : table.select("tbody tr:not(.zero)")) {
+      List<String> row = new ArrayList<>();
+      for (Element cell : tr.select("> th, > td")) {
+        while (left.getOrDefault(row.size(), 0) > 0) {
+          left.merge(row.size(), -1, Integer::sum);
+          row.add(held.get(row.size()));
+        }
+        int span = cell.hasAttr("rowspan") ? Integer.parseInt(cell.attr("rowspan")) : 1;
+        held.put(row.size(), cell.text());
+        left.put(row.size(), span - 1);
+        row.add(cell.text());
+      }
+      rows.add(row);
+    }
+    return rows;
+  }
+
+  /** Which kind of page it is: the folder of teams and players, else the file. */
+  static String kind(String page) {
+    return page.contains("/") ? page.substring(0, page.indexOf('/')) : page;
+  }
+}

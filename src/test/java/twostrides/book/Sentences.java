@@ -1,0 +1,313 @@
+package twostrides.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Leads, notes, captions and headings with numbers in them, made anew from the tables. */
+final class Sentences {
+
+  private static final double NEAR = 5.0;
+  private static final double PRIOR_CASES = 20;
+
+  private Sentences() {}
+
+  static String count(int n, String noun) {
+    return n + " " + noun + (n == 1 ? "" : "s");
+  }
+
+  /** What has to stand on a page. */
+  static List<Want> of(BookRun b, String page) {
+    List<Want> all = new ArrayList<>();
+    switch (PageTable.kind(page)) {
+      case "index.html" -> index(b, all);
+      case "teams" -> {
+        String team = b.team(page);
+        all.add(
+            Want.text(
+                count(b.data.gamesOfTeam.get(team).size(), "game")
+                    + ", "
+                    + count(b.exits(page).size(), "exit attempt")
+                    + ", "
+                    + count(TeamFigures.icings(b.data, team), "icing")));
+        all.add(restarts(b.data, Optional.of(team)));
+      }
+      case "players" -> player(b, page, all);
+      case "costs.html" -> costs(b, all);
+      case "kill.html" -> kill(b.data, all);
+      case "empty-net.html" ->
+          all.add(
+              Want.text(
+                  "Exits that gained center while the opponent's net was empty; goals within "
+                      + b.data.shortly()
+                      + " of the exit."));
+      case "flags.html" -> flags(b.data, all);
+      case "rulings.html" -> rulings(b, all);
+      case "slices.html" ->
+          all.add(
+              Want.text(
+                  "Exit attempts and releases short of center. Against the rest: points of a hundred, with a 95 % interval."));
+      default -> {
+        // The meanings of the numbers hold constants only.
+      }
+    }
+    return all;
+  }
+
+  private static Want restarts(BookData d, Optional<String> team) {
+    return Want.text(
+        BookData.rows(d.restarts, BookData.team(team)).size()
+            + " own-zone restarts. The clock is the time left in the period at the draw. Against: shot attempts of the opponent within "
+            + d.shortly()
+            + " of the draw. By the book: what the rulebook of this run says of the facts in the sheet.");
+  }
+
+  private static void index(BookRun b, List<Want> all) {
+    BookData d = b.data;
+    List<BookData.Row> exits = BookData.rows(d.exits, BookData.team(d.ours()));
+    List<BookData.Row> restarts = BookData.rows(d.restarts, BookData.team(d.ours()));
+    String games = count(d.games.size(), "game");
+    all.add(Want.text(games + " in these sheets"));
+    all.add(
+        BookData.restarted(exits)
+            .sentence(
+                "In "
+                    + games
+                    + " "
+                    + d.ours().orElse("the teams")
+                    + " tried to leave the own zone "
+                    + count(exits.size(), "time")
+                    + "; an own-zone restart followed in ",
+                "."));
+    all.add(icings(d, BookData.rows(restarts, BookData.Row::icing)));
+    all.add(worst(exits));
+    all.add(most(b));
+    List<BookData.Row> counted = BookData.rows(restarts, r -> r.has("attempts_against_20s"));
+    all.add(
+        counted.isEmpty()
+            ? Want.name("What the restarts cost is not in these sheets: no shots are written.")
+            : Want.text(
+                "In the "
+                    + d.shortly()
+                    + " after "
+                    + count(counted.size(), "own-zone restart")
+                    + ", also those from play that began outside the zone, the opponents had "
+                    + count(BookData.sum(counted, "attempts_against_20s"), "shot attempt")
+                    + " and "
+                    + count(BookData.sum(counted, "goals_against_20s"), "goal")
+                    + "."));
+    all.add(restarts(d, Optional.empty()));
+    all.add(
+        Want.text(
+            "Could center have been gained? "
+                + flagged(d)
+                + " of "
+                + count(d.flags.size(), "release")
+                + " that an own-zone restart followed are flagged, each with its drawing."));
+  }
+
+  private static int flagged(BookData d) {
+    return BookData.rows(d.flags, f -> f.is("flagged", "true")).size();
+  }
+
+  private static Want icings(BookData d, List<BookData.Row> icings) {
+    List<BookData.Row> placed = BookData.rows(icings, r -> r.has("short_of_center_m"));
+    int near = BookData.rows(placed, r -> r.number("short_of_center_m") <= NEAR).size();
+    return Want.like(
+        count(icings.size(), "icing")
+            + ", # a game; of the "
+            + placed.size()
+            + " with a known release, "
+            + near
+            + (near == 1 ? " was" : " were")
+            + " let go within 5.0 m (16 ft) of the red line.",
+        Want.num((double) icings.size() / d.games.size(), 1));
+  }
+
+  private static Want worst(List<BookData.Row> exits) {
+    TeamFigures.Kind kind = null;
+    Formulas.Share most = new Formulas.Share(-1, 1);
+    for (var e : TeamFigures.byKind(exits).entrySet()) {
+      Formulas.Share s = BookData.restarted(e.getValue());
+      if (!s.few() && s.value() > most.value()) {
+        most = s;
+        kind = e.getKey();
+      }
+    }
+    if (kind == null) {
+      return Want.name(
+          "No way out has ten attempts at one strength yet: too few to say which leads to restarts.");
+    }
+    String strength =
+        switch (kind.strength()) {
+          case "even" -> ", at even strength";
+          case "shorthanded" -> ", shorthanded";
+          case "power play" -> ", on the power play";
+          default -> "";
+        };
+    return most.sentence(
+        "Most often followed by an own-zone restart: " + kind.way() + strength + ", ", ".");
+  }
+
+  private static Want most(BookRun b) {
+    BookData.Player player = null;
+    Formulas.Share most = new Formulas.Share(0, 0);
+    for (BookData.Player p : b.players) {
+      Formulas.Share s = BookData.iced(BookData.rows(b.data.releases, BookData.of(p)));
+      boolean ours = b.data.ours().isEmpty() || b.data.ours().get().equals(p.team());
+      if (ours
+          && !s.few()
+          && (s.k() > most.k() || (s.k() == most.k() && s.k() > 0 && s.n() < most.n()))) {
+        player = p;
+        most = s;
+      }
+    }
+    if (player == null) {
+      return Want.name(
+          "No player has ten releases short of center with an icing among them: too few to say whose habit it is.");
+    }
+    return most.sentence(
+        "Most icings by one player: "
+            + player.name()
+            + (b.data.ours().isPresent() ? "" : " (" + player.team() + ")")
+            + "; of the player's releases short of center ",
+        " were iced.");
+  }
+
+  private static void player(BookRun b, String page, List<Want> all) {
+    BookData.Player p = b.player(page);
+    all.add(
+        BookData.iced(b.releases(page))
+            .sentence(
+                p.team()
+                    + ". "
+                    + count(b.exits(page).size(), "exit attempt")
+                    + "; releases short of center that were iced: ",
+                ""));
+    all.add(b.figures.trend(p));
+    all.add(
+        Want.text(
+            count(b.releases(page).size(), "release")
+                + " short of center, also from spells that began in the neutral zone. The clock is the time left in the period."));
+  }
+
+  private static void costs(BookRun b, List<Want> all) {
+    List<BookData.Row> draws = BookData.rows(b.data.restarts, r -> r.has("attempts_against_20s"));
+    int n = draws.size();
+    int attempts = BookData.sum(draws, "attempts_against_20s");
+    // 0.50 attempts before any sheet is read: docs/race.md.
+    all.add(
+        Want.like(
+            "For the flags, a restart counts as # attempts against: "
+                + attempts
+                + " in "
+                + n
+                + " draws of these sheets, drawn toward 0.50 (assumed) with the weight of 20 draws, so # % of the number is assumed.",
+            Want.num((attempts + 0.50 * PRIOR_CASES) / (n + PRIOR_CASES), 2),
+            Formulas.hundred(PRIOR_CASES / (n + PRIOR_CASES))));
+    all.add(
+        Want.like(
+            "Goals for less goals against within "
+                + b.data.shortly()
+                + " of the draw. Goals are rare, so the figure is drawn toward a published one: end-zone draws at five against five of two NHL regular seasons, 63,428 draws (Schuckers 2012), taken with the weight of # draws (assumed). Those are all end-zone draws, not those after icing, and men of one league.",
+            Want.num(b.goalPrior(), 0)));
+    all.add(
+        Want.text(
+            "Each restart is set against the exits of the same team that left the zone with no restart, at the same strength and the same score (ahead, level, behind). The interval draws whole games again (2000 times); it needs ten games."));
+  }
+
+  private static void kill(BookData d, List<Want> all) {
+    all.add(
+        Want.text(
+            "Attempts and goals against within "
+                + d.shortly()
+                + " of the release, or of the draw where a restart followed."));
+    all.add(
+        Want.name(
+            "Who took it out, or lost it inside. The drawn share leans on all players of these sheets: "
+                + KillFigures.group(d).word()
+                + "."));
+    all.add(
+        Want.text(
+            "Releases short of center within 10 s (assumed) of the last row that shows the team shorthanded: the exemption no longer held."));
+    all.add(
+        Want.text(
+            BookData.rows(d.kills, BookData.team(d.ours())).size()
+                + " stretches in which the team was shorthanded, from the first row that shows it to the first that does not."));
+  }
+
+  private static void flags(BookData d, List<Want> all) {
+    List<BookData.Row> draws = BookData.rows(d.restarts, r -> r.has("attempts_against_20s"));
+    List<BookData.Row> lost =
+        BookData.rows(
+            d.exits, r -> r.is("at_center", "lost short") && r.has("attempts_against_20s"));
+    // Costs come from play sheets; rows of tag sheets say nothing of the window.
+    Formulas.Share gained =
+        BookData.restarted(
+            BookData.rows(
+                d.exits, r -> r.has("restart_within_20s") && r.is("at_center", "gained")));
+    all.add(
+        Want.text(
+            flagged(d)
+                + " of "
+                + count(d.flags.size(), "release")
+                + " short of center that an own-zone restart followed: there was time to gain the red line first, and trying would have cost less."));
+    all.add(
+        Want.text(
+            "A release is flagged when icing followed, gaining center would likely have avoided it, and the expected cost of trying is below that of the restart. Chances are estimates from these sheets, not verdicts on a player: look at the video. Costs are shot attempts against within "
+                + d.shortly()
+                + " in play sheets: "
+                + BookData.sum(draws, "attempts_against_20s")
+                + " in "
+                + count(draws.size(), "own-zone restart")
+                + ", "
+                + BookData.sum(lost, "attempts_against_20s")
+                + " after "
+                + count(lost.size(), "puck")
+                + " lost short of center, and "
+                + count(gained.k(), "restart")
+                + " after "
+                + count(gained.n(), "exit")
+                + " that gained center, each drawn toward an assumed value with the weight of 20 cases."));
+    all.add(
+        Want.text(
+            count(d.flags.size() - flagged(d), "release")
+                + " short of center that an own-zone restart followed and that are not flagged."));
+  }
+
+  private static void rulings(BookRun b, List<Want> all) {
+    BookData d = b.data;
+    int assumed = 0;
+    for (PageTable t : PageTable.of("rulings.html", b.pages.get("rulings.html"))) {
+      if (t.heading().equals("What this book says")) {
+        assumed = (int) t.rows().stream().filter(r -> r.get(3).contains("assumed")).count();
+      }
+    }
+    if (assumed > 0) {
+      all.add(
+          Want.text(
+              "No source was found for "
+                  + assumed
+                  + " of these points: they are assumed until somebody chooses them in a book of their own (docs/rulings.md)."));
+    }
+    if (!d.manpower.isEmpty()) {
+      // How many rows have both is in no table of the book: any number will do.
+      all.add(
+          Want.like(
+              "The manpower columns and the penalty rows of these sheets disagree on "
+                  + BookData.sum(d.manpower, "rows")
+                  + " of # rows that have both. Where and why: manpower.csv.",
+              Want.num(0, 0, 1e12)));
+    }
+    all.add(
+        Want.text(
+            d.audits.size()
+                + " of "
+                + BookData.rows(d.restarts, BookData.Row::icing).size()
+                + " icings. No error: the sheet, the manpower or the book may be the one to correct."));
+    all.add(
+        Want.text(
+            BookData.rows(d.rulings, o -> o.is("differs", "true")).size()
+                + " releases short of center. The clock is the time left in the period at the release. What the sheet cannot say stays open."));
+  }
+}

@@ -1,0 +1,152 @@
+package twostrides.book;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Ways out, players and teams, as the opening page and the pages of teams and players show them.
+ */
+final class TeamFigures {
+
+  /** The ways out as they are shown, in their order. */
+  static final List<String> WAYS =
+      List.of(
+          "carry over center",
+          "carried, released short",
+          "carry, other end",
+          "pass",
+          "chip",
+          "long clearance",
+          "missed pass",
+          "moved, means unknown",
+          "kept in");
+
+  /** The strengths in their order. */
+  static final List<String> STRENGTHS = List.of("even", "shorthanded", "power play", "unknown");
+
+  private TeamFigures() {}
+
+  /** A carry is split by what became of it at center. */
+  static String way(BookData.Row r) {
+    if (!r.is("way_out", "carry")) {
+      return r.get("way_out");
+    }
+    return r.is("at_center", "gained")
+        ? "carry over center"
+        : r.is("at_center", "released short") ? "carried, released short" : "carry, other end";
+  }
+
+  static String strength(BookData.Row r) {
+    return r.has("strength") ? r.get("strength") : "unknown";
+  }
+
+  /**
+   * A way out at a strength.
+   *
+   * @param way the way out
+   * @param strength the strength
+   */
+  record Kind(String way, String strength) {}
+
+  /** Rows by way out and strength, only those that occur, in the order in which they are shown. */
+  static Map<Kind, List<BookData.Row>> byKind(List<BookData.Row> exits) {
+    Map<Kind, List<BookData.Row>> kinds = new LinkedHashMap<>();
+    for (String way : WAYS) {
+      for (String strength : STRENGTHS) {
+        List<BookData.Row> rows =
+            BookData.rows(exits, r -> way(r).equals(way) && strength(r).equals(strength));
+        if (!rows.isEmpty()) {
+          kinds.put(new Kind(way, strength), rows);
+        }
+      }
+    }
+    return kinds;
+  }
+
+  static Wanted ways(List<BookData.Row> exits) {
+    Wanted t =
+        new Wanted(
+            "Way out", "Strength", "Attempts", "Restarts", "Share", "95 % interval", "Icings");
+    byKind(exits).forEach((kind, rows) -> t.row(way(kind.way(), kind.strength(), rows)));
+    return exits.isEmpty() ? t : t.row(way("all ways", "", exits));
+  }
+
+  private static List<Want> way(String way, String strength, List<BookData.Row> rows) {
+    Formulas.Share restarted = BookData.restarted(rows);
+    return List.of(
+        Want.name(way),
+        Want.name(strength),
+        Want.count(rows.size()),
+        Want.counts(restarted),
+        restarted.words(),
+        restarted.interval(),
+        Want.count(icings(rows)));
+  }
+
+  private static int icings(List<BookData.Row> rows) {
+    return BookData.rows(rows, r -> r.icing() && r.is("own_zone_restart", "true")).size();
+  }
+
+  static Wanted players(BookData d, String team) {
+    Wanted t =
+        new Wanted(
+            "Player",
+            "Attempts",
+            "Carry over center",
+            "Carried, released short",
+            "Restarts",
+            "Share",
+            "Iced");
+    for (BookData.Player p : d.players()) {
+      if (p.team().equals(team)) {
+        List<BookData.Row> exits = BookData.rows(d.exits, BookData.of(p));
+        Formulas.Share restarted = BookData.restarted(exits);
+        t.row(
+            Want.name(p.name()),
+            Want.count(exits.size()),
+            Want.count(BookData.rows(exits, r -> way(r).equals(WAYS.get(0))).size()),
+            Want.count(BookData.rows(exits, r -> way(r).equals(WAYS.get(1))).size()),
+            Want.counts(restarted),
+            restarted.words(),
+            Want.counts(BookData.iced(BookData.rows(d.releases, BookData.of(p)))));
+      }
+    }
+    return t;
+  }
+
+  static Wanted teams(BookData d) {
+    Wanted t =
+        new Wanted(
+            "Team",
+            "Games",
+            "Attempts",
+            "Restarts",
+            "Share",
+            "95 % interval",
+            "Icings",
+            "Icings a game");
+    for (String team : d.teams()) {
+      List<BookData.Row> exits = BookData.rows(d.exits, BookData.team(Optional.of(team)));
+      Formulas.Share restarted = BookData.restarted(exits);
+      int games = d.gamesOfTeam.get(team).size();
+      int icings = icings(d, team);
+      t.row(
+          Want.name(team),
+          Want.count(games),
+          Want.count(exits.size()),
+          Want.counts(restarted),
+          restarted.words(),
+          restarted.interval(),
+          Want.count(icings),
+          Want.like("#", Want.num((double) icings / games, 1)));
+    }
+    return t;
+  }
+
+  /** Icings against a team, also those whose play began in the neutral zone. */
+  static int icings(BookData d, String team) {
+    return BookData.rows(d.restarts, r -> r.is("team", team) && r.icing()).size();
+  }
+}
