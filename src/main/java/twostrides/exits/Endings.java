@@ -1,8 +1,6 @@
 package twostrides.exits;
 
-import java.util.HashSet;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * What followed a release: the next touch, the restart, relief, attempts and goals against. One
@@ -23,17 +21,9 @@ final class Endings {
   private final Play play;
   private final StopFinder stops;
 
-  /** Games in which some shot is written: only there does "no attempt" mean none. */
-  private final Set<String> gamesWithShots = new HashSet<>();
-
   Endings(Play play) {
     this.play = play;
     this.stops = new StopFinder(play);
-    for (Move m : play.moves()) {
-      if (m.shot()) {
-        gamesWithShots.add(m.game());
-      }
-    }
   }
 
   /** Shots and goals after a release or draw, in order. */
@@ -138,7 +128,7 @@ final class Endings {
    * @param team the team they count against
    */
   void against(Shape.Filler out, Move from, String team) {
-    if (!gamesWithShots.contains(from.game())) {
+    if (!play.writesShots(from)) {
       return;
     }
     double window = play.settings().window();

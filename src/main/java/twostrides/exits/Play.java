@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -23,10 +24,20 @@ final class Play {
   private final Map<String, Game> games;
   private final Settings settings;
 
+  /** Games in which some shot is written: only there does "no shot" mean none. */
+  private final Set<String> gamesWithShots;
+
   Play(Table moves, List<Game> games, Settings settings) {
     this.moves = MovesStage.read(moves);
     this.games = games.stream().collect(Collectors.toMap(Game::id, Function.identity()));
     this.settings = settings;
+    this.gamesWithShots =
+        this.moves.stream().filter(Move::shot).map(Move::game).collect(Collectors.toSet());
+  }
+
+  /** Whether the sheet of a move's game writes shots. */
+  boolean writesShots(Move m) {
+    return gamesWithShots.contains(m.game());
   }
 
   List<Move> moves() {

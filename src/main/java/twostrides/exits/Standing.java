@@ -2,13 +2,11 @@ package twostrides.exits;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.Set;
 import twostrides.game.Strength;
 
 /**
@@ -20,9 +18,6 @@ import twostrides.game.Strength;
  * another one.
  */
 final class Standing {
-
-  /** Games in which some shot is written: only there is a score known. */
-  private final Set<String> gamesWithShots = new HashSet<>();
 
   private final Play play;
   private final int[] homeGoals;
@@ -67,9 +62,6 @@ final class Standing {
       Move m = play.moves().get(i);
       homeGoals[i] = home;
       awayGoals[i] = away;
-      if (m.shot()) {
-        gamesWithShots.add(m.game());
-      }
       if (m.goal()) {
         boolean byHome = m.by(play.game(m).home());
         home += byHome ? 1 : 0;
@@ -117,7 +109,7 @@ final class Standing {
 
   /** Goals a team is ahead by before a move; empty where the game's sheet writes no shots. */
   OptionalInt goalsAhead(Move m, String team) {
-    if (!gamesWithShots.contains(m.game())) {
+    if (!play.writesShots(m)) {
       return OptionalInt.empty();
     }
     int home = homeGoals[m.index()] - awayGoals[m.index()];

@@ -2,6 +2,7 @@ package twostrides.numbers;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import twostrides.rates.Count;
@@ -9,6 +10,7 @@ import twostrides.rates.Difference;
 import twostrides.rates.Interval;
 import twostrides.rates.KaplanMeier;
 import twostrides.rates.Range;
+import twostrides.rates.Shrunk;
 import twostrides.review.Say;
 
 /** Words of single cells: one way of writing counts, shares, means and seconds. */
@@ -37,6 +39,17 @@ final class Cell {
 
   static String percents(Interval i) {
     return percent(i.low()) + " to " + percent(i.high()) + " %";
+  }
+
+  /** Drawn share, its interval and the group's part of it; dashes where there is none. */
+  static List<String> drawn(Optional<Shrunk> d) {
+    return d.map(
+            s ->
+                List.of(
+                    percent(s.share()) + " %",
+                    percents(s.interval()),
+                    percent(s.priorWeight()) + " %"))
+        .orElse(List.of(NONE, NONE, NONE));
   }
 
   static String percent(double share) {

@@ -46,7 +46,7 @@ final class EmptyNet {
   private Grid sent(String id, String title, boolean players) {
     List<Line> lines = new ArrayList<>();
     Map<String, List<TableRows>> groups =
-        PenaltyKill.by(
+        Season.by(
             releases().stream()
                 .filter(r -> !players || r.text(Columns.PLAYER).isPresent())
                 .filter(r -> !players || Season.team(team).test(r))
@@ -107,7 +107,7 @@ final class EmptyNet {
             .filter(r -> Season.is(r, Columns.AT_CENTER, AtCenter.GAINED.label()))
             .toList();
     List<Line> lines = new ArrayList<>();
-    Map<String, List<TableRows>> teams = PenaltyKill.by(gained, r -> r.words(Columns.TEAM));
+    Map<String, List<TableRows>> teams = Season.by(gained, r -> r.words(Columns.TEAM));
     teams.forEach((t, rows) -> lines.add(gained(t, rows, false)));
     if (teams.size() > 1) {
       lines.add(gained("all teams", gained, true));

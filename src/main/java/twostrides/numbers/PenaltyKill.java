@@ -2,19 +2,16 @@ package twostrides.numbers;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import twostrides.exits.Columns;
 import twostrides.rates.BetaBinomial;
 import twostrides.rates.Count;
 import twostrides.rates.KaplanMeier;
-import twostrides.rates.Shrunk;
 import twostrides.rates.Wait;
 import twostrides.review.Say;
 import twostrides.review.ShownWay;
@@ -86,7 +83,7 @@ final class PenaltyKill {
 
   private Grid teams() {
     List<Line> lines = new ArrayList<>();
-    Map<String, List<TableRows>> byTeam = by(attempts, r -> r.words(Columns.TEAM));
+    Map<String, List<TableRows>> byTeam = Season.by(attempts, r -> r.words(Columns.TEAM));
     byTeam.forEach((t, rows) -> lines.add(teamLine(t, rows, kills(Optional.of(t)), false)));
     if (byTeam.size() > 1) {
       lines.add(teamLine("all teams", attempts, season.kills, true));
@@ -198,7 +195,7 @@ final class PenaltyKill {
 
   private Grid players() {
     Map<String, List<TableRows>> every =
-        by(
+        Season.by(
             attempts.stream().filter(r -> r.text(Columns.PLAYER).isPresent()).toList(),
             r -> r.words(Columns.TEAM) + "\n" + r.words(Columns.PLAYER));
     BetaBinomial group =
@@ -210,7 +207,7 @@ final class PenaltyKill {
         .forEach(
             rows -> {
               Count cleared = cleared(rows);
-              Optional<Shrunk> drawn = group.shrink(cleared);
+              List<String> drawn = Cell.drawn(group.shrink(cleared));
               lines.add(
                   Line.of(
                       rows.get(0).words(Columns.PLAYER),
@@ -218,9 +215,9 @@ final class PenaltyKill {
                       Cell.counts(cleared),
                       Cell.share(cleared),
                       Cell.interval(cleared),
-                      drawn.map(d -> Cell.percent(d.share()) + " %").orElse(Cell.NONE),
-                      drawn.map(d -> Cell.percents(d.interval())).orElse(Cell.NONE),
-                      drawn.map(d -> Cell.percent(d.priorWeight()) + " %").orElse(Cell.NONE),
+                      drawn.get(0),
+                      drawn.get(1),
+                      drawn.get(2),
                       Cell.median(relief(rows)),
                       Cell.counts(Season.restarts(rows))));
             });
@@ -253,7 +250,7 @@ final class PenaltyKill {
 
   private Grid units() {
     Map<String, List<TableRows>> every =
-        by(
+        Season.by(
             shown().stream().filter(r -> r.text(Columns.ON_ICE).isPresent()).toList(),
             r -> r.words(Columns.TEAM) + "\n" + r.words(Columns.ON_ICE));
     List<Line> lines = new ArrayList<>();
@@ -301,7 +298,7 @@ final class PenaltyKill {
                   return s.isPresent() && s.getAsDouble() <= JUST_AFTER;
                 })
             .toList();
-    by(late, r -> r.words(Columns.TEAM)).forEach((t, rows) -> lines.add(icedLine(t, rows)));
+    Season.by(late, r -> r.words(Columns.TEAM)).forEach((t, rows) -> lines.add(icedLine(t, rows)));
     return new Grid(
         "after",
         "Let go after the penalty was over",
@@ -330,7 +327,9 @@ final class PenaltyKill {
 
   private Grid exemption() {
     List<Line> lines = new ArrayList<>();
-    by(season.releases.stream().filter(Season::shorthanded).toList(), r -> r.words(Columns.TEAM))
+    Season.by(
+            season.releases.stream().filter(Season::shorthanded).toList(),
+            r -> r.words(Columns.TEAM))
         .forEach(
             (t, rows) ->
                 lines.add(
@@ -400,14 +399,5 @@ final class PenaltyKill {
             Head.number("Goals against", "goals-against")),
         lines,
         "No penalty kill in these play sheets.");
-  }
-
-  /** Rows by a key, keys in order. */
-  static Map<String, List<TableRows>> by(List<TableRows> rows, Function<TableRows, String> key) {
-    Map<String, List<TableRows>> sorted = new TreeMap<>();
-    for (TableRows r : rows) {
-      sorted.computeIfAbsent(key.apply(r), k -> new ArrayList<>()).add(r);
-    }
-    return new LinkedHashMap<>(sorted);
   }
 }

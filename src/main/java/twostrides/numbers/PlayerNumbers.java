@@ -12,7 +12,6 @@ import twostrides.exits.Columns;
 import twostrides.rates.BetaBinomial;
 import twostrides.rates.Count;
 import twostrides.rates.HowManyMore;
-import twostrides.rates.Shrunk;
 import twostrides.rates.Trend;
 import twostrides.review.ShownStrength;
 import twostrides.review.ShownWay;
@@ -100,15 +99,15 @@ public final class PlayerNumbers {
         (kind, count) -> {
           Count mates = teams.get(team).get(kind);
           Count all = everybody.get(kind);
-          Optional<Shrunk> drawn = groups.get(kind).shrink(count);
+          List<String> drawn = Cell.drawn(groups.get(kind).shrink(count));
           lines.add(
               Line.of(
                   kind.way().label() + ", " + kind.strength().label(),
                   Cell.counts(count),
                   Cell.share(count),
-                  drawn.map(d -> Cell.percent(d.share()) + " %").orElse(Cell.NONE),
-                  drawn.map(d -> Cell.percents(d.interval())).orElse(Cell.NONE),
-                  drawn.map(d -> Cell.percent(d.priorWeight()) + " %").orElse(Cell.NONE),
+                  drawn.get(0),
+                  drawn.get(1),
+                  drawn.get(2),
                   Cell.share(mates) + ", n " + mates.trials(),
                   Cell.share(all) + ", n " + all.trials(),
                   more(count, all, games)));

@@ -1,8 +1,12 @@
 package twostrides.numbers;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
 import twostrides.exits.WayOut;
@@ -25,11 +29,6 @@ final class Season {
             .filter(r -> r.flag(Columns.OWN_LAST).orElse(false))
             .toList();
     kills = TableRows.of(tables.kills()).toList();
-  }
-
-  /** Teams that leave their zone, by name. */
-  List<String> teams() {
-    return exits.stream().map(r -> r.words(Columns.TEAM)).distinct().sorted().toList();
   }
 
   static boolean is(TableRows r, String column, String word) {
@@ -56,6 +55,11 @@ final class Season {
   static boolean atEmptyNet(TableRows r) {
     String net = r.words(Columns.NET_EMPTY);
     return net.equals("opponent") || net.equals("both");
+  }
+
+  /** Rows by a key, keys in order. */
+  static Map<String, List<TableRows>> by(List<TableRows> rows, Function<TableRows, String> key) {
+    return rows.stream().collect(Collectors.groupingBy(key, TreeMap::new, Collectors.toList()));
   }
 
   /** Own-zone restarts of the exits for which the sheet can say. */

@@ -1,6 +1,5 @@
 package twostrides.review;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -11,6 +10,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import twostrides.exits.Columns;
@@ -58,28 +58,17 @@ public final class Anonymous {
   private static Map<String, Map<String, String>> codes(ExitTables tables) {
     Map<String, Set<String>> names = new TreeMap<>();
     for (Table t : new Table[] {tables.exits(), tables.releases(), tables.restarts()}) {
-      for (String column : new String[] {Columns.PLAYER, Columns.RELEASE_PLAYER}) {
-        if (t.containsColumn(column)) {
-          TableRows.of(t)
-              .forEach(
-                  r ->
-                      r.text(column)
-                          .ifPresent(
-                              n ->
-                                  names
-                                      .computeIfAbsent(r.words(Columns.TEAM), k -> new TreeSet<>())
-                                      .add(n)));
-        }
+      for (String column : columns(t)) {
+        TableRows.of(t)
+            .forEach(
+                r ->
+                    r.text(column)
+                        .ifPresent(
+                            n ->
+                                names
+                                    .computeIfAbsent(r.words(Columns.TEAM), k -> new TreeSet<>())
+                                    .addAll(players(column, n))));
       }
-      TableRows.of(t)
-          .forEach(
-              r ->
-                  r.text(Columns.ON_ICE)
-                      .ifPresent(
-                          l ->
-                              names
-                                  .computeIfAbsent(r.words(Columns.TEAM), k -> new TreeSet<>())
-                                  .addAll(List.of(l.split(BETWEEN, -1)))));
     }
     Map<String, Map<String, String>> codes = new HashMap<>();
     names.forEach((team, players) -> codes.put(team, codesOf(players)));
@@ -104,37 +93,36 @@ public final class Anonymous {
 
   private static Table replace(Table table, Map<String, Map<String, String>> codes) {
     Table copy = table.copy();
-    for (String column : new String[] {Columns.PLAYER, Columns.RELEASE_PLAYER}) {
-      if (copy.containsColumn(column)) {
-        StringColumn replaced = StringColumn.create(column);
-        TableRows.of(table)
-            .forEach(
-                r ->
-                    r.text(column)
-                        .ifPresentOrElse(
-                            n ->
-                                replaced.append(
-                                    codes.get(r.words(Columns.TEAM)).getOrDefault(n, "player")),
-                            replaced::appendMissing));
-        copy.replaceColumn(column, replaced);
-      }
-    }
-    if (copy.containsColumn(Columns.ON_ICE)) {
-      StringColumn replaced = StringColumn.create(Columns.ON_ICE);
+    for (String column : columns(table)) {
+      StringColumn replaced = StringColumn.create(column);
       TableRows.of(table)
           .forEach(
               r ->
-                  r.text(Columns.ON_ICE)
+                  r.text(column)
                       .ifPresentOrElse(
-                          l -> replaced.append(list(l, codes.get(r.words(Columns.TEAM)))),
+                          n ->
+                              replaced.append(
+                                  coded(players(column, n), codes.get(r.words(Columns.TEAM)))),
                           replaced::appendMissing));
-      copy.replaceColumn(Columns.ON_ICE, replaced);
+      copy.replaceColumn(column, replaced);
     }
     return copy;
   }
 
-  private static String list(String players, Map<String, String> codes) {
-    return Arrays.stream(players.split(BETWEEN, -1))
+  /** The columns of a table that name players. */
+  private static List<String> columns(Table table) {
+    return Stream.of(Columns.PLAYER, Columns.RELEASE_PLAYER, Columns.ON_ICE)
+        .filter(table::containsColumn)
+        .toList();
+  }
+
+  /** The players of a cell: one, or those of a list. */
+  private static List<String> players(String column, String cell) {
+    return column.equals(Columns.ON_ICE) ? List.of(cell.split(BETWEEN, -1)) : List.of(cell);
+  }
+
+  private static String coded(List<String> players, Map<String, String> codes) {
+    return players.stream()
         .map(n -> codes.getOrDefault(n, "player"))
         .sorted()
         .collect(Collectors.joining(BETWEEN));
