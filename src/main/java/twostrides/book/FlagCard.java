@@ -6,6 +6,6 @@ import twostrides.review.FlagLine;
  * A flagged release with its drawing.
  *
  * @param flag the release
- * @param svg the drawing
+ * @param drawing puck, skaters and the way to center
  */
-public record FlagCard(FlagLine flag, String svg) {}
+public record FlagCard(FlagLine flag, Drawing drawing) {}

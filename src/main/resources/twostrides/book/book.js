@@ -349,6 +349,9 @@
   }
 
   // ---- start ----
+  Array.prototype.forEach.call(document.querySelectorAll('a.def'), function (a) {
+    a.title = MEANINGS[a.getAttribute('href').split('#')[1]] || '';
+  });
   collect();
   videoPanel();
   var bar = make('div', '', { 'class': 'tools page-tools', role: 'region', 'aria-label': 'How this page is shown' });
