@@ -156,7 +156,26 @@ public final class ReviewBook {
         "index.html",
         "index.jte",
         Map.of(
-            "review", review, "pages", numbers.pages(), "imprint", imprint, "pictures", pictures));
+            "review",
+            review,
+            "pages",
+            numbers.pages(),
+            "dearest",
+            dearest(),
+            "imprint",
+            imprint,
+            "pictures",
+            pictures));
+  }
+
+  /** The cards of the opening page: their ids and drawings are those of the page of flags. */
+  private List<FlagCard> dearest() throws IOException {
+    List<FlagLine> all = review.flagged();
+    List<FlagCard> cards = new ArrayList<>();
+    for (FlagLine f : review.dearest()) {
+      cards.add(card("flag", all.indexOf(f) + 1, f));
+    }
+    return cards;
   }
 
   private void rulings() throws IOException {
@@ -164,15 +183,33 @@ public final class ReviewBook {
   }
 
   private void flags() throws IOException {
-    List<FlagCard> cards = new ArrayList<>();
-    for (FlagLine f : review.flagged()) {
-      String name = String.format(Locale.ROOT, "flag-%03d", cards.size() + 1);
-      cards.add(new FlagCard(f, drawings.write(name, charts.flag(f))));
-    }
     render(
         "flags.html",
         "flags.jte",
-        Map.of("review", review, "cards", cards, "costs", costs, "imprint", imprint));
+        Map.of(
+            "review",
+            review,
+            "cards",
+            cards("flag", review.flagged()),
+            "near",
+            cards("near-miss", review.nearMisses()),
+            "costs",
+            costs,
+            "imprint",
+            imprint));
+  }
+
+  private List<FlagCard> cards(String kind, List<FlagLine> flags) throws IOException {
+    List<FlagCard> cards = new ArrayList<>();
+    for (FlagLine f : flags) {
+      cards.add(card(kind, cards.size() + 1, f));
+    }
+    return cards;
+  }
+
+  private FlagCard card(String kind, int number, FlagLine f) throws IOException {
+    String id = String.format(Locale.ROOT, "%s-%03d", kind, number);
+    return new FlagCard(id, f, drawings.write(id, charts.flag(f)));
   }
 
   private void clips() throws IOException {

@@ -56,6 +56,19 @@ public final class Show {
             : ", " + metresAndFeet(Math.abs(y)) + (y > 0 ? " left" : " right"));
   }
 
+  /** What followed a draw: "2 attempts, 1 goal against within 20 s". */
+  public static String after(FlagLine.After after, double window) {
+    if (after.attempts().isEmpty()) {
+      return NOT_THERE;
+    }
+    int goals = after.goals().orElse(0);
+    return Say.count(after.attempts().getAsInt(), "attempt")
+        + (goals == 0 ? "" : ", " + Say.count(goals, "goal"))
+        + " against within "
+        + Math.round(window)
+        + " s";
+  }
+
   /** "P2 13:07" as a scoreboard shows it: period and time left. */
   public static String clock(int period, double left) {
     return "P" + period + " " + Say.clock(left);
