@@ -98,7 +98,9 @@ public final class ReviewBook {
     for (Map.Entry<String, Table> t : data.entrySet()) {
       TableFile.write(t.getValue(), out.resolve("data").resolve(t.getKey() + ".csv"));
     }
-    Files.writeString(out.resolve("book.css"), resource("book.css"), StandardCharsets.UTF_8);
+    for (String own : List.of("book.css", "icon.svg")) {
+      Files.writeString(out.resolve(own), resource(own), StandardCharsets.UTF_8);
+    }
     Files.writeString(out.resolve("book.js"), Script.text(), StandardCharsets.UTF_8);
     new ReviewBook(out, review, numbers, tables.costs(), charts, imprint).pages(progress);
   }
