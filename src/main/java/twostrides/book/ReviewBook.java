@@ -24,8 +24,12 @@ import tech.tablesaw.api.Table;
 import twostrides.chart.Charts;
 import twostrides.exits.Costs;
 import twostrides.exits.ExitTables;
+import twostrides.numbers.Comparison;
+import twostrides.numbers.Grid;
 import twostrides.numbers.NumberPage;
 import twostrides.numbers.Numbers;
+import twostrides.numbers.OtherBooks;
+import twostrides.numbers.Sides;
 import twostrides.review.FlagLine;
 import twostrides.review.PlayerReview;
 import twostrides.review.Profile;
@@ -43,6 +47,8 @@ public final class ReviewBook {
   private final Path out;
   private final SeasonReview review;
   private final Numbers numbers;
+  private final Comparison comparison;
+  private final OtherBooks otherBooks;
   private final Costs costs;
   private final Imprint imprint;
   private final Charts charts;
@@ -51,11 +57,18 @@ public final class ReviewBook {
       TemplateEngine.createPrecompiled(null, ContentType.Html, null, "twostrides.book.page");
 
   private ReviewBook(
-      Path out, SeasonReview review, Numbers numbers, Costs costs, Charts charts, Imprint imprint) {
+      Path out,
+      SeasonReview review,
+      Numbers numbers,
+      ExitTables tables,
+      Charts charts,
+      Imprint imprint) {
     this.out = out;
     this.review = review;
     this.numbers = numbers;
-    this.costs = costs;
+    this.comparison = Sides.of(review, tables);
+    this.otherBooks = new OtherBooks(tables);
+    this.costs = tables.costs();
     this.charts = charts;
     this.imprint = imprint;
     this.drawings = new DrawingFiles(out, imprint.options().pngs());
@@ -98,11 +111,11 @@ public final class ReviewBook {
     for (Map.Entry<String, Table> t : data.entrySet()) {
       TableFile.write(t.getValue(), out.resolve("data").resolve(t.getKey() + ".csv"));
     }
-    for (String own : List.of("book.css", "icon.svg")) {
+    for (String own : List.of("book.css", "icon.svg", "compare.js")) {
       Files.writeString(out.resolve(own), resource(own), StandardCharsets.UTF_8);
     }
     Files.writeString(out.resolve("book.js"), Script.text(), StandardCharsets.UTF_8);
-    new ReviewBook(out, review, numbers, tables.costs(), charts, imprint).pages(progress);
+    new ReviewBook(out, review, numbers, tables, charts, imprint).pages(progress);
   }
 
   private interface Page {
@@ -115,6 +128,7 @@ public final class ReviewBook {
     all.add(this::rulings);
     all.add(this::flags);
     all.add(this::restarts);
+    all.add(this::compare);
     all.add(this::glossary);
     all.add(this::clips);
     numbers.pages().forEach(n -> all.add(() -> numbers(n)));
@@ -183,6 +197,23 @@ public final class ReviewBook {
 
   private void rulings() throws IOException {
     render("rulings.html", "rulings.jte", Map.of("review", review, "imprint", imprint));
+  }
+
+  private void compare() throws IOException {
+    List<Grid> books = new ArrayList<>();
+    for (BookNote.Other o : imprint.book().others()) {
+      books.add(otherBooks.grid(books.size() + 1, o.id(), o.name()));
+    }
+    String data = comparison.first().map(k -> CompareData.json(comparison, k)).orElse("");
+    render(
+        "compare.html",
+        "compare.jte",
+        Map.of(
+            "comparison", comparison,
+            "opening", comparison.opening(),
+            "data", data,
+            "books", books,
+            "imprint", imprint));
   }
 
   private void restarts() throws IOException {

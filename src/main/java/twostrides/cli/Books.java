@@ -1,6 +1,7 @@
 package twostrides.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
@@ -72,7 +73,7 @@ final class Books {
    */
   List<IcingBook> others(List<String> names) throws BookException {
     List<IcingBook> others = new ArrayList<>();
-    for (String other : names) {
+    for (String other : new LinkedHashSet<>(names)) {
       others.add(Bookshelf.find(other, season()));
     }
     return others;

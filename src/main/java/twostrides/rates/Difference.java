@@ -41,4 +41,28 @@ public record Difference(Count first, Count second) {
     double up = Math.hypot(w1.high() - p1, p2 - w2.low());
     return Optional.of(new Range(Math.max(-1, d - down), Math.min(1, d + up)));
   }
+
+  /** What the interval says of the two shares. */
+  public enum Verdict {
+    /** The first share is larger beyond chance. */
+    FIRST_MORE,
+    /** The second share is larger beyond chance. */
+    SECOND_MORE,
+    /** The interval holds 0. */
+    CHANCE,
+    /** Either side has too few trials to say a share. */
+    TOO_FEW
+  }
+
+  /** Which share is larger, where the interval leaves out 0. */
+  public Verdict verdict() {
+    if (first.tooFew() || second.tooFew()) {
+      return Verdict.TOO_FEW;
+    }
+    Range range = interval().orElseThrow();
+    if (range.low() > 0) {
+      return Verdict.FIRST_MORE;
+    }
+    return range.high() < 0 ? Verdict.SECOND_MORE : Verdict.CHANCE;
+  }
 }

@@ -1,7 +1,7 @@
 // Working habits of a page: filter, sort and clip lists for its tables, units, light and dark, and a
 // local video that jumps to a row. Text from sheets is only ever set as text. Nothing is fetched and
 // nothing leaves the page; what is shown stands in the part of the address after #.
-(function () {
+var BOOK = (function () {
   'use strict';
   var LEAD = 4; // seconds before the row's second; assumed, can be changed on the page
   var CLIP = 12; // seconds of a clip after that; assumed
@@ -369,7 +369,8 @@
   nav.parentNode.insertBefore(bar, nav.nextSibling);
   var sheets = [];
   Array.prototype.forEach.call(document.querySelectorAll('main .scroll > table'), function (t) {
-    var plainTable = t.tBodies.length === 1 && !t.querySelector('[rowspan]');
+    // A table with a script of its own is written anew when the reader picks something else.
+    var plainTable = !t.hasAttribute('data-own') && t.tBodies.length === 1 && !t.querySelector('[rowspan]');
     if (plainTable && t.tBodies[0].rows.length >= FEWEST) {
       var s = new Sheet(t, sheets.length);
       sheets.push(s);
@@ -391,4 +392,5 @@
       e.target.dispatchEvent(new Event('input'));
     }
   });
+  return { make: make, state: state, keep: keep }; // for a page's own script
 })();

@@ -61,6 +61,22 @@ class DifferenceTest {
     assertEquals(Optional.empty(), difference.interval());
   }
 
+  /** The first three as in the published intervals above; then the edges. */
+  @ParameterizedTest
+  @CsvSource({
+    "56, 70, 48, 80, FIRST_MORE",
+    "48, 80, 56, 70, SECOND_MORE",
+    "5, 56, 0, 29, CHANCE",
+    "9, 10, 3, 9, TOO_FEW",
+    "9, 9, 0, 10, TOO_FEW",
+    "10, 10, 0, 10, FIRST_MORE",
+    "0, 10, 0, 10, CHANCE",
+    "0, 0, 0, 0, TOO_FEW"
+  })
+  void theVerdictFollowsTheInterval(int k1, int n1, int k2, int n2, Difference.Verdict verdict) {
+    assertEquals(verdict, new Difference(new Count(k1, n1), new Count(k2, n2)).verdict());
+  }
+
   @ParameterizedTest
   @CsvSource({"0.5, 0.4", "NaN, 0.5", "0, Infinity"})
   void impossibleRangesAreRejected(double low, double high) {

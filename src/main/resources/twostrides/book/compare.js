@@ -1,0 +1,300 @@
+// Compares two sides that a reader picks: adds the counts of their games, and works out shares,
+// differences and verdicts as the program does. Names are only ever set as text; the choice stands
+// in the address, so that a view can be sent. book.js is there before it.
+(function () {
+  'use strict';
+  var source = document.getElementById('compared');
+  if (!source) { return; }
+  var data = JSON.parse(source.textContent);
+  var make = BOOK.make;
+  var Z = 1.959963984540054; // 97.5 % point of the normal distribution
+  var STRENGTHS = data.apart.length + 1; // those shown apart, and all others
+  var NONE = '–';
+
+  // ---- numbers: the formulas of docs/numbers.md ----
+  function few(c) { return c.n < data.fewest; }
+  function share(c) {
+    // A half up, on whole numbers: 23 of 40 is 58, though 0.575 times 100 falls below 57.5 in binary.
+    return c.n === 0 ? 'none' : few(c) ? data.few : Math.floor((200 * c.k + c.n) / (2 * c.n)) + ' %';
+  }
+  function wilson(c) {
+    var p = c.k / c.n;
+    var z2 = Z * Z;
+    var middle = 2 * c.n * p + z2;
+    var half = Z * Math.sqrt(z2 + 4 * c.n * p * (1 - p));
+    var below = 2 * (c.n + z2);
+    return {
+      low: c.k === 0 ? 0 : Math.max(0, (middle - half) / below),
+      high: c.k === c.n ? 1 : Math.min(1, (middle + half) / below)
+    };
+  }
+  // Newcombe 1998, method 10.
+  function difference(a, b) {
+    var pa = a.k / a.n;
+    var pb = b.k / b.n;
+    var wa = wilson(a);
+    var wb = wilson(b);
+    var d = pa - pb;
+    return {
+      value: d,
+      low: Math.max(-1, d - Math.hypot(pa - wa.low, wb.high - pb)),
+      high: Math.min(1, d + Math.hypot(wa.high - pa, pb - wb.low))
+    };
+  }
+  function even(low, rest) { return rest > 0.5 || (rest === 0.5 && low % 2 !== 0) ? low + 1 : low; }
+  function points(x) {
+    var low = Math.floor(100 * x);
+    var whole = even(low, 100 * x - low);
+    return (whole > 0 ? '+' : '') + (whole || 0);
+  }
+  function differenceWords(a, b) {
+    if (few(a) || few(b)) { return a.n === 0 || b.n === 0 ? NONE : data.few; }
+    var d = difference(a, b);
+    return points(d.value) + ' (' + points(d.low) + ' to ' + points(d.high) + ')';
+  }
+  function verdict(a, b) {
+    if (few(a) || few(b)) { return data.few; }
+    var d = difference(a, b);
+    return d.low > 0 ? data.first : d.high < 0 ? data.second : data.chance;
+  }
+  function mean(c) {
+    if (c.n === 0 || few(c)) { return c.n === 0 ? NONE : data.few; }
+    var low = Math.floor(100 * c.k / c.n);
+    var hundredths = even(low, (100 * c.k - low * c.n) / c.n);
+    var cents = hundredths % 100;
+    return Math.floor(hundredths / 100) + '.' + (cents < 10 ? '0' : '') + cents;
+  }
+
+  // ---- counts: [label, team, game, game, ...], a game being cell, hits, cases, cell, ... ----
+  function counts(pick) {
+    var sums = {};
+    for (var g = pick.from; g <= pick.to; g++) {
+      var game = pick.side[g + 1];
+      for (var i = 0; i < game.length; i += 3) {
+        var c = sums[game[i]] = sums[game[i]] || { k: 0, n: 0 };
+        c.k += game[i + 1];
+        c.n += game[i + 2];
+      }
+    }
+    return sums;
+  }
+  function sum(sums, slots, strengths) {
+    var total = { k: 0, n: 0 };
+    slots.forEach(function (slot) {
+      strengths.forEach(function (s) {
+        var c = sums[slot * STRENGTHS + s];
+        if (c) { total.k += c.k; total.n += c.n; }
+      });
+    });
+    return total;
+  }
+  // The rows in which either side has cases; strengths stand apart where each of them occurs.
+  function rows(list, a, b) {
+    var out = [];
+    list.forEach(function (row) {
+      var slots = row.slice(1);
+      function at(label, strengths) {
+        return { label: label, a: sum(a, slots, strengths), b: sum(b, slots, strengths) };
+      }
+      function occurs(r) { return r.a.n + r.b.n > 0; }
+      var all = at(row[0], Array.from({ length: STRENGTHS }, function (_, s) { return s; }));
+      var apart = data.apart.map(function (word, s) { return at(row[0] + ', ' + word, [s]); });
+      if (occurs(all)) { out.push(all); }
+      if (apart.every(occurs)) { out = out.concat(apart); }
+    });
+    return out;
+  }
+
+  // ---- the page ----
+  function say(key, text) {
+    Array.prototype.forEach.call(document.querySelectorAll('[data-say="' + key + '"]'), function (e) {
+      // Only what changes is read aloud.
+      if (e.textContent !== text) { e.textContent = text; }
+    });
+  }
+  function fill(id, lines) {
+    var table = document.querySelector('table[data-own="' + id + '"]');
+    var heads = table.tHead.rows[0].cells;
+    var body = table.tBodies[0];
+    body.textContent = '';
+    if (lines.length === 0) {
+      var none = make('tr', '', { 'class': 'zero' });
+      none.appendChild(make('td', data.nothing, { colspan: String(heads.length) }));
+      body.appendChild(none);
+    }
+    lines.forEach(function (cells) {
+      var tr = make('tr');
+      cells.forEach(function (text, i) {
+        tr.appendChild(i === 0 ? make('th', text, { scope: 'row', 'class': 'name' })
+          : make('td', text, heads[i].className ? { 'class': heads[i].className } : {}));
+      });
+      body.appendChild(tr);
+    });
+  }
+  function of(c) { return c.k + ' of ' + c.n; }
+  function words(pick) {
+    var last = pick.side.length - 2;
+    if (pick.from === 1 && pick.to === last) { return pick.side[0]; }
+    return pick.side[0] + (pick.from === pick.to ? ', game ' + pick.from
+      : ', games ' + pick.from + ' to ' + pick.to);
+  }
+  function show(view) {
+    var a = counts(view.a);
+    var b = counts(view.b);
+    var told = 0;
+    var differing = 0;
+    ['summary', 'ways'].forEach(function (id) {
+      fill(id, rows(data[id], a, b).map(function (r) {
+        var v = verdict(r.a, r.b);
+        told += v !== data.few ? 1 : 0;
+        differing += v === data.first || v === data.second ? 1 : 0;
+        return [r.label, of(r.a), share(r.a), of(r.b), share(r.b), differenceWords(r.a, r.b), v];
+      }));
+    });
+    fill('against', rows(data.against, a, b).map(function (r) {
+      return [r.label, r.a.k + ' in ' + r.a.n, mean(r.a), r.b.k + ' in ' + r.b.n, mean(r.b)];
+    }));
+    // The first row is what the sentence is about, also where neither side has a case.
+    var all = Array.from({ length: STRENGTHS }, function (_, s) { return s; });
+    var ra = sum(a, data.summary[0].slice(1), all);
+    var rb = sum(b, data.summary[0].slice(1), all);
+    say('a', words(view.a));
+    say('b', words(view.b));
+    say('a-counts', of(ra));
+    say('b-counts', of(rb));
+    say('a-share', share(ra));
+    say('b-share', share(rb));
+    say('verdict', verdict(ra, rb));
+    say('told', String(told));
+    say('differing', String(differing));
+    document.getElementById('shared').hidden = view.a.side !== view.b.side
+      || Math.max(view.a.from, view.b.from) > Math.min(view.a.to, view.b.to);
+    var missing = document.getElementById('missing');
+    missing.hidden = view.missing.length === 0;
+    missing.textContent = view.missing.length === 0 ? ''
+      : 'Not to be compared in this book: ' + view.missing.join('; ') + '. Shown instead is what the page opens with.';
+  }
+
+  // ---- the address: #of=players&a=...&b=...&ga=1-6&gb=7-12 ----
+  function games(text, side, whole) {
+    var last = side.length - 2;
+    var m = /^(\d+)-(\d+)$/.exec(text || '');
+    return m && +m[1] >= 1 && +m[1] <= +m[2] && +m[2] <= last ? [+m[1], +m[2]] : whole;
+  }
+  var kinds = Object.keys(data.sides).filter(function (k) { return data.sides[k].length > 0; });
+  function read() {
+    var s = BOOK.state();
+    var kind = kinds.indexOf(s.get('of')) >= 0 ? s.get('of') : data.of;
+    var list = data.sides[kind];
+    var missing = [];
+    function side(key, otherwise) {
+      var label = s.get(key);
+      var found = list.filter(function (e) { return e[0] === label; })[0];
+      if (label && !found) { missing.push(label); }
+      return found || list[Math.min(otherwise, list.length - 1)];
+    }
+    var a = side('a', 0);
+    var b = kind === 'stretches' ? a : side('b', list[0] === a ? 1 : 0);
+    var last = [a.length - 2, b.length - 2];
+    var half = Math.floor(last[0] / 2);
+    var ga = games(s.get('ga'), a, [1, kind === 'stretches' ? half : last[0]]);
+    var gb = games(s.get('gb'), b, [kind === 'stretches' ? half + 1 : 1, last[1]]);
+    return {
+      of: kind, missing: missing,
+      a: { side: a, from: ga[0], to: ga[1] }, b: { side: b, from: gb[0], to: gb[1] }
+    };
+  }
+  function write(view) {
+    function range(pick) {
+      var whole = pick.from === 1 && pick.to === pick.side.length - 2;
+      return whole && view.of !== 'stretches' ? '' : pick.from + '-' + pick.to;
+    }
+    BOOK.keep('of', view.of);
+    BOOK.keep('a', view.a.side[0]);
+    BOOK.keep('b', view.of === 'stretches' ? '' : view.b.side[0]);
+    BOOK.keep('ga', range(view.a));
+    BOOK.keep('gb', range(view.b));
+  }
+
+  // ---- picking ----
+  function select(label, parent, change) {
+    var box = make('label', label + ' ');
+    var list = make('select');
+    list.addEventListener('change', function () { change(list.value); });
+    box.appendChild(list);
+    parent.appendChild(box);
+    return { box: box, show: function (texts, chosen) {
+      list.textContent = '';
+      texts.forEach(function (t, i) { list.appendChild(make('option', t[1], { value: String(t[0]) })); });
+      list.value = String(chosen);
+    } };
+  }
+  function labels(kind) { return data.sides[kind].map(function (e, i) { return [i, e[0]]; }); }
+  var view;
+  function apply(change) {
+    return function (value) {
+      change(value);
+      view.missing = [];
+      write(view);
+      refresh();
+    };
+  }
+  function place(key, side) {
+    var pick = view[key];
+    var last = side.length - 2;
+    // Another team has other games; a team-mate is seen in the same ones.
+    if (pick.side[1] !== side[1]) { pick.from = 1; pick.to = last; }
+    pick.side = side;
+  }
+  var box = document.getElementById('pick');
+  var first = make('div', '', { 'class': 'tools' });
+  box.appendChild(first);
+  var kindList = select('Compare', first, function (value) {
+    ['a', 'b', 'ga', 'gb'].forEach(function (k) { BOOK.keep(k, ''); });
+    BOOK.keep('of', value);
+    view = read();
+    write(view);
+    refresh();
+  });
+  var both = select('of', first, apply(function (value) {
+    var side = data.sides[view.of][+value];
+    place('a', side);
+    place('b', side);
+  }));
+  function sideBox(key, name) {
+    var set = make('fieldset', '', { 'class': 'tools' });
+    set.appendChild(make('legend', name));
+    var who = select('Who', set, apply(function (value) { place(key, data.sides[view.of][+value]); }));
+    var from = select('from', set, apply(function (value) {
+      view[key].from = +value;
+      view[key].to = Math.max(+value, view[key].to);
+    }));
+    var to = select('to', set, apply(function (value) {
+      view[key].to = +value;
+      view[key].from = Math.min(+value, view[key].from);
+    }));
+    box.appendChild(set);
+    return function () {
+      var pick = view[key];
+      var list = data.teams[pick.side[1]].map(function (id, i) { return [i + 1, (i + 1) + ': ' + id]; });
+      who.box.hidden = view.of === 'stretches';
+      who.show(labels(view.of), data.sides[view.of].indexOf(pick.side));
+      from.show(list, pick.from);
+      to.show(list, pick.to);
+    };
+  }
+  var boxes = [sideBox('a', 'A'), sideBox('b', 'B')];
+  function refresh() {
+    kindList.show(kinds.map(function (k) { return [k, k]; }), view.of);
+    both.box.hidden = view.of !== 'stretches';
+    both.show(labels(view.of), data.sides[view.of].indexOf(view.a.side));
+    boxes.forEach(function (b) { b(); });
+    show(view);
+  }
+  view = read();
+  refresh();
+  window.addEventListener('hashchange', function () {
+    view = read();
+    refresh();
+  });
+})();
