@@ -223,9 +223,14 @@
     list.addEventListener('change', function () { change(list.value); });
     box.appendChild(list);
     parent.appendChild(box);
+    var there = '';
     return { box: box, show: function (texts, chosen) {
-      list.textContent = '';
-      texts.forEach(function (t, i) { list.appendChild(make('option', t[1], { value: String(t[0]) })); });
+      // A list that is being walked through by keys is not taken away under them.
+      if (there !== JSON.stringify(texts)) {
+        there = JSON.stringify(texts);
+        list.textContent = '';
+        texts.forEach(function (t) { list.appendChild(make('option', t[1], { value: String(t[0]) })); });
+      }
       list.value = String(chosen);
     } };
   }

@@ -231,6 +231,16 @@ class FiguresTest {
   }
 
   @Test
+  void countsInsideTheComparePageSayWhatTheirDataSay() throws IOException {
+    int cells =
+        EmbeddedCounts.check(season) + EmbeddedCounts.check(game) + EmbeddedCounts.check(tags);
+    long bytes = Files.size(dir.resolve("season").resolve("compare.html"));
+    System.out.println(cells + " counts inside the compare page recomputed; " + bytes + " bytes.");
+    assertTrue(cells > 8_000, cells + " counts");
+    assertTrue(bytes < 250_000, bytes + " bytes");
+  }
+
+  @Test
   void everyHeadingLeadsToItsMeaningAndEveryMeaningHasAHeading() {
     Set<String> meanings =
         new TreeSet<>(season.pages.get("numbers.html").select("h3[id]").eachAttr("id"));

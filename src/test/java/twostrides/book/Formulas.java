@@ -76,16 +76,22 @@ final class Formulas {
     if (a.few() || b.few()) {
       return Want.text(Want.FEW);
     }
+    double[] i = newcombe(a, b);
+    return Want.like(
+        "# (# to #)",
+        Want.signed(100 * (a.value() - b.value()), 0, 0),
+        Want.signed(100 * i[0], 0, 0),
+        Want.signed(100 * i[1], 0, 0));
+  }
+
+  /** Lower and upper end of the interval of a difference. */
+  static double[] newcombe(Share a, Share b) {
     double d = a.value() - b.value();
     double down =
         Math.sqrt(Math.pow(a.value() - a.wilson()[0], 2) + Math.pow(b.wilson()[1] - b.value(), 2));
     double up =
         Math.sqrt(Math.pow(a.wilson()[1] - a.value(), 2) + Math.pow(b.value() - b.wilson()[0], 2));
-    return Want.like(
-        "# (# to #)",
-        Want.signed(100 * d, 0, 0),
-        Want.signed(100 * (d - down), 0, 0),
-        Want.signed(100 * (d + up), 0, 0));
+    return new double[] {d - down, d + up};
   }
 
   /** A mean with so many decimals; too few below ten. */

@@ -50,6 +50,7 @@ final class Sentences {
                       + " of the exit."));
       case "flags.html" -> flags(b.data, all);
       case "rulings.html" -> rulings(b, all);
+      case "compare.html" -> all.addAll(CompareFigures.sentences(b));
       case "slices.html" ->
           all.add(
               Want.text(

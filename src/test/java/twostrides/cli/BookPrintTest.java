@@ -112,6 +112,7 @@ class BookPrintTest {
     expected.put("kill.html", 6);
     expected.put("empty-net.html", 2);
     expected.put("slices.html", 3);
+    expected.put("compare.html", 2);
     expected.put("rulings.html", 3);
     expected.put("numbers.html", 7);
     expected.put(first("teams"), 7);

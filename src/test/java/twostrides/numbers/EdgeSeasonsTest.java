@@ -216,7 +216,13 @@ class EdgeSeasonsTest {
   private void check(String name, SeasonTables tables) throws IOException {
     Map<String, Document> pages = write(dir.resolve(name.replace(' ', '-')), tables.tables());
     for (String page :
-        List.of("index.html", "costs.html", "kill.html", "empty-net.html", "slices.html")) {
+        List.of(
+            "index.html",
+            "costs.html",
+            "kill.html",
+            "empty-net.html",
+            "slices.html",
+            "compare.html")) {
       assertTrue(pages.containsKey(page), page);
     }
     int shares = 0;
