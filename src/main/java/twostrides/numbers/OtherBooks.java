@@ -2,7 +2,6 @@ package twostrides.numbers;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
 import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
 import twostrides.rates.Count;
@@ -12,6 +11,8 @@ import twostrides.review.TableRows;
 public final class OtherBooks {
 
   private static final String ICING = "icing";
+
+  private static final String OPEN = "not yet decided";
 
   private final List<TableRows> rulings;
 
@@ -42,12 +43,14 @@ public final class OtherBooks {
     return new Grid(
         "book-" + number,
         "The book of this run and " + name,
-        "Releases short of center, each put to both books. Ruled otherwise: one says icing and the other does not, or one leaves it open.",
+        "Releases short of center, each put to both books. Open: the sheet cannot say. Ruled otherwise: one says icing and the other does not, or only one leaves it open.",
         List.of(
             Head.words("Team", "team"),
             Head.number("Releases", "release"),
             Head.number("Icing by the book of this run", "ruling"),
+            Head.number("Open", "ruling"),
             Head.number("Icing by the other book", "other-book"),
+            Head.number("Open", "other-book"),
             Head.number("Ruled otherwise", "ruled-otherwise"),
             Head.number("Share", "share")),
         lines,
@@ -59,14 +62,12 @@ public final class OtherBooks {
     return new String[] {
       name,
       String.valueOf(rows.size()),
-      many(rows, r -> Season.is(r, Columns.PLAYED_RULING, ICING)),
-      many(rows, r -> Season.is(r, Columns.RULING, ICING)),
+      Season.many(rows, Columns.PLAYED_RULING, ICING),
+      Season.many(rows, Columns.PLAYED_RULING, OPEN),
+      Season.many(rows, Columns.RULING, ICING),
+      Season.many(rows, Columns.RULING, OPEN),
       Cell.counts(otherwise),
       Cell.share(otherwise)
     };
-  }
-
-  private static String many(List<TableRows> rows, Predicate<TableRows> what) {
-    return String.valueOf(rows.stream().filter(what).count());
   }
 }

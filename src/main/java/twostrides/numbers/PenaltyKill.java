@@ -336,10 +336,10 @@ final class PenaltyKill {
                     Line.of(
                         t,
                         String.valueOf(rows.size()),
-                        ruled(rows, "no icing"),
-                        ruled(rows, "icing"),
-                        ruled(rows, "waved off"),
-                        ruled(rows, "not yet decided"),
+                        Season.many(rows, Columns.RULING, "no icing"),
+                        Season.many(rows, Columns.RULING, "icing"),
+                        Season.many(rows, Columns.RULING, "waved off"),
+                        Season.many(rows, Columns.RULING, "not yet decided"),
                         String.valueOf(rows.stream().filter(Season::icing).count()))));
     return new Grid(
         "exemption",
@@ -355,10 +355,6 @@ final class PenaltyKill {
             Head.number("Iced in the sheets", "icing")),
         lines,
         "No release short of center while shorthanded.");
-  }
-
-  private static String ruled(List<TableRows> rows, String word) {
-    return String.valueOf(rows.stream().filter(r -> Season.is(r, Columns.RULING, word)).count());
   }
 
   private Grid kills() {

@@ -74,6 +74,11 @@ final class Season {
     return new Count(restarted, known);
   }
 
+  /** How many rows have a word in a column, as a page writes it. */
+  static String many(List<TableRows> rows, String column, String word) {
+    return String.valueOf(rows.stream().filter(r -> is(r, column, word)).count());
+  }
+
   /** How many rows satisfy something. */
   static Count share(List<TableRows> rows, Predicate<TableRows> what) {
     return new Count((int) rows.stream().filter(what).count(), rows.size());

@@ -287,7 +287,9 @@ final class CompareFigures {
             "Team",
             "Releases",
             "Icing by the book of this run",
+            "Open",
             "Icing by the other book",
+            "Open",
             "Ruled otherwise",
             "Share");
     Set<String> teams = new TreeSet<>(BookData.values(d.rulings, "team"));
@@ -300,10 +302,16 @@ final class CompareFigures {
     return List.of(
         Want.name(name),
         Want.count(rows.size()),
-        Want.count(BookData.rows(rows, r -> r.is("played_ruling", "icing")).size()),
-        Want.count(BookData.rows(rows, r -> r.is("ruling", "icing")).size()),
+        ruled(rows, "played_ruling", "icing"),
+        ruled(rows, "played_ruling", "not yet decided"),
+        ruled(rows, "ruling", "icing"),
+        ruled(rows, "ruling", "not yet decided"),
         Want.counts(differs),
         differs.words());
+  }
+
+  private static Want ruled(List<BookData.Row> rows, String column, String word) {
+    return Want.count(BookData.rows(rows, r -> r.is(column, word)).size());
   }
 
   /** The sentences with numbers in them. */

@@ -59,6 +59,19 @@ class MainTest {
   }
 
   @Test
+  void anotherBookNamedTwiceIsAskedOnce() throws IOException {
+    Path book = dir.resolve("book");
+    Path sheet = sheet("g.csv", SHEET);
+    String other = "--compare-rulebook";
+    assertEquals(0, run("review", sheet, other, "nhl", other, "nhl", "--out", book).code());
+    assertEquals(
+        Files.readAllLines(book.resolve("data/releases.csv")).size(),
+        Files.readAllLines(book.resolve("data/rulings.csv")).size());
+    String page = Files.readString(book.resolve("compare.html"));
+    assertEquals(2, page.split("<h2 id=\"book-", -1).length);
+  }
+
+  @Test
   void doubtfulRowsAreSetAsideInTheirOwnWords() throws IOException {
     Path book = dir.resolve("book");
     String bad = "1,18:40,Herons,4 Berg,dribble,,-5,6,5,5,\n";
