@@ -215,32 +215,6 @@ class BookPagesTest {
   }
 
   @Test
-  void chaptersAreReadByTheBrowsersOwnParser() throws IOException, InterruptedException {
-    open("flags.html", "");
-    int files = 0;
-    try (Stream<Path> all = Files.list(book.resolve("clips"))) {
-      for (Path vtt : all.filter(f -> f.toString().endsWith(".vtt")).sorted().toList()) {
-        String text = Files.readString(vtt);
-        int cues = text.split(" --> ", -1).length - 1;
-        browser
-            .driver()
-            .executeScript(
-                "window.cues = -1; const v = document.createElement('video');"
-                    + "const t = document.createElement('track'); t.kind = 'chapters';"
-                    + "t.src = URL.createObjectURL(new Blob([arguments[0]], {type: 'text/vtt'}));"
-                    + "t.onload = () => { window.cues = t.track.cues.length; };"
-                    + "t.onerror = () => { window.cues = -2; };"
-                    + "v.appendChild(t); document.body.appendChild(v); t.track.mode = 'hidden';",
-                text);
-        browser.await("return window.cues !== -1");
-        assertEquals(String.valueOf(cues), browser.ask("return window.cues"), vtt.toString());
-        files++;
-      }
-    }
-    assertTrue(files > 0, "no chapters");
-  }
-
-  @Test
   void pagesFitAPhoneAndPrint() throws IOException {
     browser.size(360, 740);
     for (String page : kinds()) {
