@@ -3,9 +3,10 @@ package twostrides.book;
 import twostrides.review.FlagLine;
 
 /**
- * A flagged release with its drawing.
+ * A flagged release, or a near miss, with its drawing.
  *
+ * @param id of the card on its page, and of its drawing
  * @param flag the release
- * @param svg the drawing
+ * @param drawing puck, skaters and the way to center
  */
-public record FlagCard(FlagLine flag, String svg) {}
+public record FlagCard(String id, FlagLine flag, Drawing drawing) {}

@@ -1,11 +1,9 @@
 package twostrides.book;
 
 /**
- * The pictures of one page: drawing text for the page itself and where the PNG beside it lies.
+ * The drawings of a team or player.
  *
- * @param ways SVG of attempts by way out and strength
- * @param waysPng PNG of the same, relative to the page
- * @param map SVG of the release map
- * @param mapPng PNG of the same, relative to the page
+ * @param ways attempts by way out and strength
+ * @param map releases short of center
  */
-public record Pictures(String ways, String waysPng, String map, String mapPng) {}
+public record Pictures(Drawing ways, Drawing map) {}

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -21,11 +22,11 @@ import java.util.concurrent.Future;
 import java.util.function.BiConsumer;
 import tech.tablesaw.api.Table;
 import twostrides.chart.Charts;
-import twostrides.chart.Picture;
 import twostrides.exits.Costs;
 import twostrides.exits.ExitTables;
 import twostrides.numbers.NumberPage;
 import twostrides.numbers.Numbers;
+import twostrides.review.FlagLine;
 import twostrides.review.PlayerReview;
 import twostrides.review.Profile;
 import twostrides.review.SeasonReview;
@@ -38,8 +39,6 @@ import twostrides.review.TeamReview;
 public final class ReviewBook {
 
   private static final int THREADS = 2;
-  private static final String WAYS = "ways";
-  private static final String MAP = "map";
 
   private final Path out;
   private final SeasonReview review;
@@ -47,7 +46,7 @@ public final class ReviewBook {
   private final Costs costs;
   private final Imprint imprint;
   private final Charts charts;
-  private final String css;
+  private final DrawingFiles drawings;
   private final TemplateEngine pages =
       TemplateEngine.createPrecompiled(null, ContentType.Html, null, "twostrides.book.page");
 
@@ -59,7 +58,7 @@ public final class ReviewBook {
     this.costs = costs;
     this.charts = charts;
     this.imprint = imprint;
-    this.css = resource("book.css");
+    this.drawings = new DrawingFiles(out, imprint.options().pngs());
   }
 
   /**
@@ -99,6 +98,10 @@ public final class ReviewBook {
     for (Map.Entry<String, Table> t : data.entrySet()) {
       TableFile.write(t.getValue(), out.resolve("data").resolve(t.getKey() + ".csv"));
     }
+    for (String own : List.of("book.css", "icon.svg")) {
+      Files.writeString(out.resolve(own), resource(own), StandardCharsets.UTF_8);
+    }
+    Files.writeString(out.resolve("book.js"), Script.text(), StandardCharsets.UTF_8);
     new ReviewBook(out, review, numbers, tables.costs(), charts, imprint).pages(progress);
   }
 
@@ -111,6 +114,7 @@ public final class ReviewBook {
     all.add(this::index);
     all.add(this::rulings);
     all.add(this::flags);
+    all.add(this::restarts);
     all.add(this::glossary);
     all.add(this::clips);
     numbers.pages().forEach(n -> all.add(() -> numbers(n)));
@@ -144,18 +148,13 @@ public final class ReviewBook {
     }
   }
 
-  /** The two drawings of a team or player. */
-  private record Drawn(Picture ways, Picture map) {}
-
-  private Drawn draw(String title, Profile profile) {
-    return new Drawn(charts.ways(title, profile), charts.map(title, profile));
-  }
-
+  /** Draws the first team again, so that its own page need not be waited for. */
   private void index() throws IOException {
+    Optional<TeamReview> first = review.teams().stream().findFirst();
     Optional<Pictures> pictures =
-        review.teams().stream()
-            .findFirst()
-            .map(t -> pictures(draw(t.team(), t.profile()), Show.file(t), ""));
+        first.isEmpty()
+            ? Optional.empty()
+            : Optional.of(drawn(Show.file(first.get()), first.get().team(), first.get().profile()));
     render(
         "index.html",
         "index.jte",
@@ -164,25 +163,60 @@ public final class ReviewBook {
             review,
             "pages",
             numbers.pages(),
+            "dearest",
+            dearest(),
             "imprint",
             imprint,
-            "css",
-            css,
             "pictures",
             pictures));
   }
 
+  /** The cards of the opening page: their ids and drawings are those of the page of flags. */
+  private List<FlagCard> dearest() throws IOException {
+    List<FlagLine> all = review.flagged();
+    List<FlagCard> cards = new ArrayList<>();
+    for (FlagLine f : review.dearest()) {
+      cards.add(card("flag", all.indexOf(f) + 1, f));
+    }
+    return cards;
+  }
+
   private void rulings() throws IOException {
-    render("rulings.html", "rulings.jte", Map.of("review", review, "imprint", imprint, "css", css));
+    render("rulings.html", "rulings.jte", Map.of("review", review, "imprint", imprint));
+  }
+
+  private void restarts() throws IOException {
+    render("restarts.html", "restartlist.jte", Map.of("review", review, "imprint", imprint));
   }
 
   private void flags() throws IOException {
-    List<FlagCard> cards =
-        review.flagged().stream().map(f -> new FlagCard(f, charts.flag(f).svg())).toList();
     render(
         "flags.html",
         "flags.jte",
-        Map.of("review", review, "cards", cards, "costs", costs, "imprint", imprint, "css", css));
+        Map.of(
+            "review",
+            review,
+            "cards",
+            cards("flag", review.flagged()),
+            "near",
+            cards("near-miss", review.nearMisses()),
+            "costs",
+            costs,
+            "imprint",
+            imprint));
+  }
+
+  private List<FlagCard> cards(String kind, List<FlagLine> flags) throws IOException {
+    List<FlagCard> cards = new ArrayList<>();
+    for (FlagLine f : flags) {
+      cards.add(card(kind, cards.size() + 1, f));
+    }
+    return cards;
+  }
+
+  private FlagCard card(String kind, int number, FlagLine f) throws IOException {
+    String id = String.format(Locale.ROOT, "%s-%03d", kind, number);
+    return new FlagCard(id, f, drawings.write(id, charts.flag(f)));
   }
 
   private void clips() throws IOException {
@@ -193,7 +227,7 @@ public final class ReviewBook {
     for (Map.Entry<String, Integer> g : games.entrySet()) {
       g.setValue(++number);
     }
-    ClipLists lists = new ClipLists(out.resolve("clips"), imprint.videoName(), games);
+    ClipLists lists = new ClipLists(out.resolve("clips"), imprint.options().videoName(), games);
     lists.write(
         "flags",
         review.flagged().stream().filter(f -> f.video().isPresent()).map(Clip::of).toList());
@@ -205,26 +239,23 @@ public final class ReviewBook {
   }
 
   private void glossary() throws IOException {
-    render(
-        "numbers.html",
-        "glossary.jte",
-        Map.of("words", Glossary.html(), "imprint", imprint, "css", css));
+    render("numbers.html", "glossary.jte", Map.of("words", Glossary.html(), "imprint", imprint));
   }
 
   private void numbers(NumberPage page) throws IOException {
-    render(page.file(), "numbers.jte", Map.of("page", page, "imprint", imprint, "css", css));
+    render(page.file(), "numbers.jte", Map.of("page", page, "imprint", imprint));
   }
 
   private void team(TeamReview t) throws IOException {
-    Pictures pictures = files(draw(t.team(), t.profile()), Show.file(t));
+    Pictures pictures = drawn(Show.file(t), t.team(), t.profile());
     render(
         Show.file(t),
         "team.jte",
-        Map.of("review", review, "team", t, "imprint", imprint, "css", css, "pictures", pictures));
+        Map.of("review", review, "team", t, "imprint", imprint, "pictures", pictures));
   }
 
   private void player(PlayerReview p) throws IOException {
-    Pictures pictures = files(draw(p.player() + ", " + p.team(), p.profile()), Show.file(p));
+    Pictures pictures = drawn(Show.file(p), p.player() + ", " + p.team(), p.profile());
     render(
         Show.file(p),
         "player.jte",
@@ -237,34 +268,16 @@ public final class ReviewBook {
             numbers.players().of(p.team(), p.player()),
             "imprint",
             imprint,
-            "css",
-            css,
             "pictures",
             pictures));
   }
 
-  private static String chartName(String page, String kind) {
-    return "charts/" + page.replace(".html", "").replace('/', '-') + "-" + kind;
-  }
-
-  private static Pictures pictures(Drawn drawn, String page, String up) {
+  /** Draws a team or player. */
+  private Pictures drawn(String page, String title, Profile profile) throws IOException {
+    String name = page.replace(".html", "").replace('/', '-');
     return new Pictures(
-        drawn.ways().svg(),
-        up + chartName(page, WAYS) + ".png",
-        drawn.map().svg(),
-        up + chartName(page, MAP) + ".png");
-  }
-
-  /** Writes the drawings of a page in a subfolder as files too. */
-  private Pictures files(Drawn drawn, String page) throws IOException {
-    file(chartName(page, WAYS), drawn.ways());
-    file(chartName(page, MAP), drawn.map());
-    return pictures(drawn, page, "../");
-  }
-
-  private void file(String name, Picture picture) throws IOException {
-    Files.writeString(out.resolve(name + ".svg"), picture.svg(), StandardCharsets.UTF_8);
-    Files.write(out.resolve(name + ".png"), picture.png().get());
+        drawings.write(name + "-ways", charts.ways(title, profile)),
+        drawings.write(name + "-map", charts.map(title, profile)));
   }
 
   private void render(String file, String template, Map<String, Object> values) throws IOException {

@@ -12,14 +12,11 @@ import twostrides.rates.Count;
 import twostrides.review.FlagLine;
 import twostrides.review.OtherRuling;
 import twostrides.review.PlayerReview;
-import twostrides.review.Profile;
 import twostrides.review.ReleaseLine;
 import twostrides.review.RestartLine;
 import twostrides.review.Say;
 import twostrides.review.SeasonReview;
-import twostrides.review.ShownWay;
 import twostrides.review.TeamReview;
-import twostrides.review.WayCount;
 
 /** Words of single table cells; the pages call these and nothing else does any formatting. */
 public final class Show {
@@ -54,6 +51,19 @@ public final class Show {
         + (across == 0
             ? ", middle"
             : ", " + metresAndFeet(Math.abs(y)) + (y > 0 ? " left" : " right"));
+  }
+
+  /** What followed a draw: "2 attempts, 1 goal against within 20 s". */
+  public static String after(FlagLine.After after, double window) {
+    if (after.attempts().isEmpty()) {
+      return NOT_THERE;
+    }
+    int goals = after.goals().orElse(0);
+    return Say.count(after.attempts().getAsInt(), "attempt")
+        + (goals == 0 ? "" : ", " + Say.count(goals, "goal"))
+        + " against within "
+        + Math.round(window)
+        + " s";
   }
 
   /** "P2 13:07" as a scoreboard shows it: period and time left. */
@@ -201,16 +211,6 @@ public final class Show {
   /** What came of a release, with the cause of an icing. */
   public static String outcome(ReleaseLine r) {
     return r.cause().startsWith("icing") ? cause(r.cause()) : r.outcome().label();
-  }
-
-  /** The rows of one way out, by strength. */
-  public static List<WayCount> ofWay(Profile profile, ShownWay way) {
-    return profile.counts().stream().filter(c -> c.way() == way).toList();
-  }
-
-  /** Whether a way out occurs. */
-  public static boolean hasWay(Profile profile, ShownWay way) {
-    return !ofWay(profile, way).isEmpty();
   }
 
   /** The restarts of one team. */

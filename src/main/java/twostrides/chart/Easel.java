@@ -19,7 +19,7 @@ final class Easel {
   static final double PNG_SCALE = 1.5;
 
   /** Decimals kept in the SVG: a hundredth of a pixel cannot be seen. */
-  private static final int SVG_DECIMALS = 2;
+  private static final int SVG_DECIMALS = 1;
 
   /** Rounding of the card's corners, pixels, assumed. */
   private static final double CARD_ROUNDING = 20;
@@ -47,7 +47,11 @@ final class Easel {
           painting.accept(g);
         };
     return new Picture(
-        svg(words, size, onCard), size.width(), size.height(), () -> png(size, onPaper));
+        words.title() + ": " + words.description(),
+        svg(words, size, onCard),
+        size.width(),
+        size.height(),
+        () -> png(size, onPaper));
   }
 
   /** Width and height of a view box, in pixels at scale 1. */

@@ -6,13 +6,14 @@ import java.util.function.Supplier;
 /**
  * A finished picture: an SVG document for the page and a way to the PNG.
  *
- * @param svg one {@code <svg>} element with a view box and a text alternative, ready to stand
- *     inside an HTML page; it has no prolog, no fixed size and refers to nothing outside itself
+ * @param alternative title and description in words, for those who do not see it
+ * @param svg one {@code <svg>} element with a view box and the same words, ready to stand inside an
+ *     HTML page or alone; it has no prolog, no fixed size and refers to nothing outside itself
  * @param width width of the view box, in pixels at scale 1
  * @param height height of the view box, in pixels at scale 1
  * @param png draws the same picture as a PNG file of twice the width and height, on each call anew
  */
-public record Picture(String svg, int width, int height, Supplier<byte[]> png) {
+public record Picture(String alternative, String svg, int width, int height, Supplier<byte[]> png) {
 
   /** Rejects what a page could not inline. */
   public Picture {

@@ -16,6 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import tech.tablesaw.api.StringColumn;
+import twostrides.book.BookOptions;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
 import twostrides.chart.Charts;
@@ -108,6 +109,11 @@ final class ReviewCommand implements Callable<Integer> {
       description =
           "A game's video file as playlists name it, seen from the playlist; {game} stands for the game's id (${DEFAULT-VALUE}).")
   String videoName;
+
+  @Option(
+      names = "--png",
+      description = "Also writes every drawing as PNG, for slides; takes half as long again.")
+  boolean png;
 
   @Option(
       names = "--goal-prior",
@@ -205,7 +211,10 @@ final class ReviewCommand implements Callable<Integer> {
           tables,
           new Charts(season.rink()),
           new Imprint(
-              Main.version(), Books.note(book, others), sum(season) + video.foot(), videoName),
+              Main.version(),
+              Books.note(book, others),
+              sum(season) + video.foot(),
+              new BookOptions(videoName, png)),
           (n, all) -> progress.step("writing pages", n, all));
       progress.done();
       video.write(folder.writing().resolve("data"));

@@ -261,7 +261,7 @@ final class ChancesStage {
             : m.pressure().isPresent() ? Evidence.TAGGED : Evidence.INFERRED;
     Verdict verdict = verdict(table, i, restarted, avoid, trying);
     String ground = ground(m, losses, evidence, seen);
-    String sentence = sentence(metres, seconds, ground, gain, avoid, verdict);
+    String sentence = sentence(metres, seconds, ground, gain, avoid, trying, verdict);
     table.doubleColumn(Columns.SECONDS_TO_CENTER).set(i, seconds);
     table.doubleColumn(Columns.P_ICING).set(i, icing);
     table.doubleColumn(Columns.P_ICING_ERROR).set(i, error);
@@ -367,19 +367,42 @@ final class ChancesStage {
         seen.map(s -> "; " + s.words()).orElse(""));
   }
 
-  private static String sentence(
-      double metres, double seconds, String ground, double gain, double avoid, Verdict verdict) {
+  private String sentence(
+      double metres,
+      double seconds,
+      String ground,
+      double gain,
+      double avoid,
+      double trying,
+      Verdict verdict) {
     return String.format(
         Locale.ROOT,
         "%s: let go %.1f m (%.0f ft) short of the red line, %.1f s away %s:"
-            + " %s to gain center, %s to avoid the restart.",
+            + " %s to gain center, %s to avoid the restart%s.",
         verdict == Verdict.FLAGGED ? "Flagged" : "Not flagged, " + verdict.words,
         metres,
         metres / 0.3048,
         seconds,
         ground,
         percent(gain),
-        percent(avoid));
+        percent(avoid),
+        measure(avoid, trying, verdict));
+  }
+
+  /** What a near miss was measured by. */
+  private String measure(double avoid, double trying, Verdict verdict) {
+    String needed = percent(settings.threshold());
+    return switch (verdict) {
+      case TOO_RISKY ->
+          (percent(avoid).equals(needed) ? " (rounded up)" : "") + "; a flag needs " + needed;
+      case TOO_DEAR ->
+          String.format(
+              Locale.ROOT,
+              "; trying costs %.2f attempts against, the restart %.2f",
+              trying,
+              costs.restart());
+      case FLAGGED, NO_RESTART, OTHER_CAUSE, UNKNOWN_CAUSE -> "";
+    };
   }
 
   /** A chance in whole per cent, never 0 or 100 for what is not. */

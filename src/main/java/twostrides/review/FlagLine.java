@@ -1,7 +1,9 @@
 package twostrides.review;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * A release that an own-zone restart followed: flagged, or a near miss with its reason.
@@ -30,6 +32,7 @@ import java.util.OptionalDouble;
  * @param ruling what the book says
  * @param clause clause of the book
  * @param video second of the video
+ * @param after what the opponent did after the draw
  * @param sheet file name
  * @param line line of the sheet
  */
@@ -58,8 +61,35 @@ public record FlagLine(
     String ruling,
     String clause,
     OptionalDouble video,
+    After after,
     String sheet,
     int line) {
+
+  /**
+   * How likely center has to be for a release that is not flagged to be a near miss: even odds.
+   * Assumed.
+   */
+  private static final double NEAR_MISS = 0.5;
+
+  /** By what they cost: goals after the draw, then attempts, then what trying would have saved. */
+  static final Comparator<FlagLine> DEAREST =
+      Comparator.comparingInt((FlagLine f) -> -f.after.goals().orElse(0))
+          .thenComparingInt(f -> -f.after.attempts().orElse(0))
+          .thenComparingDouble(f -> -f.saved());
+
+  /** Near misses by how likely center was. */
+  static final Comparator<FlagLine> NEAREST = Comparator.comparingDouble(f -> -f.avoid);
+
+  /**
+   * What the opponent did within the window after the draw; empty where the sheet does not say.
+   *
+   * @param attempts shot attempts
+   * @param goals goals
+   */
+  public record After(OptionalInt attempts, OptionalInt goals) {
+    /** Nothing is known. */
+    static final After UNKNOWN = new After(OptionalInt.empty(), OptionalInt.empty());
+  }
 
   /**
    * Where the puck would have gone with nobody in its way.
@@ -71,6 +101,11 @@ public record FlagLine(
    * @param left 10 % pass at or to the left of this
    */
   public record Puck(double past, double x, double right, double middle, double left) {}
+
+  /** Not flagged, though gaining center would as likely as not have avoided the restart. */
+  boolean nearMiss() {
+    return !flagged && avoid >= NEAR_MISS;
+  }
 
   /** Attempts against that trying would have saved on average. */
   public double saved() {

@@ -42,8 +42,14 @@ final class RestartLines {
     return new AuditLine(line, r.words(Columns.AUDIT));
   }
 
-  /** A row of the flags table. */
-  static FlagLine flag(TableRows r, ToDoubleFunction<String> periodLength) {
+  /** What followed a draw: a row of the restarts table. */
+  static FlagLine.After after(TableRows r) {
+    return new FlagLine.After(
+        r.count(Columns.ATTEMPTS_AGAINST_20S), r.count(Columns.GOALS_AGAINST_20S));
+  }
+
+  /** A row of the flags table, and what followed its draw. */
+  static FlagLine flag(TableRows r, FlagLine.After after, ToDoubleFunction<String> periodLength) {
     double elapsed = r.number(Columns.RELEASE_ELAPSED_S).orElseThrow();
     return new FlagLine(
         r.words(Columns.GAME),
@@ -75,6 +81,7 @@ final class RestartLines {
         r.words(Columns.RULING),
         r.words(Columns.CLAUSE),
         r.number(Columns.VIDEO_S),
+        after,
         r.words(Columns.SHEET),
         lineNumber(r));
   }

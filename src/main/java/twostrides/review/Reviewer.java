@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -29,7 +30,15 @@ public final class Reviewer {
    */
   private record PlayerKey(String team, String player) {}
 
+  /** A release by game and number, as the releases table counts them. */
+  private record ReleaseKey(String game, OptionalInt release) {
+    static ReleaseKey of(TableRows r) {
+      return new ReleaseKey(r.words(Columns.GAME), r.count(Columns.RELEASE));
+    }
+  }
+
   private final Map<String, Tally> teams = new TreeMap<>();
+  private final Changes changes = new Changes();
   private final Map<PlayerKey, Tally> players = new LinkedHashMap<>();
   private final Map<PlayerKey, List<ReleaseLine>> releases = new HashMap<>();
   private final Map<String, Set<String>> gamesOfTeam = new TreeMap<>();
@@ -65,13 +74,16 @@ public final class Reviewer {
     List<TeamReview> teamReviews = teamReviews(restarts, ours);
     List<PlayerReview> playerReviews = playerReviews();
     List<String> sentences =
-        new Sentences(games.size(), ours, window, teamReviews, playerReviews, restarts).all();
-    List<FlagLine> flags =
-        TableRows.of(tables.flags())
-            .map(r -> RestartLines.flag(r, periodLength))
-            // A stable sort: the order of play stays within equal savings and among near misses.
-            .sorted(Comparator.comparingDouble(f -> f.flagged() ? -f.saved() : 0))
-            .toList();
+        new Sentences(
+                games.size(),
+                ours,
+                window,
+                teamReviews,
+                playerReviews,
+                restarts,
+                changes.restarts(ours))
+            .all();
+    List<FlagLine> flags = flags();
     List<AuditLine> audits =
         TableRows.of(tables.restarts())
             .filter(r -> r.text(Columns.AUDIT).isPresent())
@@ -96,6 +108,18 @@ public final class Reviewer {
         others);
   }
 
+  private List<FlagLine> flags() {
+    Map<ReleaseKey, FlagLine.After> after = new HashMap<>();
+    TableRows.of(tables.restarts())
+        .forEach(r -> after.putIfAbsent(ReleaseKey.of(r), RestartLines.after(r)));
+    return TableRows.of(tables.flags())
+        .map(
+            r ->
+                RestartLines.flag(
+                    r, after.getOrDefault(ReleaseKey.of(r), FlagLine.After.UNKNOWN), periodLength))
+        .toList();
+  }
+
   private Count manpower() {
     int rows =
         TableRows.of(tables.manpower()).mapToInt(r -> r.count(Columns.ROWS).orElseThrow()).sum();
@@ -112,6 +136,7 @@ public final class Reviewer {
     Optional<Boolean> restart = r.flag(Columns.OWN_ZONE_RESTART);
     boolean icing = icing(r);
     teams.computeIfAbsent(team, t -> new Tally()).exit(way, strength, restart, icing);
+    changes.exit(r.words(Columns.GAME), team, restart);
     r.text(Columns.PLAYER)
         .ifPresent(
             p ->

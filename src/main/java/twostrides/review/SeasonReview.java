@@ -15,8 +15,7 @@ import twostrides.rates.Count;
  * @param players players by attempts
  * @param restarts own-zone restarts in the order of play
  * @param manpower rows on which manpower columns and penalty rows disagree, of those that have both
- * @param flags releases that a restart followed: flagged ones first, by what trying would have
- *     saved
+ * @param flags releases that a restart followed, flagged or not, in the order of play
  * @param audits icings in the sheets that the book would not call
  * @param others releases that another book would rule otherwise
  */
@@ -33,6 +32,9 @@ public record SeasonReview(
     List<AuditLine> audits,
     List<OtherRuling> others) {
 
+  /** Flags on the opening page: as many as a meeting has time for. Assumed. */
+  private static final int DEAREST = 5;
+
   /** Copies the lists. */
   public SeasonReview {
     sentences = List.copyOf(sentences);
@@ -44,9 +46,28 @@ public record SeasonReview(
     others = List.copyOf(others);
   }
 
-  /** The flagged releases, those that would have saved most first. */
+  /**
+   * The flagged releases, those that cost most first: goals after the draw, then attempts, then
+   * what trying would have saved on average; the order of play within equals.
+   */
   public List<FlagLine> flagged() {
-    return flags.stream().filter(FlagLine::flagged).toList();
+    return flags.stream().filter(FlagLine::flagged).sorted(FlagLine.DEAREST).toList();
+  }
+
+  /** The first few flags of our team, or of all where no team plays every game. */
+  public List<FlagLine> dearest() {
+    return flagged().stream()
+        .filter(f -> ourTeam.isEmpty() || ourTeam.get().equals(f.team()))
+        .limit(DEAREST)
+        .toList();
+  }
+
+  /**
+   * Not flagged, though gaining center would as likely as not have avoided the restart; the
+   * likeliest first.
+   */
+  public List<FlagLine> nearMisses() {
+    return flags.stream().filter(FlagLine::nearMiss).sorted(FlagLine.NEAREST).toList();
   }
 
   /** The releases that a restart followed and that are not flagged, in the order of play. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import twostrides.rates.Count;
+import twostrides.rates.Trend;
 
 /**
  * What the season says in five sentences, each with its numbers and how many they come from. They
@@ -18,12 +19,16 @@ final class Sentences {
    */
   private static final double NEAR = 5.0;
 
+  /** The season is told in thirds. */
+  private static final int PARTS = 3;
+
   private final int games;
   private final Optional<String> ours;
   private final double window;
   private final List<TeamReview> teams;
   private final List<PlayerReview> players;
   private final List<RestartLine> restarts;
+  private final List<Count> byGame;
 
   Sentences(
       int games,
@@ -31,13 +36,15 @@ final class Sentences {
       double window,
       List<TeamReview> teams,
       List<PlayerReview> players,
-      List<RestartLine> restarts) {
+      List<RestartLine> restarts,
+      List<Count> byGame) {
     this.games = games;
     this.ours = ours;
     this.window = window;
     this.teams = teams.stream().filter(t -> counts(t.team())).toList();
     this.players = players.stream().filter(p -> counts(p.team())).toList();
     this.restarts = restarts.stream().filter(r -> counts(r.team())).toList();
+    this.byGame = List.copyOf(byGame);
   }
 
   private boolean counts(String team) {
@@ -49,11 +56,12 @@ final class Sentences {
   }
 
   List<String> all() {
-    return List.of(attempts(), icings(), ways(), player(), cost());
+    return List.of(attempts(), changed(), where(), player(), cost());
   }
 
   private String attempts() {
     int attempts = teams.stream().mapToInt(t -> t.profile().attempts()).sum();
+    int icings = (int) restarts.stream().filter(RestartLine::icing).count();
     Count restarted =
         teams.stream().map(t -> t.profile().restarts()).reduce(new Count(0, 0), Count::plus);
     return "In "
@@ -62,23 +70,68 @@ final class Sentences {
         + who()
         + " tried to leave the own zone "
         + Say.count(attempts, "time")
+        + ", with "
+        + Say.count(icings, "icing")
+        + (games == 0 ? "" : " (" + Say.oneDecimal((double) icings / games) + " a game)")
         + "; an own-zone restart followed in "
         + Say.share(restarted)
         + ".";
   }
 
-  private String icings() {
+  /** The first third of the games against the last, and what the games between them say too. */
+  private String changed() {
+    int games = byGame.size();
+    if (games < Trend.FEWEST_STEPS) {
+      return "Fewer than three games with exit attempts: too few to say what changed.";
+    }
+    Count first = sum(0, games / PARTS);
+    Count last = sum(games * (PARTS - 1) / PARTS, games);
+    return "An own-zone restart followed "
+        + brief(first)
+        + " in "
+        + stretch(1, games / PARTS)
+        + " and "
+        + brief(last)
+        + " in "
+        + stretch(games * (PARTS - 1) / PARTS + 1, games)
+        + ": "
+        + switch (Trend.of(byGame).direction()) {
+          case RISING -> "over all games the share rises, beyond chance.";
+          case FALLING -> "over all games the share falls, beyond chance.";
+          case FLAT_OR_UNCLEAR -> "over all games it moves too little to be told from chance.";
+          case TOO_FEW -> "too few to say whether it moves.";
+        };
+  }
+
+  private Count sum(int from, int to) {
+    return byGame.subList(from, to).stream().reduce(new Count(0, 0), Count::plus);
+  }
+
+  private static String stretch(int from, int to) {
+    return from == to ? "game " + from : "games " + from + " to " + to;
+  }
+
+  /** Counts and share without the interval: the trend says what the two can carry. */
+  private static String brief(Count c) {
+    return c.successes()
+        + " of "
+        + Say.count(c.trials(), "attempt")
+        + (c.trials() == 0 ? "" : " (" + Say.shortShare(c) + ")");
+  }
+
+  private String where() {
+    return near() + " " + ways();
+  }
+
+  private String near() {
     List<RestartLine> iced = restarts.stream().filter(RestartLine::icing).toList();
     if (iced.isEmpty()) {
       return "No icing is written or can be inferred in these sheets.";
     }
     List<RestartLine> placed = iced.stream().filter(r -> r.shortOfCenter().isPresent()).toList();
     int near = (int) placed.stream().filter(r -> r.shortOfCenter().getAsDouble() <= NEAR).count();
-    return Say.count(iced.size(), "icing")
-        + ", "
-        + Say.oneDecimal((double) iced.size() / games)
-        + " a game; of the "
-        + placed.size()
+    return "Of "
+        + Say.count(placed.size(), "icing")
         + " with a known release, "
         + near
         + " "

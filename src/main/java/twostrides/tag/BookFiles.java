@@ -17,9 +17,13 @@ record BookFiles(Path folder) {
   private static final Map<String, String> TYPES =
       Map.of(
           "html", Reply.HTML,
+          "css", "text/css; charset=utf-8",
+          "js", "text/javascript; charset=utf-8",
           "svg", "image/svg+xml",
           "png", "image/png",
           "csv", "text/csv; charset=utf-8",
+          "vtt", "text/vtt; charset=utf-8",
+          "xspf", "application/xspf+xml",
           "json", Reply.JSON);
 
   /**

@@ -5,7 +5,6 @@ import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import twostrides.book.Script;
 
 /** An answer that fits in memory. */
 final class Reply {
@@ -29,12 +28,10 @@ final class Reply {
           + " media-src 'self' blob:; connect-src 'self'; form-action 'none'; base-uri 'none';"
           + " frame-ancestors 'none'";
 
-  /** A page of the book: its inline style and drawings, its own script, a chosen local video. */
+  /** A page of the book: its own style, drawings and script, a chosen local video. */
   static final String BOOK_POLICY =
-      "default-src 'none'; style-src 'unsafe-inline'; img-src 'self'; media-src blob:; script-src "
-          + Script.hash()
-          + "; form-action 'none';"
-          + " base-uri 'none'; frame-ancestors 'none'";
+      "default-src 'none'; style-src 'self'; img-src 'self'; media-src blob:; script-src 'self';"
+          + " form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
 
   private final int status;
   private final String type;

@@ -349,6 +349,9 @@
   }
 
   // ---- start ----
+  Array.prototype.forEach.call(document.querySelectorAll('a.def'), function (a) {
+    a.title = MEANINGS[a.getAttribute('href').split('#')[1]] || '';
+  });
   collect();
   videoPanel();
   var bar = make('div', '', { 'class': 'tools page-tools', role: 'region', 'aria-label': 'How this page is shown' });
@@ -366,8 +369,7 @@
   nav.parentNode.insertBefore(bar, nav.nextSibling);
   var sheets = [];
   Array.prototype.forEach.call(document.querySelectorAll('main .scroll > table'), function (t) {
-    var plainTable = t.tBodies.length === 1 && !t.querySelector('[rowspan]');
-    if (plainTable && t.tBodies[0].rows.length >= FEWEST) {
+    if (t.tBodies[0].rows.length >= FEWEST) {
       var s = new Sheet(t, sheets.length);
       sheets.push(s);
       s.build();

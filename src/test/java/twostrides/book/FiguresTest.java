@@ -195,7 +195,9 @@ class FiguresTest {
       List<Want> wants = Sentences.of(book, name);
       Set<Want> missing = new HashSet<>(wants);
       for (Element e :
-          page.getValue().select("header p, main > p, main li, caption, figcaption, h1, h2")) {
+          page.getValue()
+              .select(
+                  "header p, main > p, main > section.wide > p, main li, caption, figcaption, h1, h2, h3")) {
         List<Want> fit = wants.stream().filter(w -> w.fits(e.text())).toList();
         missing.removeAll(fit);
         checked += fit.isEmpty() ? 0 : 1;
@@ -225,7 +227,7 @@ class FiguresTest {
     for (BookData.Player p : book.players) {
       text = text.replace(p.name(), "");
     }
-    return e.closest("section.flag") != null || !text.matches("(?s).*\\d.*");
+    return e.closest("section.flag, ol.dearest") != null || !text.matches("(?s).*\\d.*");
   }
 
   @Test
@@ -260,7 +262,7 @@ class FiguresTest {
       for (Map.Entry<String, Document> page : book.pages.entrySet()) {
         String name = page.getKey();
         if (Set.of("index.html", "teams", "players").contains(PageTable.kind(name))) {
-          List<Element> drawings = page.getValue().select("svg");
+          List<Element> drawings = page.getValue().select(".pair svg");
           assertEquals(2, drawings.size(), name);
           Want ways = Drawings.ways(book.exits(name));
           Want map = Drawings.map(book.releases(name));
@@ -286,39 +288,75 @@ class FiguresTest {
   void everyFlagSaysWhatItsRowSays() {
     int figures = 0;
     for (BookRun book : List.of(season, game, tags)) {
-      List<BookData.Row> flags = BookData.rows(book.data.flags, f -> f.is("flagged", "true"));
-      List<Element> cards = book.pages.get("flags.html").select("section.flag");
-      assertEquals(flags.size(), cards.size());
-      double last = Double.POSITIVE_INFINITY;
-      for (Element card : cards) {
-        List<String> shown = card.select("dd").eachText();
-        String source = shown.get(shown.size() - 1);
-        BookData.Row row =
-            flags.stream()
-                .filter(f -> source.equals(f.get("sheet") + ", line " + f.get("line")))
-                .findFirst()
-                .orElseThrow();
-        List<Want> wants = new ArrayList<>(ListFigures.flagList(row));
-        shown = new ArrayList<>(shown);
-        String sentence = card.select("> p").text();
-        assertEquals(row.get("sentence"), sentence);
-        String said = sentence.substring(sentence.indexOf("let go"));
-        shown.addAll(List.of(said, card.select("h2").text(), words(card.selectFirst("svg"))));
-        wants.add(
-            ListFigures.flagSentence(
-                row, said.substring(said.indexOf(" away ") + 6, said.lastIndexOf(": "))));
-        wants.add(ListFigures.flagHeading(book.data, row));
-        wants.add(ListFigures.flagDrawing(row));
-        assertEquals(wants.size(), shown.size(), source);
-        for (int i = 0; i < wants.size(); i++) {
-          assertTrue(wants.get(i).fits(shown.get(i)), shown.get(i) + ", wanted " + wants.get(i));
-          figures += wants.get(i).figure() ? 1 : 0;
-        }
-        double saved = row.number("cost_restart") - row.number("cost_trying");
-        assertTrue(saved <= last + 2e-4, "the flag that would have saved most stands first");
-        last = saved;
-      }
+      Document page = book.pages.get("flags.html");
+      figures +=
+          cards(
+              book, page.select("section.flag:not(.near)"), ListFigures.dearest(book.data, false));
+      figures += cards(book, page.select("section.near"), ListFigures.nearMisses(book.data));
+      figures += dearest(book);
     }
     System.out.println(figures + " figures of flags recomputed.");
+  }
+
+  /** Each card says what its row says, in the order of the rows. */
+  private static int cards(BookRun book, List<Element> cards, List<BookData.Row> rows) {
+    int figures = 0;
+    assertEquals(rows.size(), cards.size());
+    for (int at = 0; at < cards.size(); at++) {
+      Element card = cards.get(at);
+      BookData.Row row = rows.get(at);
+      List<String> shown = new ArrayList<>(card.select("dd").eachText());
+      List<Want> wants = new ArrayList<>(ListFigures.flagList(book.data, row));
+      String sentence = card.select("> p").text();
+      assertEquals(row.get("sentence"), sentence);
+      int measured = sentence.indexOf("; a flag needs ");
+      String said =
+          measured < 0
+              ? sentence.substring(sentence.indexOf("let go"))
+              : sentence
+                      .substring(sentence.indexOf("let go"), measured)
+                      .replace(" (rounded up)", "")
+                  + ".";
+      shown.addAll(List.of(said, card.select("h3").text(), words(card.selectFirst("svg"))));
+      wants.add(
+          ListFigures.flagSentence(
+              row, said.substring(said.indexOf(" away ") + 6, said.lastIndexOf(": "))));
+      wants.add(ListFigures.flagHeading(book.data, row));
+      wants.add(ListFigures.flagDrawing(row));
+      figures += fit(wants, shown);
+    }
+    return figures;
+  }
+
+  /** The opening page's short list: the same cards, with the drawings of the page of flags. */
+  private static int dearest(BookRun book) {
+    int figures = 0;
+    List<BookData.Row> rows = ListFigures.dearest(book.data, true);
+    List<Element> items = book.pages.get("index.html").select("ol.dearest > li");
+    assertEquals(rows.size(), items.size());
+    for (int at = 0; at < items.size(); at++) {
+      BookData.Row row = rows.get(at);
+      Element item = items.get(at);
+      List<Want> wants = new ArrayList<>(ListFigures.dearestList(book.data, row));
+      wants.add(ListFigures.flagHeading(book.data, row));
+      wants.add(ListFigures.flagDrawing(row));
+      List<String> shown = new ArrayList<>(item.select("dd").eachText());
+      shown.addAll(List.of(item.select("h3").text(), words(item.selectFirst("svg"))));
+      figures += fit(wants, shown);
+      String card = item.select("h3 a").attr("href").replace("flags.html#", "");
+      Element there = book.pages.get("flags.html").getElementById(card);
+      assertEquals(item.select("h3").text(), there.select("h3").text(), card);
+    }
+    return figures;
+  }
+
+  private static int fit(List<Want> wants, List<String> shown) {
+    int figures = 0;
+    assertEquals(wants.size(), shown.size());
+    for (int i = 0; i < wants.size(); i++) {
+      assertTrue(wants.get(i).fits(shown.get(i)), shown.get(i) + ", wanted " + wants.get(i));
+      figures += wants.get(i).figure() ? 1 : 0;
+    }
+    return figures;
   }
 }

@@ -1,6 +1,7 @@
 package twostrides.book;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -230,11 +231,12 @@ final class ListFigures {
   }
 
   /** The list beside a flag's drawing: label and value in turn. */
-  static List<Want> flagList(BookData.Row r) {
+  static List<Want> flagList(BookData d, BookData.Row r) {
     return List.of(
         chance(r, "p_gain_center"),
         chance(r, "p_avoid"),
         Want.name(r.get("evidence")),
+        after(d, r),
         Want.like("# attempts against", Want.num(r.number("cost_restart"), 2, CHANCE_STEP)),
         Want.like("# attempts against", Want.num(r.number("cost_trying"), 2, CHANCE_STEP)),
         both(chance(r, "p_icing"), chance(r, "p_icing_error")),
@@ -242,6 +244,65 @@ final class ListFigures {
         Want.name(r.get("strength")),
         video(r),
         sheet(r));
+  }
+
+  /** What the opponent did after the draw, by the restarts table. */
+  private static Want after(BookData d, BookData.Row flag) {
+    if (!told(d, flag, "attempts_against_20s")) {
+      return Want.text(Want.NONE);
+    }
+    int goals = followed(d, flag, "goals_against_20s");
+    return Want.text(
+        Sentences.count(followed(d, flag, "attempts_against_20s"), "attempt")
+            + (goals == 0 ? "" : ", " + Sentences.count(goals, "goal"))
+            + " against within "
+            + d.shortly());
+  }
+
+  private static List<BookData.Row> draws(BookData d, BookData.Row flag) {
+    return BookData.rows(
+        d.restarts, r -> r.is("game", flag.get("game")) && r.is("release", flag.get("release")));
+  }
+
+  private static boolean told(BookData d, BookData.Row flag, String column) {
+    List<BookData.Row> draws = draws(d, flag);
+    return !draws.isEmpty() && draws.get(0).has(column);
+  }
+
+  private static int followed(BookData d, BookData.Row flag, String column) {
+    return told(d, flag, column) ? draws(d, flag).get(0).count(column) : 0;
+  }
+
+  /** Flags by goals after the draw, attempts after it, and what trying would have saved. */
+  static List<BookData.Row> dearest(BookData d, boolean opening) {
+    return d.flags.stream()
+        .filter(f -> f.is("flagged", "true"))
+        .filter(f -> !opening || d.ours().isEmpty() || f.is("team", d.ours().get()))
+        .sorted(
+            Comparator.comparingInt((BookData.Row f) -> -followed(d, f, "goals_against_20s"))
+                .thenComparingInt(f -> -followed(d, f, "attempts_against_20s"))
+                .thenComparingDouble(f -> f.number("cost_trying") - f.number("cost_restart")))
+        .limit(opening ? 5 : Integer.MAX_VALUE)
+        .toList();
+  }
+
+  /** Not flagged though the chance to avoid the restart is a half or more. */
+  static List<BookData.Row> nearMisses(BookData d) {
+    return d.flags.stream()
+        .filter(f -> !f.is("flagged", "true") && f.number("p_avoid") >= 0.5)
+        .sorted(Comparator.comparingDouble((BookData.Row f) -> -f.number("p_avoid")))
+        .toList();
+  }
+
+  /** The short list beside a drawing on the opening page. */
+  static List<Want> dearestList(BookData d, BookData.Row r) {
+    return List.of(
+        after(d, r),
+        gap(r, ""),
+        chance(r, "p_gain_center"),
+        Want.name(r.get("evidence")),
+        Want.name(r.get("strength")),
+        video(r));
   }
 
   private static Want both(Want one, Want error) {

@@ -21,6 +21,13 @@ final class Sentences {
     List<Want> all = new ArrayList<>();
     switch (PageTable.kind(page)) {
       case "index.html" -> index(b, all);
+      case "restarts.html" -> {
+        all.add(restarts(b.data, Optional.empty()));
+        all.add(
+            Want.text(
+                count(b.data.games.size(), "game")
+                    + ", all teams, in the order of play: the team itself had the puck last and the opponent had no control before the draw."));
+      }
       case "teams" -> {
         String team = b.team(page);
         all.add(
@@ -68,19 +75,26 @@ final class Sentences {
     List<BookData.Row> restarts = BookData.rows(d.restarts, BookData.team(d.ours()));
     String games = count(d.games.size(), "game");
     all.add(Want.text(games + " in these sheets"));
+    int icings = BookData.rows(restarts, BookData.Row::icing).size();
+    String tried =
+        "In "
+            + games
+            + " "
+            + d.ours().orElse("the teams")
+            + " tried to leave the own zone "
+            + count(exits.size(), "time")
+            + ", with "
+            + count(icings, "icing");
+    String followed = "; an own-zone restart followed in ";
+    Want start =
+        d.games.isEmpty()
+            ? Want.text(tried + followed)
+            : Want.like(
+                tried + " (# a game)" + followed, Want.num((double) icings / d.games.size(), 1));
+    all.add(start.then(BookData.restarted(exits).sentence("", ".")));
+    all.add(changed(exits));
     all.add(
-        BookData.restarted(exits)
-            .sentence(
-                "In "
-                    + games
-                    + " "
-                    + d.ours().orElse("the teams")
-                    + " tried to leave the own zone "
-                    + count(exits.size(), "time")
-                    + "; an own-zone restart followed in ",
-                "."));
-    all.add(icings(d, BookData.rows(restarts, BookData.Row::icing)));
-    all.add(worst(exits));
+        near(BookData.rows(restarts, BookData.Row::icing)).then(Want.name(" ")).then(worst(exits)));
     all.add(most(b));
     List<BookData.Row> counted = BookData.rows(restarts, r -> r.has("attempts_against_20s"));
     all.add(
@@ -96,7 +110,18 @@ final class Sentences {
                     + " and "
                     + count(BookData.sum(counted, "goals_against_20s"), "goal")
                     + "."));
-    all.add(restarts(d, Optional.empty()));
+    if (!ListFigures.dearest(d, true).isEmpty()) {
+      all.add(
+          dearestFirst(
+              d,
+              "Icings where there was time to gain center, those that cost most first: ",
+              " All " + count(flagged(d), "flag")));
+    }
+    all.add(
+        Want.text(
+            "Every own-zone restart: "
+                + d.restarts.size()
+                + " in these sheets, each with its cause and what followed."));
     all.add(
         Want.text(
             "Could center have been gained? "
@@ -106,22 +131,69 @@ final class Sentences {
                 + " that an own-zone restart followed are flagged, each with its drawing."));
   }
 
+  private static Want dearestFirst(BookData d, String before, String after) {
+    return Want.text(
+        before
+            + "goals against within "
+            + d.shortly()
+            + " of the draw, then attempts, then what trying would have saved on average."
+            + after);
+  }
+
   private static int flagged(BookData d) {
     return BookData.rows(d.flags, f -> f.is("flagged", "true")).size();
   }
 
-  private static Want icings(BookData d, List<BookData.Row> icings) {
+  /** Restarts of the first and the last third of the games, and whether all games say more. */
+  private static Want changed(List<BookData.Row> exits) {
+    List<String> games = exits.stream().map(e -> e.get("game")).distinct().toList();
+    int n = games.size();
+    if (n < 3) {
+      return Want.name("Fewer than three games with exit attempts: too few to say what changed.");
+    }
+    List<Formulas.Share> byGame =
+        games.stream()
+            .map(g -> BookData.restarted(BookData.rows(exits, e -> e.is("game", g))))
+            .toList();
+    int early = n / 3;
+    int late = 2 * n / 3;
+    String trend = Formulas.trend("", byGame).words();
+    return Want.text(
+        "An own-zone restart followed "
+            + stretch(byGame.subList(0, early))
+            + (early == 1 ? " in game 1 and " : " in games 1 to " + early + " and ")
+            + stretch(byGame.subList(late, n))
+            + (late + 1 == n ? " in game " + n : " in games " + (late + 1) + " to " + n)
+            + ": "
+            + (trend.startsWith("rising")
+                ? "over all games the share rises, beyond chance."
+                : trend.startsWith("falling")
+                    ? "over all games the share falls, beyond chance."
+                    : trend.startsWith("flat")
+                        ? "over all games it moves too little to be told from chance."
+                        : "too few to say whether it moves."));
+  }
+
+  private static String stretch(List<Formulas.Share> games) {
+    int k = games.stream().mapToInt(Formulas.Share::k).sum();
+    int n = games.stream().mapToInt(Formulas.Share::n).sum();
+    String share = n < 10 ? "too few to say" : Math.floor(100.0 * k / n + 0.5 + 1e-9) + " %";
+    return k + " of " + count(n, "attempt") + (n == 0 ? "" : " (" + share.replace(".0", "") + ")");
+  }
+
+  private static Want near(List<BookData.Row> icings) {
+    if (icings.isEmpty()) {
+      return Want.name("No icing is written or can be inferred in these sheets.");
+    }
     List<BookData.Row> placed = BookData.rows(icings, r -> r.has("short_of_center_m"));
     int near = BookData.rows(placed, r -> r.number("short_of_center_m") <= NEAR).size();
-    return Want.like(
-        count(icings.size(), "icing")
-            + ", # a game; of the "
-            + placed.size()
+    return Want.text(
+        "Of "
+            + count(placed.size(), "icing")
             + " with a known release, "
             + near
             + (near == 1 ? " was" : " were")
-            + " let go within 5.0 m (16 ft) of the red line.",
-        Want.num((double) icings.size() / d.games.size(), 1));
+            + " let go within 5.0 m (16 ft) of the red line.");
   }
 
   private static Want worst(List<BookData.Row> exits) {
@@ -269,6 +341,16 @@ final class Sentences {
                 + " after "
                 + count(gained.n(), "exit")
                 + " that gained center, each drawn toward an assumed value with the weight of 20 cases."));
+    List<BookData.Row> near = ListFigures.nearMisses(d);
+    if (!near.isEmpty()) {
+      all.add(
+          Want.text(
+              count(near.size(), "release")
+                  + " not flagged, though gaining center would as likely as not have avoided the restart; the likeliest first. Each says why not."));
+    }
+    if (flagged(d) > 0) {
+      all.add(dearestFirst(d, "Those that cost most stand first: ", ""));
+    }
     all.add(
         Want.text(
             count(d.flags.size() - flagged(d), "release")

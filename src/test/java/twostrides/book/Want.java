@@ -1,5 +1,6 @@
 package twostrides.book;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -69,6 +70,13 @@ record Want(String words, List<Num> numbers, boolean figure) {
   /** Words that stand for a figure, or hold one that was made from whole numbers. */
   static Want text(String words) {
     return new Want(words.replace('#', '\uFFFD'), List.of(), true);
+  }
+
+  /** These words and then others. */
+  Want then(Want other) {
+    List<Num> all = new ArrayList<>(numbers);
+    all.addAll(other.numbers);
+    return new Want(words + other.words, all, figure || other.figure);
   }
 
   /** A whole number. */

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -155,6 +157,20 @@ public final class Browser implements AutoCloseable {
   /** Everything that can be read on the page. */
   public String text() {
     return ask("return document.body.innerText");
+  }
+
+  /** What the accessibility rules of axe-core find on the page; empty text where nothing. */
+  public String violations() throws IOException {
+    try (InputStream in = Browser.class.getResourceAsStream("/axe.min.js")) {
+      driver.executeScript(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+    }
+    // Without preload: it would ask for the style sheet anew, which a page from disk may not.
+    return String.valueOf(
+        driver.executeAsyncScript(
+            "const done = arguments[0];"
+                + "axe.run(document, {preload: false}).then(r => done(r.violations.map(v => v.id + ': '"
+                + " + v.nodes.length + ' ' + v.nodes[0].html.slice(0, 160) + ' '"
+                + " + v.nodes[0].failureSummary.slice(0, 200)).join('\\n')));"));
   }
 
   /** Errors and warnings on the console so far. */

@@ -176,8 +176,8 @@ class PictureTest {
   void whatAPageCannotInlineIsRejected() {
     assertThrows(
         IllegalArgumentException.class,
-        () -> new Picture("<?xml version=\"1.0\"?><svg/>", 8, 8, () -> new byte[0]));
+        () -> new Picture("", "<?xml version=\"1.0\"?><svg/>", 8, 8, () -> new byte[0]));
     assertThrows(
-        IllegalArgumentException.class, () -> new Picture("<svg/>", 0, 8, () -> new byte[0]));
+        IllegalArgumentException.class, () -> new Picture("", "<svg/>", 0, 8, () -> new byte[0]));
   }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -107,33 +106,17 @@ class BookPagesTest {
 
   @Test
   void noPageHasAnAccessibilityViolationInEitherTheme() throws IOException {
-    String axe = axe();
     List<String> found = new ArrayList<>();
     for (String page : kinds()) {
       for (String theme : List.of("light", "dark")) {
         open(page, "#theme=" + theme);
-        browser.driver().executeScript(axe);
-        String violations =
-            String.valueOf(
-                browser
-                    .driver()
-                    .executeAsyncScript(
-                        "const done = arguments[0];"
-                            + "axe.run(document).then(r => done(r.violations.map(v => v.id + ': '"
-                            + " + v.nodes.length + ' ' + v.nodes[0].html.slice(0, 160) + ' '"
-                            + " + v.nodes[0].failureSummary.slice(0, 200)).join('\\n')));"));
+        String violations = browser.violations();
         if (!violations.isEmpty()) {
           found.add(page + ", " + theme + "\n" + violations);
         }
       }
     }
     assertEquals("", String.join("\n", found));
-  }
-
-  private static String axe() throws IOException {
-    try (InputStream in = BookPagesTest.class.getResourceAsStream("/axe.min.js")) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    }
   }
 
   private static List<String> firstCells(String region) {

@@ -72,7 +72,7 @@ class BookVideoTest {
   @BeforeEach
   void open() {
     browser.driver().get("about:blank");
-    browser.driver().get(book.resolve("index.html").toUri().toString());
+    browser.driver().get(book.resolve("restarts.html").toUri().toString());
     browser.ask(
         "const v = document.querySelector('video'); window.sought = [];"
             + "v.addEventListener('seeking', () => window.sought.push(v.currentTime));"

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import twostrides.book.BookNote;
+import twostrides.book.BookOptions;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
 import twostrides.chart.Charts;
@@ -264,7 +265,11 @@ class EdgeSeasonsTest {
         Numbers.of(tables, review.ourTeam(), new NumberSettings(20, 1, 0)),
         tables,
         new Charts(Rink.NORTH_AMERICAN),
-        new Imprint("0.0", new BookNote("hybrid", "", List.of(), List.of()), "", "{game}.mp4"),
+        new Imprint(
+            "0.0",
+            new BookNote("hybrid", "", List.of(), List.of()),
+            "",
+            new BookOptions("{game}.mp4", true)),
         (n, all) -> {});
     Map<String, Document> pages = new LinkedHashMap<>();
     try (Stream<Path> files = Files.walk(out)) {

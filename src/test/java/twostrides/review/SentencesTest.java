@@ -11,29 +11,35 @@ import twostrides.exits.Columns;
 /** The opening page's sentences, word for word, on seasons that are counted by hand. */
 class SentencesTest {
 
+  /** Attempts in two games in turn. */
   private static void exits(
       SeasonTables t, int n, int restarts, String way, String atCenter, String strength) {
     for (int i = 0; i < n; i++) {
-      t.exit(
-          Columns.GAME,
-          i % 2 == 0 ? "one" : "two",
-          Columns.TEAM,
-          "Herons",
-          Columns.OPPONENT,
-          i % 2 == 0 ? "Wolves" : "Otters",
-          Columns.PLAYER,
-          "8 Brandt",
-          Columns.WAY_OUT,
-          way,
-          Columns.AT_CENTER,
-          atCenter,
-          Columns.STRENGTH,
-          strength,
-          Columns.OWN_ZONE_RESTART,
-          i < restarts,
-          Columns.RESTART_CAUSE,
-          i < restarts ? "icing_written" : "none");
+      exit(t, i % 2 == 0 ? "one" : "two", i < restarts, way, atCenter, strength);
     }
+  }
+
+  private static void exit(
+      SeasonTables t, String game, boolean restart, String way, String atCenter, String strength) {
+    t.exit(
+        Columns.GAME,
+        game,
+        Columns.TEAM,
+        "Herons",
+        Columns.OPPONENT,
+        "against " + game,
+        Columns.PLAYER,
+        "8 Brandt",
+        Columns.WAY_OUT,
+        way,
+        Columns.AT_CENTER,
+        atCenter,
+        Columns.STRENGTH,
+        strength,
+        Columns.OWN_ZONE_RESTART,
+        restart,
+        Columns.RESTART_CAUSE,
+        restart ? "icing_written" : "none");
   }
 
   private static void icing(SeasonTables t, String team, double shortOf, int attempts, int goals) {
@@ -114,11 +120,11 @@ class SentencesTest {
     List<String> said = sentences(t);
     assertEquals(
         List.of(
-            "In 2 games Herons tried to leave the own zone 46 times; an own-zone restart followed in"
-                + " 12 of 46 (26 %, 95 % interval 16 to 40 %).",
-            "2 icings, 1.0 a game; of the 2 with a known release, 1 was let go within 5.0 m (16 ft) of"
-                + " the red line.",
-            "Most often followed by an own-zone restart: carried, released short, at even strength, 5 of"
+            "In 2 games Herons tried to leave the own zone 46 times, with 2 icings (1.0 a game); an"
+                + " own-zone restart followed in 12 of 46 (26 %, 95 % interval 16 to 40 %).",
+            "Fewer than three games with exit attempts: too few to say what changed.",
+            "Of 2 icings with a known release, 1 was let go within 5.0 m (16 ft) of the red line."
+                + " Most often followed by an own-zone restart: carried, released short, at even strength, 5 of"
                 + " 20 (25 %, 95 % interval 11 to 47 %).",
             "Most icings by one player: 8 Brandt; of the player's releases short of center 3 of 12 (25 %,"
                 + " 95 % interval 9 to 53 %) were iced.",
@@ -133,10 +139,40 @@ class SentencesTest {
     exits(t, 4, 1, "chip", "", "even");
     List<String> said = sentences(t);
     assertTrue(said.get(0).contains("1 of 4 (too few to say)"), said.get(0));
-    assertEquals("No icing is written or can be inferred in these sheets.", said.get(1));
+    assertTrue(said.get(1).contains("too few to say"), said.get(1));
+    assertTrue(
+        said.get(2)
+            .startsWith("No icing is written or can be inferred in these sheets. No way out"),
+        said.get(2));
     assertTrue(said.get(2).contains("too few to say"), said.get(2));
     assertTrue(said.get(3).contains("too few to say"), said.get(3));
     assertTrue(said.get(4).contains("not in these sheets"), said.get(4));
+  }
+
+  private static String changed(int... restarts) {
+    SeasonTables t = new SeasonTables();
+    for (int g = 0; g < restarts.length; g++) {
+      for (int i = 0; i < 20; i++) {
+        exit(t, "game " + g, i < restarts[g], "chip", "", "even");
+      }
+    }
+    return sentences(t).get(1);
+  }
+
+  @Test
+  void saysWhatChangedOnlyAsFarAsTheGamesCarryIt() {
+    assertEquals(
+        "An own-zone restart followed 1 of 20 attempts (5 %) in game 1 and 12 of 20 attempts (60 %)"
+            + " in game 3: over all games the share rises, beyond chance.",
+        changed(1, 5, 12));
+    assertEquals(
+        "An own-zone restart followed 17 of 40 attempts (43 %) in games 1 to 2 and 3 of 60 attempts"
+            + " (5 %) in games 5 to 7: over all games the share falls, beyond chance.",
+        changed(9, 8, 5, 4, 2, 1, 0));
+    assertEquals(
+        "An own-zone restart followed 4 of 20 attempts (20 %) in game 1 and 5 of 20 attempts (25 %)"
+            + " in game 3: over all games it moves too little to be told from chance.",
+        changed(4, 3, 5));
   }
 
   @Test

@@ -1,0 +1,34 @@
+package twostrides.review;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import twostrides.rates.Count;
+
+/** How often an own-zone restart followed, game by game, while the exits go by in order. */
+final class Changes {
+
+  private final Map<String, Map<String, Count>> byGame = new LinkedHashMap<>();
+
+  /** Counts one attempt; one whose ending the sheet does not tell opens its game only. */
+  void exit(String game, String team, Optional<Boolean> restart) {
+    Map<String, Count> teams = byGame.computeIfAbsent(game, g -> new TreeMap<>());
+    restart.ifPresent(r -> teams.merge(team, new Count(r ? 1 : 0, 1), Count::plus));
+  }
+
+  /** Restarts of attempts by game, of our team or of all. */
+  List<Count> restarts(Optional<String> ours) {
+    List<Count> counts = new ArrayList<>();
+    for (Map<String, Count> teams : byGame.values()) {
+      counts.add(
+          teams.entrySet().stream()
+              .filter(e -> ours.isEmpty() || ours.get().equals(e.getKey()))
+              .map(Map.Entry::getValue)
+              .reduce(new Count(0, 0), Count::plus));
+    }
+    return counts;
+  }
+}
