@@ -28,7 +28,7 @@ import twostrides.browser.Browser;
 
 /**
  * Reads written files back with parsers that share nothing with what wrote them: CSV by Jackson,
- * XSPF by JSpiff, whose classes were made from the format's published schema.
+ * XSPF by JSpiff, which refuses what has not the format's structure.
  */
 public final class ClipFiles {
   private ClipFiles() {}
