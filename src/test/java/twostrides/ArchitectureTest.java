@@ -28,7 +28,7 @@ class ArchitectureTest {
           Map.entry("rink", Set.of()),
           Map.entry("penalty", Set.of()),
           Map.entry("game", Set.of("sheet", "rink", "penalty")),
-          Map.entry("tag", Set.of("sheet", "game", "rink", "book")),
+          Map.entry("tag", Set.of("sheet", "game", "rink")),
           Map.entry("tracking", Set.of("sheet", "rink", "game")),
           Map.entry("rulebook", Set.of("rink", "penalty")),
           Map.entry("race", Set.of("rink", "rulebook", "rates")),

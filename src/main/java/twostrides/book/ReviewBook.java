@@ -114,6 +114,7 @@ public final class ReviewBook {
     all.add(this::index);
     all.add(this::rulings);
     all.add(this::flags);
+    all.add(this::restarts);
     all.add(this::glossary);
     all.add(this::clips);
     numbers.pages().forEach(n -> all.add(() -> numbers(n)));
@@ -182,6 +183,10 @@ public final class ReviewBook {
 
   private void rulings() throws IOException {
     render("rulings.html", "rulings.jte", Map.of("review", review, "imprint", imprint));
+  }
+
+  private void restarts() throws IOException {
+    render("restarts.html", "restartlist.jte", Map.of("review", review, "imprint", imprint));
   }
 
   private void flags() throws IOException {

@@ -44,6 +44,8 @@ import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SetAside;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
+import twostrides.tracking.SyncSheets;
+import twostrides.tracking.VideoSeconds;
 
 /** The main job: sheets in, a review book out. */
 @Command(
@@ -172,11 +174,9 @@ final class ReviewCommand implements Callable<Integer> {
           spec.commandLine(),
           "--window: found " + window + ", expected seconds above 0 and up to 1200.");
     }
-    Optional<String> idle = tracking.idle();
-    if (idle.isPresent()) {
-      throw new ParameterException(
-          spec.commandLine(),
-          idle.get() + ": found no --tracking, expected tracking sheets with it.");
+    Optional<String> wrong = tracking.wrong();
+    if (wrong.isPresent()) {
+      throw new ParameterException(spec.commandLine(), wrong.get());
     }
     PrintWriter console = spec.commandLine().getOut();
     Progress progress = new Progress(spec.commandLine().getErr());
@@ -185,16 +185,19 @@ final class ReviewCommand implements Callable<Integer> {
     List<Path> files = sheets.files();
     warmUp();
     Optional<SheetMap> map = sheets.sheetMap();
-    Season season = sheets.read(files, map, book.number(SettingKey.PERIOD_MINUTES) * 60, progress);
-    if (season.rowsUsed() == 0) {
-      Sheets.report(season, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
+    Season read = sheets.read(files, map, book.number(SettingKey.PERIOD_MINUTES) * 60, progress);
+    if (read.rowsUsed() == 0) {
+      Sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
       throw SheetException.ofFile(
           files.get(0).toString(),
           "no row that could be used in " + Sheets.count(files.size(), "sheet"),
           "rows of a play sheet or a tag sheet",
           "Run the command check on it; a sheet with other columns needs --map (docs/maps/README.md).");
     }
-    TrackedSkaters tracked = tracking.read(season, progress);
+    SyncSheets sync = tracking.sync(read);
+    TrackedSkaters tracked = tracking.read(read, sync, progress);
+    VideoReport video = VideoReport.of(VideoSeconds.of(read, sync, tracking.syncReach), sync);
+    Season season = video.season();
     Settings settings = new Settings(window, book, others, manpower, race(), TravelBound.DEFAULT);
     OutputFolder folder = OutputFolder.at(out);
     try {
@@ -210,19 +213,30 @@ final class ReviewCommand implements Callable<Integer> {
           new Imprint(
               Main.version(),
               Books.note(book, others),
-              sum(season),
+              sum(season) + video.foot(),
               new BookOptions(videoName, png)),
           (n, all) -> progress.step("writing pages", n, all));
       progress.done();
+      video.write(folder.writing().resolve("data"));
       List<DoubtfulRow> setAside =
-          Stream.of(season.setAside(), tracked.setAside()).flatMap(List::stream).toList();
+          Stream.of(season.setAside(), sync.setAside(), tracked.setAside())
+              .flatMap(List::stream)
+              .toList();
       if (!setAside.isEmpty() || !season.unreadable().isEmpty()) {
         SetAside.write(folder.writing().resolve("set-aside"), setAside, season.unreadable());
       }
       RunFile.write(
-          folder.writing(), season, inputs(files), map, settings, noNames, seed, goalPriorDraws);
+          folder.writing(),
+          season,
+          inputs(files),
+          map,
+          settings,
+          noNames,
+          seed,
+          goalPriorDraws,
+          tracking.syncReach);
       Path written = folder.finish();
-      tell(console, season, review, tables, tracked, written, book);
+      tell(console, season, review, tables, tracked, video, written, book);
     } catch (Exception e) {
       folder.abandon();
       throw e;
@@ -272,6 +286,7 @@ final class ReviewCommand implements Callable<Integer> {
       SeasonReview review,
       ExitTables tables,
       TrackedSkaters tracked,
+      VideoReport video,
       Path book,
       IcingBook rules)
       throws IOException {
@@ -302,6 +317,7 @@ final class ReviewCommand implements Callable<Integer> {
             + review.flags().size()
             + " that an own-zone restart followed (flags.html).");
     manpower(console, review.manpower());
+    video.report(console, MOST_PROBLEMS, book.resolve("set-aside"));
     tracked.report(console, MOST_TRACKING_PROBLEMS, book.resolve("set-aside"));
     measured(console, tables);
     if (noNames && !season.setAside().isEmpty()) {

@@ -37,7 +37,8 @@ final class RunFile {
       Settings settings,
       boolean noNames,
       long seed,
-      double goalPriorDraws)
+      double goalPriorDraws,
+      double syncReach)
       throws IOException {
     DefaultPrettyPrinter printer =
         new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
@@ -67,6 +68,7 @@ final class RunFile {
       json.writeNumberField("flag_threshold", settings.race().threshold());
       json.writeNumberField("fastest_release_m_s", settings.travel().fastest());
       json.writeNumberField("least_friction", settings.travel().friction());
+      json.writeNumberField("sync_reach_s", syncReach);
       json.writeBooleanField("names", !noNames);
       json.writeStringField("map", map.map(SheetMap::name).orElse(""));
       json.writeEndObject();

@@ -39,7 +39,6 @@ final class TrackedSkaters implements SkatersAtRelease {
   private int rowsUsed;
   private int rowsOfOtherGames;
   private int rowsSetAside;
-  private int syncRowsSetAside;
 
   /**
    * Nothing tracked yet.
@@ -80,9 +79,6 @@ final class TrackedSkaters implements SkatersAtRelease {
     rowsUsed += tracks.rowsUsed();
     rowsSetAside += tracks.rowsSetAside();
     tracks.setAside().forEach(this::setAside);
-    int before = setAside.size();
-    sync.setAside().forEach(this::setAside);
-    syncRowsSetAside += setAside.size() - before;
     ReleaseMatcher matcher = new ReleaseMatcher(game, tracks, tracks.clock(sync));
     doubts.addAll(matcher.doubts());
     for (PlayRow row : game.rows()) {
@@ -151,16 +147,14 @@ final class TrackedSkaters implements SkatersAtRelease {
     setAside.values().forEach(d -> all.addAll(d.problems()));
     all.stream().limit(most).forEach(p -> out.println("Set aside: " + p.message()));
     if (all.size() > most) {
-      out.println(
-          "... and " + (all.size() - most) + " more in tracking and sync sheets, in " + kept);
+      out.println("... and " + (all.size() - most) + " more in tracking sheets, in " + kept);
     }
     doubts.stream().limit(most).forEach(p -> out.println("Doubtful: " + p.message()));
     if (doubts.size() > most) {
       out.println("... and " + (doubts.size() - most) + " more doubtful tracks and clocks");
     }
     out.println(sum().orElseThrow());
-    int rows = rowsSetAside + syncRowsSetAside;
-    if (rows > setAside.size()) {
+    if (rowsSetAside > setAside.size()) {
       out.println("Of the rows set aside " + setAside.size() + " are kept in their own words.");
     }
     out.println(

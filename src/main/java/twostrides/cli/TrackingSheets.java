@@ -13,14 +13,22 @@ import twostrides.game.Season;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
+import twostrides.tracking.GameSpan;
 import twostrides.tracking.GamesNamed;
 import twostrides.tracking.Sync;
+import twostrides.tracking.SyncSheets;
 import twostrides.tracking.TrackForm;
 import twostrides.tracking.TrackedGame;
 import twostrides.tracking.Tracks;
 
-/** The tracking sheets of a review: which files, through which maps, and what they say. */
+/** The tracking and sync sheets of a review: which files, through which maps, what they say. */
 final class TrackingSheets {
+
+  /** Longest period that a sheet can have, in seconds: a clock has at most three digits. */
+  private static final int LONGEST_REACH = 60_000;
+
+  /** The maps, sorted by what they are for. */
+  private record Maps(Optional<SheetMap> tracking, List<SheetMap> sync) {}
 
   @Option(
       names = "--tracking",
@@ -31,7 +39,7 @@ final class TrackingSheets {
   List<String> names = new ArrayList<>();
 
   @Option(
-      names = "--tracking-map",
+      names = {"--tracking-map", "--sync-map"},
       paramLabel = "MAP.toml",
       description =
           "Map of the tracking sheets, or of the sync sheets, as its first line says; may be given"
@@ -42,18 +50,35 @@ final class TrackingSheets {
       names = "--sync",
       paramLabel = "SHEET",
       description =
-          "Sync sheets: which game clock belongs to which second of the video; may be given several"
-              + " times.")
+          "Sync sheets: which game clock belongs to which second of the video, for sheets without"
+              + " video seconds (docs/sheets.md): files, folders, or a pattern in quotes; may be"
+              + " given several times.")
   List<String> syncNames = new ArrayList<>();
 
-  /** The option that has nothing to do, when a map or a sync sheet is given without tracking. */
-  Optional<String> idle() {
-    if (!names.isEmpty()) {
-      return Optional.empty();
+  @Option(
+      names = "--sync-reach",
+      paramLabel = "S",
+      defaultValue = "1200",
+      description =
+          "Seconds of play before the first and after the last pair of a period in which a row still"
+              + " gets a video second (${DEFAULT-VALUE}, assumed).")
+  double syncReach;
+
+  /** What stands in an option that cannot do anything, as a sentence; empty when all can. */
+  Optional<String> wrong() {
+    if (!(syncReach >= 0 && syncReach <= LONGEST_REACH)) {
+      return Optional.of(
+          "--sync-reach: found "
+              + syncReach
+              + ", expected seconds from 0 to "
+              + LONGEST_REACH
+              + ".");
     }
-    return !maps.isEmpty()
-        ? Optional.of("--tracking-map")
-        : syncNames.isEmpty() ? Optional.empty() : Optional.of("--sync");
+    return !maps.isEmpty() && names.isEmpty() && syncNames.isEmpty()
+        ? Optional.of(
+            "--tracking-map, --sync-map: found neither --tracking nor --sync, expected the sheets"
+                + " that the map is for.")
+        : Optional.empty();
   }
 
   /** Everything that is read. */
@@ -69,24 +94,19 @@ final class TrackingSheets {
     return syncNames.isEmpty() ? List.of() : SheetFiles.find(syncNames);
   }
 
-  /**
-   * Reads one game after the other and keeps the skaters at its releases, not the tracks.
-   *
-   * @param season the play sheets
-   * @param progress where to tell how far it is
-   * @throws SheetException when a sheet cannot be read at all, or nobody knows whose it is
-   */
-  TrackedSkaters read(Season season, Progress progress) throws SheetException {
-    TrackedSkaters tracked = new TrackedSkaters(!names.isEmpty());
-    if (names.isEmpty()) {
-      return tracked;
-    }
-    List<SheetMap> syncMaps = new ArrayList<>();
+  private Maps read(List<Path> files) throws SheetException {
+    List<SheetMap> sync = new ArrayList<>();
     Optional<SheetMap> map = Optional.empty();
-    for (Path p : maps) {
+    for (Path p : files) {
       SheetMap m = SheetMap.read(p, TrackForm.ALL);
       if (m.schema().equals(TrackForm.SYNC)) {
-        syncMaps.add(m);
+        sync.add(m);
+      } else if (names.isEmpty()) {
+        throw SheetException.ofFile(
+            p.toString(),
+            "a map of tracking sheets, and no --tracking",
+            "a map of the sync sheets, or tracking sheets",
+            "Give the tracking sheets, or leave the map out.");
       } else if (map.isPresent()) {
         throw SheetException.ofFile(
             p.toString(),
@@ -97,33 +117,50 @@ final class TrackingSheets {
         map = Optional.of(m);
       }
     }
+    return new Maps(map, sync);
+  }
+
+  /**
+   * Reads the sync sheets; nothing when there are none.
+   *
+   * @param season the sheets that they are for
+   * @throws SheetException when one cannot be read at all, or nobody knows whose it is
+   */
+  SyncSheets sync(Season season) throws SheetException {
+    return syncNames.isEmpty()
+        ? SyncSheets.NONE
+        : SyncSheets.read(sync(), read(maps).sync(), GameSpan.of(season), !names.isEmpty());
+  }
+
+  /**
+   * Reads one game after the other and keeps the skaters at its releases, not the tracks.
+   *
+   * @param season the play sheets
+   * @param sync the sync sheets
+   * @param progress where to tell how far it is
+   * @throws SheetException when a sheet cannot be read at all, or nobody knows whose it is
+   */
+  TrackedSkaters read(Season season, SyncSheets sync, Progress progress) throws SheetException {
+    TrackedSkaters tracked = new TrackedSkaters(!names.isEmpty());
+    if (names.isEmpty()) {
+      return tracked;
+    }
+    Optional<SheetMap> map = read(maps).tracking();
     Map<String, List<Path>> files = byGame(season.games(), map, tracked);
     int done = 0;
     for (Game game : season.games()) {
       List<Path> own = files.getOrDefault(game.id(), List.of());
       if (!own.isEmpty()) {
-        Sync sync = sync(syncMaps, game.id());
+        Sync pairs = sync.of(game.id());
         tracked.take(
             game,
-            Tracks.read(own, map, new TrackedGame(game.id(), game.home(), game.away()), sync),
-            sync);
+            Tracks.read(own, map, new TrackedGame(game.id(), game.home(), game.away()), pairs),
+            pairs);
       }
       progress.step("reading tracking", ++done, season.games().size());
     }
     progress.done();
     return tracked;
-  }
-
-  private Sync sync(List<SheetMap> syncMaps, String game) throws SheetException {
-    List<Path> sheets = sync();
-    if (sheets.isEmpty()) {
-      return Sync.NONE;
-    }
-    Sync sync = Sync.NONE;
-    for (SheetMap m : syncMaps) {
-      sync = sync.and(sheets, Optional.of(m), game);
-    }
-    return syncMaps.isEmpty() ? Sync.read(sheets, Optional.empty(), game) : sync;
   }
 
   /** Which sheets have rows of which game; a game of which no play sheet was read is counted. */
@@ -140,11 +177,11 @@ final class TrackingSheets {
             "a game in every row of a sheet of several games",
             "Fill in the game, or give each game a sheet of its own.");
       }
+      List<String> known = games.stream().map(Game::id).toList();
       List<String> ids =
-          games.stream()
-              .map(Game::id)
-              .filter(g -> named.rows().containsKey(g) || unnamedOf(file, g, named, games))
-              .toList();
+          named.rows().isEmpty()
+              ? GamesNamed.ofNameless(file, known).stream().toList()
+              : known.stream().filter(named.rows()::containsKey).toList();
       if (ids.isEmpty() && named.rows().isEmpty() && named.unnamed() > 0) {
         throw SheetException.ofFile(
             file.toString(),
@@ -156,10 +193,5 @@ final class TrackingSheets {
       tracked.count(named, ids);
     }
     return files;
-  }
-
-  private static boolean unnamedOf(Path file, String game, GamesNamed named, List<Game> games) {
-    String name = String.valueOf(file.getFileName());
-    return named.rows().isEmpty() && (games.size() == 1 || name.startsWith(game));
   }
 }

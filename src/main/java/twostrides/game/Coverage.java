@@ -15,6 +15,9 @@ import java.util.TreeMap;
  */
 public record Coverage(List<String> present, Map<String, String> costs) {
 
+  private static final String NO_VIDEO =
+      "rows cannot be found on the video, unless a sync sheet says which clock is which second";
+
   /** Copies. */
   public Coverage {
     present = List.copyOf(present);
@@ -98,7 +101,7 @@ public record Coverage(List<String> present, Map<String, String> costs) {
     c.put(
         SheetForms.OPPONENT_SKATERS,
         "the chance of gaining center is measured only where tracking sheets say who was where");
-    c.put(SheetForms.VIDEO, "rows cannot be found on the video");
+    c.put(SheetForms.VIDEO, NO_VIDEO);
     c.put(SheetForms.DATE, "games are listed by id, not by date");
     return c;
   }
@@ -112,7 +115,7 @@ public record Coverage(List<String> present, Map<String, String> costs) {
     c.put(SheetForms.END_X, "where the puck was touched next is not known");
     c.put(SheetForms.PLAYER, "no player pages");
     c.put(SheetForms.PRESSURE, "time to gain center will be inferred");
-    c.put(SheetForms.VIDEO, "rows cannot be found on the video");
+    c.put(SheetForms.VIDEO, NO_VIDEO);
     c.put(SheetForms.DATE, "games are listed by id, not by date");
     return c;
   }

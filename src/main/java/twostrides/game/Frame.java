@@ -115,11 +115,12 @@ public record Frame(
    * The frame of a sheet that has a clock but no places.
    *
    * @param map a map whose schema declares the settings of the clock
+   * @param usualPeriod seconds of a period where the map does not say
    */
-  public static Frame ofClock(SheetMap map) {
+  public static Frame ofClock(SheetMap map, double usualPeriod) {
     return new Frame(
         map.text("clock", "direction").orElse("down").equals("down"),
-        map.number("clock", "period_length_s").orElse(TWENTY_MINUTES),
+        map.number("clock", "period_length_s").orElse(usualPeriod),
         map.number("clock", "step_s"),
         OptionalDouble.empty(),
         Units.METRE,

@@ -41,6 +41,16 @@ public record Game(
   }
 
   /**
+   * The game with other rows of the same order.
+   *
+   * @param others the rows
+   */
+  public Game withRows(List<PlayRow> others) {
+    return new Game(
+        id, date, home, away, venueKnown, rink, clockStep, placeStep, periodLength, others);
+  }
+
+  /**
    * "home" or "away"; empty when the sheet does not say.
    *
    * @param team one of the two

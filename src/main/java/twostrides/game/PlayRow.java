@@ -69,6 +69,36 @@ public record PlayRow(
     }
   }
 
+  /**
+   * The row with a second of the video.
+   *
+   * @param second the second
+   */
+  public PlayRow atVideo(double second) {
+    return new PlayRow(
+        period,
+        elapsed,
+        team,
+        player,
+        otherPlayer,
+        action,
+        outcome,
+        place,
+        target,
+        manpower,
+        stop,
+        penalty,
+        penaltyMinutes,
+        servedBy,
+        pressure,
+        skaters,
+        ownOnIce,
+        opponentOnIce,
+        OptionalDouble.of(second),
+        sheet,
+        line);
+  }
+
   /** Whether the acting team has the puck under control in this row. */
   public boolean control() {
     return action.control()

@@ -41,4 +41,30 @@ public record TaggedExit(
     Optional<Pressure> pressure,
     OptionalDouble video,
     String sheet,
-    long line) {}
+    long line) {
+
+  /**
+   * The exit with a second of the video.
+   *
+   * @param second the second
+   */
+  public TaggedExit atVideo(double second) {
+    return new TaggedExit(
+        period,
+        elapsed,
+        team,
+        opponent,
+        player,
+        wayOut,
+        atCenter,
+        strength,
+        netEmpty,
+        place,
+        ended,
+        end,
+        pressure,
+        OptionalDouble.of(second),
+        sheet,
+        line);
+  }
+}

@@ -31,6 +31,15 @@ public record TaggedGame(
   }
 
   /**
+   * The game with other exits of the same order.
+   *
+   * @param others the exits
+   */
+  public TaggedGame withExits(List<TaggedExit> others) {
+    return new TaggedGame(id, date, home, rink, placeStep, periodLength, others);
+  }
+
+  /**
    * "home" or "away"; empty when the sheet does not say.
    *
    * @param team one of the two

@@ -1,6 +1,8 @@
 package twostrides.tracking;
 
 import java.nio.file.Path;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -39,6 +41,20 @@ public record GamesNamed(Map<String, Integer> rows, int unnamed, long firstUnnam
     Look look = new Look();
     SheetStream.read(file, map.orElseGet(() -> SheetMap.plain(TrackForm.TRACKING)), look);
     return new GamesNamed(look.rows, look.unnamed, look.firstUnnamed, look.broken);
+  }
+
+  /**
+   * The game that a sheet which names none belongs to: the only one, or the one whose id begins its
+   * file name; of two such ids the longer.
+   *
+   * @param file the sheet
+   * @param ids the games
+   */
+  public static Optional<String> ofNameless(Path file, Collection<String> ids) {
+    String name = String.valueOf(file.getFileName());
+    return ids.stream()
+        .filter(id -> ids.size() == 1 || name.startsWith(id))
+        .max(Comparator.comparingInt(String::length));
   }
 
   private static final class Look implements SheetStream.Taker {

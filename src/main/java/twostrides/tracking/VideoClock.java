@@ -86,11 +86,13 @@ public final class VideoClock {
     return b.video() >= a.video() && slack(a, b) >= -errors(a, b);
   }
 
-  private static double slack(ClockPair a, ClockPair b) {
+  /** Seconds that the clock stood between two pairs, as far as they say. */
+  static double slack(ClockPair a, ClockPair b) {
     return b.stood() - a.stood();
   }
 
-  private static double errors(ClockPair a, ClockPair b) {
+  /** How far off that may be. */
+  static double errors(ClockPair a, ClockPair b) {
     return a.plusMinus() + b.plusMinus() + ROUNDING;
   }
 
@@ -112,6 +114,15 @@ public final class VideoClock {
   /** Pairs that were left out. */
   public List<Problem> doubts() {
     return List.copyOf(doubts);
+  }
+
+  /**
+   * The pairs in use of a period, by clock, then by second of the video.
+   *
+   * @param period period, from 1
+   */
+  List<ClockPair> pairsOf(int period) {
+    return periods.getOrDefault(period, List.of());
   }
 
   /** How many pairs are in use. */
@@ -147,7 +158,7 @@ public final class VideoClock {
       ToDoubleFunction<ClockPair> from,
       ToDoubleFunction<ClockPair> to,
       boolean toVideo) {
-    List<ClockPair> pairs = periods.getOrDefault(period, List.of());
+    List<ClockPair> pairs = pairsOf(period);
     if (pairs.isEmpty()) {
       return new ClockMatch.NotCovered("no pair of clock and video in period " + period);
     }

@@ -6,7 +6,9 @@
  *
  * <p>{@link twostrides.tracking.TrackForm} declares the sheets, {@link twostrides.tracking.Tracks}
  * reads one game at a time into arrays, {@link twostrides.tracking.Smoother} gives velocities,
- * {@link twostrides.tracking.VideoClock} matches clock and video.
+ * {@link twostrides.tracking.VideoClock} matches clock and video. Without any tracking {@link
+ * twostrides.tracking.SyncSheets} and {@link twostrides.tracking.VideoSeconds} give the rows of a
+ * season their seconds of the video.
  *
  * <p>May import {@code sheet}, {@code rink} and {@code game}.
  */

@@ -195,7 +195,9 @@ class FiguresTest {
       List<Want> wants = Sentences.of(book, name);
       Set<Want> missing = new HashSet<>(wants);
       for (Element e :
-          page.getValue().select("header p, main > p, main li, caption, figcaption, h1, h2, h3")) {
+          page.getValue()
+              .select(
+                  "header p, main > p, main > section.wide > p, main li, caption, figcaption, h1, h2, h3")) {
         List<Want> fit = wants.stream().filter(w -> w.fits(e.text())).toList();
         missing.removeAll(fit);
         checked += fit.isEmpty() ? 0 : 1;

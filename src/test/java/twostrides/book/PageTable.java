@@ -29,8 +29,8 @@ record PageTable(
   static List<PageTable> of(String page, Document html) {
     List<PageTable> tables = new ArrayList<>();
     String heading = "";
-    for (Element e : html.select("h2, table")) {
-      if (e.tagName().equals("h2")) {
+    for (Element e : html.select("h1, h2, table")) {
+      if (!e.tagName().equals("table")) {
         heading = e.text();
       } else {
         List<Element> heads = e.select("thead th");

@@ -79,7 +79,7 @@ class ReviewBookTest {
     for (String name : files.keySet()) {
       assertTrue(
           name.matches(
-              "(book\\.(css|js)|icon\\.svg|(index|flags|rulings|costs|kill|empty-net|slices|numbers)\\.html|(teams|players|charts|data|clips|clips/players)/[a-z0-9-]+\\.(html|svg|png|csv|vtt|xspf))"),
+              "(book\\.(css|js)|icon\\.svg|(index|flags|restarts|rulings|costs|kill|empty-net|slices|numbers)\\.html|(teams|players|charts|data|clips|clips/players)/[a-z0-9-]+\\.(html|svg|png|csv|vtt|xspf))"),
           name);
       assertTrue(name.length() < 80, name);
     }
@@ -234,7 +234,8 @@ class ReviewBookTest {
       String index = Shelf.text(Shelf.files(out).get("index.html"));
       assertFalse(index.contains("NaN"));
       assertEquals(attempts > 0, index.contains("<img"));
-      assertTrue(attempts > 0 || index.contains("No own-zone restart in these sheets."));
+      String restarts = Shelf.text(Shelf.files(out).get("restarts.html"));
+      assertTrue(attempts > 0 || restarts.contains("No own-zone restart in these sheets."));
     }
   }
 }

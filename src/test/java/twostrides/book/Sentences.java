@@ -21,6 +21,13 @@ final class Sentences {
     List<Want> all = new ArrayList<>();
     switch (PageTable.kind(page)) {
       case "index.html" -> index(b, all);
+      case "restarts.html" -> {
+        all.add(restarts(b.data, Optional.empty()));
+        all.add(
+            Want.text(
+                count(b.data.games.size(), "game")
+                    + ", all teams, in the order of play: the team itself had the puck last and the opponent had no control before the draw."));
+      }
       case "teams" -> {
         String team = b.team(page);
         all.add(
@@ -110,7 +117,11 @@ final class Sentences {
               "Icings where there was time to gain center, those that cost most first: ",
               " All " + count(flagged(d), "flag")));
     }
-    all.add(restarts(d, Optional.empty()));
+    all.add(
+        Want.text(
+            "Every own-zone restart: "
+                + d.restarts.size()
+                + " in these sheets, each with its cause and what followed."));
     all.add(
         Want.text(
             "Could center have been gained? "

@@ -38,7 +38,7 @@ final class TableCheckers {
               "index.html", "Players, .*", (b, t) -> TeamFigures.players(b.data, b.team(t.page()))),
           known("index.html", "Teams", (b, t) -> TeamFigures.teams(b.data)),
           known(
-              "index.html",
+              "restarts.html",
               "Every own-zone restart",
               (b, t) -> ListFigures.restarts(b.data, Optional.empty())),
           known("teams", "Ways out", (b, t) -> TeamFigures.ways(b.exits(t.page()), true)),

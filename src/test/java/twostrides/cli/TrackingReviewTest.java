@@ -204,8 +204,8 @@ class TrackingReviewTest {
             out);
     assertEquals(3, mixed.code());
     assertTrue(mixed.err().contains("m.csv, line"), mixed.err());
-    Run idle = run("review", a, "--sync", a, "--out", out);
+    Run idle = run("review", a, "--tracking-map", a, "--out", out);
     assertEquals(2, idle.code());
-    assertTrue(idle.err().contains("--sync: found no --tracking"), idle.err());
+    assertTrue(idle.err().contains("--sync-map: found neither --tracking"), idle.err());
   }
 }

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import tech.tablesaw.api.Table;
 import twostrides.game.Game;
+import twostrides.game.Season;
 import twostrides.race.Delivery;
 import twostrides.race.Draws;
 import twostrides.race.RaceChances;
@@ -28,11 +29,13 @@ import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
 import twostrides.tracking.ClockMatch;
+import twostrides.tracking.GameSpan;
 import twostrides.tracking.Motion;
 import twostrides.tracking.SeenSkater;
 import twostrides.tracking.Skaters;
 import twostrides.tracking.Smoother;
 import twostrides.tracking.Sync;
+import twostrides.tracking.SyncSheets;
 import twostrides.tracking.TrackForm;
 import twostrides.tracking.TrackedGame;
 import twostrides.tracking.Tracks;
@@ -82,8 +85,14 @@ class OpenClearancesTest {
     for (Game game : games) {
       List<Path> pairs = List.of(OpenData.FOLDER.resolve("power_plays.csv"));
       Sync sync =
-          Sync.read(pairs, map("womens-2022-power-play-starts.toml"), game.id())
-              .and(pairs, map("womens-2022-power-play-ends.toml"), game.id());
+          SyncSheets.read(
+                  pairs,
+                  List.of(
+                      map("womens-2022-power-play-starts.toml").orElseThrow(),
+                      map("womens-2022-power-play-ends.toml").orElseThrow()),
+                  GameSpan.of(new Season(List.of(game), List.of(), 0, List.of(), List.of())),
+                  true)
+              .of(game.id());
       Tracks tracks =
           Tracks.read(
               SheetFiles.find(List.of(OpenData.FOLDER + "/" + game.id() + "*.tracking.csv")),

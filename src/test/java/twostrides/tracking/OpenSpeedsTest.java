@@ -156,8 +156,8 @@ class OpenSpeedsTest {
 
   private static void look(TrackedGame game, Smoother smoother, List<Seen> seen)
       throws SheetException {
-    List<Path> list = List.of(FOLDER.resolve("power_plays.csv"));
-    Sync starts = Sync.read(list, map("womens-2022-power-play-starts.toml"), game.id());
+    Sync starts =
+        TrackSheets.powerPlays(FOLDER, MAPS, game.id(), "womens-2022-power-play-starts.toml");
     Tracks tracks =
         Tracks.read(
             SheetFiles.find(List.of(FOLDER + "/" + game.id() + "*.tracking.csv")),

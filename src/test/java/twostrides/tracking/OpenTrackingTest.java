@@ -65,9 +65,12 @@ class OpenTrackingTest {
   }
 
   private static Sync sync(TrackedGame game) throws SheetException {
-    List<Path> list = List.of(FOLDER.resolve("power_plays.csv"));
-    return Sync.read(list, map("womens-2022-power-play-starts.toml"), game.id())
-        .and(list, map("womens-2022-power-play-ends.toml"), game.id());
+    return TrackSheets.powerPlays(
+        FOLDER,
+        MAPS,
+        game.id(),
+        "womens-2022-power-play-starts.toml",
+        "womens-2022-power-play-ends.toml");
   }
 
   private static Tracks tracks(TrackedGame game, String files) throws SheetException {
@@ -215,8 +218,8 @@ class OpenTrackingTest {
     int together = 0;
     for (TrackedGame game : GAMES) {
       Tracks tracks = tracks(game, "*");
-      List<Path> list = List.of(FOLDER.resolve("power_plays.csv"));
-      Sync starts = Sync.read(list, map("womens-2022-power-play-starts.toml"), game.id());
+      Sync starts =
+          TrackSheets.powerPlays(FOLDER, MAPS, game.id(), "womens-2022-power-play-starts.toml");
       for (ClockPair start : starts.pairs()) {
         for (double s = 0; s < 180; s += 0.5) {
           Skaters seen = tracks.at(start.period(), start.video() + s, Smoother.USUAL);

@@ -3,9 +3,11 @@ package twostrides.tracking;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import twostrides.rink.Place;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SheetException;
@@ -50,10 +52,27 @@ final class TrackSheets {
     return Tracks.read(List.of(file), map(dir, map), GAME, sync);
   }
 
-  static Sync sync(Path dir, String sheet) throws IOException, SheetException {
+  static SyncSheets sync(Path dir, String sheet) throws IOException, SheetException {
     Path file = dir.resolve("sync.csv");
     Files.writeString(file, sheet);
-    return Sync.read(List.of(file), Optional.empty(), GAME.id());
+    return SyncSheets.read(List.of(file), List.of(), List.of(threePeriods(GAME.id())), true);
+  }
+
+  /** A game of three periods of twenty minutes. */
+  static GameSpan threePeriods(String game) {
+    return new GameSpan(game, 1200, Set.of(1, 2, 3));
+  }
+
+  /** What the open list of power plays says of a game, through one map or both. */
+  static Sync powerPlays(Path folder, Path maps, String game, String... names)
+      throws SheetException {
+    List<SheetMap> read = new ArrayList<>();
+    for (String name : names) {
+      read.add(SheetMap.read(maps.resolve(name), TrackForm.ALL));
+    }
+    return SyncSheets.read(
+            List.of(folder.resolve("power_plays.csv")), read, List.of(threePeriods(game)), true)
+        .of(game);
   }
 
   private static Optional<SheetMap> map(Path dir, String map) throws IOException, SheetException {

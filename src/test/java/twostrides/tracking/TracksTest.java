@@ -121,13 +121,16 @@ class TracksTest {
     Tracks alone = TrackSheets.read(dir, sheet, rate);
     assertEquals(7.5, alone.tracks().get(0).second(0), 1e-9);
     assertEquals(9.5, alone.tracks().get(0).second(1), 1e-9);
-    Sync sync =
+    SyncSheets sheets =
         TrackSheets.sync(
             dir,
-            "game,segment,frame,period,clock,video_s\n,A,0,1,,100\n,A,50,1,,300\ng1,B,0,2,,40.0\n"
-                + "g9,B,0,2,,900\n,,,2,19:00,60\n,,,2,,61\n,,,,19:00,61\n");
-    assertEquals(2, sync.setAside().size());
-    assertEquals(1, sync.rowsOfOtherGames());
+            "game,segment,frame,period,clock,video_s\ng1,A,0,1,,100\ng1,A,50,1,,300\n"
+                + "g1,B,0,2,,40.0\ng9,B,0,2,,900\ng1,,,2,19:00,60\ng1,,,2,,61\ng1,,,,19:00,61\n");
+    assertEquals(
+        List.of("5: game: g9", "7: clock: ", "8: period: "),
+        sheets.setAside().stream().map(TrackSheets::said).toList());
+    assertEquals(7, sheets.rowsRead());
+    Sync sync = sheets.of("g1");
     assertEquals(1, sync.pairs().size());
     assertEquals(60, sync.pairs().get(0).elapsed(), 1e-9);
     assertEquals(1.0, sync.pairs().get(0).plusMinus(), 1e-9);

@@ -1,0 +1,237 @@
+package twostrides.tracking;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import twostrides.game.Frame;
+import twostrides.game.RowReader;
+import twostrides.sheet.Cell;
+import twostrides.sheet.DoubtfulRow;
+import twostrides.sheet.Problem;
+import twostrides.sheet.Sheet;
+import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetReader;
+import twostrides.sheet.SheetRow;
+
+/**
+ * All sync sheets of a run, read once: what they say of each game, and what became of every row.
+ * Rows read = rows used + rows set aside. With several maps every row is read through each of them;
+ * it counts once, and as set aside when it is doubtful through any.
+ */
+public final class SyncSheets {
+  /** No sync sheet. */
+  public static final SyncSheets NONE = new SyncSheets(List.of(), true);
+
+  private record Place(String file, long line) {}
+
+  private final Map<String, GameSpan> games = new TreeMap<>();
+  private final boolean tracked;
+  private final Map<String, List<ClockPair>> pairs = new HashMap<>();
+  private final Map<String, Map<String, List<Sync.Start>>> starts = new HashMap<>();
+  private final Map<Place, SheetRow> rows = new LinkedHashMap<>();
+  private final Map<Place, DoubtfulRow> setAside = new LinkedHashMap<>();
+
+  private SyncSheets(List<GameSpan> games, boolean tracked) {
+    games.forEach(g -> this.games.put(g.id(), g));
+    this.tracked = tracked;
+  }
+
+  /**
+   * Reads sync sheets.
+   *
+   * @param files the sheets
+   * @param maps their maps; none when they are in our own columns
+   * @param games the games whose sheets were read; a row of another game or period is set aside
+   * @param tracked whether tracking is read too, so that a row may place frames only
+   * @throws SheetException when a sheet cannot be read at all, or nobody knows whose it is
+   */
+  public static SyncSheets read(
+      List<Path> files, List<SheetMap> maps, List<GameSpan> games, boolean tracked)
+      throws SheetException {
+    SyncSheets sheets = new SyncSheets(games, tracked);
+    List<SheetMap> used = maps.isEmpty() ? List.of(SheetMap.plain(TrackForm.SYNC)) : maps;
+    for (SheetMap map : used) {
+      if (!map.schema().equals(TrackForm.SYNC)) {
+        throw SheetException.ofFile(
+            map.name(),
+            "a map of " + map.schema().name() + " sheets",
+            "a map that begins with sheet = \"sync\"",
+            "Give the map of the sync sheets.");
+      }
+      for (Path file : files) {
+        sheets.sheet(SheetReader.read(file, map), map);
+      }
+    }
+    sheets.leaveContradictionsOut();
+    return sheets;
+  }
+
+  private void sheet(Sheet sheet, SheetMap map) throws SheetException {
+    for (DoubtfulRow row : sheet.setAside()) {
+      rows.putIfAbsent(place(row.row()), row.row());
+      setAside(row.row(), row.problems());
+    }
+    Set<String> named =
+        sheet.rows().stream()
+            .flatMap(r -> r.cell(TrackForm.GAME).stream())
+            .map(Cell::text)
+            .collect(Collectors.toCollection(TreeSet::new));
+    for (SheetRow row : sheet.rows()) {
+      rows.putIfAbsent(place(row), row);
+      Optional<Cell> cell = row.cell(TrackForm.GAME);
+      String id = cell.isPresent() ? cell.get().text() : unnamed(sheet, row, named);
+      if (games.containsKey(id)) {
+        row(row, map, games.get(id));
+      } else {
+        Problem unknown =
+            new Problem(
+                row.file(),
+                row.line(),
+                TrackForm.GAME,
+                id,
+                "the id of a game whose sheet is read, such as " + String.join(", ", like(id)),
+                "Correct the game, or give the sheet of that game as well.");
+        setAside(row, List.of(unknown));
+      }
+    }
+  }
+
+  /** Up to three ids to compare a wrong one with: those that begin like it longest. */
+  private List<String> like(String id) {
+    return games.keySet().stream()
+        .sorted((a, b) -> Integer.compare(common(b, id), common(a, id)))
+        .limit(3)
+        .toList();
+  }
+
+  private static int common(String a, String b) {
+    int n = 0;
+    while (n < a.length() && n < b.length() && a.charAt(n) == b.charAt(n)) {
+      n++;
+    }
+    return n;
+  }
+
+  private String unnamed(Sheet sheet, SheetRow row, Set<String> named) throws SheetException {
+    Optional<String> fit =
+        named.isEmpty()
+            ? GamesNamed.ofNameless(sheet.file(), games.keySet())
+            : named.stream().filter(n -> named.size() == 1).findFirst();
+    if (fit.isEmpty()) {
+      throw SheetException.atLine(
+          row.file(),
+          row.line(),
+          "a row that names no game, "
+              + (named.isEmpty()
+                  ? "beside " + games.size() + " games"
+                  : "in a sheet that names " + named.size() + " games"),
+          "a game in every row, or a file name that begins with the id of one game",
+          "Fill in the game, or give each game a sheet of its own.");
+    }
+    return fit.get();
+  }
+
+  private void row(SheetRow row, SheetMap map, GameSpan game) {
+    Frame frame = Frame.ofClock(map, game.periodLength());
+    RowReader in = new RowReader(row, frame);
+    Optional<Integer> period = in.period();
+    var video = in.video();
+    if (row.cell(TrackForm.VIDEO).isEmpty()) {
+      in.requiredText(TrackForm.VIDEO, "seconds of video, 0 or more");
+    }
+    Optional<Integer> first = in.wholeNumber(TrackForm.FRAME, 0, TrackForm.LAST_FRAME);
+    boolean hasClock = row.cell(TrackForm.CLOCK).isPresent();
+    Optional<Double> elapsed = hasClock ? in.elapsed() : Optional.empty();
+    if (!hasClock && (!tracked || row.cell(TrackForm.FRAME).isEmpty())) {
+      in.requiredText(
+          TrackForm.CLOCK,
+          tracked
+              ? "a clock, or a frame, that belongs to the video's second"
+              : "the clock that belongs to the video's second");
+    }
+    if (period.isPresent() && !game.periods().contains(period.get())) {
+      in.problems()
+          .add(
+              row.cell(TrackForm.PERIOD)
+                  .orElseThrow()
+                  .problem(
+                      "a period of which the game's sheet has rows: "
+                          + game.periods().stream()
+                              .sorted()
+                              .map(String::valueOf)
+                              .collect(Collectors.joining(", ")),
+                      "Correct the period, or look why the game's sheet lacks it."));
+    }
+    if (!in.problems().isEmpty() || period.isEmpty() || video.isEmpty()) {
+      setAside(row, in.problems());
+      return;
+    }
+    double second = video.getAsDouble();
+    if (first.isPresent()) {
+      starts
+          .computeIfAbsent(game.id(), g -> new LinkedHashMap<>())
+          .computeIfAbsent(in.text(TrackForm.SEGMENT).orElse(""), s -> new ArrayList<>())
+          .add(new Sync.Start(first.get(), period.get(), second));
+    }
+    double steps = frame.clockStep(in.clockDecimals()) + videoStep(map, row);
+    elapsed.ifPresent(
+        e ->
+            pairs
+                .computeIfAbsent(game.id(), g -> new ArrayList<>())
+                .add(new ClockPair(period.get(), e, second, steps / 2, row.file(), row.line())));
+  }
+
+  private static double videoStep(SheetMap map, SheetRow row) {
+    String written = row.cell(TrackForm.VIDEO).map(Cell::text).orElse("");
+    int mark = Math.max(written.lastIndexOf('.'), written.lastIndexOf(','));
+    int decimals = mark < 0 ? 0 : written.length() - mark - 1;
+    return map.number("video", "step_s").orElse(Math.pow(10, -decimals));
+  }
+
+  /** Pairs that no clock can join with the others of their game are rows that were not used. */
+  private void leaveContradictionsOut() {
+    for (List<ClockPair> list : pairs.values()) {
+      VideoClock clock = VideoClock.of(list);
+      for (Problem doubt : clock.doubts()) {
+        setAside(rows.get(new Place(doubt.file(), doubt.line())), List.of(doubt));
+      }
+      list.removeIf(p -> !clock.pairsOf(p.period()).contains(p));
+    }
+  }
+
+  private void setAside(SheetRow row, List<Problem> problems) {
+    setAside.putIfAbsent(place(row), new DoubtfulRow(row, problems));
+  }
+
+  private static Place place(SheetRow row) {
+    return new Place(row.file(), row.line());
+  }
+
+  /**
+   * What they say of a game.
+   *
+   * @param game its id
+   */
+  public Sync of(String game) {
+    return new Sync(pairs.getOrDefault(game, List.of()), starts.getOrDefault(game, Map.of()));
+  }
+
+  /** Rows of the sheets. */
+  public int rowsRead() {
+    return rows.size();
+  }
+
+  /** Rows that were not used, and why, in the order of the sheets. */
+  public List<DoubtfulRow> setAside() {
+    return List.copyOf(setAside.values());
+  }
+}
