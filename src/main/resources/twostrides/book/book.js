@@ -369,8 +369,7 @@
   nav.parentNode.insertBefore(bar, nav.nextSibling);
   var sheets = [];
   Array.prototype.forEach.call(document.querySelectorAll('main .scroll > table'), function (t) {
-    var plainTable = t.tBodies.length === 1 && !t.querySelector('[rowspan]');
-    if (plainTable && t.tBodies[0].rows.length >= FEWEST) {
+    if (t.tBodies[0].rows.length >= FEWEST) {
       var s = new Sheet(t, sheets.length);
       sheets.push(s);
       s.build();
