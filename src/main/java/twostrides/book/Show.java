@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.review.FlagLine;
 import twostrides.review.OtherRuling;
@@ -106,8 +107,8 @@ public final class Show {
   }
 
   /** The 95 % interval in percent, or nothing. */
-  public static String interval(Count c) {
-    String i = Say.interval(c);
+  public static String interval(Clustered games) {
+    String i = Say.interval(games);
     return i.isEmpty() ? "" : i + " %";
   }
 
