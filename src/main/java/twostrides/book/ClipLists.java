@@ -3,8 +3,6 @@ package twostrides.book;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.math.BigDecimal;
-import java.net.URI;
-import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -28,6 +27,9 @@ import org.apache.commons.csv.CSVPrinter;
 final class ClipLists {
 
   private static final String XSPF = "http://xspf.org/ns/0/";
+
+  /** What may stand unquoted in the part of a name that the user gives, besides letters. */
+  private static final String PATH = "/:@!$&'()*+,;=";
 
   private final Path folder;
   private final String videoName;
@@ -171,15 +173,31 @@ final class ClipLists {
     xml.writeEndElement();
   }
 
+  /**
+   * The clip as a reference (RFC 3986) seen from the playlist. A game's id is quoted whole, so that
+   * it stays one name in a folder: a slash in it leads nowhere, a colon makes no scheme.
+   */
   private String location(Clip c) {
-    try {
-      String path = videoName.replace("{game}", c.game());
-      return new URI(null, null, "./" + path, "t=" + plain(c.start()) + "," + plain(c.end()))
-          .toASCIIString()
-          .replaceFirst("^\\./", "");
-    } catch (URISyntaxException e) {
-      throw new IllegalStateException("every text can be quoted in a path", e);
+    StringBuilder out = new StringBuilder();
+    String[] around = videoName.split(Pattern.quote("{game}"), -1);
+    for (int i = 0; i < around.length; i++) {
+      out.append(i == 0 ? "" : quoted(c.game(), "")).append(quoted(around[i], PATH));
     }
+    return out + "#t=" + plain(c.start()) + "," + plain(c.end());
+  }
+
+  private static String quoted(String text, String kept) {
+    StringBuilder out = new StringBuilder();
+    for (byte b : text.getBytes(StandardCharsets.UTF_8)) {
+      char c = (char) (b & 0xFF);
+      boolean letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+      if (letter || "-._~".indexOf(c) >= 0 || kept.indexOf(c) >= 0) {
+        out.append(c);
+      } else {
+        out.append(String.format(Locale.ROOT, "%%%02X", (int) c));
+      }
+    }
+    return out.toString();
   }
 
   /** Letters that XML cannot hold become spaces. */

@@ -8,18 +8,16 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.review.FlagLine;
 import twostrides.review.OtherRuling;
 import twostrides.review.PlayerReview;
-import twostrides.review.Profile;
 import twostrides.review.ReleaseLine;
 import twostrides.review.RestartLine;
 import twostrides.review.Say;
 import twostrides.review.SeasonReview;
-import twostrides.review.ShownWay;
 import twostrides.review.TeamReview;
-import twostrides.review.WayCount;
 
 /** Words of single table cells; the pages call these and nothing else does any formatting. */
 public final class Show {
@@ -109,8 +107,8 @@ public final class Show {
   }
 
   /** The 95 % interval in percent, or nothing. */
-  public static String interval(Count c) {
-    String i = Say.interval(c);
+  public static String interval(Clustered games) {
+    String i = Say.interval(games);
     return i.isEmpty() ? "" : i + " %";
   }
 
@@ -214,16 +212,6 @@ public final class Show {
   /** What came of a release, with the cause of an icing. */
   public static String outcome(ReleaseLine r) {
     return r.cause().startsWith("icing") ? cause(r.cause()) : r.outcome().label();
-  }
-
-  /** The rows of one way out, by strength. */
-  public static List<WayCount> ofWay(Profile profile, ShownWay way) {
-    return profile.counts().stream().filter(c -> c.way() == way).toList();
-  }
-
-  /** Whether a way out occurs. */
-  public static boolean hasWay(Profile profile, ShownWay way) {
-    return !ofWay(profile, way).isEmpty();
   }
 
   /** The restarts of one team. */

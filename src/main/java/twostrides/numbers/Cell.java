@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.rates.Difference;
 import twostrides.rates.Interval;
@@ -33,7 +34,12 @@ final class Cell {
   }
 
   static String interval(Count c) {
-    String i = Say.interval(c);
+    return interval(new Clustered(c));
+  }
+
+  /** The interval of a share over a team's games. */
+  static String interval(Clustered games) {
+    String i = Say.interval(games);
     return i.isEmpty() ? "" : i + " %";
   }
 
@@ -41,13 +47,16 @@ final class Cell {
     return percent(i.low()) + " to " + percent(i.high()) + " %";
   }
 
-  /** Drawn share, its interval and the group's part of it; dashes where there is none. */
+  /**
+   * Drawn share, its interval and the group's part of it; dashes where there is none. An interval
+   * that is the group's alone says so.
+   */
   static List<String> drawn(Optional<Shrunk> d) {
     return d.map(
             s ->
                 List.of(
                     percent(s.share()) + " %",
-                    percents(s.interval()),
+                    percents(s.interval()) + (s.common() ? ", the group's" : ""),
                     percent(s.priorWeight()) + " %"))
         .orElse(List.of(NONE, NONE, NONE));
   }
@@ -81,8 +90,10 @@ final class Cell {
 
   /** A difference of shares in points of a hundred with its interval; too few below ten each. */
   static String difference(Difference d) {
-    if (d.first().tooFew() || d.second().tooFew()) {
-      return d.first().trials() == 0 || d.second().trials() == 0 ? NONE : FEW;
+    Count first = d.first().total();
+    Count second = d.second().total();
+    if (first.tooFew() || second.tooFew()) {
+      return first.trials() == 0 || second.trials() == 0 ? NONE : FEW;
     }
     Range r = d.interval().orElseThrow();
     return points(d.value().orElseThrow())

@@ -3,6 +3,7 @@ package twostrides.numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import twostrides.rates.Clustered;
 
 /**
  * A row of the compare page: what is counted, summed over slots of a tally.
@@ -55,6 +56,10 @@ public record CompareRow(String label, List<Integer> slots) {
    * @param strengths what is summed
    */
   record Shown(String label, CompareRow row, List<Integer> strengths) {
+
+    Clustered count(Stretch s) {
+      return s.count(row.slots(), strengths);
+    }
 
     int hits(Stretch s) {
       return s.hits(row.slots(), strengths);

@@ -129,7 +129,7 @@ final class PenaltyKill {
             String.valueOf(rows.size()),
             Cell.counts(cleared),
             Cell.share(cleared),
-            Cell.interval(cleared),
+            Cell.interval(Season.byGame(rows, PenaltyKill::cleared)),
             Cell.median(relief(rows)),
             kills.isEmpty()
                 ? Cell.NONE
@@ -167,7 +167,7 @@ final class PenaltyKill {
                   String.valueOf(rows.size()),
                   Cell.counts(restarts),
                   Cell.share(restarts),
-                  Cell.interval(restarts),
+                  Cell.interval(Season.byGame(rows, Season::restarts)),
                   String.valueOf(rows.stream().filter(Season::icing).count()),
                   Cell.median(relief(rows)),
                   against(rows, Columns.ATTEMPTS_AGAINST_20S),
@@ -315,14 +315,18 @@ final class PenaltyKill {
         "No release short of center just after a penalty.");
   }
 
+  private static Count iced(List<TableRows> rows) {
+    return Season.share(rows, Season::icing);
+  }
+
   private static Line icedLine(String name, List<TableRows> rows) {
-    Count iced = Season.share(rows, Season::icing);
+    Count iced = iced(rows);
     return Line.of(
         name,
         String.valueOf(rows.size()),
         Cell.counts(iced),
         Cell.share(iced),
-        Cell.interval(iced));
+        Cell.interval(Season.byGame(rows, PenaltyKill::iced)));
   }
 
   private Grid exemption() {

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
 import twostrides.exits.WayOut;
+import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.review.TableRows;
 
@@ -77,6 +78,14 @@ final class Season {
   /** How many rows have a word in a column, as a page writes it. */
   static String many(List<TableRows> rows, String column, String word) {
     return String.valueOf(rows.stream().filter(r -> is(r, column, word)).count());
+  }
+
+  /** The same count of each game of each team, for a share whose rows may hang together. */
+  static Clustered byGame(List<TableRows> rows, Function<List<TableRows>, Count> count) {
+    return new Clustered(
+        by(rows, r -> r.words(Columns.TEAM) + "\n" + r.words(Columns.GAME)).values().stream()
+            .map(count)
+            .toList());
   }
 
   /** How many rows satisfy something. */

@@ -7,9 +7,11 @@ import java.util.List;
  *
  * @param label the words that name it, unique among its like
  * @param team number of its team, from 0
+ * @param byGame whether its cases of one game may hang together, as a whole team's do; those of
+ *     players and units are taken as independent
  * @param tallies one a game of its team, in the order of play
  */
-public record Side(String label, int team, List<SideTally> tallies) {
+public record Side(String label, int team, boolean byGame, List<SideTally> tallies) {
 
   /** Copies the list. */
   public Side {

@@ -2,7 +2,6 @@ package twostrides.numbers;
 
 import java.util.List;
 import java.util.stream.Stream;
-import twostrides.rates.Count;
 import twostrides.rates.Difference;
 
 /**
@@ -30,8 +29,7 @@ public record SideBySide(Stretch a, Stretch b, String window) {
   }
 
   private Difference difference(CompareRow.Shown row) {
-    return new Difference(
-        new Count(row.hits(a), row.cases(a)), new Count(row.hits(b), row.cases(b)));
+    return new Difference(row.count(a), row.count(b));
   }
 
   private List<CompareRow.Shown> shown(List<CompareRow> rows) {
@@ -101,10 +99,10 @@ public record SideBySide(Stretch a, Stretch b, String window) {
     Difference d = difference(row);
     return Line.of(
         row.label(),
-        Cell.counts(d.first()),
-        Cell.share(d.first()),
-        Cell.counts(d.second()),
-        Cell.share(d.second()),
+        Cell.counts(d.first().total()),
+        Cell.share(d.first().total()),
+        Cell.counts(d.second().total()),
+        Cell.share(d.second().total()),
         Cell.difference(d),
         words(d.verdict()));
   }

@@ -75,12 +75,22 @@ final class SideTally {
     cases[slot * STRENGTHS + strength]++;
   }
 
-  int hits(int slot, int strength) {
-    return hits[slot * STRENGTHS + strength];
+  int hits(List<Integer> slots, List<Integer> strengths) {
+    return sum(hits, slots, strengths);
   }
 
-  int cases(int slot, int strength) {
-    return cases[slot * STRENGTHS + strength];
+  int cases(List<Integer> slots, List<Integer> strengths) {
+    return sum(cases, slots, strengths);
+  }
+
+  private static int sum(int[] cells, List<Integer> slots, List<Integer> strengths) {
+    int sum = 0;
+    for (int slot : slots) {
+      for (int strength : strengths) {
+        sum += cells[slot * STRENGTHS + strength];
+      }
+    }
+    return sum;
   }
 
   /** Exit attempts. */

@@ -119,10 +119,12 @@ public final class Sides {
   }
 
   private Side side(Who who, int team, Map<String, SideTally> byGame) {
+    boolean whole = who.kind() == Comparison.Kind.TEAMS;
     String name = Say.name(who.name());
     return new Side(
-        who.kind() == Comparison.Kind.TEAMS ? name : name + ", " + Say.name(who.team()),
+        whole ? name : name + ", " + Say.name(who.team()),
         team,
+        whole,
         teams.get(team).games().stream()
             .map(g -> byGame.getOrDefault(g, new SideTally()))
             .toList());
@@ -134,6 +136,6 @@ public final class Sides {
     for (int n = 2; !taken.add(label); n++) {
       label = side.label() + " (" + n + ")";
     }
-    return new Side(label, side.team(), side.tallies());
+    return new Side(label, side.team(), side.byGame(), side.tallies());
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import twostrides.exits.Columns;
+import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.rates.Difference;
 import twostrides.review.ShownWay;
@@ -93,9 +94,10 @@ final class Slices {
     List<Line> lines = new ArrayList<>();
     for (String name : names) {
       List<TableRows> in = exits.stream().filter(r -> in(cut, name, r)).toList();
+      List<TableRows> rest = exits.stream().filter(r -> !in(cut, name, r)).toList();
       List<TableRows> let = releases.stream().filter(r -> in(cut, name, r)).toList();
       if (!in.isEmpty() || !let.isEmpty()) {
-        lines.add(line(name, in, exits, let));
+        lines.add(line(name, in, rest, let));
       }
     }
     boolean nothing = lines.stream().allMatch(l -> l.cells().get(0).equals(UNKNOWN));
@@ -124,11 +126,9 @@ final class Slices {
   }
 
   private static Line line(
-      String name, List<TableRows> in, List<TableRows> all, List<TableRows> releases) {
+      String name, List<TableRows> in, List<TableRows> rest, List<TableRows> releases) {
     Count restarts = Season.restarts(in);
-    Count every = Season.restarts(all);
-    Count rest =
-        new Count(every.successes() - restarts.successes(), every.trials() - restarts.trials());
+    Clustered byGame = Season.byGame(in, Season::restarts);
     Count iced = Season.share(releases, Season::icing);
     return Line.of(
         name,
@@ -138,8 +138,8 @@ final class Slices {
             in.stream().filter(r -> Season.is(r, Columns.AT_CENTER, "released short")).count()),
         Cell.counts(restarts),
         Cell.share(restarts),
-        Cell.interval(restarts),
-        Cell.difference(new Difference(restarts, rest)),
+        Cell.interval(byGame),
+        Cell.difference(new Difference(byGame, Season.byGame(rest, Season::restarts))),
         String.valueOf(releases.size()),
         Cell.counts(iced),
         Cell.share(iced));

@@ -1,8 +1,9 @@
 package twostrides.numbers;
 
 import java.util.List;
-import java.util.function.ToIntBiFunction;
 import java.util.stream.Stream;
+import twostrides.rates.Clustered;
+import twostrides.rates.Count;
 
 /**
  * A side in some of its team's games.
@@ -34,28 +35,31 @@ public record Stretch(Side side, int from, int to) {
     return side.label() + (from == to ? ", game " + from : ", games " + from + " to " + to);
   }
 
-  /** How many in all cells of these slots and strengths. */
-  int hits(List<Integer> slots, List<Integer> strengths) {
-    return sum(slots, strengths, (slot, s) -> games().mapToInt(t -> t.hits(slot, s)).sum());
+  /** How many of how many, over the games where they may hang together. */
+  Clustered count(List<Integer> slots, List<Integer> strengths) {
+    return side.byGame()
+        ? new Clustered(games().map(g -> count(Stream.of(g), slots, strengths)).toList())
+        : new Clustered(count(games(), slots, strengths));
   }
 
-  /** Of how many in all cells of these slots and strengths. */
+  private static Count count(
+      Stream<SideTally> games, List<Integer> slots, List<Integer> strengths) {
+    return games
+        .map(g -> new Count(g.hits(slots, strengths), g.cases(slots, strengths)))
+        .reduce(new Count(0, 0), Count::plus);
+  }
+
+  /** How many in all games; a case may have more than one. */
+  int hits(List<Integer> slots, List<Integer> strengths) {
+    return games().mapToInt(g -> g.hits(slots, strengths)).sum();
+  }
+
+  /** Of how many in all games. */
   int cases(List<Integer> slots, List<Integer> strengths) {
-    return sum(slots, strengths, (slot, s) -> games().mapToInt(t -> t.cases(slot, s)).sum());
+    return games().mapToInt(g -> g.cases(slots, strengths)).sum();
   }
 
   private Stream<SideTally> games() {
     return side.tallies().subList(from - 1, to).stream();
-  }
-
-  private static int sum(
-      List<Integer> slots, List<Integer> strengths, ToIntBiFunction<Integer, Integer> cell) {
-    int sum = 0;
-    for (int slot : slots) {
-      for (int strength : strengths) {
-        sum += cell.applyAsInt(slot, strength);
-      }
-    }
-    return sum;
   }
 }

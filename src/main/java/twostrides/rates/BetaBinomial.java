@@ -51,7 +51,7 @@ public sealed interface BetaBinomial {
     public Optional<Shrunk> shrink(Count count) {
       Shrunk drawn = prior.shrink(count);
       Interval wider = belief.about(count, drawn.share());
-      return Optional.of(new Shrunk(count, drawn.share(), wider, drawn.priorWeight()));
+      return Optional.of(new Shrunk(count, drawn.share(), wider, drawn.priorWeight(), false));
     }
   }
 
@@ -60,9 +60,8 @@ public sealed interface BetaBinomial {
    * makes them. That is not proof that they are alike.
    *
    * @param pooled all groups together, at least one trial
-   * @param belief how sure that is; empty where all trials succeed or all fail
    */
-  record GroupsDoNotDiffer(Count pooled, Optional<SpreadBelief> belief) implements BetaBinomial {
+  record GroupsDoNotDiffer(Count pooled) implements BetaBinomial {
     /** Rejects a pool without trials. */
     public GroupsDoNotDiffer {
       if (pooled.trials() == 0) {
@@ -76,15 +75,14 @@ public sealed interface BetaBinomial {
     }
 
     /**
-     * The pooled share, whatever the count. Its interval allows for groups that differ all the
-     * same; where all trials succeed or all fail it is the pool's Wilson interval.
+     * The pooled share with its Wilson interval, whatever the count: both are the group's. How far
+     * a member may lie from it all the same cannot be told here; intervals that allowed for every
+     * spread that fits held members who are alike in 98 to 100 % (docs/checks.md).
      */
     @Override
     public Optional<Shrunk> shrink(Count count) {
       double share = pooled.share().orElseThrow();
-      Interval interval =
-          belief.map(b -> b.about(count, share)).orElseGet(() -> pooled.wilson().orElseThrow());
-      return Optional.of(new Shrunk(count, share, interval, 1));
+      return Optional.of(new Shrunk(count, share, pooled.wilson().orElseThrow(), 1, true));
     }
   }
 
@@ -113,17 +111,16 @@ public sealed interface BetaBinomial {
     }
     Count pooled = groups.stream().reduce(new Count(0, 0), Count::plus);
     if (pooled.successes() == 0 || pooled.successes() == pooled.trials()) {
-      return new GroupsDoNotDiffer(pooled, Optional.empty());
+      return new GroupsDoNotDiffer(pooled);
     }
     SpreadLikelihood likelihood = new SpreadLikelihood(groups);
     double common = likelihood.value(likelihood.pooledMean(), 0);
     double spread = BestSpread.of(likelihood);
     double mean = likelihood.bestMean(spread);
     double gain = likelihood.value(mean, spread) - common;
-    SpreadBelief belief = SpreadBelief.of(likelihood);
     if (spread <= NARROWEST || gain < BestSpread.LEAST_GAIN) {
-      return new GroupsDoNotDiffer(pooled, Optional.of(belief));
+      return new GroupsDoNotDiffer(pooled);
     }
-    return new Fitted(BetaPrior.of(mean, 1 / spread), gain, belief);
+    return new Fitted(BetaPrior.of(mean, 1 / spread), gain, SpreadBelief.of(likelihood));
   }
 }

@@ -79,6 +79,6 @@ public record BetaPrior(double alpha, double beta) {
   public Shrunk shrink(Count count) {
     BetaPrior posterior = after(count);
     double weight = precision() / posterior.precision();
-    return new Shrunk(count, posterior.mean(), posterior.middle(), weight);
+    return new Shrunk(count, posterior.mean(), posterior.middle(), weight, false);
   }
 }

@@ -1,5 +1,6 @@
 package twostrides.rates;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,6 +22,24 @@ public record Clustered(List<Count> clusters) {
   /** Copies the counts. */
   public Clustered {
     clusters = List.copyOf(clusters);
+  }
+
+  /** One cluster: its trials count as independent, so that the interval is plain Wilson. */
+  public Clustered(Count only) {
+    this(List.of(only));
+  }
+
+  /** Both, cluster by cluster; clusters that the shorter list lacks have no trials there. */
+  public Clustered plus(Clustered other) {
+    List<Count> sums = new ArrayList<>();
+    for (int i = 0; i < Math.max(clusters.size(), other.clusters.size()); i++) {
+      sums.add(at(i).plus(other.at(i)));
+    }
+    return new Clustered(sums);
+  }
+
+  private Count at(int cluster) {
+    return cluster < clusters.size() ? clusters.get(cluster) : new Count(0, 0);
   }
 
   /** All clusters together. */

@@ -4,20 +4,26 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The first share less the second, from two independent counts.
+ * The first share less the second. Trials of one cluster may hang together; the two shares are
+ * taken as independent.
  *
- * @param first count whose share is taken
- * @param second count whose share is taken away
+ * @param first share that is taken
+ * @param second share that is taken away
  */
-public record Difference(Count first, Count second) {
+public record Difference(Clustered first, Clustered second) {
+
+  /** From two counts whose trials are independent. */
+  public Difference(Count first, Count second) {
+    this(new Clustered(first), new Clustered(second));
+  }
 
   /** First share less second share, -1 to 1; empty where either has no trials. */
   public OptionalDouble value() {
-    if (first.trials() == 0 || second.trials() == 0) {
-      return OptionalDouble.empty();
-    }
-    return OptionalDouble.of(
-        first.share().orElseThrow() - second.share().orElseThrow()); // both have trials
+    OptionalDouble p1 = first.total().share();
+    OptionalDouble p2 = second.total().share();
+    return p1.isEmpty() || p2.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(p1.getAsDouble() - p2.getAsDouble());
   }
 
   /**
@@ -25,7 +31,7 @@ public record Difference(Count first, Count second) {
    *
    * <p>With d = p1 - p2 and the Wilson intervals (l1, u1) and (l2, u2): d - sqrt((p1 - l1)² + (u2 -
    * p2)²) to d + sqrt((u1 - p1)² + (p2 - l2)²). Source: Newcombe 1998, Statistics in Medicine
-   * 17:873, method 10.
+   * 17:873, method 10; here from the intervals of {@link Clustered}.
    */
   public Optional<Range> interval() {
     OptionalDouble difference = value();
@@ -33,10 +39,10 @@ public record Difference(Count first, Count second) {
       return Optional.empty();
     }
     double d = difference.getAsDouble();
-    double p1 = first.share().orElseThrow();
-    double p2 = second.share().orElseThrow();
-    Interval w1 = first.wilson().orElseThrow();
-    Interval w2 = second.wilson().orElseThrow();
+    double p1 = first.total().share().orElseThrow();
+    double p2 = second.total().share().orElseThrow();
+    Interval w1 = first.interval().orElseThrow();
+    Interval w2 = second.interval().orElseThrow();
     double down = Math.hypot(p1 - w1.low(), w2.high() - p2);
     double up = Math.hypot(w1.high() - p1, p2 - w2.low());
     return Optional.of(new Range(Math.max(-1, d - down), Math.min(1, d + up)));
@@ -56,7 +62,7 @@ public record Difference(Count first, Count second) {
 
   /** Which share is larger, where the interval leaves out 0. */
   public Verdict verdict() {
-    if (first.tooFew() || second.tooFew()) {
+    if (first.total().tooFew() || second.total().tooFew()) {
       return Verdict.TOO_FEW;
     }
     Range range = interval().orElseThrow();

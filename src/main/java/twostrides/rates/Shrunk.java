@@ -8,8 +8,11 @@ package twostrides.rates;
  * @param interval 95 % equal-tail interval of the share. It holds on average over a group, not for
  *     each of its members: one far from the rest is drawn too far and missed more often
  * @param priorWeight how much of the share comes from the group, 0 to 1
+ * @param common whether share and interval are the group's common ones: then they say nothing of
+ *     how far this member may lie from it
  */
-public record Shrunk(Count count, double share, Interval interval, double priorWeight) {
+public record Shrunk(
+    Count count, double share, Interval interval, double priorWeight, boolean common) {
 
   /** Rejects numbers that are no shares. */
   public Shrunk {

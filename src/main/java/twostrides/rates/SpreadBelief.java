@@ -5,9 +5,8 @@ import java.util.List;
 
 /**
  * What the counts of groups say about mean and spread of their shares, all spreads weighed and not
- * the best one alone. With few groups, or few trials in each, the best spread is a poor guess, and
- * often 0 though the groups differ; an interval that takes it as known is then too narrow (Laird
- * and Louis 1987, JASA 82:739).
+ * the best one alone. With few groups, or few trials in each, the best spread is a poor guess; an
+ * interval that takes it as known is then too narrow (Laird and Louis 1987, JASA 82:739).
  *
  * <p>A spread t counts by its likelihood at the best mean, times 1 / sqrt(information on the mean)
  * for the means around it (Laplace), with all values of sqrt(t) alike beforehand: the prior of

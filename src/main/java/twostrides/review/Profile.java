@@ -1,6 +1,7 @@
 package twostrides.review;
 
 import java.util.List;
+import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 
 /**
@@ -31,7 +32,12 @@ public record Profile(List<WayCount> counts, List<Mark> marks, Count releases) {
 
   /** Own-zone restarts of all attempts for which the sheet can say. */
   public Count restarts() {
-    return counts.stream().map(WayCount::restarts).reduce(new Count(0, 0), Count::plus);
+    return byGame().total();
+  }
+
+  /** The same restarts of a team game by game; of a player in one. */
+  public Clustered byGame() {
+    return counts.stream().map(WayCount::byGame).reduce(new Clustered(List.of()), Clustered::plus);
   }
 
   /** Attempts of one way out, all strengths together. */
@@ -44,7 +50,7 @@ public record Profile(List<WayCount> counts, List<Mark> marks, Count releases) {
                 new WayCount(
                     way,
                     ShownStrength.UNKNOWN,
-                    a.restarts().plus(b.restarts()),
+                    a.byGame().plus(b.byGame()),
                     a.icings() + b.icings(),
                     a.attempts() + b.attempts()));
   }

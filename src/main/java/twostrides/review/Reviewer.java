@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
+import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 
 /** Makes the review of a season from the pipeline's tables. */
@@ -135,14 +136,16 @@ public final class Reviewer {
         r.text(Columns.STRENGTH).map(ShownStrength::of).orElse(ShownStrength.UNKNOWN);
     Optional<Boolean> restart = r.flag(Columns.OWN_ZONE_RESTART);
     boolean icing = icing(r);
-    teams.computeIfAbsent(team, t -> new Tally()).exit(way, strength, restart, icing);
+    teams
+        .computeIfAbsent(team, t -> new Tally())
+        .exit(way, strength, r.words(Columns.GAME), restart, icing);
     changes.exit(r.words(Columns.GAME), team, restart);
     r.text(Columns.PLAYER)
         .ifPresent(
             p ->
                 players
                     .computeIfAbsent(new PlayerKey(team, p), k -> new Tally())
-                    .exit(way, strength, restart, icing));
+                    .exit(way, strength, IN_ONE, restart, icing));
   }
 
   private void game(TableRows r, String team) {
@@ -233,22 +236,38 @@ public final class Reviewer {
     return out;
   }
 
+  /** For all games of a player: the intervals of players take their attempts as independent. */
+  private static final String IN_ONE = "";
+
   /** Counts of one team or player while the rows go by. */
   private static final class Tally {
-    private final Map<ShownWay, Map<ShownStrength, int[]>> ways = new EnumMap<>(ShownWay.class);
+    private final Map<ShownWay, Map<ShownStrength, Endings>> ways = new EnumMap<>(ShownWay.class);
+    private final Set<String> games = new TreeSet<>();
     private final List<Mark> marks = new ArrayList<>();
     private int released;
     private int iced;
 
-    void exit(ShownWay way, ShownStrength strength, Optional<Boolean> restart, boolean icing) {
-      int[] c =
+    /** What came of the attempts of one way out at one strength. */
+    private static final class Endings {
+      private final Map<String, Count> restarts = new TreeMap<>();
+      private int attempts;
+      private int icings;
+    }
+
+    void exit(
+        ShownWay way,
+        ShownStrength strength,
+        String game,
+        Optional<Boolean> restart,
+        boolean icing) {
+      Endings e =
           ways.computeIfAbsent(way, w -> new EnumMap<>(ShownStrength.class))
-              .computeIfAbsent(strength, s -> new int[4]);
-      c[0]++;
+              .computeIfAbsent(strength, s -> new Endings());
+      games.add(game);
+      e.attempts++;
       if (restart.isPresent()) {
-        c[1]++;
-        c[2] += restart.get() ? 1 : 0;
-        c[3] += restart.get() && icing ? 1 : 0;
+        e.restarts.merge(game, new Count(restart.get() ? 1 : 0, 1), Count::plus);
+        e.icings += restart.get() && icing ? 1 : 0;
       }
     }
 
@@ -263,9 +282,14 @@ public final class Reviewer {
       ways.forEach(
           (way, strengths) ->
               strengths.forEach(
-                  (strength, c) ->
-                      counts.add(new WayCount(way, strength, new Count(c[2], c[1]), c[3], c[0]))));
+                  (strength, e) ->
+                      counts.add(new WayCount(way, strength, byGame(e), e.icings, e.attempts))));
       return new Profile(counts, marks, new Count(iced, released));
+    }
+
+    private Clustered byGame(Endings e) {
+      return new Clustered(
+          games.stream().map(g -> e.restarts.getOrDefault(g, new Count(0, 0))).toList());
     }
   }
 }

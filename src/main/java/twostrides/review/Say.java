@@ -3,6 +3,7 @@ package twostrides.review;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.rates.Interval;
 
@@ -17,6 +18,16 @@ public final class Say {
    * @param c the counts
    */
   public static String share(Count c) {
+    return share(new Clustered(c));
+  }
+
+  /**
+   * The same of a share over a team's games, whose rows may hang together.
+   *
+   * @param games the counts game by game
+   */
+  public static String share(Clustered games) {
+    Count c = games.total();
     String counts = c.successes() + " of " + c.trials();
     if (c.trials() == 0) {
       return counts;
@@ -28,7 +39,7 @@ public final class Say {
         + " ("
         + percent(c.share().orElseThrow())
         + " %, 95 % interval "
-        + interval(c)
+        + interval(games)
         + " %)";
   }
 
@@ -50,10 +61,19 @@ public final class Say {
    * @param c the counts
    */
   public static String interval(Count c) {
-    if (c.tooFew()) {
+    return interval(new Clustered(c));
+  }
+
+  /**
+   * The same of a share over a team's games, whose rows may hang together.
+   *
+   * @param games the counts game by game
+   */
+  public static String interval(Clustered games) {
+    if (games.total().tooFew()) {
       return "";
     }
-    Interval i = c.wilson().orElseThrow();
+    Interval i = games.interval().orElseThrow();
     return percent(i.low()) + " to " + percent(i.high());
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.rates.Trend;
 
@@ -62,8 +63,9 @@ final class Sentences {
   private String attempts() {
     int attempts = teams.stream().mapToInt(t -> t.profile().attempts()).sum();
     int icings = (int) restarts.stream().filter(RestartLine::icing).count();
-    Count restarted =
-        teams.stream().map(t -> t.profile().restarts()).reduce(new Count(0, 0), Count::plus);
+    Clustered restarted =
+        new Clustered(
+            teams.stream().flatMap(t -> t.profile().byGame().clusters().stream()).toList());
     return "In "
         + Say.count(games, "game")
         + " "
@@ -143,27 +145,28 @@ final class Sentences {
         + " ft) of the red line.";
   }
 
-  private record Way(ShownWay way, ShownStrength strength, Count restarts) {}
+  private record Way(ShownWay way, ShownStrength strength, Clustered byGame) {}
 
   private String ways() {
     List<Way> enough = new ArrayList<>();
     for (ShownWay w : ShownWay.values()) {
       for (ShownStrength s : ShownStrength.values()) {
-        Count c =
-            teams.stream()
-                .flatMap(t -> t.profile().counts().stream())
-                .filter(k -> k.way() == w && k.strength() == s)
-                .map(WayCount::restarts)
-                .reduce(new Count(0, 0), Count::plus);
-        if (!c.tooFew()) {
-          enough.add(new Way(w, s, c));
+        Clustered games =
+            new Clustered(
+                teams.stream()
+                    .flatMap(t -> t.profile().counts().stream())
+                    .filter(k -> k.way() == w && k.strength() == s)
+                    .flatMap(k -> k.byGame().clusters().stream())
+                    .toList());
+        if (!games.total().tooFew()) {
+          enough.add(new Way(w, s, games));
         }
       }
     }
     Optional<Way> worst =
         enough.stream()
             .max(
-                Comparator.comparingDouble((Way w) -> w.restarts().share().orElseThrow())
+                Comparator.comparingDouble((Way w) -> w.byGame().total().share().orElseThrow())
                     .thenComparing(Way::way, Comparator.reverseOrder()));
     if (worst.isEmpty()) {
       return "No way out has ten attempts at one strength yet: too few to say which leads to restarts.";
@@ -173,7 +176,7 @@ final class Sentences {
         + w.way().label()
         + (w.strength() == ShownStrength.UNKNOWN ? "" : ", " + strength(w.strength()))
         + ", "
-        + Say.share(w.restarts())
+        + Say.share(w.byGame())
         + ".";
   }
 

@@ -370,8 +370,7 @@ var BOOK = (function () {
   var sheets = [];
   Array.prototype.forEach.call(document.querySelectorAll('main .scroll > table'), function (t) {
     // A table with a script of its own is written anew when the reader picks something else.
-    var plainTable = !t.hasAttribute('data-own') && t.tBodies.length === 1 && !t.querySelector('[rowspan]');
-    if (plainTable && t.tBodies[0].rows.length >= FEWEST) {
+    if (!t.hasAttribute('data-own') && t.tBodies[0].rows.length >= FEWEST) {
       var s = new Sheet(t, sheets.length);
       sheets.push(s);
       s.build();

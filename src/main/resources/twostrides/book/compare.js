@@ -17,12 +17,24 @@
     // A half up, on whole numbers: 23 of 40 is 58, though 0.575 times 100 falls below 57.5 in binary.
     return c.n === 0 ? 'none' : few(c) ? data.few : Math.floor((200 * c.k + c.n) / (2 * c.n)) + ' %';
   }
+  // Cases of one game may hang together: how many times the variance of independent cases, 1 or more.
+  function design(c) {
+    var telling = c.games.filter(function (g) { return g.n > 0; }).length;
+    if (telling < 2 || c.k === 0 || c.k === c.n) { return 1; }
+    var p = c.k / c.n;
+    var squares = c.games.reduce(function (sum, g) {
+      var off = g.k - g.n * p;
+      return sum + off * off;
+    }, 0);
+    return Math.max(1, telling / (telling - 1) * squares / (c.n * p * (1 - p)));
+  }
   function wilson(c) {
     var p = c.k / c.n;
+    var n = c.n / design(c);
     var z2 = Z * Z;
-    var middle = 2 * c.n * p + z2;
-    var half = Z * Math.sqrt(z2 + 4 * c.n * p * (1 - p));
-    var below = 2 * (c.n + z2);
+    var middle = 2 * n * p + z2;
+    var half = Z * Math.sqrt(z2 + 4 * n * p * (1 - p));
+    var below = 2 * (n + z2);
     return {
       low: c.k === 0 ? 0 : Math.max(0, (middle - half) / below),
       high: c.k === c.n ? 1 : Math.min(1, (middle + half) / below)
@@ -67,34 +79,33 @@
 
   // ---- counts: [label, team, game, game, ...], a game being cell, hits, cases, cell, ... ----
   function counts(pick) {
-    var sums = {};
-    for (var g = pick.from; g <= pick.to; g++) {
-      var game = pick.side[g + 1];
-      for (var i = 0; i < game.length; i += 3) {
-        var c = sums[game[i]] = sums[game[i]] || { k: 0, n: 0 };
-        c.k += game[i + 1];
-        c.n += game[i + 2];
-      }
-    }
-    return sums;
-  }
-  function sum(sums, slots, strengths) {
-    var total = { k: 0, n: 0 };
-    slots.forEach(function (slot) {
-      strengths.forEach(function (s) {
-        var c = sums[slot * STRENGTHS + s];
-        if (c) { total.k += c.k; total.n += c.n; }
-      });
+    return pick.side.slice(pick.from + 1, pick.to + 2).map(function (game) {
+      var cells = {};
+      for (var i = 0; i < game.length; i += 3) { cells[game[i]] = { k: game[i + 1], n: game[i + 2] }; }
+      return cells;
     });
+  }
+  function add(total, c) { return { k: total.k + c.k, n: total.n + c.n }; }
+  function sum(games, slots, strengths, byGame) {
+    var each = games.map(function (cells) {
+      return slots.reduce(function (total, slot) {
+        return strengths.reduce(function (t, s) {
+          return add(t, cells[slot * STRENGTHS + s] || { k: 0, n: 0 });
+        }, total);
+      }, { k: 0, n: 0 });
+    });
+    var total = each.reduce(add, { k: 0, n: 0 });
+    // Those of players and units are taken as independent.
+    total.games = byGame ? each : [];
     return total;
   }
   // The rows in which either side has cases; strengths stand apart where each of them occurs.
-  function rows(list, a, b) {
+  function rows(list, a, b, byGame) {
     var out = [];
     list.forEach(function (row) {
       var slots = row.slice(1);
       function at(label, strengths) {
-        return { label: label, a: sum(a, slots, strengths), b: sum(b, slots, strengths) };
+        return { label: label, a: sum(a, slots, strengths, byGame), b: sum(b, slots, strengths, byGame) };
       }
       function occurs(r) { return r.a.n + r.b.n > 0; }
       var all = at(row[0], Array.from({ length: STRENGTHS }, function (_, s) { return s; }));
@@ -112,10 +123,14 @@
       if (e.textContent !== text) { e.textContent = text; }
     });
   }
+  var looks = {};
   function fill(id, lines) {
     var table = document.querySelector('table[data-own="' + id + '"]');
     var heads = table.tHead.rows[0].cells;
     var body = table.tBodies[0];
+    // Cells look as those that the page came with.
+    var like = looks[id] = looks[id] || Array.prototype.map.call(
+      body.querySelector('tr.zero') ? heads : body.rows[0].cells, function (c) { return c.className; });
     body.textContent = '';
     if (lines.length === 0) {
       var none = make('tr', '', { 'class': 'zero' });
@@ -125,8 +140,9 @@
     lines.forEach(function (cells) {
       var tr = make('tr');
       cells.forEach(function (text, i) {
-        tr.appendChild(i === 0 ? make('th', text, { scope: 'row', 'class': 'name' })
-          : make('td', text, heads[i].className ? { 'class': heads[i].className } : {}));
+        var cell = make(i === 0 ? 'th' : 'td', text, i === 0 ? { scope: 'row' } : {});
+        if (like[i]) { cell.className = like[i]; }
+        tr.appendChild(cell);
       });
       body.appendChild(tr);
     });
@@ -141,23 +157,24 @@
   function show(view) {
     var a = counts(view.a);
     var b = counts(view.b);
+    var byGame = view.of === 'teams' || view.of === 'stretches';
     var told = 0;
     var differing = 0;
     ['summary', 'ways'].forEach(function (id) {
-      fill(id, rows(data[id], a, b).map(function (r) {
+      fill(id, rows(data[id], a, b, byGame).map(function (r) {
         var v = verdict(r.a, r.b);
         told += v !== data.few ? 1 : 0;
         differing += v === data.first || v === data.second ? 1 : 0;
         return [r.label, of(r.a), share(r.a), of(r.b), share(r.b), differenceWords(r.a, r.b), v];
       }));
     });
-    fill('against', rows(data.against, a, b).map(function (r) {
+    fill('against', rows(data.against, a, b, byGame).map(function (r) {
       return [r.label, r.a.k + ' in ' + r.a.n, mean(r.a), r.b.k + ' in ' + r.b.n, mean(r.b)];
     }));
     // The first row is what the sentence is about, also where neither side has a case.
     var all = Array.from({ length: STRENGTHS }, function (_, s) { return s; });
-    var ra = sum(a, data.summary[0].slice(1), all);
-    var rb = sum(b, data.summary[0].slice(1), all);
+    var ra = sum(a, data.summary[0].slice(1), all, byGame);
+    var rb = sum(b, data.summary[0].slice(1), all, byGame);
     say('a', words(view.a));
     say('b', words(view.b));
     say('a-counts', of(ra));

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -142,6 +143,15 @@ final class BookData {
   static Formulas.Share restarted(List<Row> exits) {
     return share(
         rows(exits, r -> r.has("own_zone_restart")), r -> r.is("own_zone_restart", "true"));
+  }
+
+  /** The same share with what its games say of how its cases hang together. */
+  static Formulas.Share byGame(List<Row> rows, Function<List<Row>, Formulas.Share> share) {
+    Map<String, List<Row>> games = new TreeMap<>();
+    for (Row r : rows) {
+      games.computeIfAbsent(r.get("team") + "\n" + r.get("game"), g -> new ArrayList<>()).add(r);
+    }
+    return Formulas.Share.over(games.values().stream().map(share).toList());
   }
 
   static Formulas.Share iced(List<Row> rows) {

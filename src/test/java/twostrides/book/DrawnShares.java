@@ -47,7 +47,7 @@ final class DrawnShares {
     pooled = new Formulas.Share(k, n);
     boolean mixed = enough && k > 0 && k < n;
     shapes = mixed ? fit() : Optional.empty();
-    if (mixed) {
+    if (shapes.isPresent()) {
       believe();
     }
   }
@@ -67,11 +67,9 @@ final class DrawnShares {
     if (shapes.isEmpty()) {
       return List.of(
           Want.text(pooled.percent() + " %"),
-          beliefs.isEmpty()
-              ? Want.like(
-                  "# to # %",
-                  Formulas.hundred(pooled.wilson()[0]), Formulas.hundred(pooled.wilson()[1]))
-              : interval(own, pooled.value()),
+          Want.like(
+              "# to # %, the group's",
+              Formulas.hundred(pooled.wilson()[0]), Formulas.hundred(pooled.wilson()[1])),
           Want.text("100 %"));
     }
     double prior = shapes.get()[0] + shapes.get()[1];

@@ -16,8 +16,30 @@ final class Formulas {
 
   private Formulas() {}
 
-  /** k of n. */
-  record Share(int k, int n) {
+  /**
+   * k of n.
+   *
+   * @param design how many times the variance of independent cases the share has over games
+   */
+  record Share(int k, int n, double design) {
+
+    /** Of cases that are taken as independent. */
+    Share(int k, int n) {
+      this(k, n, 1);
+    }
+
+    /** All games together, with the design effect as docs/numbers.md has it; never below 1. */
+    static Share over(List<Share> games) {
+      int k = games.stream().mapToInt(Share::k).sum();
+      int n = games.stream().mapToInt(Share::n).sum();
+      double m = games.stream().filter(g -> g.n() > 0).count();
+      if (m < 2 || k == 0 || k == n) {
+        return new Share(k, n);
+      }
+      double squares =
+          games.stream().mapToDouble(g -> Math.pow(g.k() - 1.0 * g.n() * k / n, 2)).sum();
+      return new Share(k, n, Math.max(1, m / (m - 1) * squares / (1.0 * k * (n - k) / n)));
+    }
 
     double value() {
       return (double) k / n;
@@ -36,11 +58,13 @@ final class Formulas {
       return n == 0 ? Want.text("none") : few() ? Want.text(Want.FEW) : Want.text(percent() + " %");
     }
 
-    /** Wilson 1927: lower and upper end. */
+    /** Wilson 1927, of k / design of n / design: lower and upper end. */
     double[] wilson() {
-      double root = Z * Math.sqrt(Z * Z + 4.0 * k * (n - k) / n);
-      double below = 2 * (n + Z * Z);
-      return new double[] {(2 * k + Z * Z - root) / below, (2 * k + Z * Z + root) / below};
+      double y = k / design;
+      double all = n / design;
+      double root = Z * Math.sqrt(Z * Z + 4 * y * (all - y) / all);
+      double below = 2 * (all + Z * Z);
+      return new double[] {(2 * y + Z * Z - root) / below, (2 * y + Z * Z + root) / below};
     }
 
     /** "5 to 15 %"; nothing below ten. */

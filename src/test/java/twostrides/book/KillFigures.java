@@ -78,7 +78,7 @@ final class KillFigures {
   }
 
   private static List<Want> team(String name, List<BookData.Row> rows, List<BookData.Row> kills) {
-    Formulas.Share cleared = cleared(rows);
+    Formulas.Share cleared = BookData.byGame(rows, KillFigures::cleared);
     List<BookData.Row> kept = BookData.rows(rows, KillFigures::keptIn);
     // From the exits themselves; only those of play sheets stand in a kill.
     double burned =
@@ -115,7 +115,7 @@ final class KillFigures {
             "Goals against");
     for (String way : TeamFigures.WAYS) {
       List<BookData.Row> rows = BookData.rows(shown(d), r -> TeamFigures.way(r).equals(way));
-      Formulas.Share restarted = BookData.restarted(rows);
+      Formulas.Share restarted = BookData.byGame(rows, BookData::restarted);
       if (!rows.isEmpty()) {
         t.row(
             Want.name(way),
@@ -227,7 +227,8 @@ final class KillFigures {
                     && r.has("since_shorthanded_s")
                     && r.number("since_shorthanded_s") <= JUST_AFTER);
     for (String team : sorted(late, "team")) {
-      Formulas.Share iced = BookData.iced(BookData.rows(late, r -> r.is("team", team)));
+      Formulas.Share iced =
+          BookData.byGame(BookData.rows(late, r -> r.is("team", team)), BookData::iced);
       t.row(
           Want.name(team), Want.count(iced.n()), Want.counts(iced), iced.words(), iced.interval());
     }

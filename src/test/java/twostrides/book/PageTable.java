@@ -1,9 +1,7 @@
 package twostrides.book;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 
@@ -50,21 +48,8 @@ record PageTable(
   /** A row that only says that there is none is no row. */
   private static List<List<String>> rows(Element table) {
     List<List<String>> rows = new ArrayList<>();
-    Map<Integer, String> held = new HashMap<>();
-    Map<Integer, Integer> left = new HashMap<>();
     for (Element tr : table.select("tbody tr:not(.zero)")) {
-      List<String> row = new ArrayList<>();
-      for (Element cell : tr.select("> th, > td")) {
-        while (left.getOrDefault(row.size(), 0) > 0) {
-          left.merge(row.size(), -1, Integer::sum);
-          row.add(held.get(row.size()));
-        }
-        int span = cell.hasAttr("rowspan") ? Integer.parseInt(cell.attr("rowspan")) : 1;
-        held.put(row.size(), cell.text());
-        left.put(row.size(), span - 1);
-        row.add(cell.text());
-      }
-      rows.add(row);
+      rows.add(tr.select("> th, > td").stream().map(Element::text).toList());
     }
     return rows;
   }

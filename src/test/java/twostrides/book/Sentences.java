@@ -92,7 +92,7 @@ final class Sentences {
             ? Want.text(tried + followed)
             : Want.like(
                 tried + " (# a game)" + followed, Want.num((double) icings / d.games.size(), 1));
-    all.add(start.then(BookData.restarted(exits).sentence("", ".")));
+    all.add(start.then(BookData.byGame(exits, BookData::restarted).sentence("", ".")));
     all.add(changed(exits));
     all.add(
         near(BookData.rows(restarts, BookData.Row::icing)).then(Want.name(" ")).then(worst(exits)));
@@ -201,7 +201,7 @@ final class Sentences {
     TeamFigures.Kind kind = null;
     Formulas.Share most = new Formulas.Share(-1, 1);
     for (var e : TeamFigures.byKind(exits).entrySet()) {
-      Formulas.Share s = BookData.restarted(e.getValue());
+      Formulas.Share s = BookData.byGame(e.getValue(), BookData::restarted);
       if (!s.few() && s.value() > most.value()) {
         most = s;
         kind = e.getKey();

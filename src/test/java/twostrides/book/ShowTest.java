@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 
 /** Words of single cells. */
@@ -44,10 +45,10 @@ class ShowTest {
   @Test
   void sharesNeedTenTrials() {
     assertEquals("too few to say", Show.share(new Count(9, 9)));
-    assertEquals("", Show.interval(new Count(9, 9)));
+    assertEquals("", Show.interval(new Clustered(new Count(9, 9))));
     assertEquals("none", Show.share(new Count(0, 0)));
     assertEquals("23 %", Show.share(new Count(7, 31)));
-    assertEquals("11 to 40 %", Show.interval(new Count(7, 31)));
+    assertEquals("11 to 40 %", Show.interval(new Clustered(new Count(7, 31))));
   }
 
   @ParameterizedTest

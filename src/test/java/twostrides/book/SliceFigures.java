@@ -50,7 +50,6 @@ final class SliceFigures {
     Function<BookData.Row, String> slice = slice(heading);
     List<BookData.Row> exits = BookData.rows(d.exits, BookData.team(d.ours()));
     List<BookData.Row> releases = BookData.rows(d.releases, BookData.team(d.ours()));
-    Formulas.Share all = BookData.restarted(exits);
     List<String> names = new ArrayList<>(order(heading));
     TreeSet<String> found = new TreeSet<>();
     exits.forEach(r -> found.add(slice.apply(r)));
@@ -75,7 +74,8 @@ final class SliceFigures {
       List<BookData.Row> in = BookData.rows(exits, r -> slice.apply(r).equals(name));
       List<BookData.Row> let = BookData.rows(releases, r -> slice.apply(r).equals(name));
       if (told && !(in.isEmpty() && let.isEmpty())) {
-        Formulas.Share restarted = BookData.restarted(in);
+        Formulas.Share restarted = BookData.byGame(in, BookData::restarted);
+        List<BookData.Row> rest = BookData.rows(exits, r -> !slice.apply(r).equals(name));
         Formulas.Share iced = BookData.iced(let);
         t.row(
             Want.name(name.isEmpty() ? UNKNOWN : name),
@@ -86,8 +86,7 @@ final class SliceFigures {
             Want.counts(restarted),
             restarted.words(),
             restarted.interval(),
-            Formulas.difference(
-                restarted, new Formulas.Share(all.k() - restarted.k(), all.n() - restarted.n())),
+            Formulas.difference(restarted, BookData.byGame(rest, BookData::restarted)),
             Want.count(let.size()),
             Want.counts(iced),
             iced.words());

@@ -33,7 +33,7 @@ final class TableCheckers {
 
   static final List<Known> ALL =
       List.of(
-          known("index.html", "Ways out, .*", (b, t) -> TeamFigures.ways(b.exits(t.page()))),
+          known("index.html", "Ways out, .*", (b, t) -> TeamFigures.ways(b.exits(t.page()), true)),
           known(
               "index.html", "Players, .*", (b, t) -> TeamFigures.players(b.data, b.team(t.page()))),
           known("index.html", "Teams", (b, t) -> TeamFigures.teams(b.data)),
@@ -41,13 +41,13 @@ final class TableCheckers {
               "restarts.html",
               "Every own-zone restart",
               (b, t) -> ListFigures.restarts(b.data, Optional.empty())),
-          known("teams", "Ways out", (b, t) -> TeamFigures.ways(b.exits(t.page()))),
+          known("teams", "Ways out", (b, t) -> TeamFigures.ways(b.exits(t.page()), true)),
           known("teams", "Players", (b, t) -> TeamFigures.players(b.data, b.team(t.page()))),
           known(
               "teams",
               "Own-zone restarts",
               (b, t) -> ListFigures.restarts(b.data, Optional.of(b.team(t.page())))),
-          known("players", "Ways out", (b, t) -> TeamFigures.ways(b.exits(t.page()))),
+          known("players", "Ways out", (b, t) -> TeamFigures.ways(b.exits(t.page()), false)),
           known(
               "players",
               "Restarts, against the team and everybody",

@@ -65,16 +65,19 @@ final class TeamFigures {
     return kinds;
   }
 
-  static Wanted ways(List<BookData.Row> exits) {
+  /** Of a team, whose intervals allow for its games; or of a player, whose do not. */
+  static Wanted ways(List<BookData.Row> exits, boolean team) {
     Wanted t =
         new Wanted(
             "Way out", "Strength", "Attempts", "Restarts", "Share", "95 % interval", "Icings");
-    byKind(exits).forEach((kind, rows) -> t.row(way(kind.way(), kind.strength(), rows)));
-    return exits.isEmpty() ? t : t.row(way("all ways", "", exits));
+    byKind(exits).forEach((kind, rows) -> t.row(way(kind.way(), kind.strength(), rows, team)));
+    return exits.isEmpty() ? t : t.row(way("all ways", "", exits, team));
   }
 
-  private static List<Want> way(String way, String strength, List<BookData.Row> rows) {
-    Formulas.Share restarted = BookData.restarted(rows);
+  private static List<Want> way(
+      String way, String strength, List<BookData.Row> rows, boolean team) {
+    Formulas.Share restarted =
+        team ? BookData.byGame(rows, BookData::restarted) : BookData.restarted(rows);
     return List.of(
         Want.name(way),
         Want.name(strength),
@@ -129,7 +132,7 @@ final class TeamFigures {
             "Icings a game");
     for (String team : d.teams()) {
       List<BookData.Row> exits = BookData.rows(d.exits, BookData.team(Optional.of(team)));
-      Formulas.Share restarted = BookData.restarted(exits);
+      Formulas.Share restarted = BookData.byGame(exits, BookData::restarted);
       int games = d.gamesOfTeam.get(team).size();
       int icings = icings(d, team);
       t.row(

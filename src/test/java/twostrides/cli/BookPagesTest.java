@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -12,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -27,9 +25,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import twostrides.browser.Browser;
 
-/**
- * The book in a real browser: every kind of page, its tables, its address, its video, its print.
- */
+/** The book in a real browser: every kind of page, its tables, its address, its print. */
 class BookPagesTest {
 
   @TempDir private static Path dir;
@@ -199,83 +195,6 @@ class BookPagesTest {
     assertTrue(Pattern.compile("\\d ft").matcher(main).find());
     browser.driver().findElement(By.tagName("body")).sendKeys("/");
     assertEquals("search", browser.ask("return document.activeElement.type"));
-  }
-
-  @Test
-  void aChosenVideoJumpsToTheRow() throws IOException, InterruptedException {
-    open("flags.html", "");
-    int seconds = 7_200;
-    Path wav = dir.resolve("game.mp4");
-    Files.write(wav, silence(seconds));
-    browser.ask("document.querySelector('.player').hidden = false");
-    browser.driver().findElement(By.cssSelector("input[type=file]")).sendKeys(wav.toString());
-    WebElement at = browser.driver().findElement(By.cssSelector("button.at"));
-    String[] t = at.getText().split(":", 3);
-    int wanted =
-        Integer.parseInt(t[0]) * 3600 + Integer.parseInt(t[1]) * 60 + Integer.parseInt(t[2]) - 4;
-    browser
-        .driver()
-        .executeScript("arguments[0].scrollIntoView({block: 'start'}); arguments[0].focus()", at);
-    at.sendKeys(Keys.ENTER);
-    browser.await("return document.querySelector('video').currentTime > 0");
-    double shown =
-        Double.parseDouble(browser.ask("return document.querySelector('video').currentTime"));
-    assertEquals(wanted, shown, 2, "four seconds before the row's second");
-  }
-
-  /** A silent recording of so many seconds: 8-bit sound at 100 samples a second. */
-  private static byte[] silence(int seconds) throws IOException {
-    int rate = 3000;
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    int data = rate * seconds;
-    out.write("RIFF".getBytes(StandardCharsets.US_ASCII));
-    little(out, 36 + data, 4);
-    out.write("WAVEfmt ".getBytes(StandardCharsets.US_ASCII));
-    little(out, 16, 4);
-    little(out, 1, 2);
-    little(out, 1, 2);
-    little(out, rate, 4);
-    little(out, rate, 4);
-    little(out, 1, 2);
-    little(out, 8, 2);
-    out.write("data".getBytes(StandardCharsets.US_ASCII));
-    little(out, data, 4);
-    byte[] silence = new byte[data];
-    Arrays.fill(silence, (byte) 0x80);
-    out.write(silence);
-    return out.toByteArray();
-  }
-
-  private static void little(ByteArrayOutputStream out, int value, int bytes) {
-    for (int i = 0; i < bytes; i++) {
-      out.write(value >>> (8 * i));
-    }
-  }
-
-  @Test
-  void chaptersAreReadByTheBrowsersOwnParser() throws IOException, InterruptedException {
-    open("flags.html", "");
-    int files = 0;
-    try (Stream<Path> all = Files.list(book.resolve("clips"))) {
-      for (Path vtt : all.filter(f -> f.toString().endsWith(".vtt")).sorted().toList()) {
-        String text = Files.readString(vtt);
-        int cues = text.split(" --> ", -1).length - 1;
-        browser
-            .driver()
-            .executeScript(
-                "window.cues = -1; const v = document.createElement('video');"
-                    + "const t = document.createElement('track'); t.kind = 'chapters';"
-                    + "t.src = URL.createObjectURL(new Blob([arguments[0]], {type: 'text/vtt'}));"
-                    + "t.onload = () => { window.cues = t.track.cues.length; };"
-                    + "t.onerror = () => { window.cues = -2; };"
-                    + "v.appendChild(t); document.body.appendChild(v); t.track.mode = 'hidden';",
-                text);
-        browser.await("return window.cues !== -1");
-        assertEquals(String.valueOf(cues), browser.ask("return window.cues"), vtt.toString());
-        files++;
-      }
-    }
-    assertTrue(files > 0, "no chapters");
   }
 
   @Test

@@ -52,8 +52,9 @@ class MainTest {
     Path page = book.resolve("index.html");
     assertTrue(r.out().strip().endsWith("Open this page: " + page), r.out());
     String html = Files.readString(page);
-    assertTrue(html.contains("1 icing, 1.0 a game"), html);
-    assertTrue(html.contains("icing, inferred"), html);
+    assertTrue(html.contains("with 1 icing (1.0 a game)"), html);
+    String restarts = Files.readString(book.resolve("restarts.html"));
+    assertTrue(restarts.contains("icing, inferred"), restarts);
     assertTrue(Files.readString(book.resolve("data/exits.csv")).contains("released short"));
     assertFalse(Files.exists(book.resolve("set-aside")));
   }

@@ -5,9 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,6 +17,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 import twostrides.browser.Browser;
+import twostrides.clips.TestVideo;
 
 /** The page in a real browser: by keys and two clicks, by keyboard alone, and after a crash. */
 class TagBrowserTest {
@@ -35,23 +33,9 @@ class TagBrowserTest {
 
   @TempDir Path dir;
 
-  /**
-   * A minute and a half of silence: the smallest file that a browser plays as a video would be. It
-   * is a WAV file by its first bytes, which is what a browser goes by.
-   */
+  /** A minute and a half of video. */
   private Path film() throws IOException {
-    int rate = 3000;
-    int length = 90 * rate;
-    ByteBuffer wav = ByteBuffer.allocate(44 + length).order(ByteOrder.LITTLE_ENDIAN);
-    wav.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(36 + length);
-    wav.put("WAVEfmt ".getBytes(StandardCharsets.US_ASCII)).putInt(16);
-    wav.putShort((short) 1).putShort((short) 1).putInt(rate).putInt(rate);
-    wav.putShort((short) 1).putShort((short) 8);
-    wav.put("data".getBytes(StandardCharsets.US_ASCII)).putInt(length);
-    while (wav.hasRemaining()) {
-      wav.put((byte) 0x80);
-    }
-    return Files.write(dir.resolve("game.mp4"), wav.array());
+    return TestVideo.write(dir.resolve("game.mp4"), 90, 5);
   }
 
   private static void keys(Browser b, CharSequence... keys) {
@@ -109,7 +93,7 @@ class TagBrowserTest {
         b.await("return document.getElementById('clock-said').textContent.includes('19:30')");
         for (int i = 0; i < 10; i++) {
           b.ask("document.getElementById('video').currentTime = " + 8 * i + ";");
-          b.await("return !document.getElementById('video').seeking");
+          assertEquals(new TestVideo.Shown(8 * i, 8 * i, 5), TestVideo.shown(b));
           keys(b, WAYS.substring(i, i + 1));
           click(b, -9, 3 + i);
           assertEquals(-9, number(b, "f-x_m"), 0.15);

@@ -1,6 +1,7 @@
 package twostrides.clips;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.MappingIterator;
@@ -23,16 +24,32 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
+import twostrides.browser.Browser;
 
 /**
  * Reads written files back with parsers that share nothing with what wrote them: CSV by Jackson,
- * XSPF by JSpiff, whose classes were made from the format's published schema.
+ * XSPF by JSpiff, which refuses what has not the format's structure.
  */
 public final class ClipFiles {
   private ClipFiles() {}
 
-  /** A track of a playlist as another program sees it. */
+  /**
+   * A track of a playlist as another program sees it.
+   *
+   * @param location where its video is, empty where the playlist does not say
+   * @param title what is to be seen
+   * @param album its game
+   */
   public record Track(String location, String title, String album) {}
+
+  /**
+   * A chapter as a browser sees it.
+   *
+   * @param start second of the video
+   * @param end second of the video
+   * @param text what is to be seen
+   */
+  public record Chapter(double start, double end, String text) {}
 
   /** The rows of a CSV file by its heading; a row of another length is an error. */
   public static List<Map<String, String>> csv(String text) throws IOException {
@@ -65,9 +82,37 @@ public final class ClipFiles {
     assertEquals("1", playlist.getVersion());
     List<Track> tracks = new ArrayList<>();
     for (XspfTrack t : playlist.getPlaylistTrackList().getTrack()) {
-      assertEquals(1, t.getLocation().length);
-      tracks.add(new Track(t.getLocation(0), t.getTitle(), t.getAlbum()));
+      List<String> locations = List.of(t.getLocation());
+      assertTrue(locations.size() <= 1, locations.toString());
+      tracks.add(new Track(String.join("", locations), t.getTitle(), t.getAlbum()));
     }
     return tracks;
+  }
+
+  /** The chapters of a WebVTT file, by the browser's own parser. */
+  public static List<Chapter> vtt(Browser browser, String text) {
+    Object said =
+        browser
+            .driver()
+            .executeAsyncScript(
+                "const done = arguments[1], v = document.createElement('video');"
+                    + "const t = document.createElement('track'); t.kind = 'chapters';"
+                    + "t.src = URL.createObjectURL(new Blob([arguments[0]], {type: 'text/vtt'}));"
+                    + "t.onload = () => done(Array.from(t.track.cues).map(c =>"
+                    + "  [c.startTime, c.endTime, c.getCueAsHTML().textContent]));"
+                    + "t.onerror = () => done(null);"
+                    + "v.appendChild(t); document.body.appendChild(v); t.track.mode = 'hidden';",
+                text);
+    assertNotNull(said, "the browser refuses the chapters");
+    return ((List<?>) said)
+        .stream()
+            .map(c -> (List<?>) c)
+            .map(
+                c ->
+                    new Chapter(
+                        ((Number) c.get(0)).doubleValue(),
+                        ((Number) c.get(1)).doubleValue(),
+                        String.valueOf(c.get(2))))
+            .toList();
   }
 }

@@ -15,6 +15,7 @@ final class LongRun {
   private final Map<Player, Map<ShownOut, Sum>> players = new TreeMap<>();
   private final Map<ShownOut, TreeMap<Integer, long[]>> relief = new EnumMap<>(ShownOut.class);
   private final String code;
+  private int seasons;
 
   private static final class Sum {
     long successes;
@@ -23,6 +24,11 @@ final class LongRun {
     void add(Count count) {
       successes += count.successes();
       trials += count.trials();
+    }
+
+    void add(Sum other) {
+      successes += other.successes;
+      trials += other.trials;
     }
 
     double share() {
@@ -36,9 +42,10 @@ final class LongRun {
   }
 
   void add(SeasonTally season) {
+    seasons++;
     for (ShownOut way : ShownOut.values()) {
-      team.computeIfAbsent(way, w -> new Sum()).add(season.team(way));
-      even.computeIfAbsent(way, w -> new Sum()).add(season.even(code, way));
+      team.computeIfAbsent(way, w -> new Sum()).add(season.team(way).total());
+      even.computeIfAbsent(way, w -> new Sum()).add(season.even(way).total());
       for (Wait wait : season.relief.get(way)) {
         relief.computeIfAbsent(way, w -> new TreeMap<>())
             .computeIfAbsent((int) wait.seconds(), s -> new long[2])[wait.ended() ? 1 : 0]++;
@@ -52,12 +59,30 @@ final class LongRun {
     }
   }
 
+  /** Trials of the team in a season, at any strength or at even strength; whole, on average. */
+  int trials(ShownOut way, boolean anyStrength) {
+    Sum sum = anyStrength ? team.get(way) : even.get(way);
+    return (int) Math.round((double) sum.trials / seasons);
+  }
+
   double team(ShownOut way) {
     return team.get(way).share();
   }
 
   double even(ShownOut way) {
     return even.get(way).share();
+  }
+
+  /** Even strength less every other, all ways out together. */
+  double evenLessRest() {
+    Sum all = new Sum();
+    Sum at = new Sum();
+    team.values().forEach(all::add);
+    even.values().forEach(at::add);
+    Sum rest = new Sum();
+    rest.successes = all.successes - at.successes;
+    rest.trials = all.trials - at.trials;
+    return at.share() - rest.share();
   }
 
   double player(Player player, ShownOut way) {

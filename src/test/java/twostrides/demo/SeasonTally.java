@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import twostrides.demo.PenaltyBox.Manpower;
 import twostrides.demo.Skater.Role;
 import twostrides.demo.Words.Action;
+import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.rates.Wait;
 import twostrides.rink.Rink;
@@ -36,6 +37,9 @@ final class SeasonTally {
 
   /** Restarts and attempts of the team that plays every game, by game and way; any strength. */
   private final List<Map<ShownOut, int[]>> byGame = new ArrayList<>();
+
+  /** The same at even strength. */
+  private final List<Map<ShownOut, int[]>> evenByGame = new ArrayList<>();
 
   /** The same at even strength, of every player of every team. */
   final Map<Player, Map<ShownOut, int[]>> players = new TreeMap<>();
@@ -76,6 +80,8 @@ final class SeasonTally {
   private void add(DemoGame game, String own) {
     Map<ShownOut, int[]> counts = new EnumMap<>(ShownOut.class);
     byGame.add(counts);
+    Map<ShownOut, int[]> even = new EnumMap<>(ShownOut.class);
+    evenByGame.add(even);
     ReliefWalk walk = new ReliefWalk(game.rows());
     for (ExitTruth exit : game.exits()) {
       Wait wait = walk.next(exit);
@@ -87,6 +93,9 @@ final class SeasonTally {
       if (team.name().equals(own)) {
         count(counts, way.get(), exit);
         relief.get(way.get()).add(wait);
+        if (exit.manpower() == Manpower.EVEN) {
+          count(even, way.get(), exit);
+        }
       }
       if (exit.manpower() == Manpower.EVEN) {
         boolean keeper = exit.skater().role() == Role.GOALKEEPER;
@@ -108,21 +117,13 @@ final class SeasonTally {
   }
 
   /** The team's games, each a count, at any strength. */
-  List<Count> games(ShownOut way) {
-    return byGame.stream().map(game -> read(game, way)).toList();
+  Clustered team(ShownOut way) {
+    return new Clustered(byGame.stream().map(game -> read(game, way)).toList());
   }
 
-  /** The team's season at any strength. */
-  Count team(ShownOut way) {
-    return games(way).stream().reduce(new Count(0, 0), Count::plus);
-  }
-
-  /** The team's season at even strength. */
-  Count even(String team, ShownOut way) {
-    return players.keySet().stream()
-        .filter(p -> p.team().equals(team))
-        .map(p -> player(p, way))
-        .reduce(new Count(0, 0), Count::plus);
+  /** The same at even strength. */
+  Clustered even(ShownOut way) {
+    return new Clustered(evenByGame.stream().map(game -> read(game, way)).toList());
   }
 
   /** A player's season at even strength. */

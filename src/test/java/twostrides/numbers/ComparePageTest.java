@@ -190,11 +190,11 @@ class ComparePageTest {
         new ArrayList<>(
             List.of(
                 sides.a().words(),
-                Cell.counts(d.first()),
-                Cell.share(d.first()),
+                Cell.counts(d.first().total()),
+                Cell.share(d.first().total()),
                 sides.b().words(),
-                Cell.counts(d.second()),
-                Cell.share(d.second()),
+                Cell.counts(d.second().total()),
+                Cell.share(d.second().total()),
                 SideBySide.words(d.verdict()),
                 String.valueOf(sides.told()),
                 String.valueOf(sides.differing())));

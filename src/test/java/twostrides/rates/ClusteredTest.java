@@ -44,6 +44,17 @@ class ClusteredTest {
   }
 
   @Test
+  void sumsGoClusterByCluster() {
+    Clustered long3 = new Clustered(List.of(new Count(1, 2), new Count(0, 0), new Count(2, 5)));
+    Clustered one = new Clustered(new Count(3, 4));
+    Clustered sum = new Clustered(List.of(new Count(4, 6), new Count(0, 0), new Count(2, 5)));
+    assertEquals(sum, long3.plus(one));
+    assertEquals(sum, one.plus(long3));
+    assertEquals(one, new Clustered(List.of()).plus(one));
+    assertEquals(new Count(3, 4).wilson(), one.interval());
+  }
+
+  @Test
   void noSuccessAnywhereIsWilsons() {
     Clustered clustered = new Clustered(Collections.nCopies(12, new Count(0, 7)));
     assertEquals(new Count(0, 84).wilson(), clustered.interval());

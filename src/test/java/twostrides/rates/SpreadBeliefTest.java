@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** Intervals of drawn shares that allow for a spread known only from the groups themselves. */
@@ -57,8 +58,10 @@ class SpreadBeliefTest {
   }
 
   /**
-   * Eighteen groups of 8 to 40 trials, their shares from Beta(6.6, 23.4): the intervals hold them
-   * on average, those that take the spread as known do not.
+   * Eighteen groups of 8 to 40 trials, their shares from Beta(6.6, 23.4): the intervals hold what
+   * they are of on average, a member's own share or the common one, those that take the spread as
+   * known do not. Where the groups look alike by chance, the common interval is not the members':
+   * it holds about half of them, which is why the page says whose it is.
    */
   @Test
   void fewGroupsAreHeldOnAverage() {
@@ -67,10 +70,12 @@ class SpreadBeliefTest {
     int[] trials = {8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 25, 25, 25, 28, 32, 40};
     int held = 0;
     int known = 0;
+    int own = 0;
     int all = 0;
-    for (int run = 0; run < 100; run++) {
+    for (int run = 0; run < 300; run++) {
       List<Count> groups = new ArrayList<>();
       List<Double> truths = new ArrayList<>();
+      double common = 0;
       for (int n : trials) {
         double share = shares.quantile(random.nextDouble());
         int k = 0;
@@ -79,18 +84,27 @@ class SpreadBeliefTest {
         }
         groups.add(new Count(k, n));
         truths.add(share);
+        common += n * share / IntStream.of(trials).sum();
       }
       BetaBinomial fit = BetaBinomial.fit(groups);
       for (int g = 0; g < trials.length; g++) {
-        Interval interval = fit.shrink(groups.get(g)).orElseThrow().interval();
-        held += holds(interval, truths.get(g));
+        Shrunk shrunk = fit.shrink(groups.get(g)).orElseThrow();
+        held += holds(shrunk.interval(), shrunk.common() ? common : truths.get(g));
+        own += holds(shrunk.interval(), truths.get(g));
         known += holds(spreadKnown(fit, groups.get(g)), truths.get(g));
         all++;
       }
     }
-    System.err.println("drawn shares of 18 groups: held " + held + ", spread known " + known);
-    assertTrue(0.91 * all <= held && held <= 0.97 * all, held + " of " + all);
-    assertTrue(known < 0.85 * all, known + " of " + all);
+    System.err.println(
+        "drawn shares of 18 groups: held "
+            + held
+            + ", members' own "
+            + own
+            + ", spread known "
+            + known);
+    assertTrue(0.93 * all <= held && held <= 0.97 * all, held + " of " + all);
+    assertTrue(0.82 * all <= own && own < 0.9 * all, own + " of " + all);
+    assertTrue(known < own, known + " of " + all);
   }
 
   private static Interval spreadKnown(BetaBinomial fit, Count count) {

@@ -4,12 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import twostrides.exits.AtCenter;
 import twostrides.exits.Columns;
 import twostrides.exits.WayOut;
+import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 
 /** Reviews of small seasons that are counted by hand. */
@@ -111,6 +114,26 @@ class ReviewerTest {
     assertEquals(new Count(2, 4), p.restarts());
     assertEquals(4, p.total(ShownWay.CHIP).attempts());
     assertEquals(0, p.total(ShownWay.PASS).attempts());
+  }
+
+  /** Intervals of teams allow for games; those of players do not. */
+  @Test
+  void aTeamsRestartsStandGameByGameAPlayersInOne() {
+    SeasonTables t =
+        new SeasonTables()
+            .exit(exit("one", "Herons", "Wolves", "8", "chip", ""))
+            .exit(exit("two", "Herons", "Wolves", "8", "pass", "gained"))
+            .exit(exit("two", "Herons", "Wolves", "8", "chip", ""))
+            .exit(exit("two", "Herons", "Wolves", "8", "chip", ""));
+    Count none = new Count(0, 0);
+    Profile team = review(t).teams().get(0).profile();
+    assertEquals(
+        Map.of(
+            ShownWay.CHIP, new Clustered(List.of(new Count(0, 1), new Count(0, 2))),
+            ShownWay.PASS, new Clustered(List.of(none, new Count(0, 1)))),
+        team.counts().stream().collect(Collectors.toMap(WayCount::way, WayCount::byGame)));
+    assertEquals(new Clustered(List.of(new Count(0, 1), new Count(0, 3))), team.byGame());
+    assertEquals(new Clustered(new Count(0, 4)), review(t).players().get(0).profile().byGame());
   }
 
   @Test

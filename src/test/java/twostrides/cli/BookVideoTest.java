@@ -1,0 +1,182 @@
+package twostrides.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import twostrides.browser.Browser;
+import twostrides.clips.TestVideo;
+
+/**
+ * A click on a row plays that second of the game's video; the pictures themselves are looked at.
+ */
+class BookVideoTest {
+
+  /** Seconds ahead of the row unless the page is told otherwise. */
+  private static final int LEAD = 4;
+
+  /** How long a busy machine may play on before the picture is looked at, s. */
+  private static final double LATE = 20;
+
+  @TempDir private static Path dir;
+  private static Path book;
+  private static Browser browser;
+
+  /** A row of the restarts: its game and its second of the video. */
+  private record Row(String game, int second) {}
+
+  @BeforeAll
+  static void review() throws IOException {
+    browser = Browser.open(1280, 900);
+    List<Path> games;
+    try (Stream<Path> all = Files.list(Path.of("sample-data"))) {
+      games = all.filter(f -> f.toString().endsWith(".csv")).sorted().limit(2).toList();
+    }
+    book = dir.resolve("book");
+    assertEquals(
+        0,
+        Main.run(
+            new PrintWriter(new StringWriter()),
+            new PrintWriter(new StringWriter()),
+            "review",
+            games.get(0).toString(),
+            games.get(1).toString(),
+            "--draws",
+            "100",
+            "--out",
+            book.toString()));
+  }
+
+  @AfterAll
+  static void close() throws IOException {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  @BeforeEach
+  void open() {
+    browser.driver().get("about:blank");
+    browser.driver().get(book.resolve("restarts.html").toUri().toString());
+    browser.ask(
+        "const v = document.querySelector('video'); window.sought = [];"
+            + "v.addEventListener('seeking', () => window.sought.push(v.currentTime));"
+            + "document.querySelector('.player').hidden = false");
+  }
+
+  /** The row of each game that comes first in its video, by game. */
+  private static List<Row> firstRows() {
+    String said =
+        browser.ask(
+            "const first = {};"
+                + "document.querySelectorAll('main tbody tr').forEach(tr => {"
+                + "  const at = tr.querySelector('button.at'); if (!at) { return; }"
+                + "  const t = at.textContent.split(':').map(Number);"
+                + "  const s = t[0] * 3600 + t[1] * 60 + t[2], game = tr.cells[0].textContent;"
+                + "  if (!(first[game] <= s)) { first[game] = s; window[game] = at; } });"
+                + "return Object.keys(first).sort().map(g => g + ';' + first[g]).join('\\n')");
+    return said.lines()
+        .map(l -> l.split(";", -1))
+        .map(w -> new Row(w[0], Integer.parseInt(w[1])))
+        .toList();
+  }
+
+  private static void choose(Path... files) {
+    String names = String.join("\n", Stream.of(files).map(Path::toString).toList());
+    browser.driver().findElement(By.cssSelector("input[type=file]")).sendKeys(names);
+  }
+
+  private static void play(Row row) {
+    WebElement at =
+        (WebElement) browser.driver().executeScript("return window[arguments[0]]", row.game());
+    browser
+        .driver()
+        .executeScript("arguments[0].scrollIntoView({block: 'start'}); arguments[0].focus()", at);
+    at.sendKeys(Keys.ENTER);
+  }
+
+  /** The player went to exactly this second, and its picture is that of the second it stands at. */
+  private static void stands(double second, int mark) throws InterruptedException {
+    browser.await("return window.sought.length > 0");
+    assertEquals(second, Double.parseDouble(browser.ask("return window.sought[0]")), 1e-6);
+    TestVideo.Shown shown = TestVideo.shown(browser);
+    assertTrue(
+        shown.time() >= second && shown.time() <= second + LATE, shown + ", not at " + second);
+    assertEquals((int) Math.floor(shown.time()), shown.second(), shown.toString());
+    assertEquals(mark, shown.mark(), shown.toString());
+    browser.ask("window.sought = []");
+  }
+
+  private static String note() {
+    return browser.driver().findElement(By.cssSelector(".player [role=status]")).getText();
+  }
+
+  @Test
+  void aRowPlaysItsSecondLessTheLeadIn() throws Exception {
+    Row row = firstRows().get(0);
+    int second = row.second();
+    choose(TestVideo.write(dir.resolve("one.mp4"), second + 60, 1));
+    play(row);
+    stands(second - LEAD, 1);
+    WebElement lead = browser.driver().findElement(By.cssSelector(".player input[type=number]"));
+    lead.sendKeys(Keys.HOME, Keys.DELETE, "11");
+    play(row);
+    stands(second - 11, 1);
+    assertEquals(List.of(), browser.consoleErrors());
+  }
+
+  @Test
+  void ofSeveralFilesTheOneWithTheGamesNamePlays() throws Exception {
+    List<Row> rows = firstRows();
+    assertEquals(2, rows.size());
+    Path[] files = new Path[2];
+    for (int i = 0; i < 2; i++) {
+      Path file = dir.resolve(rows.get(i).game() + " cam.mp4");
+      files[i] = TestVideo.write(file, rows.get(i).second() + 30, 2 + i);
+    }
+    choose(files);
+    for (int i = 1; i >= 0; i--) {
+      play(rows.get(i));
+      stands(rows.get(i).second() - LEAD, 2 + i);
+    }
+  }
+
+  @Test
+  void aFileThatEndsTooSoonOrIsNoVideoIsSaid() throws Exception {
+    choose(TestVideo.write(dir.resolve("short.mp4"), 10, 0));
+    Row row = firstRows().get(0);
+    play(row);
+    browser.await(
+        "return document.querySelector('.player [role=status]').textContent.startsWith('The file')");
+    int from = row.second() - LEAD;
+    assertEquals(
+        String.format(
+            Locale.ROOT,
+            "The file ends before %02d:%02d:%02d.",
+            from / 3600,
+            from / 60 % 60,
+            from % 60),
+        note());
+    open();
+    choose(Files.writeString(dir.resolve("words.mp4"), "no video"));
+    play(firstRows().get(0));
+    browser.await(
+        "return document.querySelector('.player [role=status]').textContent.startsWith('The br')");
+    assertEquals("The browser cannot play words.mp4.", note());
+  }
+}
