@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
+import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.rates.Difference;
 import twostrides.review.Reviewer;
@@ -109,9 +110,9 @@ class ComparisonTest {
     assertEquals(new Count(3, 7), new Count(all.hits(one), all.cases(one)));
     assertEquals(new Count(9, 21), new Count(all.hits(rest), all.cases(rest)));
     assertEquals("Herons, game 1", one.words());
-    assertEquals(
-        new Difference(new Count(3, 7), new Count(9, 21)),
-        new SideBySide(one, rest, "20 s").restarts());
+    SideBySide sides = new SideBySide(one, rest, "20 s");
+    assertEquals(new Count(3, 7), sides.restarts().first().total());
+    assertEquals(new Count(9, 21), sides.restarts().second().total());
     assertEquals(
         List.of(
             "own-zone restart, of attempts",
@@ -120,6 +121,19 @@ class ComparisonTest {
         CompareRow.shown(List.of(CompareRow.RESTARTS), one, rest).stream()
             .map(CompareRow.Shown::label)
             .toList());
+  }
+
+  @Test
+  void aTeamGoesOverItsGamesAndAPlayerDoesNot() {
+    Comparison c = of(chips(new SeasonTables(), "Herons", "8", 3, 7, 2));
+    Count game = new Count(2, 7);
+    CompareRow.Shown all = CompareRow.atAllStrengths(CompareRow.RESTARTS);
+    assertEquals(
+        new Clustered(List.of(game, game, game)),
+        all.count(Stretch.whole(c.sides().get(Comparison.Kind.STRETCHES).get(0))));
+    assertEquals(
+        new Clustered(new Count(6, 21)),
+        all.count(Stretch.whole(c.sides().get(Comparison.Kind.PLAYERS).get(0))));
   }
 
   @Test
