@@ -30,6 +30,7 @@ import twostrides.numbers.NumberPage;
 import twostrides.numbers.Numbers;
 import twostrides.numbers.OtherBooks;
 import twostrides.numbers.Sides;
+import twostrides.rates.Count;
 import twostrides.review.FlagLine;
 import twostrides.review.PlayerReview;
 import twostrides.review.Profile;
@@ -306,9 +307,11 @@ public final class ReviewBook {
   /** Draws a team or player. */
   private Pictures drawn(String page, String title, Profile profile) throws IOException {
     String name = page.replace(".html", "").replace('/', '-');
-    return new Pictures(
-        drawings.write(name + "-ways", charts.ways(title, profile)),
-        drawings.write(name + "-map", charts.map(title, profile)));
+    Optional<Drawing> ways =
+        profile.attempts() < Count.FEWEST_TO_SAY
+            ? Optional.empty()
+            : Optional.of(drawings.write(name + "-ways", charts.ways(title, profile)));
+    return new Pictures(ways, drawings.write(name + "-map", charts.map(title, profile)));
   }
 
   private void render(String file, String template, Map<String, Object> values) throws IOException {

@@ -349,7 +349,7 @@ var BOOK = (function () {
   }
 
   // ---- start ----
-  Array.prototype.forEach.call(document.querySelectorAll('a.def'), function (a) {
+  Array.prototype.forEach.call(document.querySelectorAll('a[href*="numbers.html#"]'), function (a) {
     a.title = MEANINGS[a.getAttribute('href').split('#')[1]] || '';
   });
   collect();

@@ -123,14 +123,10 @@
       if (e.textContent !== text) { e.textContent = text; }
     });
   }
-  var looks = {};
   function fill(id, lines) {
     var table = document.querySelector('table[data-own="' + id + '"]');
     var heads = table.tHead.rows[0].cells;
     var body = table.tBodies[0];
-    // Cells look as those that the page came with.
-    var like = looks[id] = looks[id] || Array.prototype.map.call(
-      body.querySelector('tr.zero') ? heads : body.rows[0].cells, function (c) { return c.className; });
     body.textContent = '';
     if (lines.length === 0) {
       var none = make('tr', '', { 'class': 'zero' });
@@ -141,7 +137,7 @@
       var tr = make('tr');
       cells.forEach(function (text, i) {
         var cell = make(i === 0 ? 'th' : 'td', text, i === 0 ? { scope: 'row' } : {});
-        if (like[i]) { cell.className = like[i]; }
+        if (i > 0 && heads[i].className !== 'n') { cell.className = 't'; } // words, as in the page as it came
         tr.appendChild(cell);
       });
       body.appendChild(tr);

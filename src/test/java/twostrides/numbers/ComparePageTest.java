@@ -229,6 +229,13 @@ class ComparePageTest {
     return shown;
   }
 
+  /** How the cells are set: as words, as numbers, as the name of a row. */
+  private static List<String> looks(Document page) {
+    return page.select("table[data-own] tbody tr > *").stream()
+        .map(c -> c.tagName() + " " + c.className() + " " + c.attr("scope"))
+        .toList();
+  }
+
   private static Document page() {
     return Jsoup.parse(browser.ask("return document.documentElement.outerHTML"));
   }
@@ -242,6 +249,7 @@ class ComparePageTest {
     assertEquals(said(opening), shown(written));
     open("");
     assertEquals(said(opening), shown(page()));
+    assertEquals(looks(written), looks(page()));
     assertTrue(browser.driver().getCurrentUrl().endsWith("compare.html"), "no state by itself");
   }
 
