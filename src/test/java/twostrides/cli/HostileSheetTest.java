@@ -50,9 +50,9 @@ class HostileSheetTest {
       }
     }
     assertEquals(
-        9 + 2 + HostileNames.ALL.size(),
+        9 + 2 + 2 + HostileNames.ALL.size(),
         pages,
-        "nine pages of the season, two teams and eight players");
+        "nine pages of the season, two teams, their sheets and eight players");
     String exits = Files.readString(book.resolve("data/exits.csv"));
     assertTrue(exits.contains(",'=HYPERLINK(1),"), "a formula is made text");
   }
