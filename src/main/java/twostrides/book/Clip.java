@@ -2,6 +2,7 @@ package twostrides.book;
 
 import java.util.OptionalDouble;
 import twostrides.review.FlagLine;
+import twostrides.review.Moment;
 import twostrides.review.ReleaseLine;
 
 /**
@@ -52,6 +53,15 @@ record Clip(String game, double start, double end, String title) {
             + Show.metresAndFeet(r.shortOfCenter())
             + " short, "
             + Show.outcome(r));
+  }
+
+  /**
+   * A moment of a sheet.
+   *
+   * @param sentence what happened
+   */
+  static Clip of(Moment m, String sentence) {
+    return at(m.game(), m.video(), Show.clock(m.period(), m.clockLeft()) + ", " + sentence);
   }
 
   private static Clip at(String game, OptionalDouble video, String title) {

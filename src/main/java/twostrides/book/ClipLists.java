@@ -56,11 +56,7 @@ final class ClipLists {
    * @throws IOException when a file cannot be written
    */
   void write(String name, List<Clip> clips) throws IOException {
-    if (clips.isEmpty()) {
-      return;
-    }
-    text(name + ".csv", csv(clips));
-    text(name + ".xspf", xspf(clips));
+    writeInOrder(name, clips);
     Map<String, List<Clip>> byGame = new TreeMap<>();
     clips.forEach(c -> byGame.computeIfAbsent(c.game(), g -> new ArrayList<>()).add(c));
     for (Map.Entry<String, List<Clip>> g : byGame.entrySet()) {
@@ -68,6 +64,21 @@ final class ClipLists {
           String.format(
               Locale.ROOT, "%s-%02d-%s.vtt", name, games.get(g.getKey()), Show.slug(g.getKey())),
           vtt(g.getValue()));
+    }
+  }
+
+  /**
+   * Writes a list whose order matters, without chapters, which have their video's order; nothing
+   * when it is empty.
+   *
+   * @param name start of the files' names, plain letters
+   * @param clips the clips, in the order of the playlist
+   * @throws IOException when a file cannot be written
+   */
+  void writeInOrder(String name, List<Clip> clips) throws IOException {
+    if (!clips.isEmpty()) {
+      text(name + ".csv", csv(clips));
+      text(name + ".xspf", xspf(clips));
     }
   }
 

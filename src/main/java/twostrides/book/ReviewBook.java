@@ -20,6 +20,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 import tech.tablesaw.api.Table;
 import twostrides.chart.Charts;
 import twostrides.exits.Costs;
@@ -29,6 +30,7 @@ import twostrides.numbers.Grid;
 import twostrides.numbers.NumberPage;
 import twostrides.numbers.Numbers;
 import twostrides.numbers.OtherBooks;
+import twostrides.numbers.PlayerSheet;
 import twostrides.numbers.Sides;
 import twostrides.rates.Count;
 import twostrides.review.FlagLine;
@@ -96,7 +98,8 @@ public final class ReviewBook {
       Imprint imprint,
       BiConsumer<Integer, Integer> progress)
       throws IOException {
-    for (String folder : List.of("data", "teams", "players", "charts", "clips/players")) {
+    for (String folder :
+        List.of("data", "teams", "players", "sheets", "charts", "clips/players", "clips/sheets")) {
       Files.createDirectories(out.resolve(folder));
     }
     Map<String, Table> data =
@@ -135,6 +138,7 @@ public final class ReviewBook {
     numbers.pages().forEach(n -> all.add(() -> numbers(n)));
     review.teams().forEach(t -> all.add(() -> team(t)));
     review.players().forEach(p -> all.add(() -> player(p)));
+    review.teams().forEach(t -> all.add(() -> sheets(t)));
     ExecutorService threads = Executors.newFixedThreadPool(THREADS);
     try {
       List<Future<?>> written = new ArrayList<>();
@@ -163,7 +167,6 @@ public final class ReviewBook {
     }
   }
 
-  /** Draws the first team again, so that its own page need not be waited for. */
   private void index() throws IOException {
     Optional<TeamReview> first = review.teams().stream().findFirst();
     Optional<Pictures> pictures =
@@ -248,7 +251,7 @@ public final class ReviewBook {
 
   private FlagCard card(String kind, int number, FlagLine f) throws IOException {
     String id = String.format(Locale.ROOT, "%s-%03d", kind, number);
-    return new FlagCard(id, f, drawings.write(id, charts.flag(f)));
+    return new FlagCard(id, f, drawings.write(id, () -> charts.flag(f)));
   }
 
   private void clips() throws IOException {
@@ -259,6 +262,7 @@ public final class ReviewBook {
     for (Map.Entry<String, Integer> g : games.entrySet()) {
       g.setValue(++number);
     }
+    MomentWords words = new MomentWords(review.window());
     ClipLists lists = new ClipLists(out.resolve("clips"), imprint.options().videoName(), games);
     lists.write(
         "flags",
@@ -267,6 +271,12 @@ public final class ReviewBook {
       lists.write(
           Show.file(p).replace(".html", ""),
           p.releases().stream().filter(r -> r.video().isPresent()).map(Clip::of).toList());
+      lists.writeInOrder(
+          Show.sheetClips(p).replaceFirst("^clips/", ""),
+          Stream.concat(p.worked().stream(), p.talk().stream())
+              .filter(m -> m.video().isPresent())
+              .map(m -> Clip.of(m, words.sentence(m)))
+              .toList());
     }
   }
 
@@ -287,7 +297,7 @@ public final class ReviewBook {
   }
 
   private void player(PlayerReview p) throws IOException {
-    Pictures pictures = drawn(Show.file(p), p.player() + ", " + p.team(), p.profile());
+    Pictures pictures = drawn(Show.file(p), name(p), p.profile());
     render(
         Show.file(p),
         "player.jte",
@@ -304,14 +314,52 @@ public final class ReviewBook {
             pictures));
   }
 
+  private void sheets(TeamReview t) throws IOException {
+    List<SheetCard> cards = new ArrayList<>();
+    for (PlayerReview p : review.playersOf(t.team())) {
+      PlayerSheet sheet = numbers.sheets().of(p);
+      cards.add(
+          new SheetCard(
+              p,
+              sheet,
+              map(Show.file(p), name(p), p.profile()),
+              drawings.write(
+                  chart(Show.file(p)) + "-habit", () -> charts.habit(p.player(), sheet.habit()))));
+    }
+    render(
+        Show.sheets(t),
+        "sheets.jte",
+        Map.of(
+            "team",
+            t,
+            "cards",
+            cards,
+            "words",
+            new MomentWords(review.window()),
+            "imprint",
+            imprint));
+  }
+
+  private static String name(PlayerReview p) {
+    return p.player() + ", " + p.team();
+  }
+
   /** Draws a team or player. */
   private Pictures drawn(String page, String title, Profile profile) throws IOException {
-    String name = page.replace(".html", "").replace('/', '-');
     Optional<Drawing> ways =
         profile.attempts() < Count.FEWEST_TO_SAY
             ? Optional.empty()
-            : Optional.of(drawings.write(name + "-ways", charts.ways(title, profile)));
-    return new Pictures(ways, drawings.write(name + "-map", charts.map(title, profile)));
+            : Optional.of(drawings.write(chart(page) + "-ways", () -> charts.ways(title, profile)));
+    return new Pictures(ways, map(page, title, profile));
+  }
+
+  private Drawing map(String page, String title, Profile profile) throws IOException {
+    return drawings.write(chart(page) + "-map", () -> charts.map(title, profile));
+  }
+
+  /** Start of the names of a page's drawings. */
+  private static String chart(String page) {
+    return page.replace(".html", "").replace('/', '-');
   }
 
   private void render(String file, String template, Map<String, Object> values) throws IOException {

@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.review.FlagLine;
+import twostrides.review.Moment;
 import twostrides.review.OtherRuling;
 import twostrides.review.PlayerReview;
 import twostrides.review.ReleaseLine;
@@ -21,9 +22,6 @@ import twostrides.review.TeamReview;
 
 /** Words of single table cells; the pages call these and nothing else does any formatting. */
 public final class Show {
-
-  /** Metres in a foot. */
-  private static final double FOOT = 0.3048;
 
   private static final String NOT_THERE = "–";
 
@@ -36,7 +34,7 @@ public final class Show {
 
   /** Metres and feet of a distance: "4.8 m (16 ft)". */
   public static String metresAndFeet(double metres) {
-    return decimals(metres, 1) + " m (" + Math.round(metres / FOOT) + " ft)";
+    return Say.metresAndFeet(metres);
   }
 
   /** A place: metres from center toward the own goal, and the side of the attack. */
@@ -47,7 +45,7 @@ public final class Show {
   /** A place in words: "12.0 m (39 ft) from center, 5.0 m (16 ft) left". */
   public static String place(double x, double y) {
     String along = metresAndFeet(Math.abs(x)) + (x < 0 ? " before center" : " past center");
-    long across = Math.round(Math.abs(y) / FOOT);
+    long across = Math.round(Math.abs(y) / Say.FOOT);
     return along
         + (across == 0
             ? ", middle"
@@ -142,6 +140,11 @@ public final class Show {
   }
 
   /** Sheet and line: where the row stands. */
+  public static String source(Moment m) {
+    return m.sheet() + ", line " + m.line();
+  }
+
+  /** Sheet and line: where the row stands. */
   public static String source(FlagLine f) {
     return f.sheet() + ", line " + f.line();
   }
@@ -174,6 +177,49 @@ public final class Show {
   /** File of a team's page, below the book's folder. */
   public static String file(TeamReview t) {
     return String.format(Locale.ROOT, "teams/%02d-%s.html", t.number(), slug(t.team()));
+  }
+
+  /** File of the sheets of a team's players, below the book's folder. */
+  public static String sheets(TeamReview t) {
+    return file(t).replaceFirst("^teams/", "sheets/");
+  }
+
+  /** The sheet of one player, below the book's folder; empty where no page holds it. */
+  public static Optional<String> sheet(SeasonReview review, PlayerReview p) {
+    return review.teams().stream()
+        .filter(t -> t.team().equals(p.team()))
+        .findFirst()
+        .map(t -> sheets(t) + "#" + sheetId(p));
+  }
+
+  /** The place of a player's sheet on its page, and the state that shows it alone. */
+  public static String sheetId(PlayerReview p) {
+    return "player=" + p.number();
+  }
+
+  /** Clip list of a player's sheet, below the book's folder, without its ending. */
+  public static String sheetClips(PlayerReview p) {
+    return String.format(Locale.ROOT, "clips/sheets/%03d", p.number());
+  }
+
+  /** Whether any moment has a video second. */
+  public static boolean video(List<Moment> moments) {
+    return moments.stream().anyMatch(m -> m.video().isPresent());
+  }
+
+  /**
+   * The heading over moments: how many there are, where there are fewer than three.
+   *
+   * @param moments three at most
+   * @param what what they are
+   */
+  public static String some(List<Moment> moments, String what) {
+    return switch (moments.size()) {
+      case 0 -> "None " + what + " in these sheets";
+      case 1 -> "One " + what + ", no more in these sheets";
+      case 2 -> "Two " + what + ", no more in these sheets";
+      default -> "Three " + what;
+    };
   }
 
   /** File of a player's page, below the book's folder. */

@@ -1,6 +1,7 @@
 package twostrides.chart;
 
 import twostrides.review.FlagLine;
+import twostrides.review.Habit;
 import twostrides.review.Profile;
 import twostrides.rink.Rink;
 
@@ -28,6 +29,16 @@ public record Charts(Rink rink) {
    */
   public Picture flag(FlagLine flag) {
     return FlagDrawing.of(flag, rink);
+  }
+
+  /**
+   * Releasing short of center over the season.
+   *
+   * @param title whose, untrusted text
+   * @param habit what to draw
+   */
+  public Picture habit(String title, Habit habit) {
+    return HabitChart.of(title, habit);
   }
 
   /**

@@ -143,7 +143,8 @@ public final class WayOutChart {
     return plot;
   }
 
-  private static AxisSpace space(double left, double bottom) {
+  /** Room kept for the names at the left or below. */
+  static AxisSpace space(double left, double bottom) {
     AxisSpace space = new AxisSpace();
     space.setLeft(left);
     space.setBottom(bottom);

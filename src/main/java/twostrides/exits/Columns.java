@@ -275,7 +275,7 @@ public final class Columns {
    */
   public static final String SINCE_SHORTHANDED_S = "since_shorthanded_s";
 
-  /** Mean seconds for which the team's skaters had been on the ice at the draw. */
+  /** Mean seconds for which the team's skaters had been on the ice at the draw, or release. */
   public static final String SHIFT_S = "shift_s";
 
   /** Mean seconds for which those skaters stayed on the ice after the draw. */

@@ -23,7 +23,7 @@ final class ExitsStage {
                     .text(Columns.WAY_OUT, Columns.AT_CENTER, Columns.STRENGTH, Columns.NET_EMPTY)
                     .number(Columns.RELEASE_X_M, Columns.RELEASE_Y_M, Columns.SHORT_OF_CENTER_M)
                     .text(Columns.LINE_NOTE)))
-        .number(Columns.VIDEO_S)
+        .number(Columns.SHIFT_S, Columns.VIDEO_S)
         .text(Columns.SHEET)
         .count(Columns.LINE);
   }
@@ -37,6 +37,7 @@ final class ExitsStage {
    */
   static Table run(Table attempts, Play play, Circumstances circumstances) {
     Endings endings = new Endings(play);
+    Shifts shifts = new Shifts(play);
     Shape.Filler out = shape().filler();
     for (int i = 0; i < attempts.rowCount(); i++) {
       Move start = play.moves().get(attempts.intColumn(AttemptsStage.START_MOVE).getInt(i));
@@ -58,6 +59,7 @@ final class ExitsStage {
       play.fillPlace(out, release);
       endings.fill(out, release, Endings.Owner.ATTEMPT);
       circumstances.fill(out, release, start.team().orElseThrow());
+      shifts.fillBefore(out, release, start.team().orElseThrow());
       out.number(Columns.VIDEO_S, release.video())
           .text(Columns.SHEET, release.sheet())
           .count(Columns.LINE, release.line());

@@ -2,12 +2,13 @@ package twostrides.exits;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
- * How long the skaters at a draw had been on the ice and how long they stayed, from the lists of
- * players on the ice. A shift is followed row by row within its period; a row that lists nobody
- * says nothing. The times are play, not rest: a shift that began before the period counts from the
- * period's start.
+ * How long the skaters at a draw or release had been on the ice, and how long they stayed, from the
+ * lists of players on the ice. A shift is followed row by row within its period; a row that lists
+ * nobody says nothing. The times are play, not rest: a shift that began before the period counts
+ * from the period's start.
  */
 final class Shifts {
 
@@ -25,19 +26,29 @@ final class Shifts {
    * @param team whose skaters
    */
   void fill(Shape.Filler out, Move draw, String team) {
-    Optional<String> listed = draw.onIce(team);
+    out.number(Columns.SHIFT_S, seconds(draw, team, -1))
+        .number(Columns.STAY_S, seconds(draw, team, 1));
+  }
+
+  /**
+   * Fills the mean seconds before a release only.
+   *
+   * @param out the row under way
+   * @param release the release
+   * @param team whose skaters
+   */
+  void fillBefore(Shape.Filler out, Move release, String team) {
+    out.number(Columns.SHIFT_S, seconds(release, team, -1));
+  }
+
+  private OptionalDouble seconds(Move at, String team, int step) {
+    Optional<String> listed = at.onIce(team);
     if (listed.isEmpty()) {
-      return;
+      return OptionalDouble.empty();
     }
-    List<String> skaters = List.of(listed.get().split("; ", -1));
-    double before = 0;
-    double after = 0;
-    for (String s : skaters) {
-      before += draw.elapsed() - seen(draw, team, s, -1).elapsed();
-      after += seen(draw, team, s, 1).elapsed() - draw.elapsed();
-    }
-    out.number(Columns.SHIFT_S, before / skaters.size())
-        .number(Columns.STAY_S, after / skaters.size());
+    return List.of(listed.get().split("; ", -1)).stream()
+        .mapToDouble(s -> Math.abs(at.elapsed() - seen(at, team, s, step).elapsed()))
+        .average();
   }
 
   /** The farthest move of the shift in one direction. */

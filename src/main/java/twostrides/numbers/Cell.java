@@ -104,7 +104,8 @@ final class Cell {
         + ")";
   }
 
-  private static String points(double share) {
+  /** A share or a difference of shares in points of a hundred, with its sign. */
+  static String points(double share) {
     return signed(100 * share, 0);
   }
 

@@ -9,8 +9,9 @@ import twostrides.exits.ExitTables;
  *
  * @param pages pages of grids, in the order in which the book lists them
  * @param players grids of players' pages
+ * @param sheets numbers of players' sheets
  */
-public record Numbers(List<NumberPage> pages, PlayerNumbers players) {
+public record Numbers(List<NumberPage> pages, PlayerNumbers players, PlayerSheets sheets) {
 
   /** Copies the pages. */
   public Numbers {
@@ -26,12 +27,14 @@ public record Numbers(List<NumberPage> pages, PlayerNumbers players) {
    */
   public static Numbers of(ExitTables tables, Optional<String> team, NumberSettings settings) {
     Season season = new Season(tables);
+    PlayerNumbers players = new PlayerNumbers(season);
     return new Numbers(
         List.of(
             new RestartCosts(season, team, tables.costs(), settings).page(),
             new PenaltyKill(season, team, settings).page(),
             new EmptyNet(season, team, settings).page(),
             new Slices(season, team).page()),
-        new PlayerNumbers(season));
+        players,
+        new PlayerSheets(season, players));
   }
 }

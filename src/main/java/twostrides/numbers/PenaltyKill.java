@@ -289,15 +289,7 @@ final class PenaltyKill {
 
   private Grid after() {
     List<Line> lines = new ArrayList<>();
-    List<TableRows> late =
-        season.releases.stream()
-            .filter(r -> !Season.shorthanded(r))
-            .filter(
-                r -> {
-                  OptionalDouble s = r.number(Columns.SINCE_SHORTHANDED_S);
-                  return s.isPresent() && s.getAsDouble() <= JUST_AFTER;
-                })
-            .toList();
+    List<TableRows> late = season.releases.stream().filter(PenaltyKill::justAfter).toList();
     Season.by(late, r -> r.words(Columns.TEAM)).forEach((t, rows) -> lines.add(icedLine(t, rows)));
     return new Grid(
         "after",
@@ -313,6 +305,12 @@ final class PenaltyKill {
             Head.number("95 % interval", "interval")),
         lines,
         "No release short of center just after a penalty.");
+  }
+
+  /** Whether a row is just after a penalty: the exemption no longer holds. */
+  static boolean justAfter(TableRows r) {
+    OptionalDouble since = r.number(Columns.SINCE_SHORTHANDED_S);
+    return !Season.shorthanded(r) && since.isPresent() && since.getAsDouble() <= JUST_AFTER;
   }
 
   private static Count iced(List<TableRows> rows) {

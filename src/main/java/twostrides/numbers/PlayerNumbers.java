@@ -4,15 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import twostrides.exits.AtCenter;
 import twostrides.exits.Columns;
 import twostrides.rates.BetaBinomial;
 import twostrides.rates.Count;
 import twostrides.rates.HowManyMore;
 import twostrides.rates.Trend;
+import twostrides.review.Habit;
 import twostrides.review.ShownStrength;
 import twostrides.review.ShownWay;
 import twostrides.review.TableRows;
@@ -26,8 +25,6 @@ public final class PlayerNumbers {
   /** More games than this are not counted out. Assumed: no season is longer. */
   private static final int MOST_GAMES = 200;
 
-  private static final int STRETCHES = 3;
-
   private record Kind(ShownWay way, ShownStrength strength) implements Comparable<Kind> {
     @Override
     public int compareTo(Kind other) {
@@ -36,7 +33,8 @@ public final class PlayerNumbers {
     }
   }
 
-  private record Who(String team, String player) {}
+  /** A player of a team. */
+  record Who(String team, String player) {}
 
   private final Map<Kind, BetaBinomial> groups = new TreeMap<>();
   private final Map<Kind, Count> everybody = new TreeMap<>();
@@ -86,8 +84,8 @@ public final class PlayerNumbers {
    * @param player name as in the tables
    */
   public List<Grid> of(String team, String player) {
-    List<TableRows> own = rows.getOrDefault(new Who(team, player), List.of());
-    return List.of(profile(team, own), habit(team, own));
+    List<TableRows> own = rowsOf(new Who(team, player));
+    return List.of(profile(team, own), grid(habit(team, own)));
   }
 
   private Grid profile(String team, List<TableRows> own) {
@@ -146,29 +144,33 @@ public final class PlayerNumbers {
     return "over " + MOST_GAMES;
   }
 
-  /** Carries and passes out: released short of center, or not. */
-  private static Optional<Boolean> releasedShort(TableRows r) {
-    return r.text(Columns.AT_CENTER).map(c -> c.equals(AtCenter.RELEASED_SHORT.label()));
+  /**
+   * The habit over the season.
+   *
+   * @param team the player's team
+   * @param player name as in the tables
+   */
+  public Habit habit(String team, String player) {
+    return habit(team, rowsOf(new Who(team, player)));
   }
 
-  private Grid habit(String team, List<TableRows> own) {
-    List<String> games = gamesOfTeam.getOrDefault(team, List.of());
-    List<Count> byGame = new ArrayList<>();
-    for (String g : games) {
-      byGame.add(habit(own.stream().filter(r -> Season.is(r, Columns.GAME, g)).toList()));
-    }
+  private List<TableRows> rowsOf(Who who) {
+    return rows.getOrDefault(who, List.of());
+  }
+
+  private Habit habit(String team, List<TableRows> own) {
+    Map<String, List<TableRows>> byGame = Season.by(own, r -> r.words(Columns.GAME));
+    return Habit.of(
+        gamesOfTeam.getOrDefault(team, List.of()).stream()
+            .map(g -> releasedShort(byGame.getOrDefault(g, List.of())))
+            .toList());
+  }
+
+  private static Grid grid(Habit habit) {
     List<Line> lines = new ArrayList<>();
-    int parts = Math.min(STRETCHES, games.size());
-    for (int i = 0; i < parts; i++) {
-      int from = games.size() * i / parts;
-      int to = games.size() * (i + 1) / parts;
-      TreeSet<String> in = new TreeSet<>(games.subList(from, to));
-      Count c = habit(own.stream().filter(r -> in.contains(r.words(Columns.GAME))).toList());
-      lines.add(stretch("games " + (from + 1) + " to " + to, c, false));
-    }
-    Count all = habit(own);
-    lines.add(stretch("all games", all, true));
-    Trend trend = Trend.of(byGame);
+    habit.stretches().forEach(s -> lines.add(stretch(s.label(), s.releasedShort(), false)));
+    lines.add(stretch("all games", habit.all(), true));
+    Trend trend = habit.trend();
     return new Grid(
         "habit",
         "The habit over the season",
@@ -187,9 +189,12 @@ public final class PlayerNumbers {
         "No puck carried or passed out.");
   }
 
-  private static Count habit(List<TableRows> rows) {
-    List<TableRows> marked = rows.stream().filter(r -> releasedShort(r).isPresent()).toList();
-    return Season.share(marked, r -> releasedShort(r).orElseThrow());
+  /** Carries and passes out that were released short of center. */
+  static Count releasedShort(List<TableRows> rows) {
+    List<TableRows> marked =
+        rows.stream().filter(r -> r.text(Columns.AT_CENTER).isPresent()).toList();
+    return Season.share(
+        marked, r -> Season.is(r, Columns.AT_CENTER, AtCenter.RELEASED_SHORT.label()));
   }
 
   private static Line stretch(String name, Count c, boolean sum) {

@@ -21,6 +21,7 @@ final class Season {
   final List<TableRows> releases;
   final List<TableRows> restarts;
   final List<TableRows> kills;
+  final List<TableRows> flags;
 
   Season(ExitTables tables) {
     exits = TableRows.of(tables.exits()).toList();
@@ -30,6 +31,7 @@ final class Season {
             .filter(r -> r.flag(Columns.OWN_LAST).orElse(false))
             .toList();
     kills = TableRows.of(tables.kills()).toList();
+    flags = TableRows.of(tables.flags()).toList();
   }
 
   static boolean is(TableRows r, String column, String word) {
@@ -56,6 +58,11 @@ final class Season {
   static boolean atEmptyNet(TableRows r) {
     String net = r.words(Columns.NET_EMPTY);
     return net.equals("opponent") || net.equals("both");
+  }
+
+  /** Whether the nearest checker was not close, as far as the sheet says. */
+  static boolean littlePressure(TableRows r) {
+    return is(r, Columns.PRESSURE, "none") || is(r, Columns.PRESSURE, "light");
   }
 
   /** Rows by a key, keys in order. */

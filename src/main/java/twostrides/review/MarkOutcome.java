@@ -1,5 +1,7 @@
 package twostrides.review;
 
+import twostrides.exits.Columns;
+
 /** What came of a release short of center, as a release map shows it. */
 public enum MarkOutcome {
   /** Icing. */
@@ -22,5 +24,25 @@ public enum MarkOutcome {
   /** The words on pages and charts. */
   public String label() {
     return label;
+  }
+
+  /** Whether a row says that icing followed, written or inferred. */
+  static boolean iced(TableRows r) {
+    return r.words(Columns.RESTART_CAUSE).startsWith("icing");
+  }
+
+  /** What came of the release of a row. */
+  static MarkOutcome of(TableRows r) {
+    if (iced(r)) {
+      return ICED;
+    }
+    if (r.flag(Columns.OWN_ZONE_RESTART).orElse(false)) {
+      return OTHER_RESTART;
+    }
+    return switch (r.words(Columns.NEXT_TOUCH)) {
+      case "own" -> OWN_NEXT;
+      case "opponent" -> OPPONENT_NEXT;
+      default -> STOPPED;
+    };
   }
 }

@@ -73,7 +73,8 @@ public final class Reviewer {
             .toList();
     Optional<String> ours = ourTeam();
     List<TeamReview> teamReviews = teamReviews(restarts, ours);
-    List<PlayerReview> playerReviews = playerReviews();
+    List<FlagLine> flags = flags();
+    List<PlayerReview> playerReviews = playerReviews(new Moments(tables, flags, periodLength));
     List<String> sentences =
         new Sentences(
                 games.size(),
@@ -84,7 +85,6 @@ public final class Reviewer {
                 restarts,
                 changes.restarts(ours))
             .all();
-    List<FlagLine> flags = flags();
     List<AuditLine> audits =
         TableRows.of(tables.restarts())
             .filter(r -> r.text(Columns.AUDIT).isPresent())
@@ -135,7 +135,7 @@ public final class Reviewer {
     ShownStrength strength =
         r.text(Columns.STRENGTH).map(ShownStrength::of).orElse(ShownStrength.UNKNOWN);
     Optional<Boolean> restart = r.flag(Columns.OWN_ZONE_RESTART);
-    boolean icing = icing(r);
+    boolean icing = MarkOutcome.iced(r);
     teams
         .computeIfAbsent(team, t -> new Tally())
         .exit(way, strength, r.words(Columns.GAME), restart, icing);
@@ -156,7 +156,7 @@ public final class Reviewer {
   private void release(TableRows r) {
     String team = r.words(Columns.TEAM);
     game(r, team);
-    ReleaseLine line = RestartLines.release(r, outcome(r), periodLength);
+    ReleaseLine line = RestartLines.release(r, MarkOutcome.of(r), periodLength);
     teams.computeIfAbsent(team, t -> new Tally()).release(line);
     r.text(Columns.PLAYER)
         .ifPresent(
@@ -165,24 +165,6 @@ public final class Reviewer {
               players.computeIfAbsent(key, k -> new Tally()).release(line);
               releases.computeIfAbsent(key, k -> new ArrayList<>()).add(line);
             });
-  }
-
-  private static boolean icing(TableRows r) {
-    return r.words(Columns.RESTART_CAUSE).startsWith("icing");
-  }
-
-  private static MarkOutcome outcome(TableRows r) {
-    if (icing(r)) {
-      return MarkOutcome.ICED;
-    }
-    if (r.flag(Columns.OWN_ZONE_RESTART).orElse(false)) {
-      return MarkOutcome.OTHER_RESTART;
-    }
-    return switch (r.words(Columns.NEXT_TOUCH)) {
-      case "own" -> MarkOutcome.OWN_NEXT;
-      case "opponent" -> MarkOutcome.OPPONENT_NEXT;
-      default -> MarkOutcome.STOPPED;
-    };
   }
 
   /** The team that plays in every game, when there is just one and more than one game. */
@@ -217,7 +199,7 @@ public final class Reviewer {
     return out;
   }
 
-  private List<PlayerReview> playerReviews() {
+  private List<PlayerReview> playerReviews(Moments moments) {
     List<Map.Entry<PlayerKey, Tally>> order = new ArrayList<>(players.entrySet());
     order.sort(
         Comparator.comparing((Map.Entry<PlayerKey, Tally> e) -> -e.getValue().profile().attempts())
@@ -231,7 +213,9 @@ public final class Reviewer {
               e.getKey().team(),
               e.getKey().player(),
               e.getValue().profile(),
-              releases.getOrDefault(e.getKey(), List.of())));
+              releases.getOrDefault(e.getKey(), List.of()),
+              moments.worked(e.getKey().team(), e.getKey().player()),
+              moments.talk(e.getKey().team(), e.getKey().player())));
     }
     return out;
   }

@@ -9,6 +9,10 @@ import twostrides.rates.Interval;
 
 /** Numbers in words: one way of writing counts, shares and clocks on every page. */
 public final class Say {
+
+  /** Metres in a foot. */
+  public static final double FOOT = 0.3048;
+
   private Say() {}
 
   /**
@@ -97,6 +101,15 @@ public final class Say {
    */
   public static String oneDecimal(double x) {
     return BigDecimal.valueOf(x).setScale(1, RoundingMode.HALF_EVEN).toPlainString();
+  }
+
+  /**
+   * Metres and feet of a distance: "4.8 m (16 ft)".
+   *
+   * @param metres the distance
+   */
+  public static String metresAndFeet(double metres) {
+    return oneDecimal(metres) + " m (" + Math.round(metres / FOOT) + " ft)";
   }
 
   /**

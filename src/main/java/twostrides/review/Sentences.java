@@ -139,10 +139,8 @@ final class Sentences {
         + " "
         + (near == 1 ? "was" : "were")
         + " let go within "
-        + Say.oneDecimal(NEAR)
-        + " m ("
-        + Math.round(NEAR / 0.3048)
-        + " ft) of the red line.";
+        + Say.metresAndFeet(NEAR)
+        + " of the red line.";
   }
 
   private record Way(ShownWay way, ShownStrength strength, Clustered byGame) {}
@@ -174,19 +172,10 @@ final class Sentences {
     Way w = worst.get();
     return "Most often followed by an own-zone restart: "
         + w.way().label()
-        + (w.strength() == ShownStrength.UNKNOWN ? "" : ", " + strength(w.strength()))
+        + (w.strength() == ShownStrength.UNKNOWN ? "" : ", " + w.strength().phrase())
         + ", "
         + Say.share(w.byGame())
         + ".";
-  }
-
-  private static String strength(ShownStrength s) {
-    return switch (s) {
-      case EVEN -> "at even strength";
-      case SHORTHANDED -> "shorthanded";
-      case POWER_PLAY -> "on the power play";
-      case UNKNOWN -> "strength unknown";
-    };
   }
 
   private String player() {

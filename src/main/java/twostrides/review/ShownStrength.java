@@ -22,6 +22,16 @@ public enum ShownStrength {
     return label;
   }
 
+  /** The words in a sentence. */
+  public String phrase() {
+    return switch (this) {
+      case EVEN -> "at even strength";
+      case SHORTHANDED -> "shorthanded";
+      case POWER_PLAY -> "on the power play";
+      case UNKNOWN -> "strength unknown";
+    };
+  }
+
   /**
    * The shown strength of a word in the tables.
    *

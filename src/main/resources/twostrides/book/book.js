@@ -342,10 +342,31 @@ var BOOK = (function () {
     });
     Array.prototype.forEach.call(document.querySelectorAll('main dl'), function (dl) {
       Array.prototype.forEach.call(dl.querySelectorAll('dt'), function (dt) {
-        if (words(dt) === 'Video') { any = link(dt.nextElementSibling, dl.getAttribute('data-game') || '') || any; }
+        if (words(dt) === 'Video') { any = link(dt.nextElementSibling, dl.getAttribute('data-game') || words(dl.parentNode.querySelector('i'))) || any; }
       });
     });
     return any;
+  }
+
+  // ---- players' sheets: all of them, or the one that the address names ----
+  function playerChoice() {
+    var cards = Array.prototype.slice.call(document.querySelectorAll('.one'));
+    if (cards.length === 0) { return null; }
+    var box = make('label', 'Sheets ');
+    var select = make('select', '', {});
+    select.appendChild(make('option', 'all ' + cards.length, { value: '' }));
+    cards.forEach(function (c) {
+      select.appendChild(make('option', words(c.querySelector('h2')), { value: c.id.split('=')[1] }));
+    });
+    select.addEventListener('change', function () { keep('player', select.value); show(); });
+    box.appendChild(select);
+    function show() {
+      var v = state().get('player') || '';
+      var known = cards.some(function (c) { return c.id === 'player=' + v; });
+      select.value = known ? v : '';
+      cards.forEach(function (c) { c.hidden = known && c.id !== 'player=' + v; });
+    }
+    return { box: box, show: show };
   }
 
   // ---- start ----
@@ -359,7 +380,14 @@ var BOOK = (function () {
     choice('Lengths', 'u', [['', 'm and ft'], ['m', 'm'], ['ft', 'ft']], units),
     choice('Colours', 'theme', [['', 'as the machine'], ['light', 'light'], ['dark', 'dark']], theme)
   ];
-  choices.forEach(function (c) { bar.appendChild(c.box); });
+  var players = playerChoice();
+  if (players) {
+    choices.unshift(players);
+    var print = make('button', 'Print', { type: 'button' });
+    print.addEventListener('click', function () { window.print(); });
+    bar.appendChild(print);
+  }
+  choices.forEach(function (c) { bar.insertBefore(c.box, print || null); });
   if (videoLinks()) {
     var open = make('button', 'Open a game file', { type: 'button' });
     open.addEventListener('click', function () { panel.hidden = false; chosen.focus(); });
@@ -368,7 +396,7 @@ var BOOK = (function () {
   var nav = document.querySelector('nav.pages');
   nav.parentNode.insertBefore(bar, nav.nextSibling);
   var sheets = [];
-  Array.prototype.forEach.call(document.querySelectorAll('main .scroll > table'), function (t) {
+  Array.prototype.forEach.call(document.querySelectorAll(':not(.two) > .scroll > table'), function (t) {
     // A table with a script of its own is written anew when the reader picks something else.
     if (!t.hasAttribute('data-own') && t.tBodies[0].rows.length >= FEWEST) {
       var s = new Sheet(t, sheets.length);

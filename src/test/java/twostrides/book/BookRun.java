@@ -25,12 +25,14 @@ final class BookRun {
   final BookData data;
   final SortedMap<String, Document> pages = new TreeMap<>();
   final PlayerFigures figures;
+  final SheetFigures sheets;
   final List<BookData.Player> players;
   final List<String> teams;
 
   private BookRun(Path book) throws IOException {
     data = new BookData(book);
     figures = new PlayerFigures(data);
+    sheets = new SheetFigures(data);
     players = data.players();
     teams = data.teams();
     try (Stream<Path> files = Files.walk(book)) {
@@ -83,9 +85,9 @@ final class BookRun {
     return players.get(place(page));
   }
 
-  /** The team of a page; on the opening page the first one. */
+  /** The team of its page or of its players' sheets; on the opening page the first one. */
   String team(String page) {
-    return page.startsWith("teams/") ? teams.get(place(page)) : teams.get(0);
+    return page.contains("/") ? teams.get(place(page)) : teams.get(0);
   }
 
   /** Rows of the exits table that a page with charts is about. */

@@ -69,7 +69,7 @@ class FiguresTest {
   }
 
   /** Exits as a video tagger writes them, every combination of words in turn. */
-  private static String tagSheet() {
+  static String tagSheet() {
     List<String> marks =
         List.of(
             "carry,gained",
@@ -221,13 +221,14 @@ class FiguresTest {
     return checked;
   }
 
-  /** Words whose only numbers stand in the name of a player, or in a flag's own section. */
+  /** Words whose only numbers stand in a player's name, or in the section of a flag or a sheet. */
   private static boolean names(BookRun book, Element e) {
     String text = e.text();
     for (BookData.Player p : book.players) {
       text = text.replace(p.name(), "");
     }
-    return e.closest("section.flag, ol.dearest") != null || !text.matches("(?s).*\\d.*");
+    return e.closest("section.flag, ol.dearest, section.one") != null
+        || !text.matches("(?s).*\\d.*");
   }
 
   @Test
@@ -296,7 +297,7 @@ class FiguresTest {
     System.out.println(figures + " figures in drawings recomputed.");
   }
 
-  private static String words(Element drawing) {
+  static String words(Element drawing) {
     return drawing.select("> desc").text();
   }
 
@@ -366,7 +367,7 @@ class FiguresTest {
     return figures;
   }
 
-  private static int fit(List<Want> wants, List<String> shown) {
+  static int fit(List<Want> wants, List<String> shown) {
     int figures = 0;
     assertEquals(wants.size(), shown.size());
     for (int i = 0; i < wants.size(); i++) {

@@ -48,7 +48,7 @@ final class ListFigures {
     };
   }
 
-  private static Want clock(BookData d, BookData.Row r, String column) {
+  static Want clock(BookData d, BookData.Row r, String column) {
     int left = (int) Math.floor(d.period() - r.number(column));
     return Want.text("P" + r.get("period") + " " + minutes(left));
   }
@@ -62,7 +62,7 @@ final class ListFigures {
     return clock(d, r, r.has("restart_elapsed_s") ? "restart_elapsed_s" : "release_elapsed_s");
   }
 
-  private static Want video(BookData.Row r) {
+  static Want video(BookData.Row r) {
     if (!r.has("video_s")) {
       return Want.text(Want.NONE);
     }
@@ -72,7 +72,7 @@ final class ListFigures {
         s / 3600 + ":" + (minute < 10 ? "0" : "") + minute + (s % 60 < 10 ? ":0" : ":") + s % 60);
   }
 
-  private static Want sheet(BookData.Row r) {
+  static Want sheet(BookData.Row r) {
     return Want.text(r.get("sheet") + ", line " + r.get("line"));
   }
 
@@ -105,7 +105,7 @@ final class ListFigures {
             feet(y));
   }
 
-  private static Want gap(BookData.Row r, String after) {
+  static Want gap(BookData.Row r, String after) {
     if (!r.has("short_of_center_m")) {
       return Want.text(Want.NONE);
     }

@@ -81,7 +81,7 @@ class ReviewBookTest {
     for (String name : files.keySet()) {
       assertTrue(
           name.matches(
-              "(book\\.(css|js)|compare\\.js|icon\\.svg|(index|flags|restarts|rulings|costs|kill|empty-net|slices|compare|numbers)\\.html|(teams|players|charts|data|clips|clips/players)/[a-z0-9-]+\\.(html|svg|png|csv|vtt|xspf))"),
+              "(book\\.(css|js)|compare\\.js|icon\\.svg|(index|flags|restarts|rulings|costs|kill|empty-net|slices|compare|numbers)\\.html|(teams|players|sheets|charts|data|clips|clips/players|clips/sheets)/[a-z0-9-]+\\.(html|svg|png|csv|vtt|xspf))"),
           name);
       assertTrue(name.length() < 80, name);
     }

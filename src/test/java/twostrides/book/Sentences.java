@@ -40,6 +40,13 @@ final class Sentences {
         all.add(restarts(b.data, Optional.of(team)));
       }
       case "players" -> player(b, page, all);
+      case "sheets" -> {
+        int players = (int) b.players.stream().filter(p -> p.team().equals(b.team(page))).count();
+        all.add(
+            Want.text(
+                count(players, "sheet")
+                    + ": each is one printed page (A4 or Letter, upright), all of them one print job."));
+      }
       case "costs.html" -> costs(b, all);
       case "kill.html" -> kill(b.data, all);
       case "empty-net.html" ->

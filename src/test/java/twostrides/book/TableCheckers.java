@@ -60,6 +60,10 @@ final class TableCheckers {
               "players",
               "Releases short of center",
               (b, t) -> ListFigures.releases(b.data, b.player(t.page()))),
+          known(
+              "sheets",
+              ".*",
+              (b, t) -> b.sheets.ways(new BookData.Player(b.team(t.page()), t.heading()))),
           known("costs.html", "After an own-zone restart", (b, t) -> CostFigures.after(b.data)),
           known(
               "costs.html",

@@ -50,6 +50,7 @@ class PictureTest {
   private static List<Picture> pictures(String title, Profile profile) {
     return List.of(
         WayOutChart.of(title, profile),
+        HabitChart.of(title, Profiles.habit(profile.attempts())),
         ReleaseMap.of(title, profile, Rink.NORTH_AMERICAN),
         ReleaseMap.of(title, profile, Rink.INTERNATIONAL),
         ReleaseMap.ofWholeRink(title, profile, Rink.INTERNATIONAL));

@@ -3,7 +3,9 @@ package twostrides.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import twostrides.rates.Count;
+import twostrides.review.Habit;
 import twostrides.review.Mark;
 import twostrides.review.MarkOutcome;
 import twostrides.review.Profile;
@@ -73,5 +75,13 @@ final class Profiles {
       marks.add(new Mark(x, y, List.of(MarkOutcome.values()).get(which)));
     }
     return marks;
+  }
+
+  /** Carries and passes out of twelve games, of which some were released short of center. */
+  static Habit habit(int attempts) {
+    return Habit.of(
+        IntStream.range(0, attempts == 0 ? 0 : 12)
+            .mapToObj(game -> new Count(game * attempts / 300, attempts / 8))
+            .toList());
   }
 }

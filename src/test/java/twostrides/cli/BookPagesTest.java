@@ -74,7 +74,7 @@ class BookPagesTest {
   /** One page of each kind. */
   private static List<String> kinds() throws IOException {
     List<String> pages = new ArrayList<>();
-    for (String folder : List.of("", "teams", "players")) {
+    for (String folder : List.of("", "teams", "players", "sheets")) {
       try (Stream<Path> files = Files.list(book.resolve(folder))) {
         List<String> html =
             files

@@ -116,7 +116,8 @@ class ClipListsTest {
 
   @Test
   void everyListHasEveryGameAndPlayer() throws Exception {
-    assertEquals(1 + NAMES.size(), files(".csv").size());
+    // The flags, and each player's releases and sheet.
+    assertEquals(1 + 2 * NAMES.size(), files(".csv").size());
     List<Map<String, String>> flags = ClipFiles.csv(Files.readString(clips.resolve("flags.csv")));
     assertEquals(2 * NAMES.size(), flags.size());
     for (String name : NAMES) {
@@ -175,6 +176,10 @@ class ClipListsTest {
       }
       String stem = csv.toString().replace(".csv", "");
       List<Path> own = all.stream().filter(f -> f.toString().startsWith(stem + "-")).toList();
+      if (csv.getParent().endsWith("sheets")) {
+        assertEquals(List.of(), own, "the order of a sheet is no video's");
+        continue;
+      }
       assertEquals(byGame.size(), own.size(), csv.toString());
       List<String> expected = new ArrayList<>();
       byGame.values().forEach(rows -> expected.add(said(rows)));

@@ -54,9 +54,9 @@ class HostileSheetTest {
       }
     }
     assertEquals(
-        10 + 2 + HostileNames.ALL.size(),
+        10 + 2 + 2 + HostileNames.ALL.size(),
         pages,
-        "ten pages of the season, two teams and eight players");
+        "ten pages of the season, two teams, their sheets and eight players");
     String exits = Files.readString(book.resolve("data/exits.csv"));
     assertTrue(exits.contains(",'=HYPERLINK(1),"), "a formula is made text");
   }

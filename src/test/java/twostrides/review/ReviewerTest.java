@@ -28,6 +28,8 @@ class ReviewerTest {
       String game, String team, String opponent, String player, String way, String atCenter) {
     return new Object[] {
       Columns.GAME, game,
+      Columns.PERIOD, 1,
+      Columns.LINE, 7,
       Columns.TEAM, team,
       Columns.OPPONENT, opponent,
       Columns.PLAYER, player,

@@ -44,6 +44,7 @@ public final class SeasonTables {
   private final List<Map<String, Object>> releases = new ArrayList<>();
   private final List<Map<String, Object>> restarts = new ArrayList<>();
   private final List<Map<String, Object>> kills = new ArrayList<>();
+  private final List<Map<String, Object>> flags = new ArrayList<>();
 
   /** A row from column and value in turn. */
   private static Map<String, Object> row(Object... cells) {
@@ -78,6 +79,32 @@ public final class SeasonTables {
     return this;
   }
 
+  /** Adds a release that a restart followed, flagged or not: columns and values in turn. */
+  public SeasonTables flag(Object... cells) {
+    Map<String, Object> row =
+        row(
+            Columns.SECONDS_TO_CENTER, 0.9,
+            Columns.P_ICING, 0.3,
+            Columns.P_ICING_ERROR, 0.01,
+            Columns.P_GAIN_CENTER, 0.8,
+            Columns.P_AVOID, 0.78,
+            Columns.EVIDENCE, "tagged",
+            Columns.P_LENGTH, 0.5,
+            Columns.PUCK_X_M, 26.7,
+            Columns.PUCK_RIGHT_M, -8.0,
+            Columns.PUCK_MIDDLE_M, 1.0,
+            Columns.PUCK_LEFT_M, 9.0,
+            Columns.COST_RESTART, 0.5,
+            Columns.COST_TRYING, 0.1,
+            Columns.FLAGGED, true,
+            Columns.FLAG_SENTENCE, "Flagged.",
+            Columns.RULING, "icing",
+            Columns.CLAUSE, "common practice, no source");
+    row.putAll(row(cells));
+    flags.add(row);
+    return this;
+  }
+
   /** The tables as they stand. */
   public ExitTables tables() {
     return new ExitTables(
@@ -85,7 +112,7 @@ public final class SeasonTables {
         table(NONE.releases(), releases),
         table(NONE.restarts(), restarts),
         NONE.rulings(),
-        NONE.flags(),
+        table(NONE.flags(), flags),
         NONE.manpower(),
         0,
         table(NONE.kills(), kills),

@@ -1,0 +1,14 @@
+package twostrides.book;
+
+import twostrides.numbers.PlayerSheet;
+import twostrides.review.PlayerReview;
+
+/**
+ * A player's sheet with its drawings.
+ *
+ * @param player the player
+ * @param numbers what the sheet says
+ * @param map releases short of center
+ * @param habit the habit over the season
+ */
+public record SheetCard(PlayerReview player, PlayerSheet numbers, Drawing map, Drawing habit) {}

@@ -1,0 +1,13 @@
+package twostrides.numbers;
+
+import twostrides.review.Habit;
+
+/**
+ * The numbers on a player's sheet for a meeting.
+ *
+ * @param games games in which the player tried to leave the zone or let the puck go short of center
+ * @param advice one sentence tied to its numbers
+ * @param ways ways out in few lines: each way, then all of them, shorthanded, on the power play
+ * @param habit releasing short of center over the season
+ */
+public record PlayerSheet(int games, String advice, Grid ways, Habit habit) {}

@@ -1,0 +1,162 @@
+package twostrides.numbers;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import twostrides.exits.Columns;
+import twostrides.rates.BetaBinomial;
+import twostrides.rates.Count;
+import twostrides.rates.Shrunk;
+import twostrides.review.PlayerReview;
+import twostrides.review.ShownStrength;
+import twostrides.review.ShownWay;
+import twostrides.review.TableRows;
+
+/** Makes the numbers of every player's sheet, in few enough lines for a printed page. */
+public final class PlayerSheets {
+
+  /**
+   * A line of the table of ways out.
+   *
+   * @param name its words
+   * @param in which exits it counts
+   * @param sum whether it holds several ways out
+   */
+  private record Row(String name, Predicate<TableRows> in, boolean sum) {}
+
+  private static final List<Row> ROWS = rows();
+
+  private final PlayerNumbers players;
+  private final Map<String, BetaBinomial> groups = new TreeMap<>();
+  private final Map<String, List<TableRows>> exitsOfTeam;
+  private final Map<String, List<TableRows>> releasesOfTeam;
+  private final Map<String, List<TableRows>> flagsOfTeam;
+
+  PlayerSheets(Season season, PlayerNumbers players) {
+    this.players = players;
+    exitsOfTeam = Season.by(season.exits, r -> r.words(Columns.TEAM));
+    releasesOfTeam = Season.by(season.releases, r -> r.words(Columns.TEAM));
+    flagsOfTeam = Season.by(season.flags, r -> r.words(Columns.TEAM));
+    for (Row row : ROWS) {
+      Map<PlayerNumbers.Who, List<TableRows>> byPlayer = new LinkedHashMap<>();
+      for (TableRows r : season.exits) {
+        if (row.in().test(r) && r.text(Columns.PLAYER).isPresent()) {
+          byPlayer
+              .computeIfAbsent(
+                  new PlayerNumbers.Who(r.words(Columns.TEAM), r.words(Columns.PLAYER)),
+                  w -> new ArrayList<>())
+              .add(r);
+        }
+      }
+      groups.put(
+          row.name(), BetaBinomial.fit(byPlayer.values().stream().map(Season::restarts).toList()));
+    }
+  }
+
+  private static List<Row> rows() {
+    List<Row> rows = new ArrayList<>();
+    for (ShownWay way : ShownWay.values()) {
+      rows.add(
+          new Row(
+              way.label(),
+              r -> ShownWay.of(r.words(Columns.WAY_OUT), r.text(Columns.AT_CENTER)) == way,
+              false));
+    }
+    rows.add(new Row("all ways", r -> true, true));
+    for (ShownStrength s : List.of(ShownStrength.SHORTHANDED, ShownStrength.POWER_PLAY)) {
+      rows.add(
+          new Row("all ways, " + s.label(), r -> Season.is(r, Columns.STRENGTH, s.label()), true));
+    }
+    return List.copyOf(rows);
+  }
+
+  /**
+   * A player's numbers.
+   *
+   * @param p the player
+   */
+  public PlayerSheet of(PlayerReview p) {
+    Predicate<TableRows> own = r -> Season.is(r, Columns.PLAYER, p.player());
+    List<TableRows> exits = exitsOfTeam.getOrDefault(p.team(), List.of());
+    List<TableRows> releases = releasesOfTeam.getOrDefault(p.team(), List.of());
+    List<TableRows> ownExits = exits.stream().filter(own).toList();
+    List<TableRows> ownReleases = releases.stream().filter(own).toList();
+    TreeSet<String> games = new TreeSet<>();
+    ownExits.forEach(r -> games.add(r.words(Columns.GAME)));
+    ownReleases.forEach(r -> games.add(r.words(Columns.GAME)));
+    Advice advice =
+        new Advice(
+            ownExits.size(),
+            ownReleases.size(),
+            flagged(flagsOfTeam.getOrDefault(p.team(), List.of()).stream().filter(own).toList()),
+            p.worked().size() + p.talk().size(),
+            Advice.Pair.of(exits, own, PlayerNumbers::releasedShort),
+            Advice.Pair.of(releases, own, rows -> Season.share(rows, Season::icing)),
+            Advice.Pair.of(exits, own, PlayerSheets::keptInUnderLittlePressure),
+            Season.share(
+                ownReleases.stream().filter(PenaltyKill::justAfter).toList(), Season::icing));
+    return new PlayerSheet(
+        games.size(),
+        advice.sentence(),
+        ways(ownExits, exits),
+        players.habit(p.team(), p.player()));
+  }
+
+  private static Count flagged(List<TableRows> flags) {
+    return Season.share(flags, r -> r.flag(Columns.FLAGGED).orElse(false));
+  }
+
+  private static Count keptInUnderLittlePressure(List<TableRows> exits) {
+    return Season.share(exits.stream().filter(Season::littlePressure).toList(), Season::keptIn);
+  }
+
+  private Grid ways(List<TableRows> own, List<TableRows> team) {
+    List<Line> lines = new ArrayList<>();
+    for (Row row : ROWS) {
+      List<TableRows> in = own.stream().filter(row.in()).toList();
+      if (!in.isEmpty()) {
+        lines.add(line(row, in, team.stream().filter(row.in()).toList()));
+      }
+    }
+    return new Grid(
+        "ways",
+        "Ways out",
+        "All strengths; restarts where the ending is known. *: the group's interval.",
+        List.of(
+            Head.words("Way out", "way-out"),
+            Head.number("Attempts", "exit-attempt"),
+            Head.number("Restarts", "own-zone-restart"),
+            Head.number("Share", "share"),
+            Head.number("Drawn share (95 %)", "drawn-share"),
+            Head.number("Team", "share")),
+        lines,
+        "No exit attempt of this player in these sheets.");
+  }
+
+  /** In one cell; a star where the interval is the group's alone. */
+  private static String drawn(Shrunk d) {
+    return Cell.percent(d.share())
+        + " % ("
+        + Cell.percents(d.interval())
+        + ")"
+        + (d.common() ? " *" : "");
+  }
+
+  private Line line(Row row, List<TableRows> own, List<TableRows> team) {
+    Count count = Season.restarts(own);
+    Count mates = Season.restarts(team);
+    return new Line(
+        List.of(
+            row.name(),
+            String.valueOf(own.size()),
+            Cell.counts(count),
+            Cell.share(count),
+            groups.get(row.name()).shrink(count).map(PlayerSheets::drawn).orElse(Cell.NONE),
+            Cell.share(mates) + ", n " + mates.trials()),
+        row.sum());
+  }
+}

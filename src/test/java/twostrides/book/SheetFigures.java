@@ -1,0 +1,122 @@
+package twostrides.book;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Players' sheets, made anew from the tables: the lines of ways out, and the habit's drawing. */
+final class SheetFigures {
+
+  private final BookData data;
+  private final Map<String, Predicate<BookData.Row>> lines = new LinkedHashMap<>();
+  private final Map<String, DrawnShares> groups = new LinkedHashMap<>();
+
+  SheetFigures(BookData data) {
+    this.data = data;
+    for (String way : TeamFigures.WAYS) {
+      lines.put(way, r -> TeamFigures.way(r).equals(way));
+    }
+    lines.put("all ways", r -> true);
+    for (String strength : List.of("shorthanded", "power play")) {
+      lines.put("all ways, " + strength, r -> TeamFigures.strength(r).equals(strength));
+    }
+    lines.forEach(
+        (name, in) ->
+            groups.put(
+                name,
+                new DrawnShares(
+                    data.players().stream()
+                        .map(p -> BookData.rows(data.exits, BookData.of(p).and(in)))
+                        .filter(rows -> !rows.isEmpty())
+                        .map(BookData::restarted)
+                        .toList())));
+  }
+
+  Wanted ways(BookData.Player p) {
+    Wanted t = new Wanted("Way out", "Attempts", "Restarts", "Share", "Drawn share (95 %)", "Team");
+    lines.forEach(
+        (name, in) -> {
+          List<BookData.Row> own = BookData.rows(data.exits, BookData.of(p).and(in));
+          if (!own.isEmpty()) {
+            Formulas.Share share = BookData.restarted(own);
+            List<Want> drawn = groups.get(name).cells(share);
+            Formulas.Share team =
+                BookData.restarted(
+                    BookData.rows(data.exits, BookData.team(Optional.of(p.team())).and(in)));
+            t.row(
+                Want.name(name),
+                Want.count(own.size()),
+                Want.counts(share),
+                share.words(),
+                drawn(drawn.get(0), drawn.get(1)),
+                Want.text(team.words().words() + ", n " + team.n()));
+          }
+        });
+    return t;
+  }
+
+  /** In one cell; a star for the words that say that an interval is the group's. */
+  private static Want drawn(Want share, Want interval) {
+    if (share.words().equals(Want.NONE)) {
+      return share;
+    }
+    String group = ", the group's";
+    Want plain =
+        new Want(interval.words().replace(group, ""), interval.numbers(), interval.figure());
+    return share
+        .then(Want.text(" ("))
+        .then(plain)
+        .then(Want.text(interval.words().endsWith(group) ? ") *" : ")"));
+  }
+
+  /** The line under a player's name. */
+  Want who(BookData.Player p) {
+    List<BookData.Row> exits = BookData.rows(data.exits, BookData.of(p));
+    List<BookData.Row> releases = BookData.rows(data.releases, BookData.of(p));
+    List<BookData.Row> both = new ArrayList<>(exits);
+    both.addAll(releases);
+    return Want.text(
+        p.team()
+            + ". "
+            + Sentences.count(exits.size(), "exit attempt")
+            + " and "
+            + Sentences.count(releases.size(), "release")
+            + " short of center, in "
+            + BookData.values(both, "game").size()
+            + " of the team's "
+            + Sentences.count(data.gamesOfTeam.get(p.team()).size(), "game")
+            + ".");
+  }
+
+  /** The words of the habit's drawing: the rows of the habit's table, and its trend. */
+  static Want habit(Wanted table, Want trend) {
+    List<Want> all = table.rows.get(table.rows.size() - 1);
+    String word =
+        trend.words().replaceFirst(".*the share is ", "").replaceFirst("( \\(p.*)?\\.$", "");
+    Want said =
+        Want.text(
+            "Of pucks carried or passed out: "
+                + all.get(1).words()
+                + (all.get(3).words().isEmpty() ? "" : " (" + all.get(2).words() + ")")
+                + "; over the games "
+                + word
+                + ". ");
+    for (int i = 0; i + 1 < table.rows.size(); i++) {
+      List<Want> row = table.rows.get(i);
+      Want counts =
+          Want.text((i == 0 ? "" : "; ") + row.get(0).words() + ": " + row.get(1).words());
+      said =
+          said.then(counts)
+              .then(
+                  row.get(3).words().isEmpty()
+                      ? Want.text(", " + Want.FEW)
+                      : Want.text(" (" + row.get(2).words() + ", 95 % interval ")
+                          .then(row.get(3))
+                          .then(Want.text(")")));
+    }
+    return said.then(Want.text("."));
+  }
+}

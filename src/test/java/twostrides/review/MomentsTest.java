@@ -1,0 +1,204 @@
+package twostrides.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import twostrides.exits.Columns;
+
+/** Which moments of a player are shown, by the rules of docs/numbers.md. */
+class MomentsTest {
+
+  private static final String HERONS = "Herons";
+  private static final String FALK = "14 Falk";
+
+  private final SeasonTables season = new SeasonTables();
+  private int line = 1;
+
+  private Object[] row(Object... cells) {
+    line++;
+    Object[] shared = {
+      Columns.GAME,
+      "one",
+      Columns.EXIT,
+      line,
+      Columns.PERIOD,
+      1,
+      Columns.RELEASE_ELAPSED_S,
+      (double) line,
+      Columns.TEAM,
+      HERONS,
+      Columns.OPPONENT,
+      "Wolves",
+      Columns.PLAYER,
+      FALK,
+      Columns.STRENGTH,
+      "even",
+      Columns.RELEASE_X_M,
+      -4.0,
+      Columns.RELEASE_Y_M,
+      2.0,
+      Columns.SHORT_OF_CENTER_M,
+      3.8,
+      Columns.KIND,
+      "sent",
+      Columns.OWN_ZONE_RESTART,
+      false,
+      Columns.RESTART_CAUSE,
+      "none",
+      Columns.SHEET,
+      "one.csv",
+      Columns.LINE,
+      line
+    };
+    return Stream.concat(Stream.of(shared), Stream.of(cells)).toArray();
+  }
+
+  /** An exit that gained center; the line it stands in. */
+  private int gained(Object... cells) {
+    season.exit(
+        Stream.concat(
+                Stream.of(row(Columns.WAY_OUT, "carry", Columns.AT_CENTER, "gained")),
+                Stream.of(cells))
+            .toArray());
+    return line;
+  }
+
+  /** A release short of center; the line it stands in. */
+  private int released(Object... cells) {
+    season.release(row(cells));
+    return line;
+  }
+
+  private int iced(Object... cells) {
+    Object[] icing = {
+      Columns.OWN_ZONE_RESTART, true,
+      Columns.RESTART_CAUSE, "icing_written",
+      Columns.NEXT_TOUCH, "none"
+    };
+    return released(Stream.concat(Stream.of(icing), Stream.of(cells)).toArray());
+  }
+
+  private int flagged(double saved) {
+    int at = iced();
+    season.flag(row(Columns.LINE, at, Columns.COST_RESTART, 0.1 + saved));
+    return at;
+  }
+
+  private PlayerReview player() {
+    return Reviewer.review(season.tables(), 20, game -> 1200).players().stream()
+        .filter(p -> p.player().equals(FALK))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<Integer> lines(List<Moment> moments) {
+    return moments.stream().map(Moment::line).toList();
+  }
+
+  @Test
+  void theHardestThatWorkedComeFirstThenTheLatest() {
+    int easy = gained();
+    int shorthanded = gained(Columns.STRENGTH, "shorthanded");
+    int heavy = gained(Columns.PRESSURE, "heavy");
+    int longShift = gained(Columns.SHIFT_S, 40.0);
+    int lateEasy = gained(Columns.PRESSURE, "light", Columns.SHIFT_S, 39.9);
+    assertEquals(List.of(shorthanded, heavy, longShift), lines(player().worked()));
+    int both = gained(Columns.PRESSURE, "heavy", Columns.SHIFT_S, 51.0);
+    assertEquals(List.of(both, shorthanded, heavy), lines(player().worked()));
+    int later = gained(Columns.STRENGTH, "shorthanded");
+    assertEquals(List.of(both, later, shorthanded), lines(player().worked()));
+    assertEquals(5, lateEasy - easy + 1);
+  }
+
+  @Test
+  void fewerThanThreeStayFewerAndOfEqualOnesTheLatestComesFirst() {
+    int early = gained();
+    int late = gained();
+    assertEquals(List.of(late, early), lines(player().worked()));
+    assertEquals(List.of(), player().talk());
+  }
+
+  @Test
+  void nothingThatCostSomethingWorked() {
+    gained(Columns.OWN_ZONE_RESTART, true, Columns.RESTART_CAUSE, "other");
+    gained(Columns.RESTART_WITHIN_20S, true);
+    gained(Columns.ATTEMPTS_AGAINST_20S, 1);
+    gained(Columns.ATTEMPTS_AGAINST_20S, 0, Columns.GOALS_AGAINST_20S, 1);
+    gained(Columns.AT_CENTER, "lost short");
+    int clean = gained(Columns.ATTEMPTS_AGAINST_20S, 0, Columns.RESTART_WITHIN_20S, false);
+    int unknown = gained(Columns.OWN_ZONE_RESTART, "");
+    assertEquals(List.of(unknown, clean), lines(player().worked()));
+  }
+
+  @Test
+  void whatToTalkAboutStandsInTheOrderOfItsKinds() {
+    int given = released(Columns.NEXT_TOUCH, "opponent", Columns.PRESSURE, "light");
+    int other = released(Columns.OWN_ZONE_RESTART, true, Columns.RESTART_CAUSE, "other");
+    assertEquals(List.of(other, given), lines(player().talk()));
+    int iced = iced();
+    int flagged = flagged(0.2);
+    assertEquals(List.of(flagged, iced, other), lines(player().talk()));
+    assertEquals(
+        List.of(Moment.Kind.FLAGGED, Moment.Kind.ICED, Moment.Kind.RESTARTED),
+        player().talk().stream().map(Moment::kind).toList());
+  }
+
+  @Test
+  void flagsStandByWhatTheyCostAndIcingsByHowNearTheyWere() {
+    int far = iced(Columns.SHORT_OF_CENTER_M, 12.0);
+    int near = iced(Columns.SHORT_OF_CENTER_M, 0.6);
+    int little = flagged(0.1);
+    assertEquals(List.of(little, near, far), lines(player().talk()));
+    int much = flagged(0.4);
+    assertEquals(List.of(much, little, near), lines(player().talk()));
+    season.restart(
+        row(
+            Columns.LINE, 900,
+            Columns.OWN_LAST, true,
+            Columns.OWN_ZONE_RESTART, true,
+            Columns.RESTART_CAUSE, "icing_written",
+            Columns.RELEASE, 7,
+            Columns.GOALS_AGAINST_20S, 1,
+            Columns.ATTEMPTS_AGAINST_20S, 1));
+    int goal = iced(Columns.RELEASE, 7);
+    season.flag(row(Columns.LINE, goal, Columns.RELEASE, 7, Columns.COST_RESTART, 0.15));
+    assertEquals(List.of(goal, much, little), lines(player().talk()), "as on the page of flags");
+  }
+
+  @Test
+  void aFlagThatIsNoneIsAnIcing() {
+    int at = iced();
+    season.flag(row(Columns.LINE, at, Columns.FLAGGED, false));
+    assertEquals(Moment.Kind.ICED, player().talk().get(0).kind());
+  }
+
+  @Test
+  void onlyPucksGivenAwayUnderLittlePressureAreTalkedAbout() {
+    String next = Columns.NEXT_TOUCH;
+    released(next, "opponent", Columns.PRESSURE, "heavy");
+    released(next, "opponent");
+    released(next, "own", Columns.PRESSURE, "none");
+    released(next, "opponent", Columns.PRESSURE, "none", Columns.STRENGTH, "shorthanded");
+    released(next, "opponent", Columns.PRESSURE, "none", Columns.SHOT, true);
+    int light = released(next, "opponent", Columns.PRESSURE, "light");
+    int none = released(next, "opponent", Columns.PRESSURE, "none");
+    int paid =
+        released(next, "opponent", Columns.PRESSURE, "light", Columns.ATTEMPTS_AGAINST_20S, 2);
+    released(next, "opponent", Columns.PRESSURE, "light", Columns.PLAYER, "9 Vik");
+    assertEquals(List.of(paid, none, light), lines(player().talk()));
+  }
+
+  @Test
+  void aReleaseTakesItsWayOutAndShiftFromItsAttempt() {
+    season.exit(row(Columns.EXIT, 77, Columns.WAY_OUT, "chip", Columns.SHIFT_S, 55.0));
+    iced(Columns.EXIT, 77);
+    Moment m = player().talk().get(0);
+    assertEquals("chip", m.way().orElseThrow());
+    assertEquals(55.0, m.shift().orElseThrow());
+    assertEquals(1200 - line, m.clockLeft());
+    iced(Columns.EXIT, "", Columns.SHORT_OF_CENTER_M, 0.1);
+    assertEquals(true, player().talk().get(0).way().isEmpty(), "the play began outside the zone");
+  }
+}
