@@ -365,7 +365,9 @@ public final class ReviewBook {
   private void render(String file, String template, Map<String, Object> values) throws IOException {
     StringOutput html = new StringOutput();
     pages.render(template, values, html);
-    Files.writeString(out.resolve(file), html.toString(), StandardCharsets.UTF_8);
+    // Line ends between the parts of a table are a good part of a page of many rows.
+    String page = html.toString().replace(">\n<t", "><t").replace(">\n</t", "></t");
+    Files.writeString(out.resolve(file), page, StandardCharsets.UTF_8);
   }
 
   static String resource(String name) {

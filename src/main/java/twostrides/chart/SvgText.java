@@ -190,6 +190,13 @@ final class SvgText {
     shown.keySet().removeIf(k -> !text && k.startsWith("font-"));
     shown.keySet().removeIf(k -> !stroked && STROKE_ONLY.contains(k));
     shown.keySet().removeIf(k -> !filled && k.startsWith("fill-"));
+    boolean line = element.getNodeName().equals("line");
+    if (line) {
+      shown.remove("fill"); // it has no inside
+    }
+    if (line || "round".equals(shown.get("stroke-linejoin"))) {
+      shown.remove("stroke-miterlimit"); // no pointed corner that it could cut
+    }
     return shown;
   }
 
@@ -204,19 +211,19 @@ final class SvgText {
       if (run) {
         out.append("<g");
         attributes(out, style);
-        out.append(">\n");
+        out.append(">");
       }
       for (Leaf leaf : leaves.subList(from, to)) {
         out.append('<').append(leaf.name);
         attributes(out, leaf.place);
         attributes(out, run ? Map.of() : style);
         if (leaf.words.isEmpty()) {
-          out.append("/>\n");
+          out.append("/>");
         } else {
-          out.append('>').append(escaped(leaf.words)).append("</").append(leaf.name).append(">\n");
+          out.append('>').append(escaped(leaf.words)).append("</").append(leaf.name).append(">");
         }
       }
-      out.append(run ? "</g>\n" : "");
+      out.append(run ? "</g>" : "");
       from = to;
     }
   }
