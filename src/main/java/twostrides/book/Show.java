@@ -52,6 +52,17 @@ public final class Show {
             : ", " + metresAndFeet(Math.abs(y)) + (y > 0 ? " left" : " right"));
   }
 
+  /** "P3 6:20, 2031-10-04 GLA-TAR: 10 Sundby, Herons": which release a card is about. */
+  public static String heading(FlagLine f) {
+    return clock(f.period(), f.clockLeft())
+        + ", "
+        + f.game()
+        + ": "
+        + word(f.player())
+        + ", "
+        + f.team();
+  }
+
   /** What followed a draw: "2 attempts, 1 goal against within 20 s". */
   public static String after(FlagLine.After after, double window) {
     if (after.attempts().isEmpty()) {

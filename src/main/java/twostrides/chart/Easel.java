@@ -18,7 +18,7 @@ final class Easel {
   /** PNG pixels per pixel of the view box: sharp on a slide; at 2 a book takes a third longer. */
   static final double PNG_SCALE = 1.5;
 
-  /** Decimals kept in the SVG: a hundredth of a pixel cannot be seen. */
+  /** Decimals kept in the SVG: a tenth of a pixel cannot be seen. */
   private static final int SVG_DECIMALS = 1;
 
   /** Rounding of the card's corners, pixels, assumed. */

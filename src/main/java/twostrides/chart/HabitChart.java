@@ -12,7 +12,6 @@ import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.category.DefaultCategoryDataset;
 import twostrides.rates.Count;
 import twostrides.rates.Interval;
@@ -80,7 +79,7 @@ public final class HabitChart {
 
   private static String description(Habit habit) {
     return habit.stretches().stream()
-        .map(s -> s.label() + ": " + counted(s.releasedShort()))
+        .map(s -> s.label() + ": " + counted(s.count()))
         .collect(Collectors.joining("; ", note(habit) + " ", "."));
   }
 
@@ -94,21 +93,15 @@ public final class HabitChart {
   private static CategoryPlot plot(List<Habit.Stretch> stretches, Theme theme) {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     for (int i = 0; i < stretches.size(); i++) {
-      Count c = stretches.get(i).releasedShort();
+      Count c = stretches.get(i).count();
       data.addValue(c.wilson().map(Interval::high).orElse(0.0), "share", Integer.valueOf(i));
     }
     CategoryAxis games = new CategoryAxis();
     games.setVisible(false);
     CategoryPlot plot =
-        new CategoryPlot(data, games, scale(theme), new HabitMarks(stretches, theme));
-    plot.setInsets(RectangleInsets.ZERO_INSETS);
-    plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
-    plot.setOutlineVisible(false);
-    plot.setBackgroundPaint(null);
-    plot.setRangeGridlinePaint(theme.grid());
-    plot.setRangeGridlineStroke(Strokes.even(1));
-    plot.setFixedDomainAxisSpace(WayOutChart.space(0, HabitMarks.LABELS));
-    plot.setFixedRangeAxisSpace(WayOutChart.space(SCALE_WIDTH, 0));
+        Plots.bare(data, games, scale(theme), new HabitMarks(stretches, theme), theme);
+    plot.setFixedDomainAxisSpace(Plots.space(0, HabitMarks.LABELS));
+    plot.setFixedRangeAxisSpace(Plots.space(SCALE_WIDTH, 0));
     return plot;
   }
 

@@ -53,7 +53,7 @@ final class HabitMarks extends AbstractCategoryItemRenderer {
       int series,
       int at,
       int pass) {
-    Count c = stretches.get(at).releasedShort();
+    Count c = stretches.get(at).count();
     double x = area.getX() + (at + 0.5) * area.getWidth() / stretches.size();
     centered(g, WORDS, stretches.get(at).label(), x, area.getMaxY() + 16);
     centered(g, WORDS, c.successes() + " of " + c.trials(), x, area.getMaxY() + 32);

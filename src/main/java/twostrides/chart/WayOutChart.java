@@ -9,12 +9,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jfree.chart.axis.AxisLocation;
-import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
-import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.category.DefaultCategoryDataset;
 import twostrides.rates.Count;
 import twostrides.review.Profile;
@@ -128,27 +126,17 @@ public final class WayOutChart {
     }
     WayAxis names = new WayAxis(rows, theme);
     CategoryPlot plot =
-        new CategoryPlot(
-            data, names, scale(rows, theme, width - names.width()), new WayBars(rows, theme));
+        Plots.bare(
+            data,
+            names,
+            scale(rows, theme, width - names.width()),
+            new WayBars(rows, theme),
+            theme);
     plot.setOrientation(PlotOrientation.HORIZONTAL);
     plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
-    plot.setInsets(RectangleInsets.ZERO_INSETS);
-    plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
-    plot.setOutlineVisible(false);
-    plot.setBackgroundPaint(null);
-    plot.setRangeGridlinePaint(theme.grid());
-    plot.setRangeGridlineStroke(Strokes.even(1));
-    plot.setFixedDomainAxisSpace(space(names.width(), 0));
-    plot.setFixedRangeAxisSpace(space(0, AXIS_HEIGHT));
+    plot.setFixedDomainAxisSpace(Plots.space(names.width(), 0));
+    plot.setFixedRangeAxisSpace(Plots.space(0, AXIS_HEIGHT));
     return plot;
-  }
-
-  /** Room kept for the names at the left or below. */
-  static AxisSpace space(double left, double bottom) {
-    AxisSpace space = new AxisSpace();
-    space.setLeft(left);
-    space.setBottom(bottom);
-    return space;
   }
 
   /** A scale of whole attempts, long enough that every bar's label fits beside the bar. */

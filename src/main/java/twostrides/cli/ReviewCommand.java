@@ -194,8 +194,9 @@ final class ReviewCommand implements Callable<Integer> {
           "rows of a play sheet or a tag sheet",
           "Run the command check on it; a sheet with other columns needs --map (docs/maps/README.md).");
     }
-    SyncSheets sync = tracking.sync(read);
-    TrackedSkaters tracked = tracking.read(read, sync, progress);
+    TrackingSheets.Maps maps = tracking.maps();
+    SyncSheets sync = tracking.sync(read, maps);
+    TrackedSkaters tracked = tracking.read(read, maps, sync, progress);
     VideoReport video = VideoReport.of(VideoSeconds.of(read, sync, tracking.syncReach), sync);
     Season season = video.season();
     Settings settings = new Settings(window, book, others, manpower, race(), TravelBound.DEFAULT);

@@ -28,7 +28,7 @@ final class TrackingSheets {
   private static final int LONGEST_REACH = 60_000;
 
   /** The maps, sorted by what they are for. */
-  private record Maps(Optional<SheetMap> tracking, List<SheetMap> sync) {}
+  record Maps(Optional<SheetMap> tracking, List<SheetMap> sync) {}
 
   @Option(
       names = "--tracking",
@@ -94,10 +94,15 @@ final class TrackingSheets {
     return syncNames.isEmpty() ? List.of() : SheetFiles.find(syncNames);
   }
 
-  private Maps read(List<Path> files) throws SheetException {
+  /**
+   * Reads the maps.
+   *
+   * @throws SheetException when one cannot be read, or there are two of the tracking sheets
+   */
+  Maps maps() throws SheetException {
     List<SheetMap> sync = new ArrayList<>();
     Optional<SheetMap> map = Optional.empty();
-    for (Path p : files) {
+    for (Path p : maps) {
       SheetMap m = SheetMap.read(p, TrackForm.ALL);
       if (m.schema().equals(TrackForm.SYNC)) {
         sync.add(m);
@@ -124,28 +129,31 @@ final class TrackingSheets {
    * Reads the sync sheets; nothing when there are none.
    *
    * @param season the sheets that they are for
+   * @param maps the maps
    * @throws SheetException when one cannot be read at all, or nobody knows whose it is
    */
-  SyncSheets sync(Season season) throws SheetException {
+  SyncSheets sync(Season season, Maps maps) throws SheetException {
     return syncNames.isEmpty()
         ? SyncSheets.NONE
-        : SyncSheets.read(sync(), read(maps).sync(), GameSpan.of(season), !names.isEmpty());
+        : SyncSheets.read(sync(), maps.sync(), GameSpan.of(season), !names.isEmpty());
   }
 
   /**
    * Reads one game after the other and keeps the skaters at its releases, not the tracks.
    *
    * @param season the play sheets
+   * @param maps the maps
    * @param sync the sync sheets
    * @param progress where to tell how far it is
    * @throws SheetException when a sheet cannot be read at all, or nobody knows whose it is
    */
-  TrackedSkaters read(Season season, SyncSheets sync, Progress progress) throws SheetException {
+  TrackedSkaters read(Season season, Maps maps, SyncSheets sync, Progress progress)
+      throws SheetException {
     TrackedSkaters tracked = new TrackedSkaters(!names.isEmpty());
     if (names.isEmpty()) {
       return tracked;
     }
-    Optional<SheetMap> map = read(maps).tracking();
+    Optional<SheetMap> map = maps.tracking();
     Map<String, List<Path>> files = byGame(season.games(), map, tracked);
     int done = 0;
     for (Game game : season.games()) {

@@ -3,7 +3,6 @@ package twostrides.exits;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -259,17 +258,19 @@ final class ChancesStage {
         measured.isPresent()
             ? Evidence.MEASURED
             : m.pressure().isPresent() ? Evidence.TAGGED : Evidence.INFERRED;
-    Verdict verdict = verdict(table, i, restarted, avoid, trying);
-    String ground = ground(m, losses, evidence, seen);
-    String sentence = sentence(metres, seconds, ground, gain, avoid, trying, verdict);
+    FlagVerdict verdict = verdict(table, i, restarted, avoid, trying);
+    String ground = FlagWords.ground(m, losses, evidence, seen);
+    String sentence =
+        new FlagWords(settings.threshold(), costs.restart())
+            .sentence(metres, seconds, ground, gain, avoid, trying, verdict);
     table.doubleColumn(Columns.SECONDS_TO_CENTER).set(i, seconds);
     table.doubleColumn(Columns.P_ICING).set(i, icing);
     table.doubleColumn(Columns.P_ICING_ERROR).set(i, error);
     table.doubleColumn(Columns.P_GAIN_CENTER).set(i, gain);
     table.doubleColumn(Columns.P_AVOID).set(i, avoid);
     table.stringColumn(Columns.EVIDENCE).set(i, evidence.word());
-    table.booleanColumn(Columns.FLAGGED).set(i, verdict == Verdict.FLAGGED);
-    table.stringColumn(Columns.REASON).set(i, verdict.words);
+    table.booleanColumn(Columns.FLAGGED).set(i, verdict == FlagVerdict.FLAGGED);
+    table.stringColumn(Columns.REASON).set(i, verdict.words());
     table.stringColumn(Columns.SEED).set(i, String.valueOf(settings.seed()));
     if (restarted) {
       PuckSpread spread =
@@ -307,7 +308,7 @@ final class ChancesStage {
           .number(Columns.PUCK_LEFT_M, spread.farthest().high())
           .number(Columns.COST_RESTART, costs.restart())
           .number(Columns.COST_TRYING, trying)
-          .flag(Columns.FLAGGED, verdict == Verdict.FLAGGED)
+          .flag(Columns.FLAGGED, verdict == FlagVerdict.FLAGGED)
           .text(Columns.FLAG_SENTENCE, sentence)
           .text(Columns.RULING, Cells.text(table, Columns.RULING, i))
           .text(Columns.CLAUSE, Cells.text(table, Columns.CLAUSE, i))
@@ -318,95 +319,19 @@ final class ChancesStage {
     }
   }
 
-  private enum Verdict {
-    FLAGGED("flagged"),
-    NO_RESTART("no own-zone restart followed"),
-    OTHER_CAUSE("something other than icing stopped play"),
-    UNKNOWN_CAUSE("why play stopped is not known"),
-    TOO_RISKY("gaining center was not likely enough to avoid it"),
-    TOO_DEAR("trying to gain center would have cost more than the restart");
-
-    private final String words;
-
-    Verdict(String words) {
-      this.words = words;
-    }
-  }
-
-  private Verdict verdict(Table table, int i, boolean restarted, double avoid, double trying) {
+  private FlagVerdict verdict(Table table, int i, boolean restarted, double avoid, double trying) {
     if (!restarted) {
-      return Verdict.NO_RESTART;
+      return FlagVerdict.NO_RESTART;
     }
     String cause = table.stringColumn(Columns.RESTART_CAUSE).get(i);
     if (!cause.startsWith("icing")) {
-      return cause.equals(RestartCause.OTHER.label()) ? Verdict.OTHER_CAUSE : Verdict.UNKNOWN_CAUSE;
+      return cause.equals(RestartCause.OTHER.label())
+          ? FlagVerdict.OTHER_CAUSE
+          : FlagVerdict.UNKNOWN_CAUSE;
     }
     if (avoid < settings.threshold()) {
-      return Verdict.TOO_RISKY;
+      return FlagVerdict.TOO_RISKY;
     }
-    return trying < costs.restart() ? Verdict.FLAGGED : Verdict.TOO_DEAR;
-  }
-
-  /** On what the chance rests, as words between the seconds and the chance. */
-  private static String ground(
-      Move m, LossRate losses, Evidence evidence, Optional<Measured> seen) {
-    if (evidence == Evidence.MEASURED) {
-      return "at this level of play; measured, " + seen.orElseThrow().words();
-    }
-    String word =
-        evidence == Evidence.TAGGED
-            ? "under " + m.pressure().orElseThrow().replace("none", "no") + " pressure as tagged"
-            : "by comparable touches, the sheet says nothing of pressure";
-    return String.format(
-        Locale.ROOT,
-        "at the pace of these sheets; %s, %.2f losses a second (%d in %.0f s of carrying)%s",
-        word,
-        losses.perSecond(),
-        losses.losses(),
-        losses.seconds(),
-        seen.map(s -> "; " + s.words()).orElse(""));
-  }
-
-  private String sentence(
-      double metres,
-      double seconds,
-      String ground,
-      double gain,
-      double avoid,
-      double trying,
-      Verdict verdict) {
-    return String.format(
-        Locale.ROOT,
-        "%s: let go %.1f m (%.0f ft) short of the red line, %.1f s away %s:"
-            + " %s to gain center, %s to avoid the restart%s.",
-        verdict == Verdict.FLAGGED ? "Flagged" : "Not flagged, " + verdict.words,
-        metres,
-        metres / 0.3048,
-        seconds,
-        ground,
-        percent(gain),
-        percent(avoid),
-        measure(avoid, trying, verdict));
-  }
-
-  /** What a near miss was measured by. */
-  private String measure(double avoid, double trying, Verdict verdict) {
-    String needed = percent(settings.threshold());
-    return switch (verdict) {
-      case TOO_RISKY ->
-          (percent(avoid).equals(needed) ? " (rounded up)" : "") + "; a flag needs " + needed;
-      case TOO_DEAR ->
-          String.format(
-              Locale.ROOT,
-              "; trying costs %.2f attempts against, the restart %.2f",
-              trying,
-              costs.restart());
-      case FLAGGED, NO_RESTART, OTHER_CAUSE, UNKNOWN_CAUSE -> "";
-    };
-  }
-
-  /** A chance in whole per cent, never 0 or 100 for what is not. */
-  private static String percent(double p) {
-    return p < 0.005 ? "under 1 %" : p > 0.995 ? "over 99 %" : Math.round(100 * p) + " %";
+    return trying < costs.restart() ? FlagVerdict.FLAGGED : FlagVerdict.TOO_DEAR;
   }
 }

@@ -1,6 +1,7 @@
 package twostrides.numbers;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +35,7 @@ public final class PlayerNumbers {
   }
 
   /** A player of a team. */
-  record Who(String team, String player) {}
+  private record Who(String team, String player) {}
 
   private final Map<Kind, BetaBinomial> groups = new TreeMap<>();
   private final Map<Kind, Count> everybody = new TreeMap<>();
@@ -154,6 +155,11 @@ public final class PlayerNumbers {
     return habit(team, rowsOf(new Who(team, player)));
   }
 
+  /** The exits of each player, players in the order in which they come. */
+  Collection<List<TableRows>> exitsOfPlayers() {
+    return rows.values();
+  }
+
   private List<TableRows> rowsOf(Who who) {
     return rows.getOrDefault(who, List.of());
   }
@@ -168,7 +174,7 @@ public final class PlayerNumbers {
 
   private static Grid grid(Habit habit) {
     List<Line> lines = new ArrayList<>();
-    habit.stretches().forEach(s -> lines.add(stretch(s.label(), s.releasedShort(), false)));
+    habit.stretches().forEach(s -> lines.add(stretch(s.label(), s.count(), false)));
     lines.add(stretch("all games", habit.all(), true));
     Trend trend = habit.trend();
     return new Grid(

@@ -1,12 +1,12 @@
 package twostrides.numbers;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import twostrides.exits.Columns;
 import twostrides.rates.BetaBinomial;
 import twostrides.rates.Count;
@@ -32,6 +32,7 @@ public final class PlayerSheets {
 
   private final PlayerNumbers players;
   private final Map<String, BetaBinomial> groups = new TreeMap<>();
+  private final Map<String, Map<String, Count>> restartsOfTeam = new TreeMap<>();
   private final Map<String, List<TableRows>> exitsOfTeam;
   private final Map<String, List<TableRows>> releasesOfTeam;
   private final Map<String, List<TableRows>> flagsOfTeam;
@@ -42,19 +43,24 @@ public final class PlayerSheets {
     releasesOfTeam = Season.by(season.releases, r -> r.words(Columns.TEAM));
     flagsOfTeam = Season.by(season.flags, r -> r.words(Columns.TEAM));
     for (Row row : ROWS) {
-      Map<PlayerNumbers.Who, List<TableRows>> byPlayer = new LinkedHashMap<>();
-      for (TableRows r : season.exits) {
-        if (row.in().test(r) && r.text(Columns.PLAYER).isPresent()) {
-          byPlayer
-              .computeIfAbsent(
-                  new PlayerNumbers.Who(r.words(Columns.TEAM), r.words(Columns.PLAYER)),
-                  w -> new ArrayList<>())
-              .add(r);
+      List<Count> byPlayer = new ArrayList<>();
+      for (List<TableRows> own : players.exitsOfPlayers()) {
+        List<TableRows> in = own.stream().filter(row.in()).toList();
+        if (!in.isEmpty()) {
+          byPlayer.add(Season.restarts(in));
         }
       }
-      groups.put(
-          row.name(), BetaBinomial.fit(byPlayer.values().stream().map(Season::restarts).toList()));
+      groups.put(row.name(), BetaBinomial.fit(byPlayer));
     }
+    exitsOfTeam.forEach(
+        (team, exits) ->
+            restartsOfTeam.put(
+                team,
+                ROWS.stream()
+                    .collect(
+                        Collectors.toMap(
+                            Row::name,
+                            row -> Season.restarts(exits.stream().filter(row.in()).toList())))));
   }
 
   private static List<Row> rows() {
@@ -102,7 +108,7 @@ public final class PlayerSheets {
     return new PlayerSheet(
         games.size(),
         advice.sentence(),
-        ways(ownExits, exits),
+        ways(ownExits, restartsOfTeam.getOrDefault(p.team(), Map.of())),
         players.habit(p.team(), p.player()));
   }
 
@@ -114,12 +120,12 @@ public final class PlayerSheets {
     return Season.share(exits.stream().filter(Season::littlePressure).toList(), Season::keptIn);
   }
 
-  private Grid ways(List<TableRows> own, List<TableRows> team) {
+  private Grid ways(List<TableRows> own, Map<String, Count> team) {
     List<Line> lines = new ArrayList<>();
     for (Row row : ROWS) {
       List<TableRows> in = own.stream().filter(row.in()).toList();
       if (!in.isEmpty()) {
-        lines.add(line(row, in, team.stream().filter(row.in()).toList()));
+        lines.add(line(row, in, team.get(row.name())));
       }
     }
     return new Grid(
@@ -146,9 +152,8 @@ public final class PlayerSheets {
         + (d.common() ? " *" : "");
   }
 
-  private Line line(Row row, List<TableRows> own, List<TableRows> team) {
+  private Line line(Row row, List<TableRows> own, Count mates) {
     Count count = Season.restarts(own);
-    Count mates = Season.restarts(team);
     return new Line(
         List.of(
             row.name(),

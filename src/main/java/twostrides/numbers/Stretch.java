@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
+import twostrides.review.Say;
 
 /**
  * A side in some of its team's games.
@@ -32,7 +33,7 @@ public record Stretch(Side side, int from, int to) {
     if (from == 1 && to == side.tallies().size()) {
       return side.label();
     }
-    return side.label() + (from == to ? ", game " + from : ", games " + from + " to " + to);
+    return side.label() + ", " + Say.games(from, to);
   }
 
   /** How many of how many, over the games where they may hang together. */

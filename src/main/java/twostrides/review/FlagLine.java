@@ -1,6 +1,7 @@
 package twostrides.review;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -72,7 +73,7 @@ public record FlagLine(
   private static final double NEAR_MISS = 0.5;
 
   /** By what they cost: goals after the draw, then attempts, then what trying would have saved. */
-  static final Comparator<FlagLine> DEAREST =
+  private static final Comparator<FlagLine> DEAREST =
       Comparator.comparingInt((FlagLine f) -> -f.after.goals().orElse(0))
           .thenComparingInt(f -> -f.after.attempts().orElse(0))
           .thenComparingDouble(f -> -f.saved());
@@ -101,6 +102,11 @@ public record FlagLine(
    * @param left 10 % pass at or to the left of this
    */
   public record Puck(double past, double x, double right, double middle, double left) {}
+
+  /** The flagged ones, those that cost most first; the order given within equals. */
+  static List<FlagLine> dearestFirst(List<FlagLine> lines) {
+    return lines.stream().filter(FlagLine::flagged).sorted(DEAREST).toList();
+  }
 
   /** Not flagged, though gaining center would as likely as not have avoided the restart. */
   boolean nearMiss() {

@@ -6,8 +6,8 @@ import twostrides.rates.Count;
 import twostrides.rates.Trend;
 
 /**
- * A habit over the season: of the pucks that a player carried or passed out, how many were released
- * short of center.
+ * A habit over the season, such as releasing pucks short of center that were carried or passed out:
+ * how often it was done, of the times it could have been.
  *
  * @param stretches thirds of the team's games in order; fewer where there are fewer games
  * @param all all games
@@ -15,6 +15,7 @@ import twostrides.rates.Trend;
  */
 public record Habit(List<Stretch> stretches, Count all, Trend trend) {
 
+  /** The season is told in thirds. */
   private static final int STRETCHES = 3;
 
   /**
@@ -22,9 +23,9 @@ public record Habit(List<Stretch> stretches, Count all, Trend trend) {
    *
    * @param from number of the first game, from 1
    * @param to number of the last game
-   * @param releasedShort released short of center, of those carried or passed out
+   * @param count how often it was done
    */
-  public record Stretch(int from, int to, Count releasedShort) {
+  public record Stretch(int from, int to, Count count) {
 
     /** "games 1 to 4". */
     public String label() {
@@ -40,7 +41,7 @@ public record Habit(List<Stretch> stretches, Count all, Trend trend) {
   /**
    * The habit from what was counted game by game.
    *
-   * @param byGame released short, of those carried or passed out, in the order of the team's games
+   * @param byGame how often it was done, in the order of the team's games
    */
   public static Habit of(List<Count> byGame) {
     List<Stretch> stretches = new ArrayList<>();

@@ -32,20 +32,18 @@ final class Moments {
           .thenComparing(m -> m.strength() != ShownStrength.SHORTHANDED)
           .thenComparing(m -> !m.heavyPressure());
 
-  private record Who(String team, String player) {}
-
   private record Row(String game, String sheet, int line) {}
 
   private final ToDoubleFunction<String> periodLength;
   private final Map<Row, FlagLine> flags = new HashMap<>();
   private final List<FlagLine> dearestFirst;
   private final Map<String, TableRows> exits = new HashMap<>();
-  private final Map<Who, List<Moment>> worked = new HashMap<>();
-  private final Map<Who, List<Moment>> talk = new HashMap<>();
+  private final Map<PlayerKey, List<Moment>> worked = new HashMap<>();
+  private final Map<PlayerKey, List<Moment>> talk = new HashMap<>();
 
   Moments(ExitTables tables, List<FlagLine> flags, ToDoubleFunction<String> periodLength) {
     this.periodLength = periodLength;
-    dearestFirst = flags.stream().filter(FlagLine::flagged).sorted(FlagLine.DEAREST).toList();
+    dearestFirst = FlagLine.dearestFirst(flags);
     dearestFirst.forEach(f -> this.flags.put(new Row(f.game(), f.sheet(), f.line()), f));
     TableRows.of(tables.exits()).forEach(this::exit);
     TableRows.of(tables.releases()).forEach(this::release);
@@ -81,8 +79,8 @@ final class Moments {
     return first(talk, team, player);
   }
 
-  private static List<Moment> first(Map<Who, List<Moment>> of, String team, String player) {
-    return of.getOrDefault(new Who(team, player), List.of()).stream().limit(MOST).toList();
+  private static List<Moment> first(Map<PlayerKey, List<Moment>> of, String team, String player) {
+    return of.getOrDefault(new PlayerKey(team, player), List.of()).stream().limit(MOST).toList();
   }
 
   private void exit(TableRows r) {
@@ -135,11 +133,11 @@ final class Moments {
     return exit.isPresent() ? exit.getAsInt() + " " + r.words(Columns.GAME) : "";
   }
 
-  private static void add(Map<Who, List<Moment>> to, TableRows r, Moment m) {
+  private static void add(Map<PlayerKey, List<Moment>> to, TableRows r, Moment m) {
     r.text(Columns.PLAYER)
         .ifPresent(
             p ->
-                to.computeIfAbsent(new Who(r.words(Columns.TEAM), p), w -> new ArrayList<>())
+                to.computeIfAbsent(new PlayerKey(r.words(Columns.TEAM), p), k -> new ArrayList<>())
                     .add(m));
   }
 

@@ -25,12 +25,6 @@ public final class Reviewer {
   private final double window;
   private final ToDoubleFunction<String> periodLength;
 
-  /**
-   * Players count by team and name; an exit whose player the sheet does not name counts for the
-   * team only.
-   */
-  private record PlayerKey(String team, String player) {}
-
   /** A release by game and number, as the releases table counts them. */
   private record ReleaseKey(String game, OptionalInt release) {
     static ReleaseKey of(TableRows r) {

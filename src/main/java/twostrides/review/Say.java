@@ -123,6 +123,16 @@ public final class Say {
   }
 
   /**
+   * Games that follow each other: "game 3", "games 1 to 4".
+   *
+   * @param from number of the first one
+   * @param to number of the last one
+   */
+  public static String games(int from, int to) {
+    return from == to ? "game " + from : "games " + from + " to " + to;
+  }
+
+  /**
    * A name inside a sentence. A name that runs right to left, or holds marks that turn the
    * direction, is set apart (Unicode FSI and PDI), so that the numbers after it stay where they
    * belong.

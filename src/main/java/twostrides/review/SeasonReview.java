@@ -51,7 +51,7 @@ public record SeasonReview(
    * what trying would have saved on average; the order of play within equals.
    */
   public List<FlagLine> flagged() {
-    return flags.stream().filter(FlagLine::flagged).sorted(FlagLine.DEAREST).toList();
+    return FlagLine.dearestFirst(flags);
   }
 
   /** The first few flags of our team, or of all where no team plays every game. */

@@ -20,9 +20,6 @@ final class Sentences {
    */
   private static final double NEAR = 5.0;
 
-  /** The season is told in thirds. */
-  private static final int PARTS = 3;
-
   private final int games;
   private final Optional<String> ours;
   private final double window;
@@ -82,35 +79,27 @@ final class Sentences {
 
   /** The first third of the games against the last, and what the games between them say too. */
   private String changed() {
-    int games = byGame.size();
-    if (games < Trend.FEWEST_STEPS) {
+    if (byGame.size() < Trend.FEWEST_STEPS) {
       return "Fewer than three games with exit attempts: too few to say what changed.";
     }
-    Count first = sum(0, games / PARTS);
-    Count last = sum(games * (PARTS - 1) / PARTS, games);
+    Habit restarts = Habit.of(byGame);
+    Habit.Stretch first = restarts.stretches().get(0);
+    Habit.Stretch last = restarts.stretches().get(restarts.stretches().size() - 1);
     return "An own-zone restart followed "
-        + brief(first)
+        + brief(first.count())
         + " in "
-        + stretch(1, games / PARTS)
+        + Say.games(first.from(), first.to())
         + " and "
-        + brief(last)
+        + brief(last.count())
         + " in "
-        + stretch(games * (PARTS - 1) / PARTS + 1, games)
+        + Say.games(last.from(), last.to())
         + ": "
-        + switch (Trend.of(byGame).direction()) {
+        + switch (restarts.trend().direction()) {
           case RISING -> "over all games the share rises, beyond chance.";
           case FALLING -> "over all games the share falls, beyond chance.";
           case FLAT_OR_UNCLEAR -> "over all games it moves too little to be told from chance.";
           case TOO_FEW -> "too few to say whether it moves.";
         };
-  }
-
-  private Count sum(int from, int to) {
-    return byGame.subList(from, to).stream().reduce(new Count(0, 0), Count::plus);
-  }
-
-  private static String stretch(int from, int to) {
-    return from == to ? "game " + from : "games " + from + " to " + to;
   }
 
   /** Counts and share without the interval: the trend says what the two can carry. */

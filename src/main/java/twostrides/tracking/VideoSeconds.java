@@ -49,6 +49,10 @@ public final class VideoSeconds {
   private VideoSeconds(Season from, SyncSheets sync, double reach) {
     this.sync = sync;
     this.reach = reach;
+    if (sync.rowsRead() == 0) {
+      this.season = from;
+      return;
+    }
     List<Game> played = from.games().stream().map(this::game).toList();
     List<TaggedGame> tagged = from.tagged().stream().map(this::game).toList();
     this.season = new Season(played, tagged, from.rowsRead(), from.setAside(), from.unreadable());
@@ -75,8 +79,9 @@ public final class VideoSeconds {
       ClockMatch match = video.at(row.period(), row.elapsed(), stoppages.overAt(i));
       double left = game.periodLength() - row.elapsed();
       rows.add(new Row(game.id(), row.period(), left, row.sheet(), row.line(), row.video(), match));
-      OptionalDouble second = second(row.video(), match);
-      filled.add(second.isPresent() ? row.atVideo(second.getAsDouble()) : row);
+      OptionalDouble second = second(match);
+      boolean needed = row.video().isEmpty() && second.isPresent();
+      filled.add(needed ? row.atVideo(second.getAsDouble()) : row);
     }
     return game.withRows(filled);
   }
@@ -91,21 +96,15 @@ public final class VideoSeconds {
       double left = game.periodLength() - exit.elapsed();
       rows.add(
           new Row(game.id(), exit.period(), left, exit.sheet(), exit.line(), exit.video(), match));
-      OptionalDouble second = second(exit.video(), match);
-      filled.add(second.isPresent() ? exit.atVideo(second.getAsDouble()) : exit);
+      OptionalDouble second = second(match);
+      boolean needed = exit.video().isEmpty() && second.isPresent();
+      filled.add(needed ? exit.atVideo(second.getAsDouble()) : exit);
     }
     return game.withExits(filled);
   }
 
   private RowVideo video(String game, Stoppages stoppages, double clockStep) {
     return new RowVideo(VideoClock.of(sync.of(game).pairs()), stoppages, clockStep, reach);
-  }
-
-  private static OptionalDouble second(OptionalDouble own, ClockMatch match) {
-    if (own.isPresent()) {
-      return own;
-    }
-    return second(match);
   }
 
   /**
@@ -127,7 +126,7 @@ public final class VideoSeconds {
     return season;
   }
 
-  /** Every row, in the order of the games. */
+  /** Every row, in the order of the games; none without sync sheets. */
   public List<Row> rows() {
     return List.copyOf(rows);
   }

@@ -9,6 +9,7 @@
   var make = BOOK.make;
   var Z = 1.959963984540054; // 97.5 % point of the normal distribution
   var STRENGTHS = data.apart.length + 1; // those shown apart, and all others
+  var ALL = Array.from({ length: STRENGTHS }, function (_, s) { return s; });
   var NONE = '–';
 
   // ---- numbers: the formulas of docs/numbers.md ----
@@ -108,7 +109,7 @@
         return { label: label, a: sum(a, slots, strengths, byGame), b: sum(b, slots, strengths, byGame) };
       }
       function occurs(r) { return r.a.n + r.b.n > 0; }
-      var all = at(row[0], Array.from({ length: STRENGTHS }, function (_, s) { return s; }));
+      var all = at(row[0], ALL);
       var apart = data.apart.map(function (word, s) { return at(row[0] + ', ' + word, [s]); });
       if (occurs(all)) { out.push(all); }
       if (apart.every(occurs)) { out = out.concat(apart); }
@@ -168,9 +169,8 @@
       return [r.label, r.a.k + ' in ' + r.a.n, mean(r.a), r.b.k + ' in ' + r.b.n, mean(r.b)];
     }));
     // The first row is what the sentence is about, also where neither side has a case.
-    var all = Array.from({ length: STRENGTHS }, function (_, s) { return s; });
-    var ra = sum(a, data.summary[0].slice(1), all, byGame);
-    var rb = sum(b, data.summary[0].slice(1), all, byGame);
+    var ra = sum(a, data.summary[0].slice(1), ALL, byGame);
+    var rb = sum(b, data.summary[0].slice(1), ALL, byGame);
     say('a', words(view.a));
     say('b', words(view.b));
     say('a-counts', of(ra));

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,9 @@ import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
@@ -38,6 +42,9 @@ public final class Browser implements AutoCloseable {
 
   private static final List<String> BROWSERS =
       List.of("chromium", "chromium-browser", "google-chrome", "google-chrome-stable");
+
+  /** Millimetres in an inch, in which paper is asked for. */
+  private static final double INCH = 25.4;
 
   /** Seconds to wait for what a page shall show; a busy machine is slow. */
   private static final long PATIENCE_S = 30;
@@ -171,6 +178,37 @@ public final class Browser implements AutoCloseable {
                 + "axe.run(document, {preload: false}).then(r => done(r.violations.map(v => v.id + ': '"
                 + " + v.nodes.length + ' ' + v.nodes[0].html.slice(0, 160) + ' '"
                 + " + v.nodes[0].failureSummary.slice(0, 200)).join('\\n')));"));
+  }
+
+  /**
+   * The words of each sheet that comes out of the printer.
+   *
+   * @param width of the paper, millimetres
+   * @param height of the paper, millimetres
+   * @param turned whether the page may turn a sheet sideways
+   */
+  public List<String> printed(double width, double height, boolean turned) throws IOException {
+    Map<String, Object> pdf =
+        driver.executeCdpCommand(
+            "Page.printToPDF",
+            Map.of(
+                "preferCSSPageSize",
+                turned,
+                "paperWidth",
+                width / INCH,
+                "paperHeight",
+                height / INCH));
+    List<String> sheets = new ArrayList<>();
+    byte[] file = Base64.getDecoder().decode(String.valueOf(pdf.get("data")));
+    try (PDDocument document = Loader.loadPDF(file)) {
+      for (int i = 1; i <= document.getNumberOfPages(); i++) {
+        PDFTextStripper words = new PDFTextStripper();
+        words.setStartPage(i);
+        words.setEndPage(i);
+        sheets.add(words.getText(document).replaceAll("\\s+", " ").strip());
+      }
+    }
+    return sheets;
   }
 
   /** Errors and warnings on the console so far. */

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,24 +33,7 @@ class BookPagesTest {
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1280, 900);
-    Path sheets = Files.createDirectory(dir.resolve("sheets"));
-    try (Stream<Path> all = Files.list(Path.of("sample-data"))) {
-      for (Path p : all.filter(f -> f.toString().endsWith(".csv")).sorted().limit(4).toList()) {
-        Files.copy(p, sheets.resolve(p.getFileName()));
-      }
-    }
-    book = dir.resolve("book");
-    assertEquals(
-        0,
-        Main.run(
-            new PrintWriter(new StringWriter()),
-            new PrintWriter(new StringWriter()),
-            "review",
-            sheets.toString(),
-            "--draws",
-            "200",
-            "--out",
-            book.toString()));
+    book = SampleBook.of(dir.resolve("book"), SampleBook.games().subList(0, 4), "--draws", "200");
   }
 
   @AfterAll

@@ -4,19 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
@@ -28,12 +22,10 @@ import twostrides.browser.Browser;
 /** What comes out of the printer: how many sheets, nothing torn apart, nothing almost empty. */
 class BookPrintTest {
 
-  private static final double INCH = 2.54;
+  /** A4, millimetres. */
+  private static final double WIDTH = 210;
 
-  /** A4, in inches. */
-  private static final double WIDTH = 21.0 / INCH;
-
-  private static final double HEIGHT = 29.7 / INCH;
+  private static final double HEIGHT = 297;
 
   /** Letters that a sheet holds at least; fewer would be a heading left behind by its table. */
   private static final int LEAST = 150;
@@ -45,26 +37,7 @@ class BookPrintTest {
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1280, 900);
-    Path sheets = Files.createDirectory(dir.resolve("sheets"));
-    try (Stream<Path> all = Files.list(Path.of("sample-data"))) {
-      for (Path p : all.filter(f -> f.toString().endsWith(".csv")).sorted().limit(4).toList()) {
-        Files.copy(p, sheets.resolve(p.getFileName()));
-      }
-    }
-    book = dir.resolve("book");
-    StringWriter said = new StringWriter();
-    assertEquals(
-        0,
-        Main.run(
-            new PrintWriter(said),
-            new PrintWriter(said),
-            "review",
-            sheets.toString(),
-            "--draws",
-            "200",
-            "--out",
-            book.toString()),
-        said.toString());
+    book = SampleBook.of(dir.resolve("book"), SampleBook.games().subList(0, 4), "--draws", "200");
   }
 
   @AfterAll
@@ -77,23 +50,7 @@ class BookPrintTest {
   /** The words of each sheet of a printed page of the book. */
   private static List<String> printed(String page) throws IOException {
     browser.driver().get(book.resolve(page).toUri() + "#theme=dark");
-    Map<String, Object> pdf =
-        browser
-            .driver()
-            .executeCdpCommand(
-                "Page.printToPDF",
-                Map.of("preferCSSPageSize", true, "paperWidth", WIDTH, "paperHeight", HEIGHT));
-    List<String> sheets = new ArrayList<>();
-    byte[] file = Base64.getDecoder().decode(String.valueOf(pdf.get("data")));
-    try (PDDocument document = Loader.loadPDF(file)) {
-      for (int i = 1; i <= document.getNumberOfPages(); i++) {
-        PDFTextStripper words = new PDFTextStripper();
-        words.setStartPage(i);
-        words.setEndPage(i);
-        sheets.add(words.getText(document).replaceAll("\\s+", " ").strip());
-      }
-    }
-    return sheets;
+    return browser.printed(WIDTH, HEIGHT, true);
   }
 
   private static String first(String folder) throws IOException {

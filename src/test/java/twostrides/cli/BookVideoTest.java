@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -43,23 +41,7 @@ class BookVideoTest {
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1280, 900);
-    List<Path> games;
-    try (Stream<Path> all = Files.list(Path.of("sample-data"))) {
-      games = all.filter(f -> f.toString().endsWith(".csv")).sorted().limit(2).toList();
-    }
-    book = dir.resolve("book");
-    assertEquals(
-        0,
-        Main.run(
-            new PrintWriter(new StringWriter()),
-            new PrintWriter(new StringWriter()),
-            "review",
-            games.get(0).toString(),
-            games.get(1).toString(),
-            "--draws",
-            "100",
-            "--out",
-            book.toString()));
+    book = SampleBook.of(dir.resolve("book"), SampleBook.games().subList(0, 2), "--draws", "100");
   }
 
   @AfterAll

@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -66,23 +64,16 @@ class ClipListsTest {
         sheet.append(row.formatted(game, clock - 7, "Wolves", "9 Vik", "faceoff,,21,-6.7", ""));
       }
     }
-    Path book = dir.resolve("book");
-    StringWriter err = new StringWriter();
-    int code =
-        Main.run(
-            new PrintWriter(new StringWriter()),
-            new PrintWriter(err, true),
-            "review",
-            Files.writeString(dir.resolve("s.csv"), sheet).toString(),
+    Path book =
+        SampleBook.of(
+            dir.resolve("book"),
+            List.of(Files.writeString(dir.resolve("s.csv"), sheet)),
             "--draws",
             "100",
             "--flag-threshold",
             "0.01",
             "--video-name",
-            "../../my video/{game}.mp4",
-            "--out",
-            book.toString());
-    assertEquals(0, code, err.toString());
+            "../../my video/{game}.mp4");
     clips = book.resolve("clips");
     browser.driver().get(book.resolve("restarts.html").toUri().toString());
   }

@@ -1,8 +1,6 @@
 package twostrides.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -55,21 +53,8 @@ final class HostileNames {
    * @return the book's folder
    */
   static Path review(Path folder) throws IOException {
-    Path book = folder.resolve("book");
-    StringWriter err = new StringWriter();
-    int code =
-        Main.run(
-            new PrintWriter(new StringWriter()),
-            new PrintWriter(err, true),
-            "review",
-            Files.writeString(folder.resolve("s.csv"), sheet()).toString(),
-            "--compare-rulebook",
-            "usah-girls-14u",
-            "--out",
-            book.toString());
-    if (code != 0) {
-      throw new AssertionError(err.toString());
-    }
-    return book;
+    Path sheet = Files.writeString(folder.resolve("s.csv"), sheet());
+    return SampleBook.of(
+        folder.resolve("book"), List.of(sheet), "--compare-rulebook", "usah-girls-14u");
   }
 }

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,16 +27,6 @@ class MainTest {
 
   @TempDir Path dir;
 
-  private record Run(int code, String out, String err) {}
-
-  private static Run run(Object... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    String[] words = Stream.of(args).map(String::valueOf).toArray(String[]::new);
-    int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), words);
-    return new Run(code, out.toString(), err.toString());
-  }
-
   private Path sheet(String name, String text) throws IOException {
     return Files.writeString(dir.resolve(name), text);
   }
@@ -46,7 +34,7 @@ class MainTest {
   @Test
   void aReviewEndsWithTheSumAndThePageToOpen() throws IOException {
     Path book = dir.resolve("book");
-    Run r = run("review", sheet("g.csv", SHEET), "--out", book);
+    Run r = Run.of("review", sheet("g.csv", SHEET), "--out", book);
     assertEquals(0, r.code(), r.err());
     assertTrue(r.out().contains("4 rows read = 4 rows used + 0 rows set aside."), r.out());
     Path page = book.resolve("index.html");
@@ -64,7 +52,7 @@ class MainTest {
     Path book = dir.resolve("book");
     Path sheet = sheet("g.csv", SHEET);
     String other = "--compare-rulebook";
-    assertEquals(0, run("review", sheet, other, "nhl", other, "nhl", "--out", book).code());
+    assertEquals(0, Run.of("review", sheet, other, "nhl", other, "nhl", "--out", book).code());
     assertEquals(
         Files.readAllLines(book.resolve("data/releases.csv")).size(),
         Files.readAllLines(book.resolve("data/rulings.csv")).size());
@@ -76,7 +64,7 @@ class MainTest {
   void doubtfulRowsAreSetAsideInTheirOwnWords() throws IOException {
     Path book = dir.resolve("book");
     String bad = "1,18:40,Herons,4 Berg,dribble,,-5,6,5,5,\n";
-    Run r = run("review", sheet("g.csv", SHEET + bad), "--out", book);
+    Run r = Run.of("review", sheet("g.csv", SHEET + bad), "--out", book);
     assertEquals(0, r.code(), r.err());
     assertTrue(r.out().contains("5 rows read = 4 rows used + 1 rows set aside."), r.out());
     assertTrue(r.out().contains("line 6, column \"action\""), r.out());
@@ -91,11 +79,11 @@ class MainTest {
     sheet("a.csv", SHEET);
     Files.write(
         dir.resolve("b.csv"), "period,clock\n\u00e9\n".getBytes(StandardCharsets.ISO_8859_1));
-    Run r = run("review", dir, "--out", book);
+    Run r = Run.of("review", dir, "--out", book);
     assertEquals(3, r.code());
     assertTrue(r.err().contains("b.csv"), r.err());
     assertFalse(Files.exists(book));
-    Run on = run("review", dir, "--out", book, "--keep-going");
+    Run on = Run.of("review", dir, "--out", book, "--keep-going");
     assertEquals(0, on.code(), on.err());
     assertTrue(on.out().contains("1 file set aside whole"), on.out());
     assertTrue(Files.readString(book.resolve("set-aside/problems.csv")).contains("b.csv"));
@@ -105,9 +93,9 @@ class MainTest {
   void aFailedRunLeavesTheLastBook() throws IOException {
     Path book = dir.resolve("book");
     Path good = sheet("g.csv", SHEET);
-    assertEquals(0, run("review", good, "--out", book).code());
+    assertEquals(0, Run.of("review", good, "--out", book).code());
     Map<String, String> before = files(book);
-    assertEquals(3, run("review", dir.resolve("missing.csv"), "--out", book).code());
+    assertEquals(3, Run.of("review", dir.resolve("missing.csv"), "--out", book).code());
     assertEquals(before, files(book));
   }
 
@@ -115,7 +103,7 @@ class MainTest {
   void aFolderOfOtherFilesIsNeverReplaced() throws IOException {
     Path mine = Files.createDirectory(dir.resolve("mine"));
     Files.writeString(mine.resolve("thesis.txt"), "keep me");
-    Run r = run("review", sheet("g.csv", SHEET), "--out", mine);
+    Run r = Run.of("review", sheet("g.csv", SHEET), "--out", mine);
     assertEquals(4, r.code());
     assertTrue(r.err().contains("no review book"), r.err());
     assertEquals("keep me", Files.readString(mine.resolve("thesis.txt")));
@@ -124,7 +112,8 @@ class MainTest {
   @Test
   void aSheetWithNothingUsableIsRefused() throws IOException {
     Run r =
-        run("review", sheet("g.csv", "period,clock,team,action\n"), "--out", dir.resolve("book"));
+        Run.of(
+            "review", sheet("g.csv", "period,clock,team,action\n"), "--out", dir.resolve("book"));
     assertEquals(3, r.code());
     assertTrue(r.err().contains("no row that could be used"), r.err());
     assertFalse(Files.exists(dir.resolve("book")));
@@ -133,19 +122,19 @@ class MainTest {
 
   @Test
   void wrongOptionsAreUsageErrors() {
-    assertEquals(2, run("review").code());
-    assertEquals(2, run("revue", "x").code());
-    assertEquals(2, run("review", "x", "--window", "0").code());
-    assertEquals(2, run("demo", "--games", "0", "--out", dir.resolve("d")).code());
-    Run many = run("demo", "--games", "100", "--out", dir.resolve("d"));
+    assertEquals(2, Run.of("review").code());
+    assertEquals(2, Run.of("revue", "x").code());
+    assertEquals(2, Run.of("review", "x", "--window", "0").code());
+    assertEquals(2, Run.of("demo", "--games", "0", "--out", dir.resolve("d")).code());
+    Run many = Run.of("demo", "--games", "100", "--out", dir.resolve("d"));
     assertEquals(2, many.code());
     assertTrue(many.err().contains("found 100, expected a whole number from 1 to 99"), many.err());
-    assertEquals(2, run().code());
+    assertEquals(2, Run.of().code());
   }
 
   @Test
   void checkSaysWhatIsMissingAndWhatThatCosts() throws IOException {
-    Run r = run("check", sheet("g.csv", SHEET));
+    Run r = Run.of("check", sheet("g.csv", SHEET));
     assertEquals(0, r.code(), r.err());
     assertTrue(r.out().contains("pressure: time to gain center will be inferred"), r.out());
     assertTrue(r.out().contains("rows with action stoppage"), r.out());
@@ -157,7 +146,7 @@ class MainTest {
     Path book = dir.resolve("book");
     assertEquals(
         0,
-        run("review", sheet("g.csv", SHEET.replace("9 Vik", "Vik")), "--out", book, "--no-names")
+        Run.of("review", sheet("g.csv", SHEET.replace("9 Vik", "Vik")), "--out", book, "--no-names")
             .code());
     files(book)
         .forEach(
@@ -171,16 +160,16 @@ class MainTest {
   @Test
   void theSameRunWritesTheSameBytes() throws IOException {
     Path demo = dir.resolve("demo");
-    assertEquals(0, run("demo", "--games", "1", "--seed", "5", "--out", demo).code());
+    assertEquals(0, Run.of("demo", "--games", "1", "--seed", "5", "--out", demo).code());
     Path one = dir.resolve("one");
-    assertEquals(0, run("review", demo, "--out", one).code());
+    assertEquals(0, Run.of("review", demo, "--out", one).code());
     Locale locale = Locale.getDefault();
     TimeZone zone = TimeZone.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
       TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
       Path two = dir.resolve("two");
-      assertEquals(0, run("review", demo, "--out", two).code());
+      assertEquals(0, Run.of("review", demo, "--out", two).code());
       assertEquals(files(one), files(two));
     } finally {
       Locale.setDefault(locale);

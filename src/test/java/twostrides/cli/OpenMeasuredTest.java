@@ -53,7 +53,9 @@ class OpenMeasuredTest {
             maps.resolve("womens-2022-power-play-ends.toml"));
     sheets.syncNames = List.of(FOLDER + "/power_plays.csv");
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    TrackedSkaters tracked = sheets.read(season, sheets.sync(season), new Progress(err, false));
+    TrackedSkaters tracked =
+        sheets.read(
+            season, sheets.maps(), sheets.sync(season, sheets.maps()), new Progress(err, false));
     ExitTables tables = Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT, tracked);
     tracked.report(err, 3, Path.of("set-aside"));
     Table r = tables.releases();

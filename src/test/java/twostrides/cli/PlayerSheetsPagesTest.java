@@ -4,22 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -70,31 +64,15 @@ class PlayerSheetsPagesTest {
   /** The whole sample season, its names made longer: nobody's sheet is fuller. */
   private static Path review(String name, String longer) throws IOException {
     Path sheets = Files.createDirectories(dir.resolve(name).resolve("sheets"));
-    try (Stream<Path> all = Files.list(Path.of("sample-data"))) {
-      for (Path p : all.filter(f -> f.toString().endsWith(".csv")).sorted().toList()) {
-        Path copy = sheets.resolve(p.getFileName().toString().replace(".csv", longer + ".csv"));
-        if (longer.isEmpty()) {
-          Files.copy(p, copy);
-        } else {
-          lengthen(p, copy, longer);
-        }
+    for (Path p : SampleBook.games()) {
+      Path copy = sheets.resolve(p.getFileName().toString().replace(".csv", longer + ".csv"));
+      if (longer.isEmpty()) {
+        Files.copy(p, copy);
+      } else {
+        lengthen(p, copy, longer);
       }
     }
-    Path book = dir.resolve(name).resolve("book");
-    StringWriter said = new StringWriter();
-    assertEquals(
-        0,
-        Main.run(
-            new PrintWriter(said),
-            new PrintWriter(said),
-            "review",
-            sheets.toString(),
-            "--draws",
-            "100",
-            "--out",
-            book.toString()),
-        said.toString());
-    return book;
+    return SampleBook.of(dir.resolve(name).resolve("book"), List.of(sheets), "--draws", "100");
   }
 
   private static void lengthen(Path from, Path to, String longer) throws IOException {
@@ -129,23 +107,7 @@ class PlayerSheetsPagesTest {
 
   /** The words of each page that comes out of the printer. */
   private static List<String> printed(double[] paper) throws IOException {
-    Map<String, Object> pdf =
-        browser
-            .driver()
-            .executeCdpCommand(
-                "Page.printToPDF",
-                Map.of("paperWidth", paper[0] / INCH, "paperHeight", paper[1] / INCH));
-    List<String> pages = new ArrayList<>();
-    byte[] file = Base64.getDecoder().decode(String.valueOf(pdf.get("data")));
-    try (PDDocument document = Loader.loadPDF(file)) {
-      for (int i = 1; i <= document.getNumberOfPages(); i++) {
-        PDFTextStripper words = new PDFTextStripper();
-        words.setStartPage(i);
-        words.setEndPage(i);
-        pages.add(words.getText(document).replaceAll("\\s+", " ").strip());
-      }
-    }
-    return pages;
+    return browser.printed(paper[0], paper[1], false);
   }
 
   private static List<String> names() {

@@ -6,12 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static twostrides.clips.ClipFiles.column;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -24,16 +21,6 @@ class SyncReviewTest {
   private static final String SYNC = "game,period,clock,video_s\n";
 
   @TempDir Path dir;
-
-  private record Run(int code, String out, String err) {}
-
-  private static Run run(Object... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    String[] words = Stream.of(args).map(String::valueOf).toArray(String[]::new);
-    int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), words);
-    return new Run(code, out.toString(), err.toString());
-  }
 
   private Path write(String name, String text) throws IOException {
     return Files.writeString(dir.resolve(name), text);
@@ -62,14 +49,14 @@ class SyncReviewTest {
   void aReleaseWithoutASecondIsFoundOnTheVideo() throws IOException {
     Path sheet = write("g1.csv", HEAD + game("G1", ""));
     Path blind = dir.resolve("blind");
-    Run without = run("review", sheet, "--draws", 100, "--out", blind);
+    Run without = Run.of("review", sheet, "--draws", 100, "--out", blind);
     assertEquals(0, without.code(), without.err());
     assertEquals(List.of(""), column(blind.resolve("data/releases.csv"), "video_s"));
     assertFalse(Files.exists(blind.resolve("data/video.csv")));
     // 64 s of play from the opening face-off at second 100; then a stoppage of 23 s.
     Path sync = write("sync.csv", SYNC + "G1,1,20:00,100\nG1,1,18:53,190\n");
     Path book = dir.resolve("book");
-    Run r = run("review", sheet, "--sync", sync, "--draws", 100, "--out", book);
+    Run r = Run.of("review", sheet, "--sync", sync, "--draws", 100, "--out", book);
     assertEquals(0, r.code(), r.err());
     assertTrue(r.out().contains("Sync: 2 rows read = 2 used + 0 set aside."), r.out());
     assertTrue(
@@ -91,7 +78,7 @@ class SyncReviewTest {
     Path sheet = write("g1.csv", HEAD + game("G1", "970"));
     Path sync = write("sync.csv", SYNC + "G1,1,20:00,100\nG1,1,18:53,190\n");
     Path book = dir.resolve("book");
-    Run r = run("review", sheet, "--sync", sync, "--draws", 100, "--out", book);
+    Run r = Run.of("review", sheet, "--sync", sync, "--draws", 100, "--out", book);
     assertEquals(0, r.code(), r.err());
     assertEquals(List.of("970"), column(book.resolve("data/releases.csv"), "video_s"));
     assertEquals(5, column(book.resolve("data/video.csv"), "video_s").size());
@@ -109,7 +96,7 @@ class SyncReviewTest {
   void aPairAPeriodDriftsAndTheRunSaysSo() throws IOException {
     Path sheet = write("g1.csv", HEAD + game("G1", ""));
     Path sync = write("sync.csv", SYNC + "G1,1,20:00,100\n");
-    Run r = run("review", sheet, "--sync", sync, "--draws", 100, "--out", dir.resolve("a"));
+    Run r = Run.of("review", sheet, "--sync", sync, "--draws", 100, "--out", dir.resolve("a"));
     assertTrue(
         r.out()
             .contains(
@@ -124,7 +111,7 @@ class SyncReviewTest {
         List.of("sync", "sync", "sync", "sync", "drifts, past 1 stoppage"),
         column(dir.resolve("a/data/video.csv"), "how").subList(0, 5));
     Run near =
-        run(
+        Run.of(
             "review",
             sheet,
             "--sync",
@@ -141,7 +128,7 @@ class SyncReviewTest {
                 "Video: 4 rows without a second, too far from the nearest pair of clock and video:"
                     + " G1, period 1."),
         near.out());
-    Run wrong = run("review", sheet, "--sync", sync, "--sync-reach", -1);
+    Run wrong = Run.of("review", sheet, "--sync", sync, "--sync-reach", -1);
     assertEquals(2, wrong.code());
     assertTrue(wrong.err().contains("--sync-reach: found -1.0, expected seconds from 0"));
   }
@@ -153,7 +140,7 @@ class SyncReviewTest {
     Files.writeString(folder.resolve("a.csv"), SYNC + "G1,1,20:00,100\nG7,1,20:00,100\n");
     Files.writeString(folder.resolve("b.csv"), SYNC + "G1,3,20:00,100\nG1,1,1853,100\n");
     Path book = dir.resolve("book");
-    Run r = run("review", sheet, "--sync", folder, "--draws", 100, "--out", book);
+    Run r = Run.of("review", sheet, "--sync", folder, "--draws", 100, "--out", book);
     assertEquals(0, r.code(), r.err());
     assertTrue(r.out().contains("Sync: 4 rows read = 1 used + 3 set aside."), r.out());
     assertTrue(
@@ -166,7 +153,7 @@ class SyncReviewTest {
     assertTrue(r.out().contains("b.csv, line 3, column \"clock\": found \"1853\", expected"));
     assertTrue(Files.readString(book.resolve("set-aside/problems.csv")).contains("G7"));
     assertTrue(Files.readString(book.resolve("set-aside/b.csv")).contains("1853"));
-    Run none = run("review", sheet, "--sync", write("x.csv", "a,b\n1,2\n"), "--out", book);
+    Run none = Run.of("review", sheet, "--sync", write("x.csv", "a,b\n1,2\n"), "--out", book);
     assertEquals(3, none.code());
     assertTrue(none.err().contains("x.csv"), none.err());
   }
@@ -181,11 +168,12 @@ class SyncReviewTest {
             "sheet = \"sync\"\n[columns]\nperiod = \"Per\"\nclock = \"Played\"\nvideo_s = \"At\"\n"
                 + "[clock]\ndirection = \"up\"\n");
     Path book = dir.resolve("book");
-    Run r = run("review", sheet, "--sync", sync, "--sync-map", map, "--draws", 100, "--out", book);
+    Run r =
+        Run.of("review", sheet, "--sync", sync, "--sync-map", map, "--draws", 100, "--out", book);
     assertEquals(0, r.code(), r.err());
     assertEquals(List.of("164"), column(book.resolve("data/releases.csv"), "video_s"));
     Path tracking = write("t.toml", "sheet = \"tracking\"\n");
-    Run wrong = run("review", sheet, "--sync", sync, "--sync-map", tracking, "--out", book);
+    Run wrong = Run.of("review", sheet, "--sync", sync, "--sync-map", tracking, "--out", book);
     assertEquals(3, wrong.code());
     assertTrue(wrong.err().contains("a map of tracking sheets, and no --tracking"), wrong.err());
   }
@@ -199,7 +187,7 @@ class SyncReviewTest {
                 + "G2,Herons,Wolves,1,14:50,Herons,carry,released short,-5,2\n");
     Path sync = write("sync.csv", SYNC + "G2,1,15:00,30\nG2,1,14:40,50\n");
     Path book = dir.resolve("book");
-    Run r = run("review", tags, "--rulebook", "usah-youth-14u", "--sync", sync, "--out", book);
+    Run r = Run.of("review", tags, "--rulebook", "usah-youth-14u", "--sync", sync, "--out", book);
     assertEquals(0, r.code(), r.err());
     assertEquals(List.of("40"), column(book.resolve("data/video.csv"), "video_s"));
     assertEquals(List.of("40"), column(book.resolve("data/exits.csv"), "video_s"));

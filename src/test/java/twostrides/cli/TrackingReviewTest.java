@@ -5,13 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -48,16 +45,6 @@ class TrackingReviewTest {
 
   @TempDir Path dir;
 
-  private record Run(int code, String out, String err) {}
-
-  private static Run run(Object... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    String[] words = Stream.of(args).map(String::valueOf).toArray(String[]::new);
-    int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), words);
-    return new Run(code, out.toString(), err.toString());
-  }
-
   private Path write(String name, String text) throws IOException {
     return Files.writeString(dir.resolve(name), text);
   }
@@ -93,7 +80,7 @@ class TrackingReviewTest {
     Path sheet = write("g1.csv", HEAD + game("G1"));
     Path tracks = write("t.csv", tracking("G1", CHASED) + "G1,104.05,99,Gulls,3,0,0\n");
     Path book = dir.resolve("book");
-    Run r = run("review", sheet, "--tracking", tracks, "--out", book);
+    Run r = Run.of("review", sheet, "--tracking", tracks, "--out", book);
     assertEquals(0, r.code(), r.err());
     assertTrue(r.out().contains("Tracking: 206 rows read = 205 used + 1 set aside."), r.out());
     assertTrue(r.out().contains("t.csv, line 207, column \"team\": found \"Gulls\""), r.out());
@@ -113,8 +100,8 @@ class TrackingReviewTest {
   void theSameBytesTwice() throws IOException {
     Path sheet = write("g1.csv", HEAD + game("G1"));
     Path tracks = write("t.csv", tracking("G1", CHASED));
-    run("review", sheet, "--tracking", tracks, "--out", dir.resolve("one"));
-    run("review", sheet, "--tracking", tracks, "--out", dir.resolve("two"));
+    Run.of("review", sheet, "--tracking", tracks, "--out", dir.resolve("one"));
+    Run.of("review", sheet, "--tracking", tracks, "--out", dir.resolve("two"));
     assertEquals(flags(dir.resolve("one")), flags(dir.resolve("two")));
   }
 
@@ -126,7 +113,7 @@ class TrackingReviewTest {
             .toList();
     Path sheet = write("g1.csv", HEAD + game("G1"));
     Path tracks = write("t.csv", tracking("G1", panned));
-    Run r = run("review", sheet, "--tracking", tracks, "--out", dir.resolve("book"));
+    Run r = Run.of("review", sheet, "--tracking", tracks, "--out", dir.resolve("book"));
     assertEquals(0, r.code(), r.err());
     String flags = flags(dir.resolve("book"));
     assertTrue(flags.contains("speeds known of 0"), flags);
@@ -137,7 +124,7 @@ class TrackingReviewTest {
   void oneOpponentNearIsTooFewToMeasure() throws IOException {
     Path sheet = write("g1.csv", HEAD + game("G1"));
     Path tracks = write("t.csv", tracking("G1", CHASED.subList(0, 3)));
-    Run r = run("review", sheet, "--tracking", tracks, "--out", dir.resolve("book"));
+    Run r = Run.of("review", sheet, "--tracking", tracks, "--out", dir.resolve("book"));
     assertEquals(0, r.code(), r.err());
     String flags = flags(dir.resolve("book"));
     assertTrue(flags.contains(",inferred,1,7.28,"), flags);
@@ -150,13 +137,13 @@ class TrackingReviewTest {
     String blind = (HEAD + game("G1")).replace(",100\n", ",\n").replace(",104\n", ",\n");
     Path sheet = write("g1.csv", blind);
     Path tracks = write("t.csv", tracking("G1", CHASED));
-    Run without = run("review", sheet, "--tracking", tracks, "--out", dir.resolve("a"));
+    Run without = Run.of("review", sheet, "--tracking", tracks, "--out", dir.resolve("a"));
     assertTrue(
         without.out().contains("Not found: 1 at a clock that no video second belongs to."),
         without.out());
     Path sync = write("sync.csv", "game,period,clock,video_s\nG1,1,19:00,100\nG1,1,18:50,110\n");
     Run with =
-        run("review", sheet, "--tracking", tracks, "--sync", sync, "--out", dir.resolve("b"));
+        Run.of("review", sheet, "--tracking", tracks, "--sync", sync, "--out", dir.resolve("b"));
     assertEquals(0, with.code(), with.err());
     assertTrue(flags(dir.resolve("b")).contains(",measured,3,"), flags(dir.resolve("b")));
   }
@@ -168,7 +155,7 @@ class TrackingReviewTest {
     String two = tracking("G1", CHASED) + tracking("G2", CHASED).replaceFirst(".*\n", "");
     String three = two + tracking("G3", CHASED).replaceFirst(".*\n", "") + "G1,104\n";
     Path tracks = write("t.csv", three);
-    Run r = run("review", a, b, "--tracking", tracks, "--out", dir.resolve("book"));
+    Run r = Run.of("review", a, b, "--tracking", tracks, "--out", dir.resolve("book"));
     assertEquals(0, r.code(), r.err());
     assertTrue(
         r.out()
@@ -185,15 +172,15 @@ class TrackingReviewTest {
     Path b = write("b.csv", HEAD + game("G2"));
     String unnamed = tracking("", CHASED);
     Path out = dir.resolve("book");
-    Run nobody = run("review", a, b, "--tracking", write("t.csv", unnamed), "--out", out);
+    Run nobody = Run.of("review", a, b, "--tracking", write("t.csv", unnamed), "--out", out);
     assertEquals(3, nobody.code());
     assertTrue(nobody.err().contains("names no game, beside 2 games"), nobody.err());
-    Run one = run("review", a, b, "--tracking", write("G1 cam.csv", unnamed), "--out", out);
+    Run one = Run.of("review", a, b, "--tracking", write("G1 cam.csv", unnamed), "--out", out);
     assertEquals(0, one.code(), one.err());
     assertTrue(one.out().contains("found at 1 of 2 releases"), one.out());
     assertTrue(one.out().contains("Not found: 1 the game was not tracked."), one.out());
     Run mixed =
-        run(
+        Run.of(
             "review",
             a,
             b,
@@ -204,7 +191,7 @@ class TrackingReviewTest {
             out);
     assertEquals(3, mixed.code());
     assertTrue(mixed.err().contains("m.csv, line"), mixed.err());
-    Run idle = run("review", a, "--tracking-map", a, "--out", out);
+    Run idle = Run.of("review", a, "--tracking-map", a, "--out", out);
     assertEquals(2, idle.code());
     assertTrue(idle.err().contains("--sync-map: found neither --tracking"), idle.err());
   }

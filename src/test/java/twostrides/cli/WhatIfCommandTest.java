@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,20 +24,8 @@ class WhatIfCommandTest {
 
   @TempDir Path dir;
 
-  private record Run(int code, String out, String err) {
-    List<String> lines() {
-      return out.lines().toList();
-    }
-  }
-
   private static Run run(Object... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    String[] words =
-        Stream.concat(Stream.of("whatif"), Arrays.stream(args).map(String::valueOf))
-            .toArray(String[]::new);
-    int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), words);
-    return new Run(code, out.toString(), err.toString());
+    return Run.of(Stream.concat(Stream.of("whatif"), Arrays.stream(args)).toArray());
   }
 
   private static void says(Run r, String... words) {

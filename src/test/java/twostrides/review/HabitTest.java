@@ -16,7 +16,7 @@ class HabitTest {
       byGame.add(new Count(1, g));
     }
     return Habit.of(byGame).stretches().stream()
-        .map(s -> s.label() + ", " + s.releasedShort().trials())
+        .map(s -> s.label() + ", " + s.count().trials())
         .toList();
   }
 
