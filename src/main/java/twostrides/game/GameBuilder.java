@@ -64,6 +64,16 @@ final class GameBuilder {
             "correct the name, or give the row its own game");
       }
     }
+    if (frame.view() == Frame.View.RINK_FIXED && !frame.endsGiven()) {
+      Ends.Finding ends = Ends.of(kept);
+      if (ends == Ends.Finding.UNKNOWN) {
+        rows.stream().filter(r -> kept.contains(r.row())).forEach(this::endsUnknown);
+        return Optional.empty();
+      }
+      if (ends == Ends.Finding.TURNED) {
+        kept.replaceAll(PlayRow::turned);
+      }
+    }
     return Optional.of(
         new Game(
             id,
@@ -160,6 +170,15 @@ final class GameBuilder {
               + " and clock");
     }
     return kept;
+  }
+
+  private void endsUnknown(ReadRow<PlayRow> r) {
+    setAside(
+        r,
+        SheetForms.X,
+        r.source().cell(SheetForms.X).map(c -> c.text()).orElse(""),
+        "ten shots or more in game " + id + ", to show which end each team attacks",
+        "write home_attacks_plus_x_in under [place] in the sheet map");
   }
 
   private void setAside(ReadRow<?> r, String column, String value, String expected, String toDo) {
