@@ -36,7 +36,7 @@ final class GameBuilder {
   /** The game, or empty when no two teams act in it. */
   Optional<Game> play(List<ReadRow<PlayRow>> read) {
     List<ReadRow<PlayRow>> rows =
-        inOrder(read, r -> r.row().period() * PERIOD_APART + r.row().elapsed());
+        inOrder(withoutVoid(read), r -> r.row().period() * PERIOD_APART + r.row().elapsed());
     List<String> teams = teams(rows);
     if (teams.size() < 2) {
       for (ReadRow<PlayRow> r : rows) {
@@ -143,6 +143,26 @@ final class GameBuilder {
       return List.of(most.get(1), most.get(0));
     }
     return most;
+  }
+
+  private List<ReadRow<PlayRow>> withoutVoid(List<ReadRow<PlayRow>> rows) {
+    int[] from = VoidPlay.of(rows.stream().map(ReadRow::row).toList());
+    List<ReadRow<PlayRow>> kept = new ArrayList<>();
+    for (int i = 0; i < from.length; i++) {
+      ReadRow<PlayRow> r = rows.get(i);
+      if (from[i] < 0) {
+        kept.add(r);
+        continue;
+      }
+      setAside(
+          r,
+          SheetForms.CLOCK,
+          r.source().cell(SheetForms.CLOCK).map(c -> c.text()).orElse(""),
+          "play that counts: at the next draw the clock was put back to line "
+              + rows.get(from[i]).source().line(),
+          "nothing, when that is so; else correct the clock");
+    }
+    return kept;
   }
 
   private <T> List<ReadRow<T>> inOrder(

@@ -34,6 +34,7 @@ enum OpenSet {
       "women-league-2021", "women-league-2021/sheets", ".csv", "women-league-2021");
 
   private static final Map<OpenSet, Season> SEASONS = new ConcurrentHashMap<>();
+  private static final Map<OpenSet, ExitTables> TABLES = new ConcurrentHashMap<>();
 
   private final String folder;
   private final String sheets;
@@ -63,6 +64,17 @@ enum OpenSet {
     if (known == null) {
       known = read(OpenData.FOLDER.resolve(sheets), ending, map);
       SEASONS.put(this, known);
+    }
+    return known;
+  }
+
+  /** The set's tables, by the book and the level of the open games. */
+  ExitTables tables() throws IOException, SheetException {
+    ExitTables known = TABLES.get(this);
+    if (known == null) {
+      Season s = season();
+      known = Pipeline.run(s.games(), s.tagged(), OpenData.SETTINGS);
+      TABLES.put(this, known);
     }
     return known;
   }
