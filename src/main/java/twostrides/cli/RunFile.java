@@ -66,8 +66,9 @@ final class RunFile {
       json.writeNumberField("goal_prior_draws", goalPriorDraws);
       json.writeNumberField("draws", settings.race().draws());
       json.writeNumberField("flag_threshold", settings.race().threshold());
+      json.writeNumberField("iced_puck_m_s", settings.travel().usual());
+      json.writeNumberField("iced_puck_spread", settings.travel().spread());
       json.writeNumberField("fastest_release_m_s", settings.travel().fastest());
-      json.writeNumberField("least_friction", settings.travel().friction());
       json.writeNumberField("sync_reach_s", syncReach);
       json.writeBooleanField("names", !noNames);
       json.writeStringField("map", map.map(SheetMap::name).orElse(""));

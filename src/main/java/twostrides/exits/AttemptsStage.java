@@ -57,7 +57,7 @@ final class AttemptsStage {
       int i = period[0];
       while (i < period[1]) {
         Move m = play.moves().get(i);
-        if (m.control() && play.surelyInOwnZone(m, m.team().orElseThrow())) {
+        if (stage.begins(m)) {
           Attempt a = stage.attempt(m);
           stage.write(a, ++exit);
           // The move that brings the puck back starts the next attempt, so it is looked at again.
@@ -70,6 +70,16 @@ final class AttemptsStage {
       }
     }
     return stage.out.table();
+  }
+
+  /**
+   * Whether an attempt begins: control in the own zone that a row writes down. Where a pass was
+   * meant to be received is no such row; where the receiver is inside, his own row comes next.
+   */
+  private boolean begins(Move m) {
+    return m.control()
+        && m.kind() != Move.Kind.RECEPTION
+        && play.surelyInOwnZone(m, m.team().orElseThrow());
   }
 
   /** One attempt: its marks, who took it out, its first move, its release and its last move. */

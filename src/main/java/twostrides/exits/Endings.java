@@ -79,7 +79,7 @@ final class Endings {
 
   private void nextTouch(Shape.Filler out, Move release, String team) {
     Move next = play.next(release);
-    if (next.ends()) {
+    if (next.ends() || next.kind() == Move.Kind.WHISTLE_TOUCH) {
       out.text(Columns.NEXT_TOUCH, "none");
       return;
     }

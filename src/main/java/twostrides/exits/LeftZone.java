@@ -2,13 +2,23 @@ package twostrides.exits;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import twostrides.game.StopReason;
+import twostrides.race.TravelBound;
 
 /**
  * Whether a puck let go inside the own zone left it, and how far it went. Decided by the next touch
  * of anyone; where play stopped first, by what the stop and the draw show.
  */
 final class LeftZone {
+
+  /** Written reasons for which the puck must have left the zone. */
+  private static final Set<String> LEFT =
+      Set.of(StopReason.ICING.word(), StopReason.OFFSIDE.word());
+
+  /** Written reasons after which the draw's place says nothing of where the puck was. */
+  private static final Set<String> SILENT =
+      Set.of(StopReason.PENALTY.word(), StopReason.INJURY.word(), StopReason.OUT_OF_PLAY.word());
 
   private final Play play;
   private final StopFinder stops;
@@ -68,12 +78,11 @@ final class LeftZone {
     Move end = faceoff.orElseGet(() -> play.periodEnd(release));
     Optional<String> written =
         stops.writtenStop(end).flatMap(Move::stop).filter(w -> !w.equals(MovesStage.PERIOD_END));
-    boolean leftForSure =
-        written.isPresent()
-            && (written.get().equals(StopReason.ICING.word())
-                || written.get().equals(StopReason.OFFSIDE.word()));
-    if (leftForSure) {
+    if (written.filter(LEFT::contains).isPresent()) {
       return Reach.FAR;
+    }
+    if (written.filter(SILENT::contains).isPresent()) {
+      return meantToLeave(release) ? Reach.NEUTRAL : Reach.INSIDE;
     }
     if (faceoff.isEmpty() || faceoff.get().x().isEmpty()) {
       return sentTheLength(release, end) ? Reach.FAR : Reach.INSIDE;
@@ -87,7 +96,14 @@ final class LeftZone {
     return far ? Reach.FAR : Reach.INSIDE;
   }
 
+  /** Whether a pass was meant for somebody beyond the own zone. */
+  private boolean meantToLeave(Move release) {
+    return release.toX().isPresent() && !play.rink(release).inOwnZone(release.toX().getAsDouble());
+  }
+
   private boolean sentTheLength(Move release, Move until) {
-    return release.kind() == Move.Kind.SENT && play.timeToGoTheLength(release, until);
+    return release.kind() == Move.Kind.SENT
+        && release.x().isPresent()
+        && play.timeToGoTheLength(release, until) != TravelBound.Fit.TOO_QUICK;
   }
 }

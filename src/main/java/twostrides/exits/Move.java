@@ -16,6 +16,7 @@ import twostrides.game.Strength;
  * @param player who acts
  * @param x metres, acting team's frame, where the sheet has it
  * @param y metres, acting team's frame
+ * @param toX where a pass was meant to go, metres, acting team's frame
  * @param shot whether it is a shot at goal
  * @param goal whether it scored
  * @param strength label of the acting team's strength
@@ -38,6 +39,7 @@ record Move(
     Optional<String> player,
     OptionalDouble x,
     OptionalDouble y,
+    OptionalDouble toX,
     boolean shot,
     boolean goal,
     String strength,
@@ -64,6 +66,8 @@ record Move(
     SENT(true, true),
     /** Touched without control: a deflection or a block. */
     UNCONTROLLED(false, true),
+    /** An opponent gets to an iced puck as the whistle goes: the icing's end, no control. */
+    WHISTLE_TOUCH(false, false),
     /** Play stops, or the period ends. */
     STOP(false, false),
     /** A draw; the team is the winner. */

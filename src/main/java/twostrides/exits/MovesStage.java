@@ -1,5 +1,6 @@
 package twostrides.exits;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -18,10 +19,11 @@ import twostrides.rink.Place;
  * First stage: the rows of the games become the moves table, one row a touch, stop or draw, in the
  * order of play.
  *
- * <p>Three things are settled here so that no later stage meets them again. An entry row that
+ * <p>Four things are settled here so that no later stage meets them again. An entry row that
  * repeats a release or a pass is left out: a dumped entry written as two rows is one release. A
  * pass written as complete gets a reception at its second place, unless the receiver's own touch is
- * the next row. A goal and the end of a period stop play even where no stoppage is written.
+ * the next row. A goal and the end of a period stop play even where no stoppage is written. An
+ * opponent who gets to an iced puck as the whistle goes has no control ({@link WhistleTouches}).
  */
 final class MovesStage {
 
@@ -32,6 +34,7 @@ final class MovesStage {
   static final String STOP = "stop";
   static final String OPPONENT_ON_ICE = "opponent_on_ice";
   static final String SPELL = "spell";
+  static final String TO_X = "to_x_m";
 
   /** Reason written by this stage for a period's end that the sheet does not write. */
   static final String PERIOD_END = StopReason.PERIOD_END.word();
@@ -42,7 +45,7 @@ final class MovesStage {
           .count(Columns.PERIOD)
           .number(Columns.ELAPSED_S)
           .text(MOVE_KIND, Columns.TEAM, Columns.PLAYER)
-          .number("x_m", "y_m")
+          .number("x_m", "y_m", TO_X)
           .flag(Columns.SHOT, GOAL)
           .text(Columns.STRENGTH, Columns.NET_EMPTY, Columns.PRESSURE, STOP)
           .text(Columns.ON_ICE, OPPONENT_ON_ICE)
@@ -86,13 +89,16 @@ final class MovesStage {
   private void game(Game g) {
     List<PlayRow> rows = g.rows();
     names = OnIceNames.of(g);
+    BitSet whistleTouches = WhistleTouches.of(g);
     for (int i = 0; i < rows.size(); i++) {
       PlayRow r = rows.get(i);
       strength = strengthAt.at(g, i);
       Optional<PlayRow> next =
           i + 1 < rows.size() ? Optional.of(rows.get(i + 1)) : Optional.empty();
-      if (!(r.repeats() && followsOwnDelivery(rows, i))) {
-        row(g, r, next.filter(n -> n.period() == r.period()));
+      if (whistleTouches.get(i)) {
+        write(g, r, Move.Kind.WHISTLE_TOUCH, r.player(), r.place());
+      } else if (!(r.repeats() && followsOwnDelivery(rows, i)) && !writtenAgain(rows, i)) {
+        row(g, i);
       }
       if (next.isEmpty() || next.get().period() != r.period()) {
         double end =
@@ -134,11 +140,12 @@ final class MovesStage {
     return false;
   }
 
-  private void row(Game g, PlayRow r, Optional<PlayRow> next) {
+  private void row(Game g, int i) {
+    PlayRow r = g.rows().get(i);
+    Optional<PlayRow> next = following(g.rows(), i);
     switch (r.action()) {
-      // A penalty row stops play here only when nothing more is played before the draw.
       case PENALTY -> {
-        if (next.isPresent() && next.get().action() == Action.FACEOFF) {
+        if (drawFollows(g.rows(), i)) {
           stop(g, r, r.elapsed(), StopReason.PENALTY.word());
         }
       }
@@ -169,6 +176,44 @@ final class MovesStage {
       }
       case PASS -> pass(g, r, next);
     }
+  }
+
+  /**
+   * Whether a touch is where and when the same player just let the puck go: he does so once, and
+   * rows of one second may stand in any order.
+   */
+  private static boolean writtenAgain(List<PlayRow> rows, int i) {
+    PlayRow r = rows.get(i);
+    if (i == 0 || r.action() != Action.TOUCH || r.place().isEmpty() || r.player().isEmpty()) {
+      return false;
+    }
+    PlayRow before = rows.get(i - 1);
+    return (before.action() == Action.PASS || before.action() == Action.RELEASE)
+        && before.period() == r.period()
+        && before.elapsed() == r.elapsed()
+        && before.team().equals(r.team())
+        && before.player().equals(r.player())
+        && before.place().equals(r.place());
+  }
+
+  /** The next row of the same period. */
+  private static Optional<PlayRow> following(List<PlayRow> rows, int i) {
+    return i + 1 < rows.size() && rows.get(i + 1).period() == rows.get(i).period()
+        ? Optional.of(rows.get(i + 1))
+        : Optional.empty();
+  }
+
+  /** Whether nothing more is played before the draw: only then does a penalty row stop play. */
+  private static boolean drawFollows(List<PlayRow> rows, int i) {
+    Optional<PlayRow> next = following(rows, i);
+    for (int k = i + 1; next.isPresent(); k++) {
+      Action a = next.get().action();
+      if (a != Action.PENALTY && a != Action.STOPPAGE) {
+        return a == Action.FACEOFF;
+      }
+      next = following(rows, k);
+    }
+    return false;
   }
 
   /**
@@ -227,6 +272,7 @@ final class MovesStage {
       Game g, PlayRow r, Move.Kind kind, Optional<String> player, Optional<Place> place) {
     if (kind != Move.Kind.FACEOFF
         && kind != Move.Kind.UNCONTROLLED
+        && kind != Move.Kind.WHISTLE_TOUCH
         && !inControl.equals(r.team())) {
       inControl = r.team();
       spell++;
@@ -240,6 +286,7 @@ final class MovesStage {
         .text(Columns.PLAYER, player)
         .number("x_m", x(place))
         .number("y_m", y(place))
+        .number(TO_X, x(r.target()))
         .flag(Columns.SHOT, r.action() == Action.SHOT)
         .flag(GOAL, isGoal(r))
         .text(Columns.STRENGTH, strength.label())
@@ -287,6 +334,7 @@ final class MovesStage {
         Cells.text(t, Columns.PLAYER, i),
         Cells.number(t, "x_m", i),
         Cells.number(t, "y_m", i),
+        Cells.number(t, TO_X, i),
         t.booleanColumn(Columns.SHOT).get(i),
         t.booleanColumn(GOAL).get(i),
         t.stringColumn(Columns.STRENGTH).get(i),

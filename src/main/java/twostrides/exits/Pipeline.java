@@ -51,7 +51,7 @@ public final class Pipeline {
     Circumstances circumstances = new Circumstances(play, standing);
     Table exits = ExitsStage.run(attempts, play, circumstances);
     Table releases = ReleasesStage.run(attempts, play, circumstances);
-    Table restarts = RestartsStage.run(attempts, releases, play, circumstances);
+    Table restarts = RestartsStage.run(attempts, play, circumstances);
     Table kills = KillsStage.run(exits, play, standing);
     Table rulings = RulingsStage.run(releases, play);
     Costs costs = Costs.of(exits, restarts);

@@ -12,6 +12,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import tech.tablesaw.api.Table;
 import twostrides.game.Game;
+import twostrides.race.TravelBound;
 import twostrides.rink.Rink;
 
 /**
@@ -150,15 +151,24 @@ final class Play {
     return rink(m).goalLine() - m.x().orElseThrow();
   }
 
-  /** Whether the time between two moves lets a puck go from the first to the far goal line. */
-  boolean timeToGoTheLength(Move release, Move until) {
-    return release.x().isPresent()
-        && settings
-            .travel()
-            .fits(
-                Math.max(0, toFarGoalLine(release)),
-                until.elapsed() - release.elapsed(),
-                game(release).clockStep());
+  /** How the time between two moves fits a puck iced from the place of the first. */
+  TravelBound.Fit timeToGoTheLength(Move release, Move until) {
+    return settings
+        .travel()
+        .fit(
+            Math.max(0, toFarGoalLine(release)),
+            until.elapsed() - release.elapsed(),
+            game(release).clockStep());
+  }
+
+  /** Whether any puck can have gone to the far goal line in the time between two moves. */
+  boolean mayHaveGoneTheLength(Move release, Move until) {
+    return settings
+        .travel()
+        .possible(
+            Math.max(0, toFarGoalLine(release)),
+            until.elapsed() - release.elapsed(),
+            game(release).clockStep());
   }
 
   /**

@@ -55,17 +55,15 @@ final class ReleasesStage {
     RulingsStage rulings = new RulingsStage(play);
     int[] exitOfMove = exitOfMove(attempts, play);
     Shape.Filler out = shape().filler();
-    String game = "";
-    int number = 0;
+    int[] numbers = numbers(play);
     for (Move m : play.moves()) {
-      if (play.shortOfCenter(m).isEmpty()) {
+      int number = numbers[m.index()];
+      if (number == 0) {
         continue;
       }
-      number = m.game().equals(game) ? number + 1 : 1;
-      game = m.game();
       int exit = exitOfMove[m.index()];
       out.row()
-          .text(Columns.GAME, game)
+          .text(Columns.GAME, m.game())
           .text(Columns.DATE, play.game(m).date().map(LocalDate::toString))
           .count(Columns.RELEASE, number)
           .count(Columns.PERIOD, m.period())
@@ -86,6 +84,21 @@ final class ReleasesStage {
           .count(Columns.LINE, m.line());
     }
     return out.table();
+  }
+
+  /** The number of the release that each move is, from 1 in each game, 0 for none. */
+  static int[] numbers(Play play) {
+    int[] numbers = new int[play.moves().size()];
+    String game = "";
+    int number = 0;
+    for (Move m : play.moves()) {
+      if (play.shortOfCenter(m).isPresent()) {
+        number = m.game().equals(game) ? number + 1 : 1;
+        game = m.game();
+        numbers[m.index()] = number;
+      }
+    }
+    return numbers;
   }
 
   /** The exit attempt that each move belongs to, 0 for none. */

@@ -1,8 +1,6 @@
 package twostrides.exits;
 
 import java.time.LocalDate;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import tech.tablesaw.api.Table;
@@ -44,17 +42,16 @@ final class RestartsStage {
    * Builds the restarts table.
    *
    * @param attempts the attempts table
-   * @param releases the releases table, to name the release behind a restart
    * @param play the moves
    * @param circumstances what pages slice by
    */
-  static Table run(Table attempts, Table releases, Play play, Circumstances circumstances) {
+  static Table run(Table attempts, Play play, Circumstances circumstances) {
     StopFinder stops = new StopFinder(play);
     Endings endings = new Endings(play);
     RulingsStage rulings = new RulingsStage(play);
     Shifts shifts = new Shifts(play);
     int[] exitOfMove = ReleasesStage.exitOfMove(attempts, play);
-    Map<String, Integer> releaseNumbers = releaseNumbers(releases);
+    int[] releaseOfMove = ReleasesStage.numbers(play);
     Shape.Filler out = shape().filler();
     for (Move draw : play.moves()) {
       if (draw.kind() != Move.Kind.FACEOFF || draw.x().isEmpty()) {
@@ -89,7 +86,7 @@ final class RestartsStage {
           .text(Columns.REASON, finding.reason());
       if (own.isPresent()) {
         Move m = own.get();
-        behind(out, m, draw, play, exitOfMove, releaseNumbers);
+        behind(out, m, draw, play, exitOfMove[m.index()], releaseOfMove[m.index()]);
         if (m.release()) {
           rulings.fill(out, m);
         } else {
@@ -109,31 +106,12 @@ final class RestartsStage {
   }
 
   private static void behind(
-      Shape.Filler out,
-      Move m,
-      Move draw,
-      Play play,
-      int[] exitOfMove,
-      Map<String, Integer> releaseNumbers) {
-    int exit = exitOfMove[m.index()];
-    Integer release = releaseNumbers.get(m.sheet() + "\n" + m.line());
+      Shape.Filler out, Move m, Move draw, Play play, int exit, int release) {
     play.fillPlace(out, m);
-    out.count(Columns.RELEASE, release == null ? OptionalInt.empty() : OptionalInt.of(release))
+    out.count(Columns.RELEASE, release > 0 ? OptionalInt.of(release) : OptionalInt.empty())
         .count(Columns.EXIT, exit > 0 ? OptionalInt.of(exit) : OptionalInt.empty())
         .number(Columns.RELEASE_ELAPSED_S, m.elapsed())
         .text(Columns.PLAYER, m.player())
         .number(Columns.SECONDS_TO_NEXT_TOUCH, draw.elapsed() - m.elapsed());
-  }
-
-  private static Map<String, Integer> releaseNumbers(Table releases) {
-    Map<String, Integer> numbers = new HashMap<>();
-    for (int i = 0; i < releases.rowCount(); i++) {
-      numbers.put(
-          releases.stringColumn(Columns.SHEET).get(i)
-              + "\n"
-              + releases.intColumn(Columns.LINE).getInt(i),
-          releases.intColumn(Columns.RELEASE).getInt(i));
-    }
-    return numbers;
   }
 }

@@ -2,10 +2,14 @@ package twostrides.exits;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import twostrides.game.StopReason;
+import twostrides.race.TravelBound;
 import twostrides.rink.Rink;
 import twostrides.rulebook.Judge;
 import twostrides.rulebook.Ruling;
@@ -20,7 +24,11 @@ final class StopFinder {
    * How far a draw's place may be written from the spot: a player's stick and the sheet's step,
    * metres. Assumed.
    */
-  private static final double SPOT_SLACK = 1.5;
+  static final double SPOT_SLACK = 1.5;
+
+  /** Written reasons that win over others; the rest are alike. */
+  private static final List<String> RANK =
+      List.of(StopReason.ICING.word(), StopReason.PENALTY.word());
 
   private final Play play;
   private final SheetFacts facts;
@@ -44,17 +52,23 @@ final class StopFinder {
 
   /**
    * The reason written between the last touch and a draw, or between a touch and the period's end.
+   * Of several the first counts, but icing before a penalty, and a penalty before any other.
    */
   Optional<Move> writtenStop(Move faceoffOrEnd) {
-    Optional<Move> found = Optional.empty();
+    List<Move> found = new ArrayList<>();
     for (int i = faceoffOrEnd.index() - 1; i >= 0; i--) {
       Move m = play.moves().get(i);
       if (!m.samePlay(faceoffOrEnd) || m.kind() != Move.Kind.STOP) {
         break;
       }
-      found = Optional.of(m);
+      found.add(0, m);
     }
-    return found;
+    return found.stream().min(Comparator.comparingInt(StopFinder::rank));
+  }
+
+  private static int rank(Move stop) {
+    int at = RANK.indexOf(stop.stop().orElse(""));
+    return at < 0 ? RANK.size() : at;
   }
 
   /**
@@ -99,9 +113,14 @@ final class StopFinder {
     if (release.x().isEmpty()) {
       return unknown("the sheet has no place for the release");
     }
+    Optional<Move> whistleTouch = Optional.empty();
     for (int i = release.index() + 1; i < faceoff.index(); i++) {
-      if (play.moves().get(i).touch()) {
+      Move m = play.moves().get(i);
+      if (m.touch()) {
         return unknown("the puck was touched after the release");
+      }
+      if (m.kind() == Move.Kind.WHISTLE_TOUCH && whistleTouch.isEmpty()) {
+        whistleTouch = Optional.of(m);
       }
     }
     double shortBy = play.rink(release).shortOfCenter(release.x().getAsDouble());
@@ -117,23 +136,33 @@ final class StopFinder {
     if (!onEndSpot(faceoff)) {
       return unknown("the draw is not at an end-zone spot");
     }
-    double gap = faceoff.elapsed() - release.elapsed();
-    if (!play.timeToGoTheLength(release, faceoff)) {
-      return unknown(
-          String.format(
-              Locale.ROOT,
-              "a puck cannot have gone %.0f m to the goal line in %s s",
-              play.toFarGoalLine(release),
-              seconds(gap)));
-    }
-    return new Finding(
-        RestartCause.ICING_INFERRED,
+    Move until = whistleTouch.orElse(faceoff);
+    String way =
         String.format(
             Locale.ROOT,
-            "let go %.1f m short of center, not exempt, and %s s fit the %.0f m to the goal line",
-            shortBy,
-            seconds(gap),
-            play.toFarGoalLine(release)));
+            "%.0f m to the goal line in %s s",
+            play.toFarGoalLine(release),
+            seconds(until.elapsed() - release.elapsed()));
+    TravelBound.Fit fit = play.timeToGoTheLength(release, until);
+    if (fit == TravelBound.Fit.TOO_SLOW) {
+      return unknown("too slow for an iced puck, " + way + ": rows are missing");
+    }
+    if (whistleTouch.isPresent()) {
+      return play.mayHaveGoneTheLength(release, until)
+          ? inferred(
+              "let go %.1f m short of center, not exempt, and the opponent got to it in his end as"
+                  + " play stopped",
+              shortBy)
+          : unknown("too quick for any puck, " + way + ": a clock is wrong");
+    }
+    return fit == TravelBound.Fit.TOO_QUICK
+        ? unknown("too quick for a puck that went the length, " + way + ": likely out of play")
+        : inferred("let go %.1f m short of center, not exempt, and " + way + " fit", shortBy);
+  }
+
+  private static Finding inferred(String reason, double shortBy) {
+    return new Finding(
+        RestartCause.ICING_INFERRED, String.format(Locale.ROOT, reason, shortBy));
   }
 
   /** Seconds as a sheet would write them: no more decimals than are needed, at most one. */

@@ -41,7 +41,7 @@ public record Coverage(List<String> present, Map<String, String> costs) {
     (tags ? tagCosts() : playCosts())
         .forEach(
             (column, cost) -> {
-              if (!columns.contains(column)) {
+              if (!columns.contains(column) && !columns.contains(INSTEAD.getOrDefault(column, column))) {
                 costs.put(column, cost);
               }
             });
@@ -55,6 +55,14 @@ public record Coverage(List<String> present, Map<String, String> costs) {
     }
     return new Coverage(present, costs);
   }
+
+  /** Columns that say the same as another one. */
+  private static final Map<String, String> INSTEAD =
+      Map.of(
+          SheetForms.SKATERS_FOR,
+          SheetForms.SKATERS_HOME,
+          SheetForms.SKATERS_AGAINST,
+          SheetForms.SKATERS_AWAY);
 
   private static void play(Season season, List<String> present) {
     Map<Action, Integer> actions = new TreeMap<>();

@@ -24,6 +24,7 @@ import twostrides.sheet.SheetMap;
  * @param centerY where the sheet puts center ice, in its unit
  * @param yLeft whether y grows to the left of the attack
  * @param homePlusX periods in which the home team attacks +x, for a fixed view
+ * @param endsGiven whether the map says so, for a fixed view
  * @param rink the rink's lengths
  * @param dateForm form of dates
  */
@@ -38,6 +39,7 @@ public record Frame(
     double centerY,
     boolean yLeft,
     Set<Integer> homePlusX,
+    boolean endsGiven,
     Rink rink,
     DateTimeFormatter dateForm) {
 
@@ -56,7 +58,7 @@ public record Frame(
 
   /**
    * Periods in which the home team attacks +x when a map for a fixed view does not say: 1, 3 and
-   * on. Assumed.
+   * on, until {@link Ends} has looked at the shots of a play sheet.
    */
   private static final List<Integer> ODD = List.of(1, 3, 5, 7, 9, 11, 13, 15, 17, 19);
 
@@ -81,6 +83,7 @@ public record Frame(
             f.centerY,
             f.yLeft,
             f.homePlusX,
+            f.endsGiven,
             f.rink,
             f.dateForm);
   }
@@ -103,6 +106,7 @@ public record Frame(
         map.number("place", "center_y").orElse(0),
         map.text("place", "y_left").orElse("up").equals("up"),
         Set.copyOf(map.wholeNumbers("place", "home_attacks_plus_x_in").orElse(ODD)),
+        map.wholeNumbers("place", "home_attacks_plus_x_in").isPresent(),
         map.text("rink", "name").orElse("nhl").equals("iihf")
             ? Rink.INTERNATIONAL
             : Rink.NORTH_AMERICAN,
@@ -129,6 +133,7 @@ public record Frame(
         0,
         true,
         Set.copyOf(ODD),
+        false,
         Rink.NORTH_AMERICAN,
         DateTimeFormatter.ISO_LOCAL_DATE);
   }

@@ -36,7 +36,7 @@ final class GameBuilder {
   /** The game, or empty when no two teams act in it. */
   Optional<Game> play(List<ReadRow<PlayRow>> read) {
     List<ReadRow<PlayRow>> rows =
-        inOrder(read, r -> r.row().period() * PERIOD_APART + r.row().elapsed());
+        inOrder(withoutVoid(read), r -> r.row().period() * PERIOD_APART + r.row().elapsed());
     List<String> teams = teams(rows);
     if (teams.size() < 2) {
       for (ReadRow<PlayRow> r : rows) {
@@ -62,6 +62,16 @@ final class GameBuilder {
             team.get(),
             "one of the two teams of game " + id + ": " + String.join(", ", teams),
             "correct the name, or give the row its own game");
+      }
+    }
+    if (frame.view() == Frame.View.RINK_FIXED && !frame.endsGiven()) {
+      Ends.Finding ends = Ends.of(kept);
+      if (ends == Ends.Finding.UNKNOWN) {
+        rows.stream().filter(r -> kept.contains(r.row())).forEach(this::endsUnknown);
+        return Optional.empty();
+      }
+      if (ends == Ends.Finding.TURNED) {
+        kept.replaceAll(PlayRow::turned);
       }
     }
     return Optional.of(
@@ -135,6 +145,26 @@ final class GameBuilder {
     return most;
   }
 
+  private List<ReadRow<PlayRow>> withoutVoid(List<ReadRow<PlayRow>> rows) {
+    int[] from = VoidPlay.of(rows.stream().map(ReadRow::row).toList());
+    List<ReadRow<PlayRow>> kept = new ArrayList<>();
+    for (int i = 0; i < from.length; i++) {
+      ReadRow<PlayRow> r = rows.get(i);
+      if (from[i] < 0) {
+        kept.add(r);
+        continue;
+      }
+      setAside(
+          r,
+          SheetForms.CLOCK,
+          r.source().cell(SheetForms.CLOCK).map(c -> c.text()).orElse(""),
+          "play that counts: at the next draw the clock was put back to line "
+              + rows.get(from[i]).source().line(),
+          "nothing, when that is so; else correct the clock");
+    }
+    return kept;
+  }
+
   private <T> List<ReadRow<T>> inOrder(
       List<ReadRow<T>> rows, ToDoubleFunction<ReadRow<T>> instant) {
     double[] times = rows.stream().mapToDouble(instant).toArray();
@@ -160,6 +190,15 @@ final class GameBuilder {
               + " and clock");
     }
     return kept;
+  }
+
+  private void endsUnknown(ReadRow<PlayRow> r) {
+    setAside(
+        r,
+        SheetForms.X,
+        r.source().cell(SheetForms.X).map(c -> c.text()).orElse(""),
+        "ten shots or more in game " + id + ", to show which end each team attacks",
+        "write home_attacks_plus_x_in under [place] in the sheet map");
   }
 
   private void setAside(ReadRow<?> r, String column, String value, String expected, String toDo) {

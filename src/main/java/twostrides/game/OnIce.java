@@ -11,4 +11,10 @@ import twostrides.rink.Place;
  * @param vx metres a second along the rink, same frame; 0 when not known
  * @param vy metres a second across the rink; 0 when not known
  */
-public record OnIce(boolean own, Place place, boolean speedKnown, double vx, double vy) {}
+public record OnIce(boolean own, Place place, boolean speedKnown, double vx, double vy) {
+
+  /** The skater turned half round about center ice. */
+  OnIce turned() {
+    return new OnIce(own, place.seenByOpponent(), speedKnown, 0.0 - vx, 0.0 - vy);
+  }
+}

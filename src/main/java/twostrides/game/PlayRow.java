@@ -99,6 +99,32 @@ public record PlayRow(
         line);
   }
 
+  /** The row with its places turned half round about center ice: teams attack the other way. */
+  PlayRow turned() {
+    return new PlayRow(
+        period,
+        elapsed,
+        team,
+        player,
+        otherPlayer,
+        action,
+        outcome,
+        place.map(Place::seenByOpponent),
+        target.map(Place::seenByOpponent),
+        manpower,
+        stop,
+        penalty,
+        penaltyMinutes,
+        servedBy,
+        pressure,
+        skaters.stream().map(OnIce::turned).toList(),
+        ownOnIce,
+        opponentOnIce,
+        video,
+        sheet,
+        line);
+  }
+
   /** Whether the acting team has the puck under control in this row. */
   public boolean control() {
     return action.control()

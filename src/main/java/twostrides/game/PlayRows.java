@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import twostrides.penalty.PenaltyKind;
 import twostrides.rink.Place;
@@ -68,8 +69,8 @@ final class PlayRows {
             : Optional.empty();
     Manpower manpower =
         new Manpower(
-            in.skaters(SheetForms.SKATERS_FOR),
-            in.skaters(SheetForms.SKATERS_AGAINST),
+            skaters(in, SheetForms.SKATERS_FOR, bySide(team, teams, true)),
+            skaters(in, SheetForms.SKATERS_AGAINST, bySide(team, teams, false)),
             in.yesOrNo(SheetForms.NET_FOR),
             in.yesOrNo(SheetForms.NET_AGAINST));
     Optional<Pressure> pressure = in.word(SheetForms.PRESSURE, Pressure.words());
@@ -129,12 +130,28 @@ final class PlayRows {
     return new Teams(home, away);
   }
 
+  /** A team's skaters from its own column, or else from the column of home or away. */
+  private static OptionalInt skaters(RowReader in, String column, Optional<String> side) {
+    OptionalInt own = in.skaters(column);
+    return own.isEmpty() && side.isPresent() ? in.skaters(side.get()) : own;
+  }
+
+  /** Which of the columns of home and away is the acting team's, or the other's. */
+  private static Optional<String> bySide(Optional<String> team, Teams teams, boolean acting) {
+    if (team.isEmpty() || teams.home().isEmpty()) {
+      return Optional.empty();
+    }
+    boolean home = team.equals(teams.home());
+    return Optional.of(home == acting ? SheetForms.SKATERS_HOME : SheetForms.SKATERS_AWAY);
+  }
+
   private boolean actingIsHome(RowReader in, SheetRow source, Optional<String> team, Teams teams) {
-    boolean needed =
+    boolean places =
         frame.view() != Frame.View.ACTING_TEAM
-            && Stream.of(SheetForms.X, SheetForms.OWN_SKATERS, SheetForms.OPPONENT_SKATERS)
-                .anyMatch(c -> source.cell(c).isPresent());
-    if (needed && teams.home().isEmpty()) {
+            && present(source, SheetForms.X, SheetForms.OWN_SKATERS, SheetForms.OPPONENT_SKATERS);
+    boolean skaters =
+        team.isPresent() && present(source, SheetForms.SKATERS_HOME, SheetForms.SKATERS_AWAY);
+    if ((places || skaters) && teams.home().isEmpty()) {
       in.problems()
           .add(
               new Problem(
@@ -142,10 +159,16 @@ final class PlayRows {
                   source.line(),
                   SheetForms.HOME,
                   "",
-                  "the home team: the sheet map says that places are seen by the home team or fixed to the rink",
+                  places
+                      ? "the home team: the sheet map says that places are seen by the home team or fixed to the rink"
+                      : "the home team: skaters are written for home and away",
                   "map a home or venue column"));
     }
     return team.isPresent() && team.equals(teams.home());
+  }
+
+  private static boolean present(SheetRow source, String... columns) {
+    return Stream.of(columns).anyMatch(c -> source.cell(c).isPresent());
   }
 
   private static Optional<Outcome> outcome(RowReader in, SheetRow source, Action action) {

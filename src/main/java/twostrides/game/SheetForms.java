@@ -33,6 +33,8 @@ public final class SheetForms {
   static final String TO_Y = "to_y_m";
   static final String SKATERS_FOR = "skaters_for";
   static final String SKATERS_AGAINST = "skaters_against";
+  static final String SKATERS_HOME = "skaters_home";
+  static final String SKATERS_AWAY = "skaters_away";
   static final String OWN_SKATERS = "own_skaters";
   static final String OPPONENT_SKATERS = "opponent_skaters";
   static final String ON_ICE = "on_ice";
@@ -143,6 +145,8 @@ public final class SheetForms {
               new ColumnSpec(TO_Y, false, "a place across the rink"),
               new ColumnSpec(SKATERS_FOR, false, "a whole number from 3 to 6"),
               new ColumnSpec(SKATERS_AGAINST, false, "a whole number from 3 to 6"),
+              new ColumnSpec(SKATERS_HOME, false, "a whole number from 3 to 6"),
+              new ColumnSpec(SKATERS_AWAY, false, "a whole number from 3 to 6"),
               new ColumnSpec(OWN_SKATERS, false, SKATERS),
               new ColumnSpec(OPPONENT_SKATERS, false, SKATERS),
               new ColumnSpec(ON_ICE, false, ON_THE_ICE),

@@ -1,6 +1,7 @@
 package twostrides.sheet;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -8,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -101,6 +103,18 @@ final class Layout {
       }
       return new Slot.Fixed(stem, words.getOrDefault(taken.get(), taken.get()));
     }
+    if (source instanceof Source.Text t) {
+      List<Slot.Piece> pieces = new ArrayList<>();
+      for (Source.Piece p : t.pieces()) {
+        OptionalInt at = OptionalInt.empty();
+        if (p.column().isPresent()) {
+          Source.Column c = p.column().get();
+          at = OptionalInt.of(position(c.header(), c.at().orElseThrow()));
+        }
+        pieces.add(new Slot.Piece(p.text(), at));
+      }
+      return new Slot.Joined(pieces, words);
+    }
     String text = ((Source.Constant) source).text();
     return new Slot.Fixed(text, text);
   }
@@ -123,7 +137,9 @@ final class Layout {
     for (String column : map.schema().columnNames()) {
       Slot slot = slots.get(column);
       boolean filled =
-          slot instanceof Slot.Place || (slot instanceof Slot.Fixed f && !f.text().isEmpty());
+          slot instanceof Slot.Place
+              || slot instanceof Slot.Joined
+              || (slot instanceof Slot.Fixed f && !f.text().isEmpty());
       if (filled || map.isSetByRule(column)) {
         present.add(column);
       }
@@ -201,6 +217,12 @@ final class Layout {
       return text.isEmpty()
           ? Optional.empty()
           : Optional.of(new Cell(row, spec, new Cell.Origin(p.header(), false), value, text));
+    }
+    if (slot instanceof Slot.Joined j) {
+      String text = j.of(row.cells());
+      return text.isEmpty()
+          ? Optional.empty()
+          : Optional.of(new Cell(row, spec, new Cell.Origin(column, true), text, text));
     }
     if (slot instanceof Slot.Fixed f && !f.text().isEmpty()) {
       return Optional.of(new Cell(row, spec, new Cell.Origin(column, true), f.value(), f.text()));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
 
@@ -13,6 +14,9 @@ import java.util.regex.PatternSyntaxException;
  * The part of a map that fills our columns: {@code [columns]}, {@code [values]}, {@code [[rules]]}.
  */
 final class MapColumns {
+  /** A column of the sheet in braces. */
+  private static final Pattern BRACES = Pattern.compile("\\{([^{}]+)\\}");
+
   private final MapTable top;
   private final SheetSchema schema;
 
@@ -41,12 +45,14 @@ final class MapColumns {
     }
     MapTable from = columns.table(column).orElseThrow();
     from.allowOnly(
-        List.of("column", "take", "file_name", "constant"), "a key of a column's source");
-    long given = List.of("column", "file_name", "constant").stream().filter(from::has).count();
+        List.of("column", "take", "file_name", "constant", "text"), "a key of a column's source");
+    long given =
+        List.of("column", "file_name", "constant", "text").stream().filter(from::has).count();
     if (given != 1 || (from.has("take") && !from.has("column"))) {
       throw at.error(
           Wording.list(from.keys()),
-          "exactly one of \"column\" (with or without \"take\"), \"file_name\" and \"constant\"",
+          "exactly one of \"column\" (with or without \"take\"), \"file_name\", \"constant\" and"
+              + " \"text\"",
           "Keep the one that you mean.");
     }
     if (from.has("constant")) {
@@ -56,7 +62,33 @@ final class MapColumns {
       boolean whole = from.isTrue("file_name");
       return new Source.FileName(whole ? Optional.empty() : pattern(from, "file_name"), at);
     }
+    if (from.has("text")) {
+      return text(from);
+    }
     return new Source.Column(header(from, "column"), pattern(from, "take"), Optional.of(at));
+  }
+
+  /** Text with the sheet's columns in braces. */
+  private static Source text(MapTable from) throws SheetException {
+    String text = from.text("text").orElse("");
+    MapPlace at = from.at("text");
+    List<Source.Piece> pieces = new ArrayList<>();
+    Matcher m = BRACES.matcher(text);
+    int end = 0;
+    while (m.find()) {
+      Source.Column column =
+          new Source.Column(m.group(1).strip(), Optional.empty(), Optional.of(at));
+      pieces.add(new Source.Piece(text.substring(end, m.start()), Optional.of(column)));
+      end = m.end();
+    }
+    if (pieces.isEmpty()) {
+      throw at.error(
+          Wording.quoted(text),
+          "text with columns of the sheet in braces, for example \"{Date} {Away} at {Home}\"",
+          "Name the columns in braces, or write { constant = \"...\" } for words alone.");
+    }
+    pieces.add(new Source.Piece(text.substring(end), Optional.empty()));
+    return new Source.Text(pieces);
   }
 
   private static String header(MapTable table, String key) throws SheetException {

@@ -146,6 +146,8 @@ public final class SheetMap {
             s -> {
               if (s instanceof Source.Column c) {
                 used.add(key(c.header()));
+              } else if (s instanceof Source.Text t) {
+                t.pieces().forEach(p -> p.column().ifPresent(c -> used.add(key(c.header()))));
               }
             });
     rules.forEach(r -> r.when().forEach(c -> used.add(key(c.header()))));

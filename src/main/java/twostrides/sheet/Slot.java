@@ -1,7 +1,9 @@
 package twostrides.sheet;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Pattern;
 
 /** Where the rows of one sheet find the text of one of our columns. */
@@ -16,6 +18,39 @@ sealed interface Slot {
    */
   record Place(int position, String header, Optional<Pattern> take, Map<String, String> words)
       implements Slot {}
+
+  /**
+   * Put together from several cells of the row.
+   *
+   * @param pieces text, each with the cell that follows it
+   * @param words our words for what comes out
+   */
+  record Joined(List<Piece> pieces, Map<String, String> words) implements Slot {
+    public Joined {
+      pieces = List.copyOf(pieces);
+    }
+
+    /** What stands in a row; nothing when all its cells are blank. */
+    String of(List<String> cells) {
+      StringBuilder out = new StringBuilder();
+      boolean filled = false;
+      for (Piece p : pieces) {
+        String text = p.position().isPresent() ? cells.get(p.position().getAsInt()).strip() : "";
+        filled |= !text.isEmpty();
+        out.append(p.text()).append(text);
+      }
+      String all = filled ? out.toString().strip() : "";
+      return words.getOrDefault(all, all);
+    }
+  }
+
+  /**
+   * Text, and the cell after it.
+   *
+   * @param text the text
+   * @param position cells before the cell; empty for text alone
+   */
+  record Piece(String text, OptionalInt position) {}
 
   /**
    * The same in every row.

@@ -1,5 +1,6 @@
 package twostrides.sheet;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,6 +30,25 @@ sealed interface Source {
    * @param text the words; empty leaves the column empty, whatever the sheet holds
    */
   record Constant(String text) implements Source {}
+
+  /**
+   * Words put together from several columns.
+   *
+   * @param pieces text, each with the column that follows it
+   */
+  record Text(List<Piece> pieces) implements Source {
+    public Text {
+      pieces = List.copyOf(pieces);
+    }
+  }
+
+  /**
+   * A piece of such words.
+   *
+   * @param text text as it stands
+   * @param column the column of the sheet after it; empty at the end
+   */
+  record Piece(String text, Optional<Column> column) {}
 
   /**
    * What a pattern takes from a text: its first group.

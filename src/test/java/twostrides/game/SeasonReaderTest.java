@@ -158,6 +158,84 @@ class SeasonReaderTest {
     assertEquals(new Place(x, y), home.games().get(0).rows().get(1).place().orElseThrow());
   }
 
+  /** Twelve shots a period, all but one at the far end; the home team attacks -x in periods 1, 3. */
+  @Test
+  void shotsShowWhoAttacksWhichEnd() throws Exception {
+    String map =
+        "sheet = \"play\"\n[columns]\nhome = { constant = \"Herons\" }\n"
+            + "away = { constant = \"Wolves\" }\n[place]\nview = \"rink_fixed\"\n";
+    StringBuilder rows = new StringBuilder("period,clock,team,action,x_m,y_m,own_skaters\n");
+    for (int period = 1; period <= 2; period++) {
+      for (int i = 0; i < 12; i++) {
+        boolean herons = i % 2 == 0;
+        int end = (herons == (period == 1) ? -1 : 1) * (i == 5 ? -1 : 1);
+        rows.append(
+            String.format(
+                "%d,1%d:00,%s,shot,%d,3,%d 2 1.5 -1%n",
+                period, 9 - i / 2, herons ? "Herons" : "Wolves", 20 * end, 10 * end));
+      }
+    }
+    List<PlayRow> read = readWith(map, rows.toString()).games().get(0).rows();
+    assertEquals(24, read.size());
+    for (int i = 0; i < read.size(); i++) {
+      assertEquals(i % 12 == 5 ? -20 : 20, read.get(i).place().orElseThrow().x(), "row " + i);
+    }
+    assertEquals(new Place(20, -3), read.get(0).place().orElseThrow());
+    assertEquals(
+        List.of(new OnIce(true, new Place(10, -2), true, -1.5, 1)), read.get(0).skaters());
+  }
+
+  @Test
+  void tooFewShotsAskForTheEnds() throws Exception {
+    Season s =
+        readWith(
+            "sheet = \"play\"\n[columns]\nhome = { constant = \"Herons\" }\n[place]\n"
+                + "view = \"rink_fixed\"\n",
+            HEAD + OTHER);
+    assertEquals(List.of(), s.games());
+    assertEquals(2, s.setAside().size());
+    String m = s.setAside().get(0).problems().get(0).message();
+    assertTrue(m.contains("home_attacks_plus_x_in") && m.contains("ten shots"), m);
+  }
+
+  @Test
+  void skatersAreReadByHomeAndAway() throws Exception {
+    String head = "home,away,period,clock,team,action,skaters_home,skaters_away,skaters_for\n";
+    Season s =
+        SeasonReader.read(
+            List.of(
+                sheet(
+                    "h.csv",
+                    head
+                        + "Herons,Wolves,1,19:00,Herons,touch,5,4,\n"
+                        + "Herons,Wolves,1,18:00,Wolves,touch,5,4,\n"
+                        + "Herons,Wolves,1,17:00,Wolves,touch,5,4,6\n")),
+            Optional.empty(),
+            false,
+            n -> {});
+    List<Manpower> read = s.games().get(0).rows().stream().map(PlayRow::manpower).toList();
+    assertEquals(5, read.get(0).own().orElseThrow());
+    assertEquals(4, read.get(0).other().orElseThrow());
+    assertEquals(4, read.get(1).own().orElseThrow());
+    assertEquals(5, read.get(1).other().orElseThrow());
+    assertEquals(6, read.get(2).own().orElseThrow());
+  }
+
+  @Test
+  void skatersByHomeAndAwayNeedTheHomeTeam() throws Exception {
+    Season s =
+        SeasonReader.read(
+            List.of(
+                sheet(
+                    "h.csv",
+                    "period,clock,team,action,skaters_home,skaters_away\n1,19:00,Herons,touch,5,4\n")),
+            Optional.empty(),
+            false,
+            n -> {});
+    String m = s.setAside().get(0).problems().get(0).message();
+    assertTrue(m.contains("column \"home\"") && m.contains("skaters are written"), m);
+  }
+
   @Test
   void aFixedViewWithoutAHomeTeamSaysWhatIsMissing() throws Exception {
     Season s =

@@ -1,0 +1,50 @@
+package twostrides.game;
+
+import java.util.List;
+
+/**
+ * Which way a game's sheet runs when its places are fixed to the rink and its map does not say
+ * which end is whose: teams change ends each period, and shots are taken at the end that a team
+ * attacks. Rows are read as if the home team attacked +x in odd periods; where the shots say the
+ * opposite, the whole game is turned.
+ */
+final class Ends {
+
+  /** Shots that it takes to tell. Assumed. */
+  private static final int LEAST_SHOTS = 10;
+
+  /** Share of the shots that must agree. Assumed; in real games more than nine in ten do. */
+  private static final double LEAST_SHARE = 0.75;
+
+  private Ends() {}
+
+  /** What the shots say. */
+  enum Finding {
+    AS_READ,
+    TURNED,
+    UNKNOWN
+  }
+
+  /**
+   * Looks at the shots of a game.
+   *
+   * @param rows its rows, read with the home team attacking +x in odd periods
+   */
+  static Finding of(List<PlayRow> rows) {
+    if (rows.stream().allMatch(r -> r.place().isEmpty())) {
+      return Finding.AS_READ;
+    }
+    int shots = 0;
+    int ahead = 0;
+    for (PlayRow r : rows) {
+      if (r.action() == Action.SHOT && r.place().isPresent()) {
+        shots++;
+        ahead += r.place().get().x() > 0 ? 1 : 0;
+      }
+    }
+    if (shots < LEAST_SHOTS || Math.max(ahead, shots - ahead) < LEAST_SHARE * shots) {
+      return Finding.UNKNOWN;
+    }
+    return 2 * ahead >= shots ? Finding.AS_READ : Finding.TURNED;
+  }
+}

@@ -1,0 +1,41 @@
+package twostrides.exits;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tech.tablesaw.api.Table;
+import twostrides.game.Season;
+import twostrides.game.SeasonReader;
+
+class RestartsStageTest {
+
+  private static final String HEAD =
+      "game,period,clock,team,player,action,outcome,x_m,y_m,skaters_for,skaters_against\n";
+
+  /**
+   * Two folders with a file of one name, and releases on the same line of both: a restart names the
+   * release of its own game.
+   */
+  @Test
+  void filesOfOneNameKeepTheirOwnReleases(@TempDir Path dir) throws Exception {
+    String sent = ",Herons,4 Berg,release,lost,-10,5,5,5\n";
+    String back = ",Wolves,9 Vik,recovery,,-12,5,5,5\n";
+    String draw = ",Wolves,9 Vik,faceoff,,21,6.7,5,5\n";
+    Path a = Files.createDirectories(dir.resolve("a")).resolve("game.csv");
+    Path b = Files.createDirectories(dir.resolve("b")).resolve("game.csv");
+    Files.writeString(
+        a, HEAD + "A,1,19:00" + sent + "A,1,18:50" + back + "A,1,18:40" + sent + "A,1,18:36" + draw);
+    Files.writeString(
+        b, HEAD + "B,1,19:00" + back + "B,1,18:50" + back + "B,1,18:40" + sent + "B,1,18:36" + draw);
+    Season season = SeasonReader.at(a.toString(), b.toString());
+    Table t = Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT).restarts();
+    assertEquals(2, t.rowCount());
+    assertEquals("A", t.stringColumn(Columns.GAME).get(0));
+    assertEquals(2, t.intColumn(Columns.RELEASE).getInt(0));
+    assertEquals("B", t.stringColumn(Columns.GAME).get(1));
+    assertEquals(1, t.intColumn(Columns.RELEASE).getInt(1));
+  }
+}
