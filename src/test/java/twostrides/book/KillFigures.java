@@ -147,8 +147,8 @@ final class KillFigures {
   }
 
   /** The group that shares lean on while shorthanded: all players of the sheets. */
-  static DrawnShares group(BookData d) {
-    return new DrawnShares(
+  static AdjustedFigures group(BookData d) {
+    return new AdjustedFigures(
         groups(shorthanded(d.exits), "player").stream().map(KillFigures::cleared).toList());
   }
 
@@ -160,12 +160,11 @@ final class KillFigures {
             "Cleared",
             "Share",
             "95 % interval",
-            "Drawn share",
+            "Adjusted rate",
             "95 % interval",
-            "from the group",
             "Relief, median (95 %)",
             "Restarts");
-    DrawnShares group = group(d);
+    AdjustedFigures group = group(d);
     for (List<BookData.Row> rows : groups(shown(d), "player")) {
       Formulas.Share cleared = cleared(rows);
       List<Want> row =
@@ -176,7 +175,8 @@ final class KillFigures {
                   Want.counts(cleared),
                   cleared.words(),
                   cleared.interval()));
-      row.addAll(group.cells(cleared));
+      row.add(group.rate(cleared));
+      row.add(group.interval(cleared));
       row.add(relief(rows));
       row.add(Want.counts(BookData.restarted(rows)));
       t.row(row);

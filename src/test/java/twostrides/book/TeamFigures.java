@@ -101,11 +101,13 @@ final class TeamFigures {
             "Carried, released short",
             "Restarts",
             "Share",
-            "Iced");
+            "Iced",
+            "Adjusted rate (95 %)");
     for (BookData.Player p : d.players()) {
       if (p.team().equals(team)) {
         List<BookData.Row> exits = BookData.rows(d.exits, BookData.of(p));
         Formulas.Share restarted = BookData.restarted(exits);
+        Formulas.Share iced = BookData.iced(BookData.rows(d.releases, BookData.of(p)));
         t.row(
             Want.name(p.name()),
             Want.count(exits.size()),
@@ -113,7 +115,8 @@ final class TeamFigures {
             Want.count(BookData.rows(exits, r -> way(r).equals(WAYS.get(1))).size()),
             Want.counts(restarted),
             restarted.words(),
-            Want.counts(BookData.iced(BookData.rows(d.releases, BookData.of(p)))));
+            Want.counts(iced),
+            d.icedRates().both(iced));
       }
     }
     return t;
