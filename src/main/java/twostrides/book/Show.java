@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
+import twostrides.rates.AdjustedRate;
 import twostrides.review.FlagLine;
 import twostrides.review.Moment;
 import twostrides.review.OtherRuling;
@@ -160,9 +161,14 @@ public final class Show {
     return f.sheet() + ", line " + f.line();
   }
 
+  /** An adjusted rate with its interval; a dash where there is none. */
+  public static String adjusted(Optional<AdjustedRate> rate) {
+    return rate.map(Say::adjusted).orElse(NOT_THERE);
+  }
+
   /** A chance in whole per cent, never 0 or 100 for what is not. */
   public static String chance(double p) {
-    return p < 0.005 ? "under 1 %" : p > 0.995 ? "over 99 %" : Math.round(100 * p) + " %";
+    return Say.chance(p);
   }
 
   /** Attempts with two decimals. */

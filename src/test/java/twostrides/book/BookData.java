@@ -224,6 +224,18 @@ final class BookData {
     return players;
   }
 
+  private AdjustedFigures iced;
+
+  /** How often players' releases short of center were iced, all ways together. */
+  AdjustedFigures icedRates() {
+    if (iced == null) {
+      iced =
+          new AdjustedFigures(
+              players().stream().map(p -> iced(rows(releases, of(p)))).toList());
+    }
+    return iced;
+  }
+
   double window() {
     return Double.parseDouble(run.get("window_s"));
   }
