@@ -25,6 +25,7 @@ class ArchitectureTest {
   private static final Map<String, Set<String>> MAY_IMPORT =
       Map.ofEntries(
           Map.entry("sheet", Set.of()),
+          Map.entry("output", Set.of()),
           Map.entry("rink", Set.of()),
           Map.entry("penalty", Set.of()),
           Map.entry("game", Set.of("sheet", "rink", "penalty")),

@@ -17,6 +17,7 @@ import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import twostrides.book.TableFile;
+import twostrides.output.OutputException;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.Draw;

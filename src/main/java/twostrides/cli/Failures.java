@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import picocli.CommandLine;
+import twostrides.output.OutputException;
 import twostrides.rulebook.BookException;
 import twostrides.sheet.SheetException;
 
