@@ -1,12 +1,12 @@
 package twostrides.game;
 
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 import twostrides.rink.Units;
+import twostrides.sheet.DateForm;
 import twostrides.sheet.SheetMap;
 
 /**
@@ -39,7 +39,7 @@ public record Frame(
     boolean yLeft,
     Set<Integer> homePlusX,
     Rink rink,
-    DateTimeFormatter dateForm) {
+    DateForm dateForm) {
 
   /** Whose attack is toward +x. */
   public enum View {
@@ -106,9 +106,7 @@ public record Frame(
         map.text("rink", "name").orElse("nhl").equals("iihf")
             ? Rink.INTERNATIONAL
             : Rink.NORTH_AMERICAN,
-        map.text("date", "form")
-            .map(DateTimeFormatter::ofPattern)
-            .orElse(DateTimeFormatter.ISO_LOCAL_DATE));
+        map.dateForm("date", "form").orElse(DateForm.ISO));
   }
 
   /**
@@ -130,7 +128,7 @@ public record Frame(
         true,
         Set.copyOf(ODD),
         Rink.NORTH_AMERICAN,
-        DateTimeFormatter.ISO_LOCAL_DATE);
+        DateForm.ISO);
   }
 
   private static View view(String word) {
