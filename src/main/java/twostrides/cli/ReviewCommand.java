@@ -177,6 +177,15 @@ final class ReviewCommand implements Callable<Integer> {
           spec.commandLine(),
           "--window: found " + window + ", expected seconds above 0 and up to 1200.");
     }
+    if (!(goalPriorDraws >= 0 && goalPriorDraws <= NumberSettings.MOST_GOAL_PRIOR_DRAWS)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--goal-prior: found "
+              + goalPriorDraws
+              + ", expected draws from 0 (left out) to "
+              + (int) NumberSettings.MOST_GOAL_PRIOR_DRAWS
+              + ".");
+    }
     Optional<String> wrong = tracking.wrong();
     if (wrong.isPresent()) {
       throw new ParameterException(spec.commandLine(), wrong.get());
