@@ -16,8 +16,7 @@ import java.util.regex.Pattern;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
+import twostrides.sheet.CsvOut;
 
 /**
  * Clip lists in three open forms: CSV; WebVTT chapters (W3C), one file a game, since chapters
@@ -88,14 +87,10 @@ final class ClipLists {
 
   private static String csv(List<Clip> clips) throws IOException {
     StringWriter out = new StringWriter();
-    try (CSVPrinter printer = new CSVPrinter(out, CSVFormat.DEFAULT)) {
-      printer.printRecord("game", "start_s", "end_s", "title");
+    try (CsvOut csv = new CsvOut(out)) {
+      csv.row("game", "start_s", "end_s", "title");
       for (Clip c : clips) {
-        printer.printRecord(
-            TableFile.guarded(c.game()),
-            plain(c.start()),
-            plain(c.end()),
-            TableFile.guarded(c.title()));
+        csv.row(c.game(), plain(c.start()), plain(c.end()), c.title());
       }
     }
     return out.toString();

@@ -2,8 +2,6 @@ package twostrides.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -14,9 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
-import twostrides.book.TableFile;
+import twostrides.output.OutputException;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.Draw;
@@ -29,6 +25,7 @@ import twostrides.rulebook.RulingWords;
 import twostrides.rulebook.Season;
 import twostrides.sheet.Cell;
 import twostrides.sheet.ColumnSpec;
+import twostrides.sheet.CsvOut;
 import twostrides.sheet.DoubtfulCellException;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
@@ -190,7 +187,8 @@ final class CaseFile {
     while (cells.size() < sheet.headers().size() + ANSWERS.indexOf("answer_sentence")) {
       cells.add("");
     }
-    cells.add(String.join(" ", wrong.stream().map(Problem::message).toList()));
+    cells.add(
+        String.join(" ", wrong.stream().map(p -> p.in(sheet.name()).message()).toList()));
     return cells;
   }
 
@@ -268,14 +266,12 @@ final class CaseFile {
     Path folder = out.toAbsolutePath().getParent();
     Path half = Files.createTempFile(folder, ".answers", ".csv");
     try {
-      try (Writer w = Files.newBufferedWriter(half, StandardCharsets.UTF_8);
-          CSVPrinter csv =
-              new CSVPrinter(w, CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get())) {
+      try (CsvOut csv = new CsvOut(half)) {
         List<String> header = new ArrayList<>(sheet.headers());
         header.addAll(ANSWERS);
-        csv.printRecord(header);
+        csv.row(header);
         for (List<String> row : rows) {
-          csv.printRecord(row.stream().map(TableFile::guarded).toList());
+          csv.row(row);
         }
       }
       Files.move(half, out, StandardCopyOption.REPLACE_EXISTING);

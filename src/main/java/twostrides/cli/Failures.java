@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import picocli.CommandLine;
+import twostrides.output.OutputException;
 import twostrides.rulebook.BookException;
 import twostrides.sheet.SheetException;
 
@@ -12,10 +13,17 @@ import twostrides.sheet.SheetException;
  */
 final class Failures implements CommandLine.IExecutionExceptionHandler {
 
+  private static final long MEGABYTE = 1_000_000;
+
   @Override
   public int handleExecutionException(
       Exception e, CommandLine line, CommandLine.ParseResult parsed) {
     PrintWriter err = line.getErr();
+    for (Throwable t = e; t != null; t = t.getCause()) {
+      if (t instanceof OutOfMemoryError) {
+        return outOfMemory(err);
+      }
+    }
     Throwable cause = e instanceof UncheckedIOException ? e.getCause() : e;
     if (cause instanceof SheetException) {
       err.println(cause.getMessage());
@@ -45,6 +53,16 @@ final class Failures implements CommandLine.IExecutionExceptionHandler {
     err.println("Something inside went wrong; this is a fault of the program, not of your sheets.");
     err.println("Please report it with the lines below.");
     e.printStackTrace(err);
+    return Main.FAILED;
+  }
+
+  /** Files larger than the memory: nothing is wrong with them or with us. */
+  static int outOfMemory(PrintWriter err) {
+    err.println(
+        "The memory that Java may use ("
+            + Runtime.getRuntime().maxMemory() / MEGABYTE
+            + " MB) does not hold these files. Give it more, for example java -Xmx4g -jar"
+            + " two-strides.jar and so on, or read fewer games at a time. Nothing was written.");
     return Main.FAILED;
   }
 }

@@ -88,6 +88,10 @@ public final class Main {
       line.usage(out);
       return USAGE;
     }
-    return line.execute(args);
+    try {
+      return line.execute(args);
+    } catch (OutOfMemoryError e) {
+      return Failures.outOfMemory(err);
+    }
   }
 }

@@ -30,6 +30,7 @@ import twostrides.exits.Settings;
 import twostrides.game.Season;
 import twostrides.numbers.NumberSettings;
 import twostrides.numbers.Numbers;
+import twostrides.output.OutputFolder;
 import twostrides.race.SkaterSet;
 import twostrides.race.TravelBound;
 import twostrides.rates.Count;
@@ -78,7 +79,9 @@ final class ReviewCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       defaultValue = "review",
-      description = "Folder for the book (${DEFAULT-VALUE}). An older book there is replaced.")
+      description =
+          "Folder for the book (${DEFAULT-VALUE}). An older book there is replaced; files of your own"
+              + " beside it stay as they are.")
   Path out;
 
   @Option(
@@ -174,6 +177,15 @@ final class ReviewCommand implements Callable<Integer> {
           spec.commandLine(),
           "--window: found " + window + ", expected seconds above 0 and up to 1200.");
     }
+    if (!(goalPriorDraws >= 0 && goalPriorDraws <= NumberSettings.MOST_GOAL_PRIOR_DRAWS)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--goal-prior: found "
+              + goalPriorDraws
+              + ", expected draws from 0 (left out) to "
+              + (int) NumberSettings.MOST_GOAL_PRIOR_DRAWS
+              + ".");
+    }
     Optional<String> wrong = tracking.wrong();
     if (wrong.isPresent()) {
       throw new ParameterException(spec.commandLine(), wrong.get());
@@ -200,8 +212,8 @@ final class ReviewCommand implements Callable<Integer> {
     VideoReport video = VideoReport.of(VideoSeconds.of(read, sync, tracking.syncReach), sync);
     Season season = video.season();
     Settings settings = new Settings(window, book, others, manpower, race(), TravelBound.DEFAULT);
-    OutputFolder folder = OutputFolder.at(out);
-    try {
+    List<Path> inputs = inputs(files);
+    try (OutputFolder folder = OutputFolder.at(out, inputs)) {
       ExitTables named = Pipeline.run(season.games(), season.tagged(), settings, tracked);
       ExitTables tables = noNames ? Anonymous.of(named) : named;
       SeasonReview review = Reviewer.review(tables, window, season.periodLengths()::get);
@@ -229,7 +241,7 @@ final class ReviewCommand implements Callable<Integer> {
       RunFile.write(
           folder.writing(),
           season,
-          inputs(files),
+          inputs,
           map,
           settings,
           noNames,
@@ -238,9 +250,6 @@ final class ReviewCommand implements Callable<Integer> {
           tracking.syncReach);
       Path written = folder.finish();
       tell(console, season, review, tables, tracked, video, written, book);
-    } catch (Exception e) {
-      folder.abandon();
-      throw e;
     }
     return Main.DONE;
   }

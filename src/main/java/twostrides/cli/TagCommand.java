@@ -60,7 +60,9 @@ final class TagCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       defaultValue = "review",
-      description = "Folder for the book (${DEFAULT-VALUE}). An older book there is replaced.")
+      description =
+          "Folder for the book (${DEFAULT-VALUE}). An older book there is replaced; files of your own"
+              + " beside it stay as they are.")
   Path out;
 
   @Option(names = "--no-open", description = "Print the address only; open no browser.")

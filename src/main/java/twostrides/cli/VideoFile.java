@@ -1,40 +1,31 @@
 package twostrides.cli;
 
 import java.io.IOException;
-import java.io.Writer;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import twostrides.book.Show;
-import twostrides.book.TableFile;
+import twostrides.sheet.CsvOut;
 import twostrides.tracking.ClockMatch;
 import twostrides.tracking.VideoSeconds;
 
 /** Writes how exact the video second of each row is that has none of its own: docs/tables.md. */
 final class VideoFile {
 
-  private static final CSVFormat FORMAT =
-      CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
-
   private VideoFile() {}
 
   static void write(Path file, List<VideoSeconds.Row> rows) throws IOException {
-    try (Writer w = Files.newBufferedWriter(file, StandardCharsets.UTF_8);
-        CSVPrinter csv = new CSVPrinter(w, FORMAT)) {
-      csv.printRecord("game", "sheet", "line", "period", "clock", "video_s", "off_by_s", "how");
+    try (CsvOut csv = new CsvOut(file)) {
+      csv.row("game", "sheet", "line", "period", "clock", "video_s", "off_by_s", "how");
       for (VideoSeconds.Row r : rows) {
         OptionalDouble off =
             r.match() instanceof ClockMatch.At at
                 ? OptionalDouble.of(at.plusMinus())
                 : OptionalDouble.empty();
-        csv.printRecord(
-            TableFile.guarded(r.game()),
-            TableFile.guarded(r.sheet()),
+        csv.row(
+            r.game(),
+            r.sheet(),
             r.line(),
             r.period(),
             Show.clock(r.period(), r.clockLeft()),

@@ -14,6 +14,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import twostrides.output.OutputException;
 import twostrides.chart.Picture;
 import twostrides.chart.ReleaseDrawing;
 import twostrides.race.Draws;

@@ -1,12 +1,12 @@
 package twostrides.game;
 
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 import twostrides.rink.Units;
+import twostrides.sheet.DateForm;
 import twostrides.sheet.SheetMap;
 
 /**
@@ -41,7 +41,7 @@ public record Frame(
     Set<Integer> homePlusX,
     boolean endsGiven,
     Rink rink,
-    DateTimeFormatter dateForm) {
+    DateForm dateForm) {
 
   /** Whose attack is toward +x. */
   public enum View {
@@ -110,9 +110,7 @@ public record Frame(
         map.text("rink", "name").orElse("nhl").equals("iihf")
             ? Rink.INTERNATIONAL
             : Rink.NORTH_AMERICAN,
-        map.text("date", "form")
-            .map(DateTimeFormatter::ofPattern)
-            .orElse(DateTimeFormatter.ISO_LOCAL_DATE));
+        map.dateForm("date", "form").orElse(DateForm.ISO));
   }
 
   /**
@@ -135,7 +133,7 @@ public record Frame(
         Set.copyOf(ODD),
         false,
         Rink.NORTH_AMERICAN,
-        DateTimeFormatter.ISO_LOCAL_DATE);
+        DateForm.ISO);
   }
 
   private static View view(String word) {

@@ -37,9 +37,6 @@ public final class RowReader {
    */
   private static final double BOARD_SLACK = 0.5;
 
-  /** Largest number of a place that is looked at, in the sheet's unit; farther is no place. */
-  private static final double WIDE = 10_000;
-
   /** A skater faster than this is a slip, m/s: above the fastest reported, 10.95. Assumed. */
   static final double FASTEST = 12;
 
@@ -282,11 +279,11 @@ public final class RowReader {
         SheetForms.DATE,
         c -> {
           try {
-            return LocalDate.parse(c.text(), frame.dateForm());
+            return frame.dateForm().read(c.text());
           } catch (DateTimeException e) {
             throw new DoubtfulCellException(
                 c.problem(
-                    "a date such as " + LocalDate.of(2031, 10, 4).format(frame.dateForm()),
+                    "a date such as " + frame.dateForm().example(),
                     "correct the date, or set date.form in the sheet map"));
           }
         });
@@ -310,8 +307,8 @@ public final class RowReader {
       missing(x.isEmpty() ? xColumn : yColumn, "a place needs both its numbers");
       return Optional.empty();
     }
-    Optional<Double> px = read(xColumn, c -> c.number(-WIDE, WIDE));
-    Optional<Double> py = read(yColumn, c -> c.number(-WIDE, WIDE));
+    Optional<Double> px = read(xColumn, c -> c.number(-SheetForms.WIDE, SheetForms.WIDE));
+    Optional<Double> py = read(yColumn, c -> c.number(-SheetForms.WIDE, SheetForms.WIDE));
     if (px.isEmpty() || py.isEmpty()) {
       return Optional.empty();
     }
@@ -335,7 +332,7 @@ public final class RowReader {
   List<OnIce> skaters(String column, boolean own, boolean actingIsHome, int period) {
     Optional<Cell> cell = row.cell(column);
     Optional<List<double[]>> groups =
-        read(column, c -> c.groups(SheetForms.SKATERS, Set.of(PLACE, PLACE_AND_SPEED), WIDE));
+        read(column, c -> c.groups(SheetForms.SKATERS, Set.of(PLACE, PLACE_AND_SPEED), SheetForms.WIDE));
     List<OnIce> skaters = new ArrayList<>();
     for (double[] g : groups.orElse(List.of())) {
       Place at = frame.place(g[0], g[1], actingIsHome, period);

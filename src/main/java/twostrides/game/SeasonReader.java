@@ -105,7 +105,7 @@ public final class SeasonReader {
     Frame frame;
     try {
       used = map.isPresent() ? map.get() : plainMapFor(file);
-      frame = frame(used);
+      frame = Frame.of(used, usualPeriod);
       sheet = SheetReader.read(file, used);
     } catch (SheetException e) {
       if (!keepGoing) {
@@ -137,18 +137,6 @@ public final class SeasonReader {
         SheetReader.headers(file).stream()
             .anyMatch(h -> h.strip().equalsIgnoreCase(SheetForms.WAY_OUT));
     return SheetMap.plain(tags ? SheetForms.TAG : SheetForms.PLAY);
-  }
-
-  private Frame frame(SheetMap map) throws SheetException {
-    try {
-      return Frame.of(map, usualPeriod);
-    } catch (IllegalArgumentException e) {
-      throw SheetException.ofFile(
-          map.name(),
-          "date.form = \"" + map.text("date", "form").orElse("") + "\"",
-          "a form of dates such as dd.MM.yyyy",
-          "Correct date.form in the sheet map: d is the day, M the month, y the year.");
-    }
   }
 
   private interface Reading<T> {

@@ -1,8 +1,9 @@
 package twostrides.game;
 
-import static twostrides.sheet.SettingSpec.Kind.NUMBER;
+import static twostrides.sheet.SettingSpec.Kind.DATE_FORM;
 import static twostrides.sheet.SettingSpec.Kind.TEXT;
 import static twostrides.sheet.SettingSpec.Kind.WHOLE_NUMBERS;
+import static twostrides.sheet.SettingSpec.number;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -67,6 +68,21 @@ public final class SheetForms {
       "players on the ice, by name or by the number that begins the name, with semicolons between"
           + " them: 4; 9; 14; 21; 24";
 
+  /** Shortest and longest period of a map, s: a minute, and two hours of a running clock. Assumed. */
+  public static final double SHORTEST_PERIOD = 60;
+
+  /** See {@link #SHORTEST_PERIOD}. */
+  public static final double LONGEST_PERIOD = 7200;
+
+  /** Smallest and largest step of clocks and places, s or the sheet's unit. Assumed. */
+  public static final double SMALLEST_STEP = 0.0001;
+
+  /** See {@link #SMALLEST_STEP}. */
+  public static final double LARGEST_STEP = 60;
+
+  /** Largest number of a place, either sign, in the sheet's unit; farther is no place. */
+  public static final double WIDE = 10_000;
+
   private static final List<SettingSpec> SETTINGS =
       List.of(
           new SettingSpec(
@@ -75,10 +91,18 @@ public final class SheetForms {
               TEXT,
               Set.of("down", "up"),
               "whether the clock counts down or up"),
-          new SettingSpec(
-              "clock", "period_length_s", NUMBER, Set.of(), "length of a period in seconds"),
-          new SettingSpec(
-              "clock", "step_s", NUMBER, Set.of(), "smallest step of the clock in seconds"),
+          number(
+              "clock",
+              "period_length_s",
+              SHORTEST_PERIOD,
+              LONGEST_PERIOD,
+              "length of a period in seconds"),
+          number(
+              "clock",
+              "step_s",
+              SMALLEST_STEP,
+              LARGEST_STEP,
+              "smallest step of the clock in seconds"),
           new SettingSpec("place", "unit", TEXT, Set.of("m", "ft"), "unit of places"),
           new SettingSpec(
               "place",
@@ -86,26 +110,22 @@ public final class SheetForms {
               TEXT,
               Set.of("acting_team", "home_team", "rink_fixed"),
               "whose attack is toward +x"),
-          new SettingSpec(
-              "place",
-              "center_x",
-              NUMBER,
-              Set.of(),
-              "where the sheet puts center ice, in its unit"),
-          new SettingSpec(
-              "place",
-              "center_y",
-              NUMBER,
-              Set.of(),
-              "where the sheet puts center ice, in its unit"),
+          number(
+              "place", "center_x", -WIDE, WIDE, "where the sheet puts center ice, in its unit"),
+          number(
+              "place", "center_y", -WIDE, WIDE, "where the sheet puts center ice, in its unit"),
           new SettingSpec(
               "place",
               "y_left",
               TEXT,
               Set.of("up", "down"),
               "whether y grows (up) or falls (down) to the left of +x"),
-          new SettingSpec(
-              "place", "step", NUMBER, Set.of(), "smallest step of places, in the sheet's unit"),
+          number(
+              "place",
+              "step",
+              SMALLEST_STEP,
+              LARGEST_STEP,
+              "smallest step of places, in the sheet's unit"),
           new SettingSpec(
               "place",
               "home_attacks_plus_x_in",
@@ -113,7 +133,7 @@ public final class SheetForms {
               Set.of(),
               "periods in which the home team attacks +x, for rink_fixed"),
           new SettingSpec("rink", "name", TEXT, Set.of("nhl", "iihf"), "the rink's lengths"),
-          new SettingSpec("date", "form", TEXT, Set.of(), "form of dates, such as dd.MM.yyyy"));
+          new SettingSpec("date", "form", DATE_FORM, Set.of(), "form of dates"));
 
   private static final List<ColumnSpec> GAME_COLUMNS =
       List.of(

@@ -15,14 +15,17 @@ public record NumberSettings(double window, long seed, double goalPriorDraws) {
   /** Weight of the published net goals, in draws. Assumed. */
   public static final double DEFAULT_GOAL_PRIOR_DRAWS = 400;
 
+  /** Largest weight, in draws: far more than a season has. Assumed. */
+  public static final double MOST_GOAL_PRIOR_DRAWS = 1_000_000;
+
   /** Games are drawn so often for an interval. Assumed; the second digit is then steady. */
   static final int DRAWS = 2000;
 
-  /** Rejects a window that counts nothing and a negative weight. */
+  /** Rejects a window that counts nothing and a weight that is none. */
   public NumberSettings {
-    if (!(window > 0) || !(goalPriorDraws >= 0)) {
+    if (!(window > 0) || !(goalPriorDraws >= 0 && goalPriorDraws <= MOST_GOAL_PRIOR_DRAWS)) {
       throw new IllegalArgumentException(
-          "a window is above 0 s and a prior 0 draws or more, not "
+          "a window is above 0 s and a prior 0 to 1,000,000 draws, not "
               + window
               + " and "
               + goalPriorDraws);

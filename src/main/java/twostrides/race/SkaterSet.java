@@ -6,10 +6,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.tomlj.Toml;
 import org.tomlj.TomlArray;
-import org.tomlj.TomlParseResult;
 import org.tomlj.TomlTable;
+import twostrides.toml.TomlException;
+import twostrides.toml.TomlText;
 
 /**
  * The skaters of a run: a level's own numbers, or a team's in a TOML file that starts from a level.
@@ -76,6 +76,8 @@ public record SkaterSet(String name, SkaterLevel level, SkaterSettings settings)
 
     SkaterSet read() {
       String text;
+      // Pages show it, and not where it lies on this machine.
+      String name = String.valueOf(Path.of(file).getFileName());
       try {
         text = Files.readString(Path.of(file));
       } catch (IOException e) {
@@ -83,12 +85,14 @@ public record SkaterSet(String name, SkaterLevel level, SkaterSettings settings)
             file + ": found no file that can be read, expected skaters in TOML. Check the path.",
             e);
       }
-      TomlParseResult toml = Toml.parse(text);
-      if (toml.hasErrors()) {
+      TomlTable toml;
+      try {
+        toml = TomlText.parse(text);
+      } catch (TomlException e) {
         throw wrong(
-            toml.errors().get(0).position().line(),
+            e.line(),
             "",
-            "text that is not TOML (" + toml.errors().get(0).getMessage() + ")",
+            "text that is not TOML (" + e.getMessage() + ")",
             "lines such as top-speed = 8.9");
       }
       allowOnly(toml, KEYS, "");
@@ -125,7 +129,7 @@ public record SkaterSet(String name, SkaterLevel level, SkaterSettings settings)
                 number(toml, "carry", s.carry()),
                 number(toml, "reach", s.reach()),
                 number(toml, "sigma", s.sigma()));
-        return new SkaterSet(text(toml, "name").orElse(file), level.get(), own);
+        return new SkaterSet(text(toml, "name").orElse(name), level.get(), own);
       } catch (IllegalArgumentException e) {
         throw new IllegalArgumentException(file + ": " + e.getMessage() + ".", e);
       }

@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.tomlj.Toml;
 import org.tomlj.TomlArray;
-import org.tomlj.TomlParseResult;
 import org.tomlj.TomlTable;
+import twostrides.toml.TomlException;
+import twostrides.toml.TomlText;
 
 /** Reads a book's TOML; every complaint names file, line, key and what is allowed. */
 final class BookReader {
@@ -39,20 +39,20 @@ final class BookReader {
    * @throws BookException when it cannot be used
    */
   static BookFile read(String file, String text, String stem, boolean ours) throws BookException {
-    return new BookReader(file, ours).book(Toml.parse(text), stem);
-  }
-
-  private BookFile book(TomlParseResult toml, String stem) throws BookException {
-    if (toml.hasErrors()) {
-      var error = toml.errors().get(0);
+    try {
+      return new BookReader(file, ours).book(TomlText.parse(text), stem);
+    } catch (TomlException e) {
       throw new BookException(
           file,
-          OptionalInt.of(error.position().line()),
+          OptionalInt.of(e.line()),
           "",
-          "text that is not TOML (" + error.getMessage() + ")",
+          "text that is not TOML (" + e.getMessage() + ")",
           "lines such as type = \"automatic\"",
           "Correct the line.");
     }
+  }
+
+  private BookFile book(TomlTable toml, String stem) throws BookException {
     allowOnly(toml, TOP, "");
     Map<SettingKey, List<BookFile.Entry>> entries = new EnumMap<>(SettingKey.class);
     Object settings = toml.get(List.of("settings"));
@@ -125,7 +125,12 @@ final class BookReader {
 
   private Setting chosen(SettingKey key, String value, int line) {
     return new Setting(
-        key, value, Seasons.ALL, "", "chosen in " + file + ", line " + line, Grade.CHOSEN);
+        key, value, Seasons.ALL, "", "chosen in " + name() + ", line " + line, Grade.CHOSEN);
+  }
+
+  /** The file's name without its place on this machine, which pages do not show. */
+  private String name() {
+    return file.replaceFirst(".*[/\\\\]", "");
   }
 
   private BookFile.Entry entry(SettingKey known, TomlTable part, int line) throws BookException {

@@ -182,7 +182,8 @@ public final class Cell {
     return !text.isEmpty() && text.chars().allMatch(c -> '0' <= c && c <= '9');
   }
 
-  private static String range(double min, double max) {
+  /** The range of a number, words that follow it. */
+  static String range(double min, double max) {
     boolean low = min > Double.NEGATIVE_INFINITY;
     boolean high = max < Double.POSITIVE_INFINITY;
     if (low && high) {
@@ -194,7 +195,8 @@ public final class Cell {
     return high ? ", " + shown(max) + " or less" : "";
   }
 
-  private static String shown(double number) {
+  /** A number without needless decimals. */
+  static String shown(double number) {
     return number == Math.rint(number) && Math.abs(number) < 1e15
         ? Long.toString((long) number)
         : Double.toString(number);

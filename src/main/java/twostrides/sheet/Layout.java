@@ -119,12 +119,17 @@ final class Layout {
     return new Slot.Fixed(text, text);
   }
 
+  /** The sheet's name without its folders: this message also stands in the book. */
+  private String name() {
+    return file.substring(file.lastIndexOf('/') + 1);
+  }
+
   private int position(String header, MapPlace at) throws SheetException {
     Integer position = positions.get(SheetMap.key(header));
     if (position == null) {
       List<String> named = headers.stream().filter(h -> !h.isEmpty()).toList();
       throw at.error(
-          "a column \"" + header + "\", which the sheet " + file + " does not have",
+          "a column \"" + header + "\", which the sheet " + name() + " does not have",
           "a column of the sheet: " + Wording.nearestFirst(header, named),
           "Correct the map, or use it only for sheets that have this column.");
     }

@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
-import org.tomlj.Toml;
-import org.tomlj.TomlParseError;
-import org.tomlj.TomlParseResult;
+import org.tomlj.TomlTable;
+import twostrides.toml.TomlException;
+import twostrides.toml.TomlText;
 
 /** Reads a sheet map from TOML and refuses everything in it that means nothing. */
 final class MapReader {
@@ -41,15 +41,15 @@ final class MapReader {
         reader.settings());
   }
 
-  private static TomlParseResult parse(SheetText text) throws SheetException {
-    TomlParseResult result = Toml.parse(text.text().replace("\r\n", "\n").replace('\r', '\n'));
-    if (result.hasErrors()) {
-      TomlParseError error = result.errors().get(0);
-      String message = String.valueOf(error.getMessage());
+  private static TomlTable parse(SheetText text) throws SheetException {
+    try {
+      return TomlText.parse(text.text());
+    } catch (TomlException e) {
+      String message = e.getMessage();
       throw new SheetException(
           text.file(),
-          OptionalLong.of(error.position().line()),
-          "character " + error.position().column(),
+          OptionalLong.of(e.line()),
+          "character " + e.character(),
           "something that is not TOML (" + message.replaceAll(", expected .*", "") + ")",
           "lines such as key = \"words\", under headings such as [columns]",
           message.startsWith("Invalid escape")
@@ -57,7 +57,6 @@ final class MapReader {
                   + " backslash."
               : "Correct the line; words stand in quotes, and no key stands twice.");
     }
-    return result;
   }
 
   private static SheetSchema schema(String file, MapTable top, List<SheetSchema> schemas)
@@ -151,6 +150,34 @@ final class MapReader {
     return settings;
   }
 
+  private static double number(MapTable table, SettingSpec spec) throws SheetException {
+    double value = table.number(spec.key()).orElseThrow();
+    if (!(spec.least() <= value && value <= spec.most())) {
+      throw table
+          .at(spec.key())
+          .error(
+              Cell.shown(value),
+              "a number" + Cell.range(spec.least(), spec.most()) + ": " + spec.meaning(),
+              "Correct the number, or take the line out.");
+    }
+    return value;
+  }
+
+  private static DateForm dates(MapTable table, String key) throws SheetException {
+    String pattern = table.text(key).orElseThrow();
+    Optional<DateForm> form = DateForm.of(pattern);
+    if (form.isEmpty()) {
+      throw table
+          .at(key)
+          .error(
+              Wording.quoted(pattern),
+              SettingSpec.Kind.DATE_FORM.expects(),
+              "Correct the form: d is the day, M the month (MMM its English name), y the year; H"
+                  + " and m are hour and minute.");
+    }
+    return form.get();
+  }
+
   private static Setting setting(MapTable table, SettingSpec spec) throws SheetException {
     String key = spec.key();
     return switch (spec.kind()) {
@@ -160,7 +187,8 @@ final class MapReader {
         }
         yield new Setting.Text(table.text(key).orElseThrow());
       }
-      case NUMBER -> new Setting.Decimal(table.number(key).orElseThrow());
+      case NUMBER -> new Setting.Decimal(number(table, spec));
+      case DATE_FORM -> new Setting.Dates(dates(table, key));
       case WHOLE_NUMBERS -> new Setting.WholeNumbers(table.wholeNumbers(key).orElseThrow());
       case FLAG -> new Setting.Flag(table.flag(key).orElseThrow());
     };

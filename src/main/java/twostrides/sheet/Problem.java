@@ -27,6 +27,11 @@ public record Problem(
     return Wording.sentence(where, Wording.quoted(value), expected, toDo);
   }
 
+  /** The same problem, the sheet named otherwise. */
+  public Problem in(String otherFile) {
+    return new Problem(otherFile, line, column, value, expected, toDo);
+  }
+
   private String names() {
     return "\"" + column + "\"";
   }

@@ -20,6 +20,9 @@ record Records(String file, List<Entry> entries) {
   /** Delimiters looked for, the first winning a tie. */
   private static final List<Character> DELIMITERS = List.of(',', ';', '\t');
 
+  /** Characters of a row, line ends in quoted cells counted. Assumed. */
+  static final int LONGEST_ROW = 10 * SheetText.LONGEST_LINE;
+
   /**
    * One row.
    *
@@ -76,11 +79,24 @@ record Records(String file, List<Entry> entries) {
   }
 
   private static void add(
-      List<Entry> entries, SheetText text, int start, int end, List<String> cells) {
+      List<Entry> entries, SheetText text, int start, int end, List<String> cells)
+      throws SheetException {
+    if (end - start > LONGEST_ROW && !cells.isEmpty()) {
+      throw longRow(text.file(), text.lineAt(start));
+    }
     if (cells.stream().anyMatch(c -> !c.isBlank())) {
       String raw = text.text().substring(start, end);
       entries.add(new Entry(text.lineAt(start), withoutLineEnd(raw), cells));
     }
+  }
+
+  static SheetException longRow(String file, long line) {
+    return SheetException.atLine(
+        file,
+        line,
+        "a row of more than " + LONGEST_ROW + " characters",
+        "a line for each row",
+        "Look for a quote that is closed too late.");
   }
 
   static String withoutLineEnd(String raw) {

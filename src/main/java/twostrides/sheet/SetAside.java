@@ -1,7 +1,6 @@
 package twostrides.sheet;
 
 import java.io.IOException;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,8 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
+import java.util.TreeSet;
 
 /**
  * Writes what was not used: for each sheet a file with the sheet's own header line and the rows in
@@ -56,37 +54,51 @@ public final class SetAside {
 
   private static void writeProblems(Path file, List<DoubtfulRow> rows, List<SheetException> broken)
       throws IOException {
-    CSVFormat format = CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
-    try (Writer out = Files.newBufferedWriter(file, StandardCharsets.UTF_8);
-        CSVPrinter printer = new CSVPrinter(out, format)) {
-      printer.printRecord("file", "line", "column", "value", "expected", "what_to_do");
+    try (CsvOut out = new CsvOut(file)) {
+      out.row("file", "line", "column", "value", "expected", "what_to_do");
+      Map<String, String> names = names(rows, broken);
       for (SheetException e : broken) {
-        printer.printRecord(
-            guarded(e.file()),
-            e.line().isPresent() ? Long.toString(e.line().getAsLong()) : "",
-            guarded(e.place()),
-            guarded(e.found()),
-            guarded(e.expected()),
-            guarded(e.toDo()));
+        String line = e.line().isPresent() ? Long.toString(e.line().getAsLong()) : "";
+        out.row(names.get(e.file()), line, e.place(), e.found(), e.expected(), e.toDo());
       }
       for (DoubtfulRow row : rows) {
-        for (Problem problem : row.problems()) {
-          printer.printRecord(
-              guarded(problem.file()),
-              problem.line(),
-              guarded(problem.column()),
-              guarded(problem.value()),
-              guarded(problem.expected()),
-              guarded(problem.toDo()));
+        for (Problem p : row.problems()) {
+          out.row(names.get(p.file()), p.line(), p.column(), p.value(), p.expected(), p.toDo());
         }
       }
     }
   }
 
-  /** A spreadsheet runs a cell that begins with one of these; an apostrophe keeps it text. */
-  private static String guarded(String text) {
-    boolean runs = !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
-    return runs && !text.matches("[+-]\\d+(\\.\\d+)?") ? "'" + text : text;
+  /**
+   * What sheets are called: by the end of their paths, no longer than it takes to tell them apart,
+   * so that the place of a folder on this machine does not travel with the book.
+   */
+  private static Map<String, String> names(List<DoubtfulRow> rows, List<SheetException> broken) {
+    Set<String> files = new TreeSet<>();
+    broken.forEach(e -> files.add(e.file()));
+    rows.forEach(row -> row.problems().forEach(p -> files.add(p.file())));
+    Map<String, String> names = new TreeMap<>();
+    for (int parts = 1; names.size() < files.size(); parts++) {
+      Map<String, List<String>> alike = new TreeMap<>();
+      for (String file : files) {
+        alike.computeIfAbsent(end(file, parts), n -> new ArrayList<>()).add(file);
+      }
+      for (Map.Entry<String, List<String>> name : alike.entrySet()) {
+        String longer = name.getKey();
+        int more = parts + 1;
+        if (name.getValue().size() == 1
+            || name.getValue().stream().allMatch(f -> end(f, more).equals(longer))) {
+          name.getValue().forEach(file -> names.putIfAbsent(file, name.getKey()));
+        }
+      }
+    }
+    return names;
+  }
+
+  private static String end(String file, int parts) {
+    Path whole = Path.of(file).toAbsolutePath().normalize();
+    int count = whole.getNameCount();
+    return SheetText.display(whole.subpath(Math.max(0, count - parts), count));
   }
 
   /** The sheet's file name made safe for every system, numbered when another sheet took it. */

@@ -10,6 +10,9 @@ sealed interface Setting {
   /** A finite number. */
   record Decimal(double value) implements Setting {}
 
+  /** A form of dates. */
+  record Dates(DateForm value) implements Setting {}
+
   /** A list of whole numbers. */
   record WholeNumbers(List<Integer> value) implements Setting {}
 

@@ -102,6 +102,18 @@ public final class SheetMap {
   }
 
   /**
+   * A setting of kind DATE_FORM, empty when the map does not give it.
+   *
+   * @param table its TOML table
+   * @param key its key
+   * @throws IllegalArgumentException when the schema declares no such setting of that kind
+   */
+  public Optional<DateForm> dateForm(String table, String key) {
+    return setting(table, key, SettingSpec.Kind.DATE_FORM, Setting.Dates.class)
+        .map(Setting.Dates::value);
+  }
+
+  /**
    * A setting of kind WHOLE_NUMBERS, empty when the map does not give it.
    *
    * @param table its TOML table

@@ -78,16 +78,33 @@ public final class SheetStream {
    *     before the place to blame may have been taken by then
    */
   public static void read(Path file, SheetMap map, Taker taker) throws SheetException {
+    SheetStream stream = new SheetStream(file, map, taker);
     try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
-      new SheetStream(file, map, taker).rows(in);
+      stream.rows(in);
     } catch (IOException | UncheckedIOException e) {
-      // Read whole, the file gives the message that says where it is broken.
-      SheetReader.read(file, map);
+      stream.findFault();
       throw SheetException.ofFile(
           SheetText.display(file),
           "a file that could not be read to its end",
           "a file that stays as it is while it is read",
           "Copy the file to a folder of your own, and try again.");
+    }
+  }
+
+  /** Read whole, a file gives the message that says where it is broken. */
+  private void findFault() throws SheetException {
+    if (file.toFile().length() <= SheetText.LARGEST) {
+      SheetReader.read(file, map);
+    } else {
+      throw SheetException.atLine(
+          SheetText.display(file),
+          line,
+          "a row after which the text cannot be read",
+          "rows of at most "
+              + SheetText.LONGEST_LINE
+              + " characters a line, every quote closed, in "
+              + map.file().charset().orElse(StandardCharsets.UTF_8).name(),
+          "Correct the row after it.");
     }
   }
 
@@ -146,6 +163,9 @@ public final class SheetStream {
     if (cells.stream().allMatch(String::isBlank)) {
       return;
     }
+    if (written.length() > Records.LONGEST_ROW) {
+      throw Records.longRow(SheetText.display(file), at);
+    }
     String raw = Records.withoutLineEnd(written);
     if (layout == null) {
       Records.Entry header = new Records.Entry(at, raw, cells);
@@ -181,6 +201,7 @@ public final class SheetStream {
     private final Reader source;
     private final StringBuilder text = new StringBuilder();
     private long taken;
+    private int inLine;
 
     Kept(Reader source) {
       this.source = source;
@@ -192,6 +213,10 @@ public final class SheetStream {
       for (int i = offset; i < offset + n; i++) {
         if (buffer[i] == '\0') {
           throw new IOException("a zero character, which no text holds");
+        }
+        inLine = buffer[i] == '\n' || buffer[i] == '\r' ? 0 : inLine + 1;
+        if (inLine > SheetText.LONGEST_LINE || text.length() > Records.LONGEST_ROW) {
+          throw new IOException("a row that does not end");
         }
       }
       if (n > 0) {

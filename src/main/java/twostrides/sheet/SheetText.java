@@ -24,6 +24,14 @@ final class SheetText {
   static final List<Charset> MARKED =
       List.of(StandardCharsets.UTF_8, StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE);
 
+  /** Bytes of a file that is held as a whole; a season of touches has 30 MB. Assumed. */
+  static final long LARGEST = 1_000_000_000;
+
+  /** Characters of a line; a row of a sheet has hundreds. Assumed. */
+  static final int LONGEST_LINE = 1_000_000;
+
+  private static final long MEGABYTE = 1_000_000;
+
   private final String file;
   private final String text;
   private final int[] lineStarts;
@@ -32,6 +40,27 @@ final class SheetText {
     this.file = file;
     this.text = text;
     this.lineStarts = lineStarts(text);
+  }
+
+  /** Refuses a line that is none; it would take minutes to split. */
+  private SheetText checked() throws SheetException {
+    for (int i = 0; i < lineStarts.length; i++) {
+      int end = i + 1 < lineStarts.length ? lineStarts[i + 1] : text.length();
+      if (end - lineStarts[i] > LONGEST_LINE) {
+        throw longLine(file, i + 1);
+      }
+    }
+    return this;
+  }
+
+  /** A line that is too long to be one. */
+  static SheetException longLine(String file, long line) {
+    return SheetException.atLine(
+        file,
+        line,
+        "more than " + LONGEST_LINE + " characters without a line end",
+        "a line for each row",
+        "Look whether it is the right file; if it is, save it again as CSV (UTF-8).");
   }
 
   /**
@@ -58,11 +87,19 @@ final class SheetText {
           "a CSV file",
           "Open it in the spreadsheet and save it as CSV (UTF-8).");
     }
-    return new SheetText(file, decode(file, bytes, start, charset, declared.isPresent()));
+    return new SheetText(file, decode(file, bytes, start, charset, declared.isPresent())).checked();
   }
 
   private static byte[] bytes(Path path, String file) throws SheetException {
     try {
+      if (Files.size(path) > LARGEST) {
+        throw SheetException.ofFile(
+            file,
+            "a file of " + Files.size(path) / MEGABYTE + " MB",
+            "one of at most " + LARGEST / MEGABYTE + " MB",
+            "Look whether it is the right file; if it is, split it by game, the header line in each"
+                + " part, and name the folder of the parts.");
+      }
       return Files.readAllBytes(path);
     } catch (IOException e) {
       String found = Files.isDirectory(path) ? "a folder" : "no file that can be opened";

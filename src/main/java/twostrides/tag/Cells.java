@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import twostrides.sheet.CsvOut;
 
 /**
  * Untrusted words from the page, made fit for a cell: one line, trimmed, and none that a
@@ -42,7 +43,7 @@ final class Cells {
                 "at most " + LONGEST + " characters",
                 "Shorten it; nothing was saved."));
       } else if (!words.isEmpty()) {
-        cells.put(column, FREE.contains(column) ? guarded(words) : words);
+        cells.put(column, FREE.contains(column) ? CsvOut.guarded(words) : words);
       }
     }
     for (String field : written.keySet()) {
@@ -74,10 +75,5 @@ final class Cells {
   /** Half of a pair, which no UTF-8 file can hold. */
   private static boolean isHalf(int code) {
     return Character.MIN_SURROGATE <= code && code <= Character.MAX_SURROGATE;
-  }
-
-  /** A spreadsheet runs a cell that begins with one of these; an apostrophe keeps it text. */
-  private static String guarded(String words) {
-    return "=+-@".indexOf(words.charAt(0)) >= 0 ? "'" + words : words;
   }
 }

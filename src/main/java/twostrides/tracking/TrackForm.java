@@ -1,13 +1,15 @@
 package twostrides.tracking;
 
+import static twostrides.sheet.SettingSpec.Kind.DATE_FORM;
 import static twostrides.sheet.SettingSpec.Kind.FLAG;
-import static twostrides.sheet.SettingSpec.Kind.NUMBER;
 import static twostrides.sheet.SettingSpec.Kind.TEXT;
 import static twostrides.sheet.SettingSpec.Kind.WHOLE_NUMBERS;
+import static twostrides.sheet.SettingSpec.number;
 
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import twostrides.game.SheetForms;
 import twostrides.sheet.ColumnSpec;
 import twostrides.sheet.SettingSpec;
 import twostrides.sheet.SheetSchema;
@@ -33,21 +35,42 @@ public final class TrackForm {
   /** Last frame of a file that can be read: more than ten hours at 240 frames a second. */
   static final int LAST_FRAME = 9_999_999;
 
+  /** Most frames a second. Assumed. */
+  private static final double MOST_FRAMES = 1000;
+
+  /** Longest video, s: a day. Assumed. */
+  private static final double LONGEST_VIDEO = 86_400;
+
   private static final List<SettingSpec> CLOCK_SETTINGS =
       List.of(
           setting("clock", "direction", "whether the clock counts down or up", "down", "up"),
-          number("clock", "period_length_s", "length of a period in seconds"),
-          number("clock", "step_s", "smallest step of the clock in seconds"),
-          number("video", "step_s", "smallest step of video seconds"));
+          number(
+              "clock",
+              "period_length_s",
+              SheetForms.SHORTEST_PERIOD,
+              SheetForms.LONGEST_PERIOD,
+              "length of a period in seconds"),
+          step("clock", "step_s", "smallest step of the clock in seconds"),
+          step("video", "step_s", "smallest step of video seconds"));
 
   private static final List<SettingSpec> TRACK_SETTINGS =
       Stream.concat(
               CLOCK_SETTINGS.stream(),
               Stream.of(
                   setting("rink", "name", "the rink's lengths", "nhl", "iihf"),
-                  setting("date", "form", "form of dates, such as dd.MM.yyyy"),
-                  number("video", "frames_per_second", "frames a second, where rows count frames"),
-                  number("video", "first_frame_s", "second of the video at frame 0"),
+                  new SettingSpec("date", "form", DATE_FORM, Set.of(), "form of dates"),
+                  number(
+                      "video",
+                      "frames_per_second",
+                      1 / SheetForms.LARGEST_STEP,
+                      MOST_FRAMES,
+                      "frames a second, where rows count frames"),
+                  number(
+                      "video",
+                      "first_frame_s",
+                      -LONGEST_VIDEO,
+                      LONGEST_VIDEO,
+                      "second of the video at frame 0"),
                   new SettingSpec(
                       "video",
                       "restarts_each_period",
@@ -64,15 +87,15 @@ public final class TrackForm {
                       "acting_team",
                       "home_team",
                       "rink_fixed"),
-                  number("place", "center_x", "where the sheet puts center ice, in its unit"),
-                  number("place", "center_y", "where the sheet puts center ice, in its unit"),
+                  center("center_x"),
+                  center("center_y"),
                   setting(
                       "place",
                       "y_left",
                       "whether y grows (up) or falls (down) to the left of +x",
                       "up",
                       "down"),
-                  number("place", "step", "smallest step of places, in the sheet's unit"),
+                  step("place", "step", "smallest step of places, in the sheet's unit"),
                   new SettingSpec(
                       "place",
                       "home_attacks_plus_x_in",
@@ -122,7 +145,12 @@ public final class TrackForm {
     return new SettingSpec(table, key, TEXT, Set.of(words), meaning);
   }
 
-  private static SettingSpec number(String table, String key, String meaning) {
-    return new SettingSpec(table, key, NUMBER, Set.of(), meaning);
+  private static SettingSpec step(String table, String key, String meaning) {
+    return number(table, key, SheetForms.SMALLEST_STEP, SheetForms.LARGEST_STEP, meaning);
+  }
+
+  private static SettingSpec center(String key) {
+    String meaning = "where the sheet puts center ice, in its unit";
+    return number("place", key, -SheetForms.WIDE, SheetForms.WIDE, meaning);
   }
 }

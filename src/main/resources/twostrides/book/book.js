@@ -209,7 +209,8 @@ var BOOK = (function () {
     return two(Math.floor(whole / 3600)) + ':' + two(Math.floor(whole / 60) % 60) + ':' + two(whole % 60) + '.000';
   }
   function csvCell(t) {
-    var safe = /^[=+\-@\t\r]/.test(t) ? "'" + t : t;
+    // As CsvOut.RUNS: what a spreadsheet would run, behind a semicolon too.
+    var safe = t.replace(/(^|[;\t\r\n])(?=[ \u00a0"]*[=+\-@\uff1d\uff0b\uff0d\uff20])(?! *[+-]\d+([.,]\d+)? *([;\t\r\n]|$))/g, "$1'");
     return /[",\n\r]/.test(safe) ? '"' + safe.replace(/"/g, '""') + '"' : safe;
   }
   function cue(t) {

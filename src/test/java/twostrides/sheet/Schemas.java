@@ -82,7 +82,7 @@ final class Schemas {
   private static List<SettingSpec> settings() {
     return List.of(
         new SettingSpec("clock", "direction", Kind.TEXT, Set.of("down", "up"), "how it counts"),
-        new SettingSpec("clock", "period_length_s", Kind.NUMBER, Set.of(), "seconds"),
+        SettingSpec.number("clock", "period_length_s", 60, 7200, "seconds"),
         new SettingSpec("clock", "step_s", Kind.NUMBER, Set.of(), "smallest step, seconds"),
         new SettingSpec("place", "unit", Kind.TEXT, Set.of("m", "ft"), "unit of places"),
         new SettingSpec(
@@ -93,7 +93,7 @@ final class Schemas {
         new SettingSpec("place", "step", Kind.NUMBER, Set.of(), "smallest step"),
         new SettingSpec("place", "home_attacks_plus_x_in", Kind.WHOLE_NUMBERS, Set.of(), "periods"),
         new SettingSpec("rink", "name", Kind.TEXT, Set.of("nhl", "iihf"), "rink"),
-        new SettingSpec("date", "form", Kind.TEXT, Set.of(), "form of dates"),
+        new SettingSpec("date", "form", Kind.DATE_FORM, Set.of(), "form of dates"),
         new SettingSpec("test", "flag", Kind.FLAG, Set.of(), "a flag"));
   }
 }

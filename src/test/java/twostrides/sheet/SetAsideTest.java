@@ -61,11 +61,28 @@ class SetAsideTest {
     SetAside.write(out, List.of(new DoubtfulRow(row, problems)), List.of(broken, missing));
     List<String> lines = Files.readString(out.resolve("problems.csv")).lines().toList();
     assertEquals("file,line,column,value,expected,what_to_do", lines.get(0));
-    assertTrue(lines.get(1).startsWith(dir + "/g2.csv,2,,a row whose quotes do not match,"));
+    assertTrue(lines.get(1).startsWith("g2.csv,2,,a row whose quotes do not match,"));
     assertTrue(lines.get(2).startsWith("'-none.csv,,,no file that can be opened,a file,"));
-    assertEquals(dir + "/g1.csv,2,x_m,-3.2,\"a \"\"word\"\"\",'+Correct it.", lines.get(3));
-    assertEquals(dir + "/g1.csv,2,note,'=cmd(),\"a \"\"word\"\"\",'+Correct it.", lines.get(4));
+    assertEquals("g1.csv,2,x_m,-3.2,\"a \"\"word\"\"\",'+Correct it.", lines.get(3));
+    assertEquals("g1.csv,2,note,'=cmd(),\"a \"\"word\"\"\",'+Correct it.", lines.get(4));
     assertEquals(5, lines.size());
+  }
+
+  /** Only as much of the path as tells the sheets apart; the home folder stays at home. */
+  @Test
+  void sheetsAreNamedWithoutTheirPlaceOnThisMachine() throws Exception {
+    List<DoubtfulRow> rows = new ArrayList<>();
+    for (String name : List.of("home/a/g1.csv", "home/b/g1.csv", "home/c/b/g1.csv", "home/g2.csv")) {
+      rows.addAll(read(name, "period,clock,action\n1\n").setAside());
+    }
+    Path out = dir.resolve("out");
+    SetAside.write(out, rows, List.of());
+    assertEquals(
+        List.of("a/g1.csv,2", "home/b/g1.csv,2", "c/b/g1.csv,2", "g2.csv,2"),
+        Files.readAllLines(out.resolve("problems.csv")).stream()
+            .skip(1)
+            .map(l -> l.replaceFirst(",,.*", ""))
+            .toList());
   }
 
   @Test

@@ -1,0 +1,86 @@
+package twostrides.sheet;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * Writes CSV: UTF-8, commas, LF. A spreadsheet runs a cell that begins like a formula; such text
+ * gets an apostrophe.
+ */
+public final class CsvOut implements Closeable {
+
+  private static final CSVFormat FORMAT =
+      CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
+
+  /**
+   * Where text would run: at its beginning, and, on machines whose lists are separated by
+   * semicolons or that split at tabs and lines, behind each of these. A plain number only counts.
+   * The wide signs are those of East Asian keyboards. {@code csvCell} in book.js has the same.
+   */
+  private static final Pattern RUNS =
+      Pattern.compile(
+          "(^|[;\\t\\r\\n])(?=[ \\u00a0\"]*[=+\\-@\\uff1d\\uff0b\\uff0d\\uff20])"
+              + "(?! *[+-]\\d+([.,]\\d+)? *([;\\t\\r\\n]|\\z))");
+
+  private final CSVPrinter printer;
+
+  /**
+   * Writes to a file.
+   *
+   * @param file the file, made or replaced
+   */
+  public CsvOut(Path file) throws IOException {
+    this(Files.newBufferedWriter(file, StandardCharsets.UTF_8));
+  }
+
+  /**
+   * Writes to whatever takes text.
+   *
+   * @param out closed with this where it can be
+   */
+  public CsvOut(Appendable out) throws IOException {
+    this.printer = new CSVPrinter(out, FORMAT);
+  }
+
+  /**
+   * Writes a row.
+   *
+   * @param cells its cells, untrusted text or numbers
+   */
+  public void row(List<?> cells) throws IOException {
+    for (Object cell : cells) {
+      printer.print(guarded(String.valueOf(cell)));
+    }
+    printer.println();
+  }
+
+  /**
+   * Writes a row.
+   *
+   * @param cells its cells, untrusted text or numbers
+   */
+  public void row(Object... cells) throws IOException {
+    row(List.of(cells));
+  }
+
+  /**
+   * Text that no spreadsheet runs.
+   *
+   * @param text untrusted text
+   */
+  public static String guarded(String text) {
+    return RUNS.matcher(text).replaceAll("$1'");
+  }
+
+  @Override
+  public void close() throws IOException {
+    printer.close();
+  }
+}

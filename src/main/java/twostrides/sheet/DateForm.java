@@ -1,0 +1,63 @@
+package twostrides.sheet;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * How a sheet writes dates, with or without a time of day. Names of months and days are English on
+ * every machine, in capitals or not.
+ *
+ * @param formatter the form
+ */
+public record DateForm(DateTimeFormatter formatter) {
+
+  /** 2031-10-04. */
+  public static final DateForm ISO = new DateForm(DateTimeFormatter.ISO_LOCAL_DATE);
+
+  /** Shown in messages; it has a time of day and a zone, for forms that write them. */
+  private static final ZonedDateTime EXAMPLE =
+      ZonedDateTime.of(2031, 10, 4, 19, 30, 0, 0, ZoneOffset.UTC);
+
+  /**
+   * A form by its letters.
+   *
+   * @param pattern d for the day, M for the month, y for the year, as in dd.MM.yyyy
+   * @return empty when that is no form from which a date can be read
+   */
+  static Optional<DateForm> of(String pattern) {
+    try {
+      DateForm form =
+          new DateForm(
+              new DateTimeFormatterBuilder()
+                  .parseCaseInsensitive()
+                  .appendPattern(pattern)
+                  .toFormatter(Locale.ENGLISH));
+      return form.read(form.example()).equals(EXAMPLE.toLocalDate())
+          ? Optional.of(form)
+          : Optional.empty();
+    } catch (IllegalArgumentException | DateTimeException e) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * A date.
+   *
+   * @param text as the sheet writes it
+   * @throws DateTimeException when it is none in this form
+   */
+  public LocalDate read(String text) {
+    return LocalDate.parse(text, formatter);
+  }
+
+  /** A date in this form. */
+  public String example() {
+    return EXAMPLE.format(formatter);
+  }
+}
