@@ -10,7 +10,7 @@ final class Script {
 
   /** The text of the script; it holds no closing tag. */
   static String text() {
-    StringBuilder meanings = new StringBuilder("var MEANINGS = {\n");
+    StringBuilder meanings = new StringBuilder("var MEANINGS = {\n__proto__: null,\n");
     for (String term : Glossary.terms()) {
       meanings
           .append("'")
@@ -19,6 +19,6 @@ final class Script {
           .append(Glossary.brief(term).replace("\\", "\\\\").replace("'", "\\'"))
           .append("',\n");
     }
-    return meanings + "};\n" + ReviewBook.resource("book.js");
+    return meanings + "};\n" + ReviewBook.resource("picks.js") + ReviewBook.resource("book.js");
   }
 }

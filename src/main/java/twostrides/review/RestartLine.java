@@ -14,6 +14,8 @@ import java.util.OptionalInt;
  *     scoreboard shows it
  * @param released seconds of play at the release or last touch
  * @param team whose zone it was
+ * @param opponent the other team, where the sheet names it
+ * @param way way out of the exit that it followed, in the words of the pages
  * @param player who had it last
  * @param strength strength at the release
  * @param x metres, place of the release
@@ -37,6 +39,8 @@ public record RestartLine(
     double clockLeft,
     OptionalDouble released,
     String team,
+    Optional<String> opponent,
+    Optional<String> way,
     Optional<String> player,
     Optional<String> strength,
     OptionalDouble x,

@@ -1,5 +1,6 @@
 package twostrides.review;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 import twostrides.exits.Columns;
@@ -8,7 +9,15 @@ import twostrides.exits.Columns;
 final class RestartLines {
   private RestartLines() {}
 
-  static RestartLine line(TableRows r, ToDoubleFunction<String> periodLength) {
+  /**
+   * A row of the restarts table.
+   *
+   * @param r the row
+   * @param way way out of the exit that it followed
+   * @param periodLength seconds of a period, by game id
+   */
+  static RestartLine line(
+      TableRows r, Optional<ShownWay> way, ToDoubleFunction<String> periodLength) {
     double length = periodLength.applyAsDouble(r.words(Columns.GAME));
     double at =
         r.number(Columns.RESTART_ELAPSED_S).orElse(r.number(Columns.RELEASE_ELAPSED_S).orElse(0));
@@ -19,6 +28,8 @@ final class RestartLines {
         length - at,
         r.number(Columns.RELEASE_ELAPSED_S),
         r.words(Columns.TEAM),
+        r.text(Columns.OPPONENT),
+        way.map(ShownWay::label),
         r.text(Columns.PLAYER),
         r.text(Columns.STRENGTH),
         r.number(Columns.RELEASE_X_M),
@@ -38,7 +49,7 @@ final class RestartLines {
 
   /** A row of the restarts table that the book would not call, though the sheet says icing. */
   static AuditLine audit(TableRows r, ToDoubleFunction<String> periodLength) {
-    RestartLine line = line(r, periodLength);
+    RestartLine line = line(r, Optional.empty(), periodLength);
     return new AuditLine(line, r.words(Columns.AUDIT));
   }
 

@@ -26,13 +26,14 @@ public final class Reviewer {
   private final double window;
   private final ToDoubleFunction<String> periodLength;
 
-  /** A release by game and number, as the releases table counts them. */
-  private record ReleaseKey(String game, OptionalInt release) {
-    static ReleaseKey of(TableRows r) {
-      return new ReleaseKey(r.words(Columns.GAME), r.count(Columns.RELEASE));
+  /** A release or exit by game and number, as its own table counts them. */
+  private record Key(String game, OptionalInt number) {
+    static Key of(TableRows r, String column) {
+      return new Key(r.words(Columns.GAME), r.count(column));
     }
   }
 
+  private final Map<Key, ShownWay> ways = new HashMap<>();
   private final Map<String, Tally> teams = new TreeMap<>();
   private final Changes changes = new Changes();
   private final Map<PlayerKey, Tally> players = new LinkedHashMap<>();
@@ -64,7 +65,7 @@ public final class Reviewer {
     List<RestartLine> restarts =
         TableRows.of(tables.restarts())
             .filter(r -> r.flag(Columns.OWN_LAST).orElse(false))
-            .map(r -> RestartLines.line(r, periodLength))
+            .map(r -> RestartLines.line(r, way(r), periodLength))
             .toList();
     Optional<String> ours = ourTeam();
     List<TeamReview> teamReviews = teamReviews(restarts, ours);
@@ -109,14 +110,16 @@ public final class Reviewer {
   }
 
   private List<FlagLine> flags() {
-    Map<ReleaseKey, FlagLine.After> after = new HashMap<>();
+    Map<Key, FlagLine.After> after = new HashMap<>();
     TableRows.of(tables.restarts())
-        .forEach(r -> after.putIfAbsent(ReleaseKey.of(r), RestartLines.after(r)));
+        .forEach(r -> after.putIfAbsent(Key.of(r, Columns.RELEASE), RestartLines.after(r)));
     return TableRows.of(tables.flags())
         .map(
             r ->
                 RestartLines.flag(
-                    r, after.getOrDefault(ReleaseKey.of(r), FlagLine.After.UNKNOWN), periodLength))
+                    r,
+                    after.getOrDefault(Key.of(r, Columns.RELEASE), FlagLine.After.UNKNOWN),
+                    periodLength))
         .toList();
   }
 
@@ -134,6 +137,7 @@ public final class Reviewer {
     ShownStrength strength =
         r.text(Columns.STRENGTH).map(ShownStrength::of).orElse(ShownStrength.UNKNOWN);
     Optional<FaceOffAfter> after = FaceOffAfter.of(r);
+    ways.put(Key.of(r, Columns.EXIT), way);
     teams.computeIfAbsent(team, t -> new Tally()).exit(way, strength, r.words(Columns.GAME), after);
     changes.exit(r.words(Columns.GAME), team, after.map(a -> a == FaceOffAfter.ICING));
     r.text(Columns.PLAYER)
@@ -142,6 +146,13 @@ public final class Reviewer {
                 players
                     .computeIfAbsent(new PlayerKey(team, p), k -> new Tally())
                     .exit(way, strength, IN_ONE, after));
+  }
+
+  /** The way out of the exit that a restart followed. */
+  private Optional<ShownWay> way(TableRows restart) {
+    return restart.count(Columns.EXIT).isEmpty()
+        ? Optional.empty()
+        : Optional.ofNullable(ways.get(Key.of(restart, Columns.EXIT)));
   }
 
   private void game(TableRows r, String team) {

@@ -1,16 +1,21 @@
 package twostrides.tag;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.NavigableSet;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * The rows as the steps of a journal make them, and the way back. A step is a list of words, its
- * kind first; the same steps always make the same rows.
+ * kind first; the same steps always make the same rows. Steps that change a row are numbered from 1
+ * since the beginning, whether or not they are taken back later.
  */
 final class History {
 
@@ -30,18 +35,42 @@ final class History {
   private static final String ADD = "add";
   private static final String EDIT = "edit";
   private static final String DELETE = "delete";
+
+  /** Takes a step back; the second word is its number. Older journals leave it out: the last. */
   private static final String UNDO = "undo";
 
-  private final Deque<List<TagRow>> before = new ArrayDeque<>();
-  private List<TagRow> rows = List.of();
+  /**
+   * Who took a step before this start of the program: the pages of that time are closed, so that
+   * every page of today may take it back.
+   */
+  static final String ANYBODY = "";
+
+  /**
+   * What a step did to a row.
+   *
+   * @param was the row before it; empty where the step added it
+   * @param is the row after it; empty where the step took it out
+   * @param page the page that asked for it, or {@link #ANYBODY}
+   */
+  record Change(Optional<TagRow> was, Optional<TagRow> is, String page) {
+    /** The row, as it is or was. */
+    TagRow row() {
+      return is.or(() -> was).orElseThrow();
+    }
+  }
+
+  private final NavigableMap<Integer, TagRow> rows = new TreeMap<>();
+  private final List<Change> changes = new ArrayList<>();
+  private final NavigableSet<Integer> standing = new TreeSet<>();
   private Map<String, String> setup = Map.of();
   private int next = 1;
   private String digest = "";
   private boolean ahead;
   private boolean begun;
 
+  /** The rows in the order in which they were tagged. */
   List<TagRow> rows() {
-    return rows;
+    return List.copyOf(rows.values());
   }
 
   /** What the page was set to: game, teams, clock; words of the page. */
@@ -52,6 +81,11 @@ final class History {
   /** The number that the next row gets. */
   int next() {
     return next;
+  }
+
+  /** The number of the next step, which is the version of the row that it makes. */
+  int version() {
+    return changes.size() + 1;
   }
 
   /** Digest of the sheet when it was last put in its place, or at the beginning. */
@@ -69,13 +103,27 @@ final class History {
     return begun;
   }
 
-  boolean canUndo() {
-    return !before.isEmpty();
+  /** The last step of a page that stands, by its number; steps of anybody are every page's. */
+  OptionalInt lastOf(String page) {
+    return standing.descendingSet().stream()
+        .filter(n -> List.of(page, ANYBODY).contains(change(n).page()))
+        .mapToInt(n -> n)
+        .findFirst();
   }
 
-  /** The row of a number, or null. */
-  TagRow row(int id) {
-    return rows.stream().filter(r -> r.id() == id).findFirst().orElse(null);
+  /** What a step did. */
+  Change change(int number) {
+    return changes.get(number - 1);
+  }
+
+  /** Whether the row is still as a step left it: only then the step can be taken back. */
+  boolean untouchedSince(int number) {
+    return change(number).is().equals(row(change(number).row().id()));
+  }
+
+  /** The row of a number. */
+  Optional<TagRow> row(int id) {
+    return Optional.ofNullable(rows.get(id));
   }
 
   static List<List<String>> beginning(List<TagRow> rows, String digest) {
@@ -98,8 +146,8 @@ final class History {
     return List.of(DELETE, Integer.toString(id));
   }
 
-  static List<String> undone() {
-    return List.of(UNDO);
+  static List<String> undone(int number) {
+    return List.of(UNDO, Integer.toString(number));
   }
 
   static List<String> setUp(Map<String, String> setup) {
@@ -112,37 +160,39 @@ final class History {
     return List.of(WRITTEN, digest);
   }
 
-  /** The rows after a step, without taking it. */
+  /** The rows after a step that changes one, without taking it. */
   List<TagRow> after(List<String> step) {
-    List<TagRow> changed = new ArrayList<>(rows);
-    switch (step.get(0)) {
-      case ADD -> changed.add(row(step));
-      case EDIT -> {
-        TagRow row = row(step);
-        changed.replaceAll(r -> r.id() == row.id() ? row : r);
-      }
-      case DELETE -> changed.removeIf(r -> r.id() == Integer.parseInt(step.get(1)));
-      case UNDO -> {
-        return before.getLast();
-      }
-      default -> throw new IllegalArgumentException("no step that changes rows: " + step);
-    }
-    return changed;
+    NavigableMap<Integer, TagRow> after = new TreeMap<>(rows);
+    Change done = step.get(0).equals(UNDO) ? back(number(step)) : change(step, ANYBODY);
+    put(after, done);
+    return List.copyOf(after.values());
+  }
+
+  /**
+   * Takes a step of an earlier start.
+   *
+   * @param step a step of the journal
+   * @throws RuntimeException when it is none
+   */
+  void take(List<String> step) {
+    take(step, ANYBODY);
   }
 
   /**
    * Takes a step.
    *
    * @param step a step of the journal
+   * @param page the page that asked for it
    * @throws RuntimeException when it is none
    */
-  void take(List<String> step) {
+  void take(List<String> step, String page) {
     switch (step.get(0)) {
       case BEGIN -> {
-        rows = List.of();
-        before.clear();
+        rows.clear();
+        changes.clear();
+        standing.clear();
       }
-      case ROW -> put(List.copyOf(with(row(step))));
+      case ROW -> put(row(step, 0));
       case BEGUN -> {
         digest = step.get(1);
         ahead = false;
@@ -154,27 +204,59 @@ final class History {
       }
       case SETUP -> setup = Collections.unmodifiableMap(pairs(step, 1));
       case UNDO -> {
-        put(before.removeLast());
+        int number = number(step);
+        put(rows, back(number));
+        standing.remove(number);
         ahead = true;
       }
       default -> {
-        List<TagRow> changed = List.copyOf(after(step));
-        before.addLast(rows);
-        put(changed);
+        Change change = change(step, page);
+        put(rows, change);
+        next = Math.max(next, change.row().id() + 1);
+        changes.add(change);
+        standing.add(changes.size());
         ahead = true;
       }
     }
   }
 
-  private List<TagRow> with(TagRow row) {
-    List<TagRow> more = new ArrayList<>(rows);
-    more.add(row);
-    return more;
+  private Change change(List<String> step, String page) {
+    return switch (step.get(0)) {
+      case ADD -> new Change(Optional.empty(), Optional.of(row(step, version())), page);
+      case EDIT -> {
+        TagRow is = row(step, version());
+        yield new Change(Optional.of(row(is.id()).orElseThrow()), Optional.of(is), page);
+      }
+      case DELETE -> {
+        TagRow was = row(Integer.parseInt(step.get(1))).orElseThrow();
+        yield new Change(Optional.of(was), Optional.empty(), page);
+      }
+      default -> throw new IllegalArgumentException("no step that changes rows: " + step);
+    };
   }
 
-  private void put(List<TagRow> changed) {
-    rows = changed;
-    next = Math.max(next, rows.stream().mapToInt(TagRow::id).max().orElse(0) + 1);
+  /** The way back from a step. */
+  private Change back(int number) {
+    Change done = change(number);
+    return new Change(done.is(), done.was(), ANYBODY);
+  }
+
+  private int number(List<String> undo) {
+    int number = undo.size() > 1 ? Integer.parseInt(undo.get(1)) : standing.last();
+    if (!standing.contains(number)) {
+      throw new IllegalArgumentException("no step that can be taken back: " + undo);
+    }
+    return number;
+  }
+
+  private void put(TagRow row) {
+    rows.put(row.id(), row);
+    next = Math.max(next, row.id() + 1);
+  }
+
+  private static void put(NavigableMap<Integer, TagRow> into, Change change) {
+    int id = change.row().id();
+    change.is().ifPresentOrElse(r -> into.put(id, r), () -> into.remove(id));
   }
 
   private static List<String> step(String kind, TagRow row) {
@@ -183,8 +265,8 @@ final class History {
     return step;
   }
 
-  private static TagRow row(List<String> step) {
-    return new TagRow(Integer.parseInt(step.get(1)), pairs(step, 2));
+  private static TagRow row(List<String> step, int version) {
+    return new TagRow(Integer.parseInt(step.get(1)), version, pairs(step, 2));
   }
 
   private static Map<String, String> pairs(List<String> step, int from) {

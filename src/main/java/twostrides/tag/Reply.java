@@ -13,6 +13,7 @@ final class Reply {
   static final int FORBIDDEN = 403;
   static final int NOT_FOUND = 404;
   static final int WRONG_METHOD = 405;
+  static final int STALE = 409;
   static final int TOO_LONG = 413;
   static final int WRONG_TYPE = 415;
   static final int REFUSED = 422;

@@ -23,6 +23,10 @@ final class TagActions {
   static final String END = "end";
 
   private static final String ID = "id";
+  private static final String VERSION = "version";
+
+  /** Which page asks: words that it made up, the same for every request of it. */
+  private static final String PAGE = "page";
 
   private final TagDesk desk;
   private final BookMaker maker;
@@ -41,39 +45,58 @@ final class TagActions {
     this.hasVideo = hasVideo;
   }
 
-  Reply post(String path, HttpExchange exchange) throws IOException {
-    String type = exchange.getRequestHeaders().getFirst("Content-Type");
-    if (type == null || !type.startsWith("application/json")) {
-      return Reply.plain(Reply.WRONG_TYPE, "Expected application/json.");
-    }
-    Map<String, String> fields;
+  /** Reads what a request carries, up to one byte more than it may. */
+  static byte[] read(HttpExchange exchange) throws IOException {
     try (InputStream in = exchange.getRequestBody()) {
-      byte[] body = in.readNBytes(LONGEST + 1);
-      if (body.length > LONGEST) {
-        return problem(Reply.TOO_LONG, "", "a very long request", "a few words a field");
-      }
-      fields = new HashMap<>(Json.fields(new String(body, StandardCharsets.UTF_8)));
-    } catch (IOException e) {
-      return problem(Reply.REFUSED, "", "a request that is no form", "a form of this page");
-    }
-    try {
-      return act(path, fields);
-    } catch (TagRefusedException e) {
-      return Reply.of(Reply.REFUSED, Reply.JSON, problems(e.problems()));
+      return in.readNBytes(LONGEST + 1);
     }
   }
 
-  private Reply act(String path, Map<String, String> fields)
+  /**
+   * Does what a page asks for.
+   *
+   * @param path the action
+   * @param type the media type of what the request carries, null where it does not say
+   * @param asked what the request carries
+   */
+  Reply post(String path, String type, byte[] asked) throws IOException {
+    if (type == null || !type.startsWith("application/json")) {
+      return Reply.plain(Reply.WRONG_TYPE, "Expected application/json.");
+    }
+    if (asked.length > LONGEST) {
+      return problem(Reply.TOO_LONG, "", "a very long request", "a few words a field");
+    }
+    Map<String, String> fields;
+    try {
+      fields = new HashMap<>(Json.fields(new String(asked, StandardCharsets.UTF_8)));
+    } catch (IOException e) {
+      return problem(Reply.REFUSED, "", "a request that is no form", "a form of this page");
+    }
+    String page = fields.getOrDefault(PAGE, History.ANYBODY);
+    fields.remove(PAGE);
+    try {
+      return act(path, fields, page);
+    } catch (TagRefusedException e) {
+      int status = e.stale() ? Reply.STALE : Reply.REFUSED;
+      return Reply.of(status, Reply.JSON, problems(e.problems()));
+    }
+  }
+
+  private Reply act(String path, Map<String, String> fields, String page)
       throws TagRefusedException, IOException {
+    String said = "";
     switch (path) {
-      case "add" -> desk.add(fields);
-      case "edit" -> {
-        int id = id(fields);
-        fields.remove(ID);
-        desk.edit(id, fields);
+      case "state" -> {
+        return Reply.of(Reply.OK, Reply.JSON, state(page));
       }
-      case "delete" -> desk.delete(id(fields));
-      case "undo" -> desk.undo();
+      case "add" -> desk.add(fields, page);
+      case "edit" -> {
+        int id = number(ID, fields);
+        int version = number(VERSION, fields);
+        desk.edit(id, version, fields, page);
+      }
+      case "delete" -> desk.delete(number(ID, fields), number(VERSION, fields), page);
+      case "undo" -> said = desk.undo(page);
       case "setup" -> desk.setUp(fields);
       case "book" -> {
         return book();
@@ -85,7 +108,7 @@ final class TagActions {
         return Reply.plain(Reply.NOT_FOUND, "No such action.");
       }
     }
-    return Reply.of(Reply.OK, Reply.JSON, state());
+    return Reply.of(Reply.OK, Reply.JSON, state(page, said));
   }
 
   private Reply book() {
@@ -119,35 +142,49 @@ final class TagActions {
             }));
   }
 
-  private static int id(Map<String, String> fields) throws TagRefusedException {
-    String words = fields.getOrDefault(ID, "");
+  /** A whole number of a request, which is then no field of the row. */
+  private static int number(String field, Map<String, String> fields) throws TagRefusedException {
+    String words = fields.getOrDefault(field, "");
+    fields.remove(field);
     if (!words.matches("\\d{1,9}")) {
       throw new TagRefusedException(
-          List.of(new FieldProblem("", words, "the number of an exit", "Load the page again.")));
+          List.of(
+              new FieldProblem(
+                  "", words, "the " + field + " of an exit, a number", "Load the page again.")));
     }
     return Integer.parseInt(words);
   }
 
-  /** Everything the page shows. */
-  String state() {
+  /**
+   * Everything that a page shows.
+   *
+   * @param page which page
+   */
+  String state(String page) {
+    return state(page, "");
+  }
+
+  private String state(String page, String said) {
     synchronized (desk) {
-      return Json.text(this::state);
+      return Json.text(json -> state(json, page, said));
     }
   }
 
-  private void state(JsonGenerator json) throws IOException {
+  private void state(JsonGenerator json, String page, String said) throws IOException {
     json.writeStartObject();
     json.writeStringField("sheet", String.valueOf(desk.sheet().getFileName()));
     json.writeStringField("opening", desk.opening());
     json.writeStringField("warning", desk.warning());
+    json.writeStringField("said", said);
     json.writeBooleanField("video", hasVideo);
-    json.writeBooleanField("canUndo", desk.canUndo());
+    json.writeBooleanField("canUndo", desk.canUndo(page));
     json.writeFieldName("setup");
     Json.fields(json, desk.setup());
     json.writeArrayFieldStart("rows");
     for (TagRow row : desk.rows()) {
       json.writeStartObject();
       json.writeNumberField(ID, row.id());
+      json.writeNumberField(VERSION, row.version());
       json.writeFieldName("cells");
       Json.fields(json, row.cells());
       json.writeEndObject();

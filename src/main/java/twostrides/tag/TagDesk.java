@@ -31,9 +31,6 @@ public final class TagDesk implements Closeable {
       Set.of(
           "game", "date", "home", "away", "period", "team", "clock", "clock_video_s", "own_goal");
 
-  /** What a row says of its game. */
-  private static final Set<String> GAME = Set.of("game", "date", "home", "away", TagSheet.PERIOD);
-
   private final SheetPlace place;
   private final TagSheet sheet;
   private final double periodLength;
@@ -78,7 +75,7 @@ public final class TagDesk implements Closeable {
             : new TagSheet.Read(TagSheet.NEW, List.of());
     Journal journal = Journal.open(place.journal());
     try {
-      History history = replay(place, journal);
+      History history = Opening.replay(place, journal);
       String text = read.sheet().with(history.rows()).text(history.rows());
       String stands = place.digest();
       boolean ours =
@@ -93,13 +90,13 @@ public final class TagDesk implements Closeable {
                 + " that had not reached it",
             "one of the two",
             "Move the sheet to another folder and start again to go on with the "
-                + count(history.rows().size())
+                + Opening.count(history.rows().size())
                 + " of the journal; or move the journal away to go on with the sheet.");
       }
-      String said = said(history, ours, stands, read, journal.torn());
+      String said = Opening.said(history, ours, stands, read, journal.torn());
       Map<String, String> merged = new LinkedHashMap<>();
       if (!history.begun() || !ours) {
-        merged.putAll(lastGame(read.rows()));
+        merged.putAll(Opening.lastGame(read.rows()));
         step(journal, history, History.beginning(read.rows(), stands));
       }
       merged.putAll(history.setup());
@@ -119,53 +116,10 @@ public final class TagDesk implements Closeable {
     }
   }
 
-  private static History replay(SheetPlace place, Journal journal) throws SheetException {
-    History history = new History();
-    int line = 0;
-    for (List<String> step : journal.lines()) {
-      line++;
-      try {
-        history.take(step);
-      } catch (RuntimeException e) {
-        throw Journal.foreign(place.journal(), line, Json.line(step));
-      }
-    }
-    return history;
-  }
-
-  /** The game of the last row: whoever goes on with a sheet most likely goes on with that. */
-  private static Map<String, String> lastGame(List<TagRow> rows) {
-    Map<String, String> game = new LinkedHashMap<>();
-    if (!rows.isEmpty()) {
-      game.putAll(rows.get(rows.size() - 1).cells());
-      game.keySet().retainAll(GAME);
-    }
-    return game;
-  }
-
   private static void step(Journal journal, History history, List<List<String>> steps)
       throws IOException {
     journal.append(steps);
     steps.forEach(history::take);
-  }
-
-  private static String said(
-      History history, boolean ours, String stands, TagSheet.Read read, boolean torn) {
-    String tail = torn ? " One exit was being saved when the program was stopped: it is not." : "";
-    if (!history.begun() || !ours) {
-      return (read.rows().isEmpty() ? "" : count(read.rows().size()) + " read from the sheet.")
-          + tail;
-    }
-    String kept = count(history.rows().size());
-    if (stands.equals(SheetPlace.NONE) && !history.rows().isEmpty()) {
-      return "The sheet was gone: " + kept + " brought back from the journal." + tail;
-    }
-    return (history.rows().isEmpty() ? "" : kept + " brought back.") + tail;
-  }
-
-  /** A count of exits, in the singular for one. */
-  private static String count(int n) {
-    return n + (n == 1 ? " exit" : " exits");
   }
 
   /** The sheet. */
@@ -196,7 +150,7 @@ public final class TagDesk implements Closeable {
     } catch (SheetException e) {
       inSheet = "an unknown number";
     }
-    return count(tagged()) + " tagged, " + inSheet + " in " + place.file();
+    return Opening.count(tagged()) + " tagged, " + inSheet + " in " + place.file();
   }
 
   /** What the person should know about the sheet; empty when it holds every exit. */
@@ -212,37 +166,64 @@ public final class TagDesk implements Closeable {
     return history.setup();
   }
 
-  synchronized boolean canUndo() {
-    return history.canUndo();
+  /** Whether a page has a step that can be taken back. */
+  synchronized boolean canUndo(String page) {
+    return history.lastOf(page).isPresent();
   }
 
-  /** Saves a new exit. */
-  synchronized void add(Map<String, String> fields) throws TagRefusedException, IOException {
-    change(History.added(new TagRow(history.next(), Cells.of(fields, sheet.columns()))));
-  }
-
-  /** Saves another wording of an exit; columns that the page does not know stay as they are. */
-  synchronized void edit(int id, Map<String, String> fields)
+  /**
+   * Saves a new exit.
+   *
+   * @param fields column to words
+   * @param page the page that asks
+   */
+  synchronized void add(Map<String, String> fields, String page)
       throws TagRefusedException, IOException {
-    Map<String, String> merged = new LinkedHashMap<>(there(id).cells());
+    TagRow row = new TagRow(history.next(), history.version(), Cells.of(fields, sheet.columns()));
+    change(History.added(row), page);
+  }
+
+  /**
+   * Saves another wording of an exit; columns that the page does not know stay as they are.
+   *
+   * @param id the exit
+   * @param version the exit's version that the page shows
+   * @param fields column to words
+   * @param page the page that asks
+   */
+  synchronized void edit(int id, int version, Map<String, String> fields, String page)
+      throws TagRefusedException, IOException {
+    TagRow row = Asked.row(history, id, version, "press Esc, then Edit.");
+    Map<String, String> merged = new LinkedHashMap<>(row.cells());
     merged.keySet().removeAll(TagSheet.OURS);
     merged.putAll(fields);
-    change(History.edited(new TagRow(id, Cells.of(merged, sheet.columns()))));
+    TagRow changed = new TagRow(id, history.version(), Cells.of(merged, sheet.columns()));
+    change(History.edited(changed), page);
   }
 
-  /** Takes an exit out. */
-  synchronized void delete(int id) throws TagRefusedException, IOException {
-    there(id);
-    change(History.deleted(id));
+  /**
+   * Takes an exit out.
+   *
+   * @param id the exit
+   * @param version the exit's version that the page shows
+   * @param page the page that asks
+   */
+  synchronized void delete(int id, int version, String page)
+      throws TagRefusedException, IOException {
+    Asked.row(history, id, version, "Delete again takes it out.");
+    change(History.deleted(id), page);
   }
 
-  /** Takes the last step back. */
-  synchronized void undo() throws TagRefusedException, IOException {
-    if (!history.canUndo()) {
-      throw new TagRefusedException(
-          List.of(new FieldProblem("", "nothing to undo", "an exit that was tagged", "Go on.")));
-    }
-    change(History.undone());
+  /**
+   * Takes the last step of a page back, and no other page's.
+   *
+   * @param page the page that asks
+   * @return what was taken back, a sentence
+   */
+  synchronized String undo(String page) throws TagRefusedException, IOException {
+    int number = Asked.lastOf(history, page);
+    change(History.undone(number), page);
+    return Asked.undone(history.change(number));
   }
 
   /** Remembers what the page is set to. */
@@ -255,26 +236,16 @@ public final class TagDesk implements Closeable {
     }
   }
 
-  private TagRow there(int id) throws TagRefusedException {
-    TagRow row = history.row(id);
-    if (row == null) {
-      throw new TagRefusedException(
-          List.of(
-              new FieldProblem(
-                  "", "exit " + id, "an exit that is tagged", "Load the page again.")));
-    }
-    return row;
-  }
-
   private String text() {
     return sheet.text(history.rows());
   }
 
-  private void change(List<String> step) throws TagRefusedException, IOException {
+  private void change(List<String> step, String page) throws TagRefusedException, IOException {
     place.write(sheet.text(history.after(step)));
     try {
       judge();
-      step(journal, history, List.of(step));
+      journal.append(List.of(step));
+      history.take(step, page);
     } catch (TagRefusedException | IOException e) {
       place.abandon();
       throw e;

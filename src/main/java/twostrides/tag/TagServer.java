@@ -14,8 +14,6 @@ import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import twostrides.rink.Rink;
 
 /**
@@ -24,8 +22,11 @@ import twostrides.rink.Rink;
  */
 public final class TagServer implements Closeable {
 
-  /** Requests answered at once; a player holds one or two for the video. Assumed. */
-  private static final int THREADS = 8;
+  /**
+   * Milliseconds in which a request has to be read to its end; on one machine it takes a few.
+   * Assumed.
+   */
+  private static final long PATIENCE_MS = 10_000;
 
   /** 127.0.0.1: this machine and no other can reach it. */
   private static final byte[] LOOPBACK = {127, 0, 0, 1};
@@ -34,7 +35,7 @@ public final class TagServer implements Closeable {
   private static final String BOOK = "book/";
 
   private final HttpServer server;
-  private final ExecutorService threads = Executors.newFixedThreadPool(THREADS, TagServer::thread);
+  private final Workers workers = new Workers(PATIENCE_MS);
   private final Gate gate;
   private final TagActions actions;
   private final Optional<VideoFile> video;
@@ -68,7 +69,7 @@ public final class TagServer implements Closeable {
         HttpServer.create(new InetSocketAddress(InetAddress.getByAddress(LOOPBACK), 0), 0);
     TagServer server = new TagServer(http, desk, video.map(VideoFile::new), book, maker);
     http.createContext("/", server::answer);
-    http.setExecutor(server.threads);
+    http.setExecutor(server.workers);
     http.start();
     return server;
   }
@@ -87,13 +88,7 @@ public final class TagServer implements Closeable {
   @Override
   public void close() {
     server.stop(0);
-    threads.shutdownNow();
-  }
-
-  private static Thread thread(Runnable work) {
-    Thread thread = new Thread(work, "tag");
-    thread.setDaemon(true);
-    return thread;
+    workers.close();
   }
 
   private void answer(HttpExchange exchange) throws IOException {
@@ -111,6 +106,8 @@ public final class TagServer implements Closeable {
 
   private void answer(HttpExchange exchange, String path) throws IOException {
     String method = exchange.getRequestMethod();
+    byte[] asked = method.equals("POST") ? TagActions.read(exchange) : new byte[0];
+    workers.heard();
     boolean reading = method.equals("GET") || method.equals("HEAD");
     if (reading && path.equals(VIDEO) && video.isPresent() && video.get().readable()) {
       video.get().send(exchange);
@@ -119,7 +116,7 @@ public final class TagServer implements Closeable {
     Reply reply;
     try {
       if (method.equals("POST")) {
-        reply = actions.post(path, exchange);
+        reply = actions.post(path, exchange.getRequestHeaders().getFirst("Content-Type"), asked);
       } else {
         reply = reading ? read(path) : Reply.plain(Reply.WRONG_METHOD, "Only GET, HEAD and POST.");
       }
@@ -141,7 +138,7 @@ public final class TagServer implements Closeable {
       case "" -> Reply.of(Reply.OK, Reply.HTML, page);
       case "tag.js" -> Reply.of(Reply.OK, "text/javascript; charset=utf-8", resource("tag.js"));
       case "tag.css" -> Reply.of(Reply.OK, "text/css; charset=utf-8", resource("tag.css"));
-      case "state" -> Reply.of(Reply.OK, Reply.JSON, actions.state());
+      case "state" -> Reply.of(Reply.OK, Reply.JSON, actions.state(History.ANYBODY));
       default -> Reply.plain(Reply.NOT_FOUND, "No such page.");
     };
   }

@@ -121,7 +121,7 @@ record TagSheet(List<String> columns) {
           cells.put(named.get(i), words);
         }
       }
-      rows.add(new TagRow(rows.size() + 1, cells));
+      rows.add(new TagRow(rows.size() + 1, 0, cells));
     }
     return new Read(new TagSheet(columns), rows);
   }

@@ -6,6 +6,7 @@ var BOOK = (function () {
   var LEAD = 4; // seconds before the row's second; assumed, can be changed on the page
   var CLIP = 12; // seconds of a clip after that; assumed
   var FEWEST = 4; // rows from which a table can be filtered and sorted
+  var AT_ONCE = 3; // lists that a phone shows beside the table; assumed
 
   function make(tag, words, attributes) {
     var e = document.createElement(tag);
@@ -15,7 +16,7 @@ var BOOK = (function () {
   }
   function words(cell) { return cell ? cell.textContent.trim() : ''; }
 
-  // ---- the address: #u=ft&theme=dark&q0=icing&s0=3d ----
+  // ---- the address: #u=ft&theme=dark&f0-cause=icing&s0=3d ----
   function state() {
     var hash = location.hash.slice(1);
     return new URLSearchParams(hash.indexOf('=') < 0 ? '' : hash);
@@ -103,11 +104,23 @@ var BOOK = (function () {
   }
   Sheet.prototype.build = function () {
     var self = this;
-    var bar = make('div', '', { 'class': 'tools' });
-    var label = make('label', 'Show rows with ');
-    this.query = make('input', '', { type: 'search', size: '18' });
-    label.appendChild(this.query);
-    bar.appendChild(label);
+    var region = this.table.parentNode;
+    var bar = make('div', '', { 'class': 'tools', role: 'group', 'aria-label': 'Rows of ' + region.getAttribute('aria-label') });
+    this.picks = PICKS.of(this.table, this.rows, this.number, { make: make, state: state, keep: keep }, function () { self.filter(); });
+    var controls = this.picks.controls;
+    var box = make('div', '', { 'class': 'picks', id: 'picks' + this.number });
+    controls.forEach(function (c) { box.appendChild(c.box); });
+    // On a phone so many lists would hide the table: they wait behind a button, which wide pages hide.
+    this.open = make('button', 'Pick rows', { type: 'button', 'class': 'open', 'aria-expanded': 'true', 'aria-controls': box.id });
+    this.open.addEventListener('click', function () { self.expand(self.open.getAttribute('aria-expanded') === 'false'); });
+    if (controls.length > AT_ONCE) { bar.appendChild(this.open); }
+    bar.appendChild(box);
+    this.all = make('button', 'Show all rows', { type: 'button', hidden: '' });
+    this.all.addEventListener('click', function () {
+      self.picks.clear();
+      self.focus();
+    });
+    bar.appendChild(this.all);
     this.count = make('span', '', { 'class': 'count', role: 'status' });
     bar.appendChild(this.count);
     if (columnOf(this.table, 'Video') >= 0) {
@@ -118,12 +131,7 @@ var BOOK = (function () {
         bar.appendChild(b);
       });
     }
-    var region = this.table.parentNode;
-    region.parentNode.insertBefore(bar, region);
-    this.query.addEventListener('input', function () {
-      keep('q' + self.number, self.query.value);
-      self.filter();
-    });
+    if (controls.length > 0 || bar.children.length > 3) { region.parentNode.insertBefore(bar, region); }
     Array.prototype.forEach.call(this.table.tHead.rows[0].cells, function (th, i) {
       var name = words(th);
       th.setAttribute('data-label', name);
@@ -137,23 +145,29 @@ var BOOK = (function () {
     });
     this.show();
   };
+  Sheet.prototype.expand = function (open) { this.open.setAttribute('aria-expanded', String(open)); };
+  Sheet.prototype.focus = function () {
+    this.expand(true);
+    this.picks.controls[0].input.focus();
+  };
   Sheet.prototype.show = function () {
-    this.query.value = state().get('q' + this.number) || '';
+    this.picks.show();
+    this.expand(this.picks.controls.length <= AT_ONCE || this.picks.any());
     this.sort();
     this.filter();
   };
   Sheet.prototype.filter = function () {
-    var wanted = this.query.value.toLowerCase().split(/\s+/).filter(Boolean);
+    var picks = this.picks;
+    var any = picks.any();
     var shown = 0;
     this.rows.forEach(function (r) {
-      var text = r.textContent.toLowerCase();
-      var fits = wanted.every(function (w) { return text.indexOf(w) >= 0; });
-      r.hidden = !fits;
-      shown += fits ? 1 : 0;
+      r.hidden = !picks.fits(r);
+      shown += r.hidden ? 0 : 1;
     });
     // A sum is of all rows; beside a part of them it would mislead.
-    this.fixed.forEach(function (r) { r.hidden = wanted.length > 0; });
-    this.count.textContent = wanted.length ? shown + ' of ' + this.rows.length + ' rows' : '';
+    this.fixed.forEach(function (r) { r.hidden = any; });
+    this.all.hidden = !any;
+    this.count.textContent = any ? shown + ' of ' + this.rows.length + ' rows' : '';
   };
   Sheet.prototype.sort = function () {
     var m = /^(\d+)([ud])$/.exec(state().get('s' + this.number) || '');
@@ -229,10 +243,10 @@ var BOOK = (function () {
       }).join('\r\n') + '\r\n');
     } else if (form === 'vtt') {
       // Chapters belong to one video, so each game gets a file of its own.
-      var games = {};
-      list.forEach(function (c) { (games[c.game] = games[c.game] || []).push(c); });
-      Object.keys(games).forEach(function (g) {
-        save('clips-' + plain(g) + '.vtt', 'text/vtt', 'WEBVTT\n\n' + games[g]
+      var games = new Map();
+      list.forEach(function (c) { games.set(c.game, (games.get(c.game) || []).concat(c)); });
+      games.forEach(function (own, g) {
+        save('clips-' + plain(g) + '.vtt', 'text/vtt', 'WEBVTT\n\n' + own
           .sort(function (a, b) { return a.start - b.start; })
           .map(function (c, i, all) {
             // Chapters may not overlap in part, so one ends where the next begins.
@@ -264,31 +278,59 @@ var BOOK = (function () {
 
   // ---- video: files stay on this machine, the page only plays them ----
   var files = [];
-  var panel, video, note, leadInput, chosen, playing, url;
+  var games = new Set(); // games of this page that have clips
+  var told = new Map(); // name of a file, and the game that the viewer says it is
+  var panel, video, note, asked, leadInput, chosen, playing, url;
   function lead() {
     var v = leadInput ? parseFloat(leadInput.value) : LEAD;
     return isNaN(v) || v < 0 ? LEAD : v;
   }
-  function say(t) { note.textContent = t; panel.hidden = false; }
+  function say(t) { note.textContent = t; asked.textContent = ''; panel.hidden = false; }
+  // A file is of the game whose id stands in its name, word by word; of two the longer one.
+  function gameOf(file) {
+    if (told.has(file.name)) { return told.get(file.name); }
+    function line(t) { return ' ' + PICKS.tokens(t).join(' ') + ' '; }
+    var name = line(file.name.replace(/\.[^.]*$/, ''));
+    var found = Array.from(games).filter(function (g) { return line(g).length > 2 && name.indexOf(line(g)) >= 0; });
+    var longest = Math.max.apply(null, found.map(function (g) { return line(g).length; }));
+    found = found.filter(function (g) { return line(g).length === longest; });
+    return found.length === 1 ? found[0] : '';
+  }
   function fileOf(game) {
-    if (files.length === 1) { return files[0]; }
-    var wanted = plain(game);
-    return files.filter(function (f) { return plain(f.name).indexOf(wanted) >= 0; })[0];
+    return files.filter(function (f) { return gameOf(f) === game; })[0];
+  }
+  // Another game's video is never played for a clip: which file is needed is said, and where a file
+  // has no game in its name, the viewer is asked.
+  function refuse(game, at) {
+    video.pause();
+    var unnamed = files.filter(function (f) { return gameOf(f) === ''; });
+    say(unnamed.length > 0 ? 'This clip is of ' + game + '. Which file is that game?'
+      : 'This clip is of ' + game + '. Open ' + (files.length === 1 ? 'is ' + files[0].name + ', the video of ' + gameOf(files[0])
+        : 'are ' + files.length + ' videos of other games') + '. Choose the file that has "' + game + '" in its name.');
+    unnamed.forEach(function (f) {
+      var b = make('button', f.name, { type: 'button' });
+      b.addEventListener('click', function () { told.set(f.name, game); jump(game, at); });
+      asked.appendChild(b);
+    });
+    if (unnamed.length > 0) {
+      asked.appendChild(make('span', 'If it is none of these, choose the file that has "' + game + '" in its name.'));
+      asked.firstChild.focus();
+    } else { chosen.focus(); }
   }
   function jump(game, at) {
     panel.hidden = false;
     if (files.length === 0) {
-      say('Choose the game file first: it stays on this machine.');
+      say('Choose the video of ' + game + ' first: it stays on this machine.');
       chosen.focus();
       return;
     }
     var file = fileOf(game);
-    if (!file) { say('No chosen file has the name of ' + game + '. Choose one whose name holds "' + plain(game) + '", or a single file.'); return; }
+    if (!file) { refuse(game, at); return; }
     var to = Math.max(0, at - lead());
     function go() {
       if (to > video.duration) { say('The file ends before ' + stamp(to).slice(0, 8) + '.'); return; }
       video.currentTime = to;
-      note.textContent = file.name + ', from ' + stamp(to).slice(0, 8);
+      say(file.name + ', from ' + stamp(to).slice(0, 8));
       var started = video.play();
       if (started) { started.catch(function () { /* the viewer presses play */ }); }
     }
@@ -304,12 +346,14 @@ var BOOK = (function () {
     panel = make('section', '', { 'class': 'player', 'aria-label': 'Video', hidden: '' });
     video = make('video', '', { controls: '', preload: 'metadata' });
     note = make('p', '', { role: 'status' });
+    asked = make('div', '', { 'class': 'tools' });
     var row = make('div', '', { 'class': 'tools' });
     var pick = make('label', 'Game file ');
     chosen = make('input', '', { type: 'file', accept: 'video/*', multiple: '' });
     chosen.addEventListener('change', function () {
       files = Array.prototype.slice.call(chosen.files);
-      note.textContent = files.length === 1 ? files[0].name : files.length + ' files';
+      told.clear();
+      say(files.length === 1 ? files[0].name : files.length + ' files');
     });
     pick.appendChild(chosen);
     var ahead = make('label', 'Start ');
@@ -319,12 +363,13 @@ var BOOK = (function () {
     var close = make('button', 'Close', { type: 'button' });
     close.addEventListener('click', function () { video.pause(); panel.hidden = true; });
     [pick, ahead, close].forEach(function (e) { row.appendChild(e); });
-    [row, video, note].forEach(function (e) { panel.appendChild(e); });
+    [row, video, note, asked].forEach(function (e) { panel.appendChild(e); });
     document.querySelector('.sheet').appendChild(panel);
   }
   function link(cell, game) {
     var at = seconds(words(cell));
     if (isNaN(at)) { return false; }
+    games.add(game);
     var b = make('button', words(cell), { type: 'button', 'class': 'at', 'aria-label': 'Play the video from ' + words(cell) });
     b.addEventListener('click', function () { jump(game, at); });
     cell.textContent = '';
@@ -412,9 +457,10 @@ var BOOK = (function () {
   });
   document.addEventListener('keydown', function (e) {
     var typing = /^(INPUT|SELECT|TEXTAREA)$/.test(e.target.tagName);
-    if (e.key === '/' && !typing && sheets.length) {
+    var first = sheets.filter(function (s) { return s.picks.controls.length > 0; })[0];
+    if (e.key === '/' && !typing && first) {
       e.preventDefault();
-      sheets[0].query.focus();
+      first.focus();
     } else if (e.key === 'Escape' && e.target.type === 'search') {
       e.target.value = '';
       e.target.dispatchEvent(new Event('input'));

@@ -6,6 +6,7 @@
   const GROUPS = ["way_out", "at_center", "ended", "pressure", "strength", "net_empty"];
   // What a key does: the group that it chooses in, and the word.
   const CHOICES = {
+    __proto__: null,
     1: ["way_out", "carry"], 2: ["way_out", "pass"], 3: ["way_out", "chip"], 4: ["way_out", "long clearance"],
     5: ["way_out", "missed pass"], 6: ["way_out", "kept in"],
     q: ["at_center", "gained"], w: ["at_center", "released short"], e: ["at_center", "lost short"],
@@ -23,6 +24,7 @@
   const FAR = 3; // with Shift
   const NEAR = 0.1; // with Ctrl: the resolution of a place
   const START = { x: -15, y: 0 }; // where the cross waits: in the own zone
+  const STALE = 409; // the program's answer to a page that does not show an exit as it is
   const SPEEDS = [0.25, 0.5, 0.75, 1, 1.5, 2];
 
   const at = (id) => document.getElementById(id);
@@ -34,12 +36,23 @@
   const half = { x: Number(ice.dataset.halfLength), y: Number(ice.dataset.halfWidth) };
   const corner = Number(ice.dataset.corner);
 
+  // Which page this is: undo takes back the steps of this one only. A page that is loaded again stays
+  // the same, one that is opened in another tab does not.
+  const PAGE = (() => {
+    const way = performance.getEntriesByType("navigation")[0];
+    const kept = way && way.type === "reload" ? sessionStorage.getItem("page") : null;
+    const page = kept || Array.from(crypto.getRandomValues(new Uint8Array(8)), (b) => b.toString(16)).join("-");
+    sessionStorage.setItem("page", page);
+    return page;
+  })();
+
   let state = { rows: [], setup: {}, players: [] };
   let logging = false; // an exit is being logged
-  let editing = null; // the number of the row that is being changed
+  let editing = null; // the row that is being changed, as it was when that began
   let held = false; // the video was paused by us
   let busy = false;
   let cross = { ...START };
+  let moved = false; // the cross was moved since it appeared: only then Enter sets it
   let ownTeam = ""; // a team name of an edited row that is neither home nor away
 
   // ---- words
@@ -82,7 +95,7 @@
       answer = await fetch(path, {
         method: "POST",
         headers: { "Content-Type": "application/json" },
-        body: JSON.stringify(fields || {}),
+        body: JSON.stringify({ ...fields, page: PAGE }),
       });
     } catch (e) {
       problems([{
@@ -98,6 +111,11 @@
       said = { problems: [{ field: "", found: "an answer that cannot be read", expected: "an answer of this program", toDo: "Load the page again." }] };
     }
     if (said.problems) {
+      // Another page was faster: the list shows the exits as they are now, the form what was typed.
+      if (answer.status === STALE) {
+        const now = await ask("state");
+        if (now !== null) show(now);
+      }
       problems(said.problems);
       return null;
     }
@@ -105,6 +123,7 @@
   }
 
   const NAMES = {
+    __proto__: null,
     way_out: "Way out", at_center: "At center", ended: "Ended in", pressure: "Pressure", strength: "Strength", net_empty: "Empty net",
     team: "Team", player: "Player", period: "Period", clock: "Game clock", video_s: "Video second", x_m: "Released, along",
     y_m: "Released, across", end_x_m: "Ended, along", end_y_m: "Ended, across", note: "Note", date: "Date", home: "Home team",
@@ -128,6 +147,7 @@
     if (list.length > 0) {
       const first = list.map((p) => field(p.field) || at("s-" + p.field)).find((i) => i);
       if (first) first.focus();
+      else box.scrollIntoView({ block: "nearest" });
     }
   }
 
@@ -168,9 +188,7 @@
     fields.team = teamName();
     for (const name of ["game", "date", "home", "away"]) fields[name] = at("s-" + name).value.trim();
     if (editing !== null) {
-      const cells = state.rows.find((r) => r.id === editing).cells;
-      for (const name of ["game", "date", "home", "away"]) fields[name] = cells[name] || "";
-      fields.opponent = cells.opponent || "";
+      for (const name of ["game", "date", "home", "away", "opponent"]) fields[name] = editing.cells[name] || "";
     }
     for (const name of Object.keys(fields)) if (fields[name] === "") delete fields[name];
     return fields;
@@ -186,7 +204,7 @@
     field("period").value = at("s-period").value;
     field("clock").value = clockNow();
     field("video_s").value = hasVideo() ? video.currentTime.toFixed(1) : "";
-    cross = { ...START };
+    wait(START);
     problems([]);
     draw();
     rink.scrollIntoView({ block: "nearest" });
@@ -202,7 +220,7 @@
     ownTeam = "";
     for (const name of FIELDS) field(name).value = "";
     for (const name of ["way_out", "at_center", "ended", "pressure", "net_empty"]) choose(name, "");
-    cross = { ...START };
+    wait(START);
     problems([]);
     marksAllowed();
     at("draft-title").textContent = "The exit";
@@ -225,8 +243,9 @@
     busy = true;
     try {
       const fields = draft();
-      const changed = editing;
-      const said = changed === null ? await ask("add", fields) : await ask("edit", { ...fields, id: String(changed) });
+      const said = editing === null
+        ? await ask("add", fields)
+        : await ask("edit", { ...fields, id: String(editing.id), version: String(editing.version) });
       if (said === null) return;
       show(said);
       reset();
@@ -247,7 +266,7 @@
     const said = await ask("undo");
     if (said === null) return;
     show(said);
-    say("Undone. " + count(said.rows.length) + ".");
+    say(said.said + " " + count(said.rows.length) + ".");
   }
 
   // ---- the clock
@@ -348,6 +367,12 @@
       : !released ? "Where was it released?" : !ended ? "Where did it end?" : "Enter saves";
   }
 
+  // The cross waits at a place that nobody has chosen.
+  function wait(p) {
+    cross = { ...p };
+    moved = false;
+  }
+
   function set(p) {
     if (!logging) {
       say("Press the key of a way out first: 1 to 6.");
@@ -361,7 +386,7 @@
     }
     field(first ? "x_m" : "end_x_m").value = here.x.toFixed(1);
     field(first ? "y_m" : "end_y_m").value = here.y.toFixed(1);
-    cross = here;
+    wait(here);
     say((first ? "Released " : "Ended ") + metres(here) + ".");
     draw();
   }
@@ -369,6 +394,7 @@
   function takeBack() {
     const which = place("end_x_m", "end_y_m") !== null ? ["end_x_m", "end_y_m"] : ["x_m", "y_m"];
     for (const name of which) field(name).value = "";
+    wait(cross);
     draw();
     say("Place taken back.");
   }
@@ -378,10 +404,11 @@
     set({ x: turned() * p.x, y: -turned() * p.y });
   }
 
-  function moved(event) {
+  function move(event) {
     const by = event.shiftKey ? FAR : event.ctrlKey ? NEAR : STEP;
     const way = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] }[event.key];
     cross = inside({ x: cross.x + turned() * way[0] * by, y: cross.y + turned() * way[1] * by });
+    moved = true;
     draw();
     say("Cross " + metres(cross) + ".");
   }
@@ -415,7 +442,7 @@
   function line(row) {
     const c = row.cells;
     const tr = document.createElement("tr");
-    tr.dataset.id = row.id;
+    tr.classList.toggle("now", editing !== null && editing.id === row.id);
     const first = make("th", "P" + (c.period || "?") + " " + (c.clock || ""));
     first.scope = "row";
     tr.appendChild(first);
@@ -424,11 +451,11 @@
     const edit = make("button", "Edit");
     edit.type = "button";
     edit.setAttribute("aria-label", "Edit" + named);
-    edit.addEventListener("click", () => load(row.id));
+    edit.addEventListener("click", () => load(row, tr));
     const remove = make("button", "Delete");
     remove.type = "button";
     remove.setAttribute("aria-label", "Delete" + named);
-    remove.addEventListener("click", () => takeOut(row.id));
+    remove.addEventListener("click", () => takeOut(row));
     change.append(edit, " ", remove);
     tr.appendChild(change);
     tr.appendChild(make("td", c.team, "name"));
@@ -451,11 +478,11 @@
     return tr;
   }
 
-  function load(id) {
+  function load(row, tr) {
     if (logging) reset();
-    const c = state.rows.find((r) => r.id === id).cells;
+    const c = row.cells;
     logging = true;
-    editing = id;
+    editing = row;
     for (const name of FIELDS) field(name).value = c[name] || "";
     for (const name of GROUPS) choose(name, c[name] || "");
     const side = c.team === at("s-home").value.trim() ? "home" : c.team === at("s-away").value.trim() ? "away" : "";
@@ -463,17 +490,18 @@
     ownTeam = side === "" ? c.team || "" : "";
     marksAllowed();
     at("draft-title").textContent = "Change the exit at " + (c.clock || "?");
-    document.querySelectorAll("#rows tr").forEach((r) => r.classList.toggle("now", Number(r.dataset.id) === id));
+    tr.classList.add("now");
     draw();
     at("form").scrollIntoView({ block: "nearest" });
-    field("clock").focus();
-    say("Changing the exit at " + (c.clock || "?") + ". Enter saves, Escape leaves it as it was.");
+    // No field has the caret: a key is a command here, as it is for a new exit.
+    rink.focus({ preventScroll: true });
+    say("Changing the exit at " + (c.clock || "?") + ". L leads to its clock, Enter saves, Escape leaves it as it was.");
   }
 
-  async function takeOut(id) {
-    const said = await ask("delete", { id: String(id) });
+  async function takeOut(row) {
+    const said = await ask("delete", { id: String(row.id), version: String(row.version) });
     if (said === null) return;
-    if (editing === id) reset();
+    if (editing !== null && editing.id === row.id) reset();
     show(said);
     at("desk").focus({ preventScroll: true });
     say("Deleted. U brings it back. " + count(said.rows.length) + ".");
@@ -507,7 +535,7 @@
   const typing = (e) => e.matches("input[type='text'], input[type='number'], input[type='file']");
 
   function enter(target) {
-    if (target === rink && logging && !(place("x_m", "y_m") && place("end_x_m", "end_y_m"))) set(cross);
+    if (target === rink && logging && moved && !(place("x_m", "y_m") && place("end_x_m", "end_y_m"))) set(cross);
     else save();
   }
 
@@ -553,6 +581,7 @@
       case "u": undo(); return true;
       case "o": at("game").open = true; at("s-clock").focus(); return true;
       case "p": field("player").focus(); return true;
+      case "l": if (logging) field("clock").select(); return logging;
       case "y": choose("own_goal", turned() > 0 ? "right" : "left"); flipped(); return true;
       case ",": if (hasVideo()) video.currentTime = Math.max(0, video.currentTime - LEAP); return true;
       case ".": if (hasVideo()) video.currentTime += LEAP; return true;
@@ -571,7 +600,7 @@
       return;
     }
     if (target === rink && event.key.startsWith("Arrow") && logging) {
-      moved(event);
+      move(event);
       event.preventDefault();
       return;
     }
@@ -628,8 +657,8 @@
   }
 
   async function start() {
-    const answer = await fetch("state");
-    const said = await answer.json();
+    const said = await ask("state");
+    if (said === null) return;
     show(said);
     setUp(said.setup);
     at("said").textContent = said.opening;

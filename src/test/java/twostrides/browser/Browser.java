@@ -9,13 +9,13 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
@@ -32,6 +32,7 @@ import org.openqa.selenium.json.Json;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.remote.http.ClientConfig;
 
 /**
  * A real browser without a window, with a profile of its own. Where neither Chromium nor Chrome is
@@ -46,8 +47,11 @@ public final class Browser implements AutoCloseable {
   /** Millimetres in an inch, in which paper is asked for. */
   private static final double INCH = 25.4;
 
-  /** Seconds to wait for what a page shall show; a busy machine is slow. */
-  private static final long PATIENCE_S = 30;
+  /**
+   * How long to wait for a page, its scripts and what it shall show. A page that hangs fails a test
+   * all the same; a machine that is many times slower, or busy, does not.
+   */
+  static final Duration PATIENCE = Duration.ofMinutes(5);
 
   /** Selenium warns of a newer browser's protocol, and of a browser that was killed. */
   private static final Logger SELENIUM = Logger.getLogger("org.openqa.selenium");
@@ -101,7 +105,10 @@ public final class Browser implements AutoCloseable {
     File executable = driver.orElseThrow().toFile();
     ChromeDriver started =
         new ChromeDriver(
-            new ChromeDriverService.Builder().usingDriverExecutable(executable).build(), options);
+            new ChromeDriverService.Builder().usingDriverExecutable(executable).build(),
+            options,
+            ClientConfig.defaultConfig().readTimeout(PATIENCE.plusMinutes(1)));
+    started.manage().timeouts().scriptTimeout(PATIENCE).pageLoadTimeout(PATIENCE);
     Browser opened = new Browser(profile, started);
     opened.size(width, height);
     return opened;
@@ -152,10 +159,10 @@ public final class Browser implements AutoCloseable {
    * @param script a script that returns a truth value
    */
   public void await(String script) throws InterruptedException {
-    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
+    long end = System.nanoTime() + PATIENCE.toNanos();
     while (!ask(script).equals("true")) {
       if (System.nanoTime() > end) {
-        fail("not within " + PATIENCE_S + " s: " + script + "; page says: " + text());
+        fail("not within " + PATIENCE.toMinutes() + " min: " + script + "; page says: " + text());
       }
       Thread.sleep(20);
     }

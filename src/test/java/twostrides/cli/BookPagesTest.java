@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
@@ -100,36 +101,77 @@ class BookPagesTest {
     assertEquals("", String.join("\n", found));
   }
 
-  private static List<String> firstCells(String region) {
-    List<String> cells = new ArrayList<>();
-    for (WebElement e :
-        browser
-            .driver()
-            .findElements(
-                By.cssSelector(
-                    "[aria-label='" + region + "'] tbody tr:not([hidden]) > :first-child"))) {
-      cells.add(e.getText());
-    }
-    return cells;
+  /** What the rows shown begin with. */
+  static List<String> firstCells(Browser browser, String region) {
+    return cells(browser, region, 1);
+  }
+
+  /** What the rows shown, without their sum, say in a column, from 1. */
+  static List<String> cells(Browser browser, String region, int column) {
+    return browser
+        .ask(
+            "return Array.from(document.querySelectorAll('[aria-label=\"' + arguments[0] + '\"]"
+                + " tbody tr:not([hidden]) > :nth-child(' + arguments[1] + ')'))"
+                + ".map(c => c.textContent.replace(/\\s+/g, ' ').trim()).join('\\n')",
+            region,
+            column)
+        .lines()
+        .toList();
+  }
+
+  private static final String BAR =
+      "//*[@aria-label='%s']/preceding-sibling::*[1]//label[starts-with(normalize-space(), '%s')]/%s";
+
+  /** The list by which a table's rows are picked. */
+  static WebElement list(Browser browser, String region, String label) {
+    return browser.driver().findElement(By.xpath(BAR.formatted(region, label, "select")));
+  }
+
+  /** Picks what a list offers. */
+  static void pick(Browser browser, String region, String label, String option) {
+    list(browser, region, label).findElements(By.tagName("option")).stream()
+        .filter(o -> o.getText().equals(option))
+        .findFirst()
+        .orElseThrow()
+        .click();
+  }
+
+  /** The search in the names of a table. */
+  static WebElement search(Browser browser, String region, String label) {
+    return browser.driver().findElement(By.xpath(BAR.formatted(region, label, "input")));
   }
 
   @Test
-  void aTableIsFilteredAndSortedAndTheAddressKeepsIt() {
+  void rowsArePickedAndTheAddressKeepsIt() {
+    open("restarts.html", "");
+    String region = "Own-zone restarts";
+    List<String> all = cells(browser, region, 2);
+    pick(browser, region, "Team", "Glasswater Herons");
+    pick(browser, region, "Period", "2");
+    List<String> picked = cells(browser, region, 2);
+    assertTrue(picked.size() > 3 && picked.stream().allMatch(c -> c.startsWith("P2 ")));
+    assertEquals(Set.of("Glasswater Herons"), Set.copyOf(cells(browser, region, 3)));
+    assertTrue(browser.text().contains(picked.size() + " of " + all.size() + " rows"));
+    String address = browser.driver().getCurrentUrl();
+    assertTrue(address.endsWith("#f0-team=Glasswater+Herons&f0-period=2"), address);
+    open("restarts.html", address.substring(address.indexOf('#')));
+    assertEquals(picked, cells(browser, region, 2), "the address alone gives the same view");
+    browser.driver().findElement(By.xpath("//button[.='Show all rows']")).click();
+    assertEquals(all, cells(browser, region, 2));
+    assertTrue(browser.driver().getCurrentUrl().endsWith("restarts.html"));
+    WebElement player = search(browser, region, "Had it last");
+    player.sendKeys("herons");
+    assertEquals(List.of(), cells(browser, region, 2), "a team is no player");
+    player.sendKeys(Keys.ESCAPE);
+    assertEquals(all, cells(browser, region, 2), "Escape shows every row again");
+    open("restarts.html", "#f0-team=Nobody");
+    assertEquals(all, cells(browser, region, 2), "a team that is not here hides nothing");
+  }
+
+  @Test
+  void aTableIsSortedAndTheAddressKeepsIt() {
     open("kill.html", "");
     String region = "Teams";
-    List<String> all = firstCells(region);
-    WebElement query =
-        browser
-            .driver()
-            .findElement(
-                By.xpath(
-                    "//*[@aria-label='Teams']/preceding-sibling::*[1]//input[@type='search']"));
-    query.sendKeys("herons");
-    assertEquals(List.of("Glasswater Herons"), firstCells(region));
-    String shown = browser.driver().getCurrentUrl();
-    assertTrue(shown.contains("#q0=herons"), shown);
-    query.sendKeys(Keys.ESCAPE);
-    assertEquals(all, firstCells(region), "Escape shows every row again");
     WebElement sort =
         browser
             .driver()
@@ -140,9 +182,9 @@ class BookPagesTest {
     assertEquals(up.stream().sorted().toList(), up);
     sort.sendKeys(Keys.ENTER);
     String sorted = browser.driver().getCurrentUrl();
-    List<String> down = firstCells(region);
+    List<String> down = firstCells(browser, region);
     open("kill.html", sorted.substring(sorted.indexOf('#')));
-    assertEquals(down, firstCells(region), "the address alone gives the same view");
+    assertEquals(down, firstCells(browser, region), "the address alone gives the same view");
     assertEquals(
         "descending",
         browser.ask(
@@ -151,21 +193,27 @@ class BookPagesTest {
     assertEquals("all teams", down.get(down.size() - 1), "the sum stays last");
   }
 
-  private static List<Integer> numbers(String region, int column) {
-    List<Integer> numbers = new ArrayList<>();
-    for (WebElement e :
-        browser
-            .driver()
-            .findElements(
-                By.cssSelector(
-                    "[aria-label='"
-                        + region
-                        + "'] tbody tr:not(.sum):not([hidden]) > :nth-child("
-                        + column
-                        + ")"))) {
-      numbers.add(Integer.valueOf(e.getText()));
+  /** On a phone many lists would hide the table. */
+  @Test
+  void onAPhoneTheListsWaitBehindAButton() {
+    browser.size(390, 800);
+    try {
+      open("restarts.html", "");
+      WebElement team = list(browser, "Own-zone restarts", "Team");
+      assertFalse(team.isDisplayed());
+      browser.driver().findElement(By.xpath("//button[.='Pick rows']")).click();
+      assertTrue(team.isDisplayed());
+      open("restarts.html", "#f0-period=2");
+      assertTrue(
+          list(browser, "Own-zone restarts", "Team").isDisplayed(), "what is picked is seen");
+    } finally {
+      browser.size(1280, 900);
     }
-    return numbers;
+  }
+
+  private static List<Integer> numbers(String region, int column) {
+    List<String> cells = cells(browser, region, column);
+    return cells.subList(0, cells.size() - 1).stream().map(Integer::valueOf).toList();
   }
 
   @Test

@@ -18,7 +18,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.openqa.selenium.By;
 import twostrides.browser.Browser;
 import twostrides.clips.ClipFiles;
 
@@ -48,33 +47,9 @@ class ClipListsTest {
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1000, 800);
-    StringBuilder sheet =
-        new StringBuilder(
-            "game,period,clock,team,player,action,outcome,x_m,y_m,skaters_for,skaters_against,"
-                + "video_s\n");
-    for (String name : NAMES) {
-      String game = quoted(name);
-      // Two releases that icing follows, eight seconds apart on the video: their chapters overlap.
-      for (int i = 0; i < 2; i++) {
-        int clock = 1100 - 20 * i;
-        double video = 3.5 + 8 * i;
-        String row = "%s,1,%d,%s,%s,%s,5,5,%s%n";
-        String who = quoted(name);
-        sheet.append(row.formatted(game, clock, "Herons", who, "recovery,,-25,5", ""));
-        sheet.append(row.formatted(game, clock - 4, "Herons", who, "release,lost,-5,6", video));
-        sheet.append(row.formatted(game, clock - 7, "Wolves", "9 Vik", "faceoff,,21,-6.7", ""));
-      }
-    }
     Path book =
-        SampleBook.of(
-            dir.resolve("book"),
-            List.of(Files.writeString(dir.resolve("s.csv"), sheet)),
-            "--draws",
-            "100",
-            "--flag-threshold",
-            "0.01",
-            "--video-name",
-            "../../my video/{game}.mp4");
+        SampleBook.ofGames(
+            dir, NAMES, "--flag-threshold", "0.01", "--video-name", "../../my video/{game}.mp4");
     clips = book.resolve("clips");
     browser.driver().get(book.resolve("restarts.html").toUri().toString());
   }
@@ -84,10 +59,6 @@ class ClipListsTest {
     if (browser != null) {
       browser.close();
     }
-  }
-
-  private static String quoted(String cell) {
-    return '"' + cell.replace("\"", "\"\"") + '"';
   }
 
   /** What the guard against spreadsheets makes of a cell. */
@@ -212,30 +183,11 @@ class ClipListsTest {
     return Double.parseDouble(row.get(column));
   }
 
-  /** What a page saves when one of its buttons is pressed, a text a file. */
-  private static List<String> saved(String form) throws InterruptedException {
-    browser.ask(
-        "window.saved = []; window.waiting = 0;"
-            + "const make = URL.createObjectURL;"
-            + "URL.createObjectURL = b => { window.waiting++;"
-            + "  b.text().then(t => { window.saved.push(t); window.waiting--; });"
-            + "  return make.call(URL, b); };");
-    browser
-        .driver()
-        .executeScript(
-            "arguments[0].click()",
-            browser.driver().findElement(By.cssSelector("[data-clips=" + form + "]")));
-    browser.await("return window.saved.length > 0 && window.waiting === 0");
-    List<?> texts = (List<?>) browser.driver().executeScript("return window.saved");
-    browser.driver().navigate().refresh();
-    return texts.stream().map(String::valueOf).toList();
-  }
-
   @Test
   void whatAPageSavesIsReadToo() throws Exception {
-    List<Map<String, String>> rows = ClipFiles.csv(saved("csv").get(0));
+    List<Map<String, String>> rows = ClipFiles.csv(ClipFiles.saved(browser, "csv").get(0));
     assertEquals(2 * NAMES.size(), rows.size());
-    List<ClipFiles.Track> tracks = ClipFiles.xspf(saved("xspf").get(0));
+    List<ClipFiles.Track> tracks = ClipFiles.xspf(ClipFiles.saved(browser, "xspf").get(0));
     assertEquals(
         rows.stream().map(r -> xml(r.get("game") + r.get("title"))).toList(),
         tracks.stream().map(t -> guarded(t.album()) + guarded(t.title())).toList());
@@ -245,7 +197,7 @@ class ClipListsTest {
         NAMES.stream().map(n -> guarded(n)).map(n -> n.replaceAll("\\s", " ")).sorted().toList(),
         games.stream().map(g -> g.replaceAll("\\s", " ")).toList());
     int chapters = 0;
-    List<String> files = saved("vtt");
+    List<String> files = ClipFiles.saved(browser, "vtt");
     assertEquals(NAMES.size(), files.size());
     for (String text : files) {
       List<ClipFiles.Chapter> read = ClipFiles.vtt(browser, text);

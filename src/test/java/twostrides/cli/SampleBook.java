@@ -22,6 +22,40 @@ final class SampleBook {
   }
 
   /**
+   * Reviews a small sheet of games of any names; a player of the same name has two releases in each
+   * that icing follows, eight seconds apart on the video, so that their chapters overlap.
+   *
+   * @param dir where the sheet and the book go
+   * @param names ids of the games
+   * @param options further options
+   * @return the book's folder
+   */
+  static Path ofGames(Path dir, List<String> names, String... options) throws IOException {
+    StringBuilder sheet =
+        new StringBuilder(
+            "game,period,clock,team,player,action,outcome,x_m,y_m,skaters_for,skaters_against,"
+                + "video_s\n");
+    for (String name : names) {
+      String quoted = '"' + name.replace("\"", "\"\"") + '"';
+      for (int i = 0; i < 2; i++) {
+        int clock = 1100 - 20 * i;
+        double video = 3.5 + 8 * i;
+        String row = "%s,1,%d,%s,%s,%s,5,5,%s%n";
+        sheet.append(row.formatted(quoted, clock, "Herons", quoted, "recovery,,-25,5", ""));
+        sheet.append(
+            row.formatted(quoted, clock - 4, "Herons", quoted, "release,lost,-5,6", video));
+        sheet.append(row.formatted(quoted, clock - 7, "Wolves", "9 Vik", "faceoff,,21,-6.7", ""));
+      }
+    }
+    List<String> all = new ArrayList<>(List.of("--draws", "100"));
+    all.addAll(List.of(options));
+    return of(
+        dir.resolve("book"),
+        List.of(Files.writeString(dir.resolve("s.csv"), sheet)),
+        all.toArray(String[]::new));
+  }
+
+  /**
    * Reviews sheets.
    *
    * @param book where the book goes

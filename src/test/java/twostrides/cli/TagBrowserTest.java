@@ -15,6 +15,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.interactions.Actions;
 import twostrides.browser.Browser;
 import twostrides.clips.TestVideo;
@@ -193,6 +194,115 @@ class TagBrowserTest {
       b.at("end").click();
       b.await(
           "return document.getElementById('live').textContent.startsWith('Ended: 1 exit tagged')");
+    }
+  }
+
+  private static final String CLOCK_SAID =
+      "return document.getElementById('clock-said').textContent.includes('%s')";
+
+  private static void clock(Browser b, String clock) throws InterruptedException {
+    keys(b, "o", clock, Keys.ENTER);
+    b.await(CLOCK_SAID.formatted(clock));
+  }
+
+  private static String value(Browser b, String id) {
+    return b.at(id).getDomProperty("value");
+  }
+
+  private static WebElement button(Browser b, String label) {
+    return b.driver().findElement(By.cssSelector("#rows button[aria-label^=" + label + "]"));
+  }
+
+  /** Where the cross waits nobody has said that the puck was. */
+  @Test
+  void enterOnAnUntouchedCrossSavesNoPlace() throws Exception {
+    Path sheet = dir.resolve("tags.csv");
+    try (TagProcess p = TagProcess.start(sheet, "--home", "Herons");
+        Browser b = Browser.open(1000, 800)) {
+      open(b, p);
+      clock(b, "13:07");
+      keys(b, "3", Keys.ENTER);
+      rows(b, 1);
+      assertTrue(b.at("live").getText().startsWith("Saved: 13:07, Herons, chip."));
+      assertTrue(Files.readString(sheet).endsWith(",Herons,,,chip,,,,,,,,,,,\n"));
+      // A cross that is moved is a place, and the next one waits anew.
+      keys(b, "3", Keys.ARROW_RIGHT, Keys.ENTER, Keys.ENTER);
+      rows(b, 2);
+      assertTrue(Files.readString(sheet).endsWith(",chip,,,,-14.5,0.0,,,,,,\n"));
+      // A place that is taken back waits to be moved again.
+      keys(b, "3", Keys.ARROW_RIGHT, Keys.ENTER, Keys.BACK_SPACE, Keys.ENTER);
+      rows(b, 3);
+      assertTrue(Files.readString(sheet).endsWith(",Herons,,,chip,,,,,,,,,,,\n"));
+    }
+  }
+
+  /** After Edit the keys are commands, as for a new exit; L leads to the clock. */
+  @Test
+  void editLeavesTheKeysCommands() throws Exception {
+    try (TagProcess p = TagProcess.start(dir.resolve("tags.csv"), "--home", "Herons");
+        Browser b = Browser.open(1000, 800)) {
+      open(b, p);
+      clock(b, "19:43");
+      keys(b, "3", Keys.ENTER);
+      rows(b, 1);
+      button(b, "Edit").sendKeys(Keys.ENTER);
+      keys(b, "2", "w", "d");
+      assertEquals("19:43", value(b, "f-clock"));
+      keys(b, Keys.ENTER);
+      b.await("return document.getElementById('rows').textContent.includes('released short')");
+      assertTrue(b.at("rows").getText().contains("P1 19:43"), b.at("rows").getText());
+      assertTrue(b.at("rows").getText().contains("opponent"), b.at("rows").getText());
+      button(b, "Edit").sendKeys(Keys.ENTER);
+      keys(b, "l", "19:40", Keys.ENTER);
+      b.await("return document.getElementById('rows').textContent.includes('P1 19:40')");
+    }
+  }
+
+  /** Two pages on one sheet: neither writes over what it does not show, and each undoes its own. */
+  @Test
+  void aPageThatWasLeftBehindIsTold() throws Exception {
+    try (TagProcess p = TagProcess.start(dir.resolve("tags.csv"), "--home", "Herons");
+        Browser b = Browser.open(1000, 800)) {
+      open(b, p);
+      clock(b, "13:07");
+      keys(b, "3", Keys.ENTER);
+      rows(b, 1);
+      String mine = b.driver().getWindowHandle();
+      b.driver().switchTo().newWindow(WindowType.TAB);
+      open(b, p);
+      rows(b, 1);
+      assertEquals("true", b.at("undo").getDomProperty("disabled"), "no step of this page");
+      button(b, "Edit").sendKeys(Keys.ENTER);
+      keys(b, "2", "l", "12:00", Keys.ENTER);
+      b.await("return document.getElementById('rows').textContent.includes('12:00')");
+
+      b.driver().switchTo().window(mine);
+      button(b, "Edit").sendKeys(Keys.ENTER);
+      keys(b, "a", "l", "13:05", Keys.ENTER);
+      b.await("return document.getElementById('problems').textContent.includes('Another page')");
+      assertEquals(
+          "found “P1 12:00, Herons, pass”, expected the exit as this page showed it. Another page"
+              + " changed it meanwhile; nothing was saved. To go on from what stands now, press"
+              + " Esc, then Edit.",
+          b.at("problems").getText());
+      assertTrue(b.at("rows").getText().contains("P1 12:00"), "the list is as it stands now");
+      assertEquals("13:05", value(b, "f-clock"), "what was typed is still there");
+      keys(b, Keys.TAB, Keys.ESCAPE);
+      keys(b, "u");
+      b.await("return document.getElementById('problems').textContent.includes('undone')");
+      assertTrue(b.at("rows").getText().contains("P1 12:00"));
+      button(b, "Edit").sendKeys(Keys.ENTER);
+      assertEquals("12:00", value(b, "f-clock"));
+      keys(b, "a", Keys.ENTER);
+      b.await("return document.getElementById('rows').textContent.includes('icing')");
+
+      // A page that is loaded again stays the same page.
+      b.driver().navigate().refresh();
+      rows(b, 1);
+      keys(b, "u");
+      b.await("return !document.getElementById('rows').textContent.includes('icing')");
+      assertTrue(
+          b.at("live").getText().startsWith("Undone: the exit at 12:00 stands as it did before."));
     }
   }
 

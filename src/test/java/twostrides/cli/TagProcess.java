@@ -80,7 +80,7 @@ final class TagProcess implements AutoCloseable {
   /** What the program prints until it ends. */
   String rest() throws IOException, InterruptedException {
     String rest = String.join("\n", out.lines().toList());
-    process.waitFor(30, TimeUnit.SECONDS);
+    process.waitFor(5, TimeUnit.MINUTES);
     return rest;
   }
 

@@ -20,6 +20,7 @@ import java.util.Map;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.openqa.selenium.By;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
@@ -87,6 +88,30 @@ public final class ClipFiles {
       tracks.add(new Track(String.join("", locations), t.getTitle(), t.getAlbum()));
     }
     return tracks;
+  }
+
+  /**
+   * What a page saves when one of its buttons is pressed, a text a file.
+   *
+   * @param browser the browser with the page
+   * @param form csv, vtt or xspf
+   */
+  public static List<String> saved(Browser browser, String form) throws InterruptedException {
+    browser.ask(
+        "window.saved = []; window.waiting = 0;"
+            + "const make = URL.createObjectURL;"
+            + "URL.createObjectURL = b => { window.waiting++;"
+            + "  b.text().then(t => { window.saved.push(t); window.waiting--; });"
+            + "  return make.call(URL, b); };");
+    browser
+        .driver()
+        .executeScript(
+            "arguments[0].click()",
+            browser.driver().findElement(By.cssSelector("[data-clips=" + form + "]")));
+    browser.await("return window.saved.length > 0 && window.waiting === 0");
+    List<?> texts = (List<?>) browser.driver().executeScript("return window.saved");
+    browser.driver().navigate().refresh();
+    return texts.stream().map(String::valueOf).toList();
   }
 
   /** The chapters of a WebVTT file, by the browser's own parser. */

@@ -19,6 +19,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
@@ -28,6 +29,11 @@ import twostrides.sheet.SheetException;
 class TagDeskTest {
 
   private static final double PERIOD = 1200;
+
+  /** Two pages that are open at once. */
+  private static final String ME = "a";
+
+  private static final String OTHER = "b";
 
   @TempDir Path dir;
 
@@ -59,9 +65,20 @@ class TagDeskTest {
     return desk.rows().stream().map(r -> r.cells().get("clock")).toList();
   }
 
+  /** The version that a page shows which has just read the rows. */
+  private static int version(TagDesk desk, int id) {
+    return desk.rows().stream().filter(r -> r.id() == id).findFirst().orElseThrow().version();
+  }
+
+  private static FieldProblem stale(Executable step) {
+    TagRefusedException refused = assertThrows(TagRefusedException.class, step);
+    assertTrue(refused.stale(), refused.getMessage());
+    return refused.problems().get(0);
+  }
+
   private static Map<String, String> problems(TagDesk desk, Map<String, String> fields) {
     Map<String, String> found = new TreeMap<>();
-    assertThrows(TagRefusedException.class, () -> desk.add(fields))
+    assertThrows(TagRefusedException.class, () -> desk.add(fields, ME))
         .problems()
         .forEach(p -> found.put(p.field(), p.expected()));
     return found;
@@ -92,8 +109,8 @@ class TagDeskTest {
       full.put("video_s", "1834.5");
       full.put("player", "8 Sole \"Sunny\" Brandt, C");
       full.put("note", "two lines\nbecome one");
-      desk.add(full);
-      desk.add(exit("12:00", "kept in"));
+      desk.add(full, ME);
+      desk.add(exit("12:00", "kept in"), ME);
       assertEquals("2 exits tagged, 2 in " + sheet, desk.closing());
     }
     Season season = SeasonReader.read(List.of(sheet), Optional.empty(), false, n -> {});
@@ -143,7 +160,7 @@ class TagDeskTest {
       fields.put("note", "-2+3");
       fields.put("x_m", "-9");
       fields.put("y_m", "-1");
-      desk.add(fields);
+      desk.add(fields, ME);
       String text = Files.readString(sheet);
       assertTrue(text.contains(",'=HYPERLINK(1),"), text);
       assertTrue(text.contains(",'-2+3"), text);
@@ -154,24 +171,122 @@ class TagDeskTest {
   @Test
   void undoGoesBackStepByStepAlsoAfterANewStart() throws Exception {
     try (TagDesk desk = open()) {
-      desk.add(exit("15:00", "chip"));
-      desk.add(exit("14:00", "carry"));
+      desk.add(exit("15:00", "chip"), ME);
+      desk.add(exit("14:00", "carry"), ME);
       Map<String, String> changed = exit("13:59", "pass");
-      desk.edit(2, changed);
-      desk.delete(1);
+      desk.edit(2, version(desk, 2), changed, ME);
+      desk.delete(1, version(desk, 1), ME);
       assertEquals(List.of("13:59"), clocks(desk));
     }
     try (TagDesk desk = open()) {
-      desk.undo();
+      desk.undo(ME);
       assertEquals(List.of("15:00", "13:59"), clocks(desk));
-      desk.undo();
+      desk.undo(ME);
       assertEquals(List.of("15:00", "14:00"), clocks(desk));
-      desk.undo();
-      desk.undo();
+      desk.undo(ME);
+      desk.undo(ME);
       assertEquals(List.of(), clocks(desk));
-      assertThrows(TagRefusedException.class, desk::undo);
-      assertThrows(TagRefusedException.class, () -> desk.delete(1));
+      assertThrows(TagRefusedException.class, () -> desk.undo(ME));
+      assertThrows(TagRefusedException.class, () -> desk.delete(1, 1, ME));
     }
+  }
+
+  /** A page that shows an exit as it was before another page's change cannot write over that. */
+  @Test
+  void aStalePageOverwritesNothing() throws Exception {
+    try (TagDesk desk = open()) {
+      desk.add(exit("15:00", "chip"), ME);
+      int shown = version(desk, 1);
+      desk.edit(1, shown, exit("14:59", "pass"), OTHER);
+      FieldProblem edit = stale(() -> desk.edit(1, shown, exit("15:00", "carry"), ME));
+      assertEquals("P2 14:59, Herons, pass", edit.found());
+      assertEquals("the exit as this page showed it", edit.expected());
+      assertEquals(
+          "Another page changed it meanwhile; nothing was saved. To go on from what stands now,"
+              + " press Esc, then Edit.",
+          edit.toDo());
+      stale(() -> desk.delete(1, shown, ME));
+      assertEquals(List.of("14:59"), clocks(desk));
+      // Whoever has seen the change may go on from it.
+      desk.edit(1, version(desk, 1), exit("14:58", "pass"), ME);
+      assertEquals(List.of("14:58"), clocks(desk));
+      int seen = version(desk, 1);
+      desk.delete(1, seen, OTHER);
+      assertEquals(
+          "an exit that was taken out",
+          stale(() -> desk.edit(1, seen, exit("14:57", "pass"), ME)).found());
+      // Brought back it is the exit that this page still shows.
+      desk.undo(OTHER);
+      desk.edit(1, seen, exit("14:57", "pass"), ME);
+      assertEquals(List.of("14:57"), clocks(desk));
+    }
+  }
+
+  /** Undo takes back the steps of the page that asks, whatever other pages did since. */
+  @Test
+  void undoIsOnesOwn() throws Exception {
+    try (TagDesk desk = open()) {
+      desk.add(exit("15:00", "chip"), ME);
+      desk.add(exit("14:00", "chip"), OTHER);
+      desk.add(exit("13:00", "chip"), ME);
+      desk.add(exit("12:00", "chip"), OTHER);
+      desk.delete(2, version(desk, 2), OTHER);
+      assertEquals("Undone: the exit at 13:00 is out again.", desk.undo(ME));
+      assertEquals(List.of("15:00", "12:00"), clocks(desk));
+      assertEquals("Undone: the exit at 14:00 is back.", desk.undo(OTHER));
+      assertEquals(List.of("15:00", "14:00", "12:00"), clocks(desk));
+      desk.undo(ME);
+      assertFalse(desk.canUndo(ME));
+      assertTrue(desk.canUndo(OTHER));
+      TagRefusedException none = assertThrows(TagRefusedException.class, () -> desk.undo(ME));
+      assertEquals("a step that was taken on this page", none.problems().get(0).expected());
+      desk.undo(OTHER);
+      desk.undo(OTHER);
+      assertEquals(List.of(), clocks(desk));
+    }
+    // The journal makes the same rows again.
+    try (TagDesk desk = open()) {
+      assertEquals(List.of(), clocks(desk));
+    }
+  }
+
+  /** One's own step on an exit that another page has changed since is not taken back. */
+  @Test
+  void undoNeverTakesAnotherPagesChangeAlong() throws Exception {
+    try (TagDesk desk = open()) {
+      desk.add(exit("15:00", "chip"), ME);
+      desk.edit(1, version(desk, 1), exit("14:30", "pass"), OTHER);
+      FieldProblem refused = stale(() -> desk.undo(ME));
+      assertEquals("P2 14:30, Herons, pass", refused.found());
+      assertEquals("P2 15:00, Herons, chip, as this page left it", refused.expected());
+      assertEquals(List.of("14:30"), clocks(desk));
+      assertEquals("Undone: the exit at 14:30 stands as it did before.", desk.undo(OTHER));
+      desk.undo(ME);
+      assertEquals(List.of(), clocks(desk));
+    }
+  }
+
+  /** Journals of older versions say undo without a number: the last step. */
+  @Test
+  void anOlderJournalIsReadAsItWasMeant() throws Exception {
+    String row = "\"period\",\"1\",\"clock\",\"%s\",\"team\",\"A\",\"way_out\",\"chip\"]\n";
+    Files.writeString(
+        journal,
+        "[\"begin\"]\n[\"begun\",\"none\"]\n[\"add\",\"1\","
+            + row.formatted("15:00")
+            + "[\"edit\",\"1\","
+            + row.formatted("14:00")
+            + "[\"delete\",\"1\"]\n[\"undo\"]\n[\"undo\"]\n[\"add\",\"2\","
+            + row.formatted("13:00"));
+    try (TagDesk desk = open()) {
+      assertEquals(List.of("15:00", "13:00"), clocks(desk));
+      desk.undo(ME);
+      desk.undo(OTHER);
+      assertEquals(List.of(), clocks(desk));
+    }
+    Files.writeString(journal, "[\"begin\"]\n[\"begun\",\"none\"]\n[\"undo\"]\n");
+    Files.deleteIfExists(sheet);
+    assertThrows(SheetException.class, this::open);
   }
 
   /** Cut anywhere, the journal gives every step whose line is whole, and no part of another. */
@@ -187,10 +302,10 @@ class TagDeskTest {
         Map<String, String> fields = exit("1" + random.nextInt(10) + ":00", "chip");
         fields.put("player", "J\u00f8 \ud83c\udfd2 " + i);
         switch (there ? random.nextInt(4) : 3) {
-          case 0 -> desk.edit(id, fields);
-          case 1 -> desk.delete(id);
-          case 2 -> desk.undo();
-          default -> desk.add(fields);
+          case 0 -> desk.edit(id, version(desk, id), fields, ME);
+          case 1 -> desk.delete(id, version(desk, id), ME);
+          case 2 -> desk.undo(ME);
+          default -> desk.add(fields, ME);
         }
         // The step's own line ends before the line that says that the sheet was written.
         String whole = Files.readString(journal);
@@ -214,13 +329,13 @@ class TagDeskTest {
   @Test
   void aTornLineIsToldOf() throws Exception {
     try (TagDesk desk = open()) {
-      desk.add(exit("15:00", "chip"));
+      desk.add(exit("15:00", "chip"), ME);
     }
     Files.writeString(journal, Files.readString(journal) + "[\"add\",\"2\",\"per");
     try (TagDesk desk = open()) {
       assertEquals(1, desk.tagged());
       assertTrue(desk.opening().contains("was being saved when the program was stopped"));
-      desk.add(exit("14:00", "chip"));
+      desk.add(exit("14:00", "chip"), ME);
     }
     try (TagDesk desk = open()) {
       assertEquals("2 exits brought back.", desk.opening());
@@ -245,10 +360,10 @@ class TagDeskTest {
     try (TagDesk desk = open()) {
       assertEquals(Map.of("period", "1"), desk.setup());
       assertEquals("2 exits read from the sheet.", desk.opening());
-      desk.edit(1, exit("18:55", "pass"));
-      desk.add(exit("17:00", "chip"));
-      desk.undo();
-      assertThrows(TagRefusedException.class, () -> desk.edit(9, exit("18:55", "pass")));
+      desk.edit(1, 0, exit("18:55", "pass"), ME);
+      desk.add(exit("17:00", "chip"), ME);
+      desk.undo(ME);
+      assertThrows(TagRefusedException.class, () -> desk.edit(9, 0, exit("18:55", "pass"), ME));
     }
     TagSheet.Read read = TagSheet.read(sheet, PERIOD);
     assertEquals(2, read.rows().size());
@@ -275,14 +390,14 @@ class TagDeskTest {
   @Test
   void aSheetThatWasCorrectedByHandIsBelieved() throws Exception {
     try (TagDesk desk = open()) {
-      desk.add(exit("15:00", "chip"));
-      desk.add(exit("14:00", "chip"));
+      desk.add(exit("15:00", "chip"), ME);
+      desk.add(exit("14:00", "chip"), ME);
     }
     String corrected = Files.readString(sheet).replace("14:00", "13:30");
     Files.writeString(sheet, corrected);
     try (TagDesk desk = open()) {
       assertEquals(List.of("15:00", "13:30"), clocks(desk));
-      desk.add(exit("12:00", "chip"));
+      desk.add(exit("12:00", "chip"), ME);
     }
     try (TagDesk desk = open()) {
       assertEquals(List.of("15:00", "13:30", "12:00"), clocks(desk));
@@ -293,9 +408,9 @@ class TagDeskTest {
   void aSheetThatWasChangedMeanwhileIsNeitherOverwrittenNorIsTheExitLost() throws Exception {
     String theirs = "period,clock,team,way_out\n3,09:00,Herons,chip\n";
     try (TagDesk desk = open()) {
-      desk.add(exit("15:00", "chip"));
+      desk.add(exit("15:00", "chip"), ME);
       Files.writeString(sheet, theirs);
-      desk.add(exit("14:00", "chip"));
+      desk.add(exit("14:00", "chip"), ME);
       assertTrue(desk.warning().contains("Another program changed the sheet"), desk.warning());
       assertEquals(2, desk.tagged());
       assertEquals("2 exits tagged, 1 in " + sheet, desk.closing());
@@ -314,7 +429,7 @@ class TagDeskTest {
     try (TagDesk desk = open()) {
       SheetException e = assertThrows(SheetException.class, this::open);
       assertTrue(e.getMessage().contains("one program at a time"), e.getMessage());
-      desk.add(exit("15:00", "chip"));
+      desk.add(exit("15:00", "chip"), ME);
     }
     try (TagDesk desk = open()) {
       assertEquals(1, desk.tagged());
@@ -341,8 +456,8 @@ class TagDeskTest {
     List<String> texts = new ArrayList<>();
     for (String name : List.of("a.csv", "b.csv")) {
       try (TagDesk desk = TagDesk.open(dir.resolve(name), PERIOD, Map.of())) {
-        desk.add(exit("15:00", "chip"));
-        desk.add(exit("14:00", "carry"));
+        desk.add(exit("15:00", "chip"), ME);
+        desk.add(exit("14:00", "carry"), ME);
       }
       texts.add(Files.readString(dir.resolve(name)));
       texts.add(Files.readString(dir.resolve(name + ".journal")));

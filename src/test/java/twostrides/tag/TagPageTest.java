@@ -54,7 +54,7 @@ class TagPageTest {
               new HashMap<>(
                   Map.of("period", "1", "clock", "10:00", "team", "A", "way_out", "carry"));
           fields.put(group, w);
-          desk.add(fields);
+          desk.add(fields, "");
         }
         assertEquals(words.size(), desk.tagged());
       }

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.net.InetAddress;
 import java.net.Socket;
+import java.net.SocketException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -15,6 +17,8 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +34,9 @@ class TagServerTest {
 
   private static final String ADD =
       "{\"period\":\"1\",\"clock\":\"13:07\",\"team\":\"Herons\",\"way_out\":\"chip\"}";
+
+  /** How long a busy machine may take to answer, ms. */
+  private static final int SLOW_MS = 120_000;
 
   @TempDir Path dir;
 
@@ -81,12 +88,7 @@ class TagServerTest {
 
   /** A request in its own words, for headers that the client does not let through. */
   private String raw(String text) throws IOException {
-    try (Socket socket =
-        new Socket(
-            InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), server.address().getPort())) {
-      socket.setSoTimeout(10_000);
-      socket.getOutputStream().write(text.getBytes(StandardCharsets.UTF_8));
-      socket.getOutputStream().flush();
+    try (Socket socket = socket(text)) {
       return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     }
   }
@@ -253,8 +255,12 @@ class TagServerTest {
                     + "\"toDo\":\"Correct it; nothing was saved.\"}"),
         r.body());
     assertTrue(r.body().contains("\"field\":\"way_out\",\"found\":\"lob\""), r.body());
-    assertTrue(post("delete", "{\"id\":\"7\"}").body().contains("exit 7"));
-    assertTrue(post("delete", "{\"id\":\"x\"}").body().contains("the number of an exit"));
+    HttpResponse<String> gone = post("delete", "{\"id\":\"7\",\"version\":\"1\"}");
+    assertEquals(409, gone.statusCode());
+    assertTrue(gone.body().contains("an exit that was taken out"), gone.body());
+    assertTrue(post("delete", "{\"id\":\"x\"}").body().contains("the id of an exit, a number"));
+    assertTrue(
+        post("delete", "{\"id\":\"7\"}").body().contains("the version of an exit, a number"));
     assertTrue(post("undo", "{}").body().contains("nothing to undo"));
   }
 
@@ -275,13 +281,113 @@ class TagServerTest {
   void editsDeletionsAndUndoGoByTheServer() throws Exception {
     post("add", ADD);
     String edited =
-        post("edit", ADD.replace("13:07", "12:00").replace("{", "{\"id\":\"1\",")).body();
+        post("edit", ADD.replace("13:07", "12:00").replace("{", "{\"id\":\"1\",\"version\":\"1\","))
+            .body();
     assertTrue(edited.contains("\"clock\":\"12:00\""), edited);
-    assertTrue(post("delete", "{\"id\":\"1\"}").body().contains("\"rows\":[]"));
+    assertTrue(post("delete", "{\"id\":\"1\",\"version\":\"2\"}").body().contains("\"rows\":[]"));
     assertTrue(post("undo", "{}").body().contains("\"clock\":\"12:00\""));
     assertEquals(200, post("setup", "{\"home\":\"Herons\"}").statusCode());
     assertTrue(get("state").body().contains("\"setup\":{\"home\":\"Herons\"}"));
     assertTrue(post("book", "{}").body().contains("\"words\":\"made\""));
+  }
+
+  /** A page says which version of an exit it shows, and which page it is. */
+  @Test
+  void aStalePageIsRefusedAndUndoIsThePagesOwn() throws Exception {
+    String mine = ADD.replace("{", "{\"page\":\"a\",");
+    String other = ADD.replace("{", "{\"page\":\"b\",").replace("13:07", "12:00");
+    assertTrue(post("add", mine).body().contains("\"canUndo\":true"));
+    assertTrue(post("state", "{\"page\":\"b\"}").body().contains("\"canUndo\":false"));
+    String edit = "{\"id\":\"1\",\"version\":\"1\",";
+    assertEquals(200, post("edit", other.replace("{", edit)).statusCode());
+    HttpResponse<String> stale = post("edit", mine.replace("{", edit).replace("chip", "pass"));
+    assertEquals(409, stale.statusCode());
+    assertTrue(stale.body().contains("\"found\":\"P1 12:00, Herons, chip\""), stale.body());
+    assertEquals(409, post("delete", edit + "\"page\":\"a\"}").statusCode());
+    assertEquals(409, post("undo", "{\"page\":\"a\"}").statusCode());
+    assertTrue(get("state").body().contains("\"clock\":\"12:00\""));
+    assertTrue(post("undo", "{\"page\":\"b\"}").body().contains("\"clock\":\"13:07\""));
+    assertTrue(post("undo", "{\"page\":\"a\"}").body().contains("\"rows\":[]"));
+  }
+
+  /** What a held connection has sent so far: nothing of it needs the token. */
+  private static final List<String> HELD =
+      List.of(
+          "GET /state HT",
+          "GET / HTTP/1.1\r\nHost: 127.0.0.1\r\nX-",
+          "POST /add HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Length: 1000\r\n\r\nhalf",
+          "");
+
+  /**
+   * Connections that are held open with half a request, by anybody on this machine and without the
+   * token, do not stop the page: of many the oldest are dropped.
+   */
+  @Test
+  void heldConnectionsDoNotFreezeThePage() throws Exception {
+    List<Socket> held = new ArrayList<>();
+    try {
+      for (int i = 0; i < 200; i++) {
+        held.add(socket(HELD.get(i % HELD.size())));
+      }
+      for (int i = 0; i < 5; i++) {
+        assertEquals(200, patiently("state"));
+      }
+      // Dropped means closed: what is left to read ends.
+      for (int i : List.of(0, 1, 2)) {
+        try {
+          held.get(i).getInputStream().readAllBytes();
+        } catch (SocketException e) {
+          assertTrue(e.getMessage().contains("reset"), e.getMessage());
+        }
+      }
+      assertEquals(200, post("add", ADD).statusCode());
+    } finally {
+      for (Socket s : held) {
+        s.close();
+      }
+    }
+  }
+
+  /** Nor does a player that asked for the video many times and does not read it. */
+  @Test
+  void heldVideosDoNotFreezeThePage() throws Exception {
+    // Longer than what the system keeps for a connection that nobody reads.
+    try (RandomAccessFile longer = new RandomAccessFile(dir.resolve("game.mp4").toFile(), "rw")) {
+      longer.setLength(64 << 20);
+    }
+    String asked =
+        "GET %svideo HTTP/1.1\r\nHost: 127.0.0.1:%d\r\n\r\n"
+            .formatted(server.address().getPath(), server.address().getPort());
+    List<Socket> held = new ArrayList<>();
+    try {
+      for (int i = 0; i < 12; i++) {
+        held.add(socket(asked));
+        assertEquals('H', held.get(i).getInputStream().read());
+      }
+      assertEquals(200, patiently("state"));
+    } finally {
+      for (Socket s : held) {
+        s.close();
+      }
+    }
+  }
+
+  private Socket socket(String sent) throws IOException {
+    Socket socket =
+        new Socket(InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), server.address().getPort());
+    socket.setSoTimeout(SLOW_MS);
+    socket.getOutputStream().write(sent.getBytes(StandardCharsets.UTF_8));
+    socket.getOutputStream().flush();
+    return socket;
+  }
+
+  /** The status of an answer, or a failure when none comes. */
+  private int patiently(String path) throws Exception {
+    return client
+        .send(
+            request(path).timeout(Duration.ofMillis(SLOW_MS)).build(),
+            HttpResponse.BodyHandlers.discarding())
+        .statusCode();
   }
 
   /** Two pages at once: every exit that was answered is there, once. */

@@ -1,0 +1,200 @@
+package twostrides.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import twostrides.browser.Browser;
+import twostrides.clips.ClipFiles;
+
+/** What the lists over the restarts leave are the rows of the data that are so, and no others. */
+class RestartListTest {
+
+  private static final String REGION = "Own-zone restarts";
+  private static final String OURS = "Glasswater Herons";
+
+  @TempDir private static Path dir;
+  private static Path book;
+  private static List<Map<String, String>> restarts;
+  private static Browser browser;
+
+  @BeforeAll
+  static void review() throws IOException {
+    browser = Browser.open(1280, 900);
+    book = SampleBook.of(dir.resolve("book"), SampleBook.games(), "--draws", "100");
+    restarts =
+        ClipFiles.csv(Files.readString(book.resolve("data/restarts.csv"))).stream()
+            .filter(r -> r.get("own_last").equals("true"))
+            .toList();
+  }
+
+  @AfterAll
+  static void close() throws IOException {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  @BeforeEach
+  void open() {
+    browser.driver().get("about:blank");
+    browser.driver().get(book.resolve("restarts.html").toUri().toString());
+  }
+
+  private static void pick(String list, String option) {
+    BookPagesTest.pick(browser, REGION, list, option);
+  }
+
+  /** Sheet and line of the rows that are shown. */
+  private static List<String> shown() {
+    return BookPagesTest.cells(browser, REGION, 15);
+  }
+
+  private static List<String> wanted(Predicate<Map<String, String>> which) {
+    return restarts.stream()
+        .filter(which)
+        .map(r -> r.get("sheet") + ", line " + r.get("line"))
+        .toList();
+  }
+
+  private static boolean iced(Map<String, String> r) {
+    return r.get("team").equals(OURS) && r.get("restart_cause").startsWith("icing");
+  }
+
+  @Test
+  void icingsOfTheHeronsAtEvenStrength() {
+    pick("Team", OURS);
+    pick("Cause", "icing, written");
+    pick("Strength", "even");
+    List<String> wanted = wanted(r -> iced(r) && r.get("strength").equals("even"));
+    assertEquals(wanted, shown());
+    System.out.println(wanted.size() + " of " + restarts.size() + " restarts: Herons, icing, even");
+    assertTrue(wanted.size() > 30, wanted.size() + " rows");
+    // None of them was shorthanded, where every restart is "no icing" by the book.
+    pick("Strength", "shorthanded");
+    assertEquals(List.of(), wanted(r -> iced(r) && r.get("strength").equals("shorthanded")));
+    assertEquals(List.of(), shown());
+    assertTrue(browser.text().contains("0 of " + restarts.size() + " rows"));
+  }
+
+  @Test
+  void everyListPicksByItsOwnColumn() throws IOException {
+    Set<String> keptIn =
+        ClipFiles.csv(Files.readString(book.resolve("data/exits.csv"))).stream()
+            .filter(e -> e.get("way_out").equals("kept in"))
+            .map(e -> e.get("game") + " " + e.get("exit"))
+            .collect(Collectors.toSet());
+    pick("Opponent", "Tarn Wolves");
+    pick("Way out", "kept in");
+    assertEquals(
+        wanted(
+            r ->
+                r.get("opponent").equals("Tarn Wolves")
+                    && keptIn.contains(r.get("game") + " " + r.get("exit"))),
+        shown());
+    assertTrue(shown().size() > 2, shown().toString());
+    pick("Way out", "all");
+    pick("Draw won by", "own");
+    pick("By the book", "no icing");
+    pick("Period", "3");
+    assertEquals(
+        wanted(
+            r ->
+                r.get("opponent").equals("Tarn Wolves")
+                    && r.get("won_by").equals("own")
+                    && r.get("ruling").equals("no icing")
+                    && r.get("period").equals("3")),
+        shown());
+    pick("Draw won by", "all");
+    pick("By the book", "all");
+    pick("Period", "all");
+    pick("Game", restarts.get(0).get("game"));
+    assertEquals(
+        wanted(
+            r ->
+                r.get("opponent").equals("Tarn Wolves")
+                    && r.get("game").equals(restarts.get(0).get("game"))),
+        shown());
+  }
+
+  /** A number or a word of a name is whole, and no clock, line or team is a name. */
+  @Test
+  void aPlayerIsFoundByNumberAndNameAlone() {
+    WebElement search = BookPagesTest.search(browser, REGION, "Had it last");
+    search.sendKeys("10 ilse");
+    List<String> wanted = wanted(r -> r.get("player").equals("10 Ilse Orrinsund"));
+    assertEquals(wanted, shown());
+    assertTrue(wanted.size() > 3, wanted.size() + " rows");
+    search.clear();
+    search.sendKeys("1");
+    assertEquals(wanted(r -> r.get("player").startsWith("1 ")), shown());
+    search.clear();
+    search.sendKeys("orrin");
+    assertEquals(List.of(), shown(), "half a word is no word");
+    search.clear();
+    search.sendKeys("Orrinsund, Ilse");
+    assertEquals(wanted, shown());
+  }
+
+  /** The same mechanism serves every list: teams' restarts, kills, units, releases, flags. */
+  @Test
+  void everyTableHasTheListsThatTellItsRowsApart() {
+    assertEquals(
+        "Had it last; Team; Opponent; Game; Period; Strength; Way out; Cause; By the book; Draw won by",
+        lists("restarts.html", REGION));
+    assertEquals(
+        "Had it last; Opponent; Game; Period; Strength; Way out; Cause; By the book; Draw won by",
+        lists("teams/01-glasswater-herons.html", REGION));
+    assertEquals("Game; Period", lists("kill.html", "Every kill, Glasswater Herons"));
+    assertEquals(
+        "Let go by; Team; Game; Period; Strength", lists("flags.html", "Not flagged, because"));
+    assertEquals("Strength; Way out", lists("index.html", "Ways out of Glasswater Herons"));
+    assertEquals("Point", lists("rulings.html", "What this book says"));
+    assertEquals("", lists("costs.html", "What followed the draw"));
+  }
+
+  private static String lists(String page, String region) {
+    browser.driver().get(book.resolve(page).toUri().toString());
+    List<String> labels =
+        browser
+            .driver()
+            .findElements(
+                By.xpath(
+                    "//*[@aria-label='%s']/preceding-sibling::*[1][@role='group']//label"
+                        .formatted(region)))
+            .stream()
+            .map(l -> l.getText().lines().findFirst().orElse("").strip())
+            .toList();
+    return String.join("; ", labels);
+  }
+
+  /** One player of a unit is looked for in one name, not across two. */
+  @Test
+  void aUnitIsFoundByOneOfItsPlayers() {
+    browser.driver().get(book.resolve("kill.html").toUri().toString());
+    String region = "Units while shorthanded, " + OURS;
+    List<String> all = BookPagesTest.cells(browser, region, 1);
+    BookPagesTest.search(browser, region, "Unit").sendKeys("11 ilse");
+    assertEquals(List.of(), BookPagesTest.cells(browser, region, 1));
+    WebElement search = BookPagesTest.search(browser, region, "Unit");
+    search.clear();
+    search.sendKeys("18 ilse");
+    List<String> wanted = all.stream().filter(u -> u.contains("18 Ilse Tarvodahn")).toList();
+    assertTrue(wanted.size() > 3, wanted.toString());
+    assertEquals(wanted, BookPagesTest.cells(browser, region, 1));
+  }
+}
