@@ -63,6 +63,7 @@ public record IcingBook(
    * @param word one of its words
    */
   public boolean says(SettingKey key, String word) {
+    assert key.words().contains(word) : key.word() + " is never " + word;
     return settings.get(key).value().equals(word);
   }
 
