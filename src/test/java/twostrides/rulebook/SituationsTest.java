@@ -19,12 +19,16 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.checks.Printed;
 
 /**
  * Worked situations of rulebooks, casebooks and bulletins, and cases derived from rule texts: each
  * row of situations.csv names its source and grade.
  */
 class SituationsTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   private static List<CSVRecord> rows() throws IOException {
     try (var in = SituationsTest.class.getResourceAsStream("situations.csv")) {
@@ -91,10 +95,20 @@ class SituationsTest {
   @Test
   void everyRowNamesASourceAndAGradeAndItsIdOnce() throws IOException {
     Set<String> ids = new TreeSet<>();
+    Set<String> worked = new TreeSet<>();
+    int derived = 0;
     for (CSVRecord r : rows()) {
+      if (r.get("id").startsWith("R")) {
+        derived++;
+      } else {
+        worked.add(r.get("id").replaceFirst("-.*", ""));
+      }
       assertTrue(ids.add(r.get("id")), r.get("id"));
       assertTrue(!r.get("source").isBlank() && !r.get("grade").isBlank(), r.get("id"));
     }
+    FIGURES.say(
+        "%d worked situations in %d cases, %d derived cases",
+        worked.size(), ids.size() - derived, derived);
   }
 
   /** What hangs on a setting without a source is a guess, and its grade says so. */
