@@ -50,7 +50,7 @@ class ChecksPageTest {
 
   private static final Pattern NUMBER =
       Pattern.compile(
-          "(?<![\\w.])(\\d{1,3}(,\\d{3})+|\\d[\\d_]*|(?=\\.\\d))(\\.\\d+)?(e-?\\d+)?( %)?(?!\\w)");
+          "(?<![\\w.])((\\d{1,3}(,\\d{3})+|\\d[\\d_]*)(\\.\\d+)?|\\.\\d+)(e-?\\d+)?( %)?(?!\\w)");
 
   private static final Pattern COMMENT = Pattern.compile("/\\*.*?\\*/|//[^\\n]*", Pattern.DOTALL);
 
