@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
-import twostrides.rink.Rink;
 
 /**
  * Serves the page to this machine only: the loopback address, a port that is free, a token in the
@@ -50,7 +49,7 @@ public final class TagServer implements Closeable {
     this.video = video;
     this.book = new BookFiles(book);
     this.actions = new TagActions(desk, maker, video.isPresent());
-    this.page = resource("tag.html").replace("<!-- rink -->", RinkSvg.of(Rink.NORTH_AMERICAN));
+    this.page = resource("tag.html").replace("<!-- rink -->", RinkSvg.of(desk.rink()));
   }
 
   /**
