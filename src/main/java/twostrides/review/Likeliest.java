@@ -26,14 +26,14 @@ record Likeliest<T>(T one, Count count, double chance, int of) {
    * @param all those that the rates were made from, or some of them
    * @param count what is counted of each
    * @param rates the adjusted rates
-   * @return empty where nobody has ten cases, where there are too few to adjust by, and where
-   *     nothing happened
+   * @return empty where fewer than two have ten cases, where there are too few to adjust by, and
+   *     where nothing happened
    */
   static <T> Optional<Likeliest<T>> of(
       List<T> all, Function<T, Count> count, AdjustedRates rates) {
     List<T> enough = all.stream().filter(t -> !count.apply(t).tooFew()).toList();
     List<Count> counts = enough.stream().map(count).toList();
-    List<Double> chances = rates.highest(counts);
+    List<Double> chances = counts.size() < 2 ? List.of() : rates.highest(counts);
     int best = -1;
     for (int i = 0; i < chances.size(); i++) {
       if (counts.get(i).successes() > 0 && (best < 0 || chances.get(i) > chances.get(best))) {

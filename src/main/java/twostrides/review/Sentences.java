@@ -191,7 +191,7 @@ final class Sentences {
                     + most.said(rates)
                     + most.highestOf("ways out"))
         .orElse(
-            "Too few to say which way out leads to icings: it needs three that were tried, one of them ten times and with an icing.");
+            "Too few attempts or icings to say which way out leads to icings.");
   }
 
   private String player() {
@@ -205,7 +205,7 @@ final class Sentences {
                     + most.said(iced)
                     + most.highestOf("players"))
         .orElse(
-            "Too few to say whose releases short of center are iced most often: it needs three players with some, one of them with ten and an icing.");
+            "Too few releases or icings to say whose are iced most often.");
   }
 
   private String cost() {

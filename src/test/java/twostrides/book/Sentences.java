@@ -240,7 +240,7 @@ final class Sentences {
   private static int likeliest(
       AdjustedFigures rates, List<Formulas.Share> some, Predicate<Integer> named) {
     int best = -1;
-    Map<Integer, Double> chances = rates.highest(some);
+    Map<Integer, Double> chances = some.size() < 2 ? Map.of() : rates.highest(some);
     for (int i = 0; i < some.size(); i++) {
       double lead =
           best < 0 ? 1 : chances.getOrDefault(i, 0.0) - chances.getOrDefault(best, 0.0);
@@ -299,7 +299,7 @@ final class Sentences {
     int best = likeliest(rates, enough, i -> says(b, before + names.get(i)));
     return best < 0
         ? Want.name(
-            "Too few to say which way out leads to icings: it needs three that were tried, one of them ten times and with an icing.")
+            "Too few attempts or icings to say which way out leads to icings.")
         : rates
             .sentence(before + names.get(best), enough.get(best), "")
             .then(highestOf(rates, enough, best, "ways out"));
@@ -335,7 +335,7 @@ final class Sentences {
     int best = likeliest(rates, enough, i -> says(b, before + names.get(i)));
     return best < 0
         ? Want.name(
-            "Too few to say whose releases short of center are iced most often: it needs three players with some, one of them with ten and an icing.")
+            "Too few releases or icings to say whose are iced most often.")
         : rates
             .sentence(before + names.get(best), enough.get(best), "")
             .then(highestOf(rates, enough, best, "players"));
