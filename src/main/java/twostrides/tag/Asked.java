@@ -14,6 +14,8 @@ import java.util.stream.Stream;
  */
 final class Asked {
 
+  private static final String GONE = "an exit that was taken out";
+
   private Asked() {}
 
   /**
@@ -22,7 +24,7 @@ final class Asked {
    * @param history the rows
    * @param id the exit
    * @param version the exit's version that the page shows
-   * @param toDo how to go on from the row as it is now, a sentence but for its capital
+   * @param toDo how to go on from the row as it is now, a sentence
    */
   static TagRow row(History history, int id, int version, String toDo) throws TagRefusedException {
     TagRow row =
@@ -31,15 +33,17 @@ final class Asked {
             .orElseThrow(
                 () ->
                     stale(
-                        "an exit that was taken out",
+                        GONE,
                         "an exit that is tagged",
-                        "Another page deleted it meanwhile; nothing was saved. Log it anew if it"
-                            + " belongs there."));
+                        "Another page deleted this exit. Nothing was saved; log it anew if it belongs"
+                            + " in the list."));
     if (row.version() != version) {
       throw stale(
           words(row),
           "the exit as this page showed it",
-          "Another page changed it meanwhile; nothing was saved. To go on from what stands now, "
+          "Another page changed this exit: it is now "
+              + words(row)
+              + ". Nothing was saved. "
               + toDo);
     }
     return row;
@@ -67,10 +71,14 @@ final class Asked {
       TagRow left = history.change(number).row();
       Optional<TagRow> now = history.row(left.id());
       throw stale(
-          now.map(Asked::words).orElse("an exit that was taken out"),
+          now.map(Asked::words).orElse(GONE),
           words(left) + ", as this page left it",
-          "Another page changed it meanwhile; nothing was undone. "
-              + (now.isPresent() ? "Edit or Delete it." : "Log it anew if it belongs there."));
+          now.map(
+                  r ->
+                      "Another page changed that exit since: it is now "
+                          + words(r)
+                          + ". Nothing was undone; Edit or Delete it in the list.")
+              .orElse("Another page deleted that exit since. Nothing was undone."));
     }
     return number;
   }

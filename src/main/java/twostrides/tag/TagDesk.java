@@ -198,7 +198,7 @@ public final class TagDesk implements Closeable {
    */
   synchronized void edit(int id, int version, Map<String, String> fields, String page)
       throws TagRefusedException, IOException {
-    TagRow row = Asked.row(history, id, version, "press Esc, then Edit.");
+    TagRow row = Asked.row(history, id, version, "Press Esc, then Edit, to go on from that.");
     Map<String, String> merged = new LinkedHashMap<>(row.cells());
     merged.keySet().removeAll(TagSheet.OURS);
     merged.putAll(fields);
@@ -215,7 +215,7 @@ public final class TagDesk implements Closeable {
    */
   synchronized void delete(int id, int version, String page)
       throws TagRefusedException, IOException {
-    Asked.row(history, id, version, "Delete again takes it out.");
+    Asked.row(history, id, version, "Delete it again if it shall go.");
     change(History.deleted(id), page);
   }
 

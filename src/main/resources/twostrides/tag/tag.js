@@ -116,7 +116,7 @@
         const now = await ask("state");
         if (now !== null) show(now);
       }
-      problems(said.problems);
+      problems(said.problems, answer.status === STALE);
       return null;
     }
     return said;
@@ -130,14 +130,15 @@
     away: "Away team", game: "Name of the game",
   };
 
-  function problems(list) {
+  // A problem of a field says what was found and expected there; one of another page is a sentence.
+  function problems(list, otherPage) {
     const box = at("problems");
     clear(box);
     document.querySelectorAll(".err").forEach((e) => { e.textContent = ""; });
     document.querySelectorAll("[aria-invalid]").forEach((e) => e.removeAttribute("aria-invalid"));
     for (const p of list) {
       const found = p.found === "" ? "nothing" : "“" + p.found + "”";
-      const words = "found " + found + ", expected " + p.expected + ". " + p.toDo;
+      const words = otherPage ? p.toDo : "found " + found + ", expected " + p.expected + ". " + p.toDo;
       box.appendChild(make("p", (NAMES[p.field] ? NAMES[p.field] + ": " : "") + words));
       const beside = at("e-" + p.field);
       if (beside) beside.textContent = words;
@@ -147,7 +148,7 @@
     if (list.length > 0) {
       const first = list.map((p) => field(p.field) || at("s-" + p.field)).find((i) => i);
       if (first) first.focus();
-      else box.scrollIntoView({ block: "nearest" });
+      else box.scrollIntoView({ block: "center" });
     }
   }
 

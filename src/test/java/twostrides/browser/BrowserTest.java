@@ -11,15 +11,15 @@ import org.openqa.selenium.WebDriver;
 class BrowserTest {
 
   /**
-   * The longest that a page has taken on the test machine, a whole team's sheets under the rules of
-   * axe-core: 8 s idle.
+   * The longest that a page has taken: a whole team's sheets under the rules of axe-core, in a
+   * browser slowed to a sixth, on two cores that seventeen others wanted.
    */
-  private static final Duration LONGEST = Duration.ofSeconds(8);
+  private static final Duration LONGEST = Duration.ofSeconds(67);
 
-  /** A machine four times slower, with four other builds on it, still passes. */
+  /** A machine that is four times slower still passes. */
   @Test
   void aSlowMachineIsWaitedFor() throws Exception {
-    Duration least = LONGEST.multipliedBy(4 * 4);
+    Duration least = LONGEST.multipliedBy(4);
     try (Browser b = Browser.open(400, 300)) {
       WebDriver.Timeouts timeouts = b.driver().manage().timeouts();
       assertEquals(Browser.PATIENCE, timeouts.getScriptTimeout());

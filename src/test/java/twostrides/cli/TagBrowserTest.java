@@ -281,15 +281,15 @@ class TagBrowserTest {
       keys(b, "a", "l", "13:05", Keys.ENTER);
       b.await("return document.getElementById('problems').textContent.includes('Another page')");
       assertEquals(
-          "found “P1 12:00, Herons, pass”, expected the exit as this page showed it. Another page"
-              + " changed it meanwhile; nothing was saved. To go on from what stands now, press"
-              + " Esc, then Edit.",
+          "Another page changed this exit: it is now P1 12:00, Herons, pass. Nothing was saved."
+              + " Press Esc, then Edit, to go on from that.",
           b.at("problems").getText());
       assertTrue(b.at("rows").getText().contains("P1 12:00"), "the list is as it stands now");
       assertEquals("13:05", value(b, "f-clock"), "what was typed is still there");
       keys(b, Keys.TAB, Keys.ESCAPE);
       keys(b, "u");
-      b.await("return document.getElementById('problems').textContent.includes('undone')");
+      b.await(
+          "return document.getElementById('problems').textContent.includes('Nothing was undone')");
       assertTrue(b.at("rows").getText().contains("P1 12:00"));
       button(b, "Edit").sendKeys(Keys.ENTER);
       assertEquals("12:00", value(b, "f-clock"));

@@ -203,8 +203,8 @@ class TagDeskTest {
       assertEquals("P2 14:59, Herons, pass", edit.found());
       assertEquals("the exit as this page showed it", edit.expected());
       assertEquals(
-          "Another page changed it meanwhile; nothing was saved. To go on from what stands now,"
-              + " press Esc, then Edit.",
+          "Another page changed this exit: it is now P2 14:59, Herons, pass. Nothing was saved."
+              + " Press Esc, then Edit, to go on from that.",
           edit.toDo());
       stale(() -> desk.delete(1, shown, ME));
       assertEquals(List.of("14:59"), clocks(desk));
