@@ -37,7 +37,7 @@ public class JudgeBenchmark {
       for (FactKey k : FactKey.values()) {
         // The usual word half of the time, so that rulings go deep into the rules.
         String word =
-            dice.nextBoolean() ? k.unsaid() : k.words().get(dice.nextInt(k.words().size()));
+            dice.nextBoolean() ? k.unsaid().word() : k.words().get(dice.nextInt(k.words().size()));
         f = f.with(k, word);
       }
       all.add(f);

@@ -226,7 +226,6 @@ final class CaseFile {
       }
       Map<String, String> words = new TreeMap<>();
       k.words().forEach(w -> words.put(w, w));
-      words.put("unknown", "unknown");
       try {
         facts = facts.with(k, cell.get().oneOf(words));
       } catch (DoubtfulCellException e) {

@@ -16,7 +16,7 @@ import twostrides.game.Coverage;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.rulebook.BookException;
-import twostrides.rulebook.SettingKey;
+import twostrides.rulebook.IcingBook;
 import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
@@ -37,14 +37,18 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin Books books;
 
+  @Mixin Ice ice;
+
   @Override
   public Integer call() throws SheetException, UnreadableSheetException, BookException {
     PrintWriter out = spec.commandLine().getOut();
     List<Path> files = sheets.files();
     Optional<SheetMap> map = sheets.sheetMap();
-    double period = books.book().number(SettingKey.PERIOD_MINUTES) * 60;
-    Season season = sheets.read(files, map, period, new Progress(spec.commandLine().getErr()));
+    IcingBook book = books.book();
+    Ice.Played played = ice.of(book, map);
+    Season season = sheets.read(files, map, played, new Progress(spec.commandLine().getErr()));
     out.println("Map: " + map.map(SheetMap::name).orElse("none, our own columns"));
+    out.println(played.rinkLine(book));
     Set<String> columns = new TreeSet<>();
     boolean tags = false;
     for (Path f : files) {

@@ -172,9 +172,8 @@ final class ReleaseOptions {
     if (rinkName == null) {
       return book.rink();
     }
-    List<Rink> known = List.of(Rink.NORTH_AMERICAN, Rink.INTERNATIONAL);
-    word("--rink", rinkName, known.stream().map(Rink::name).toList());
-    return known.stream().filter(r -> r.name().equals(rinkName)).findFirst().orElseThrow();
+    word("--rink", rinkName, Rink.ALL.stream().map(Rink::name).toList());
+    return Rink.named(rinkName).orElseThrow();
   }
 
   private Units units() {

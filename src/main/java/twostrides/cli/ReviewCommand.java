@@ -39,7 +39,6 @@ import twostrides.review.Reviewer;
 import twostrides.review.SeasonReview;
 import twostrides.rink.Rink;
 import twostrides.rulebook.IcingBook;
-import twostrides.rulebook.SettingKey;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SetAside;
 import twostrides.sheet.SheetException;
@@ -64,6 +63,8 @@ final class ReviewCommand implements Callable<Integer> {
   @Mixin Sheets sheets;
 
   @Mixin Books books;
+
+  @Mixin Ice ice;
 
   @Mixin TrackingSheets tracking;
 
@@ -180,12 +181,14 @@ final class ReviewCommand implements Callable<Integer> {
     }
     PrintWriter console = spec.commandLine().getOut();
     Progress progress = new Progress(spec.commandLine().getErr());
-    IcingBook book = books.book();
+    IcingBook asRead = books.book();
     List<IcingBook> others = books.others(compare);
     List<Path> files = sheets.files();
     warmUp();
     Optional<SheetMap> map = sheets.sheetMap();
-    Season read = sheets.read(files, map, book.number(SettingKey.PERIOD_MINUTES) * 60, progress);
+    Ice.Played played = ice.of(asRead, map);
+    IcingBook book = played.book();
+    Season read = sheets.read(files, map, played, progress);
     if (read.rowsUsed() == 0) {
       Sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
       throw SheetException.ofFile(
@@ -232,12 +235,14 @@ final class ReviewCommand implements Callable<Integer> {
           inputs(files),
           map,
           settings,
+          played,
           noNames,
           seed,
           goalPriorDraws,
           tracking.syncReach);
       Path written = folder.finish();
-      tell(console, season, review, tables, tracked, video, written, book);
+      String rink = played.rinkLine(asRead);
+      tell(console, season, review, tables, tracked, video, written, book, rink);
     } catch (Exception e) {
       folder.abandon();
       throw e;
@@ -289,7 +294,8 @@ final class ReviewCommand implements Callable<Integer> {
       TrackedSkaters tracked,
       VideoReport video,
       Path book,
-      IcingBook rules)
+      IcingBook rules,
+      String rink)
       throws IOException {
     Sheets.report(
         season,
@@ -312,6 +318,7 @@ final class ReviewCommand implements Callable<Integer> {
                 : "; "
                     + Sheets.count(assumed, "setting")
                     + " assumed, no source found (rulings.html)."));
+    console.println(rink);
     console.println(
         Sheets.count(review.flagged().size(), "release")
             + " flagged of "

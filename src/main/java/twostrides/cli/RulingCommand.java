@@ -61,7 +61,7 @@ final class RulingCommand implements Callable<Integer> {
     if (listFacts) {
       for (FactKey k : FactKey.values()) {
         console.println(k.option() + "=" + String.join("|", k.words()));
-        console.println("    " + k.meaning() + "; left out: " + k.unsaid());
+        console.println("    " + k.meaning() + "; left out: " + k.unsaid().word());
       }
       return Main.DONE;
     }
@@ -99,7 +99,7 @@ final class RulingCommand implements Callable<Integer> {
                               + String.join(", ", factNames())
                               + ", each with =WORD. --facts lists the words."));
       String word = at < 0 ? "" : s.substring(at + 1).strip();
-      if (!key.words().contains(word) && !word.equals("unknown")) {
+      if (key.fact(word).isEmpty()) {
         throw new ParameterException(
             spec.commandLine(),
             key.option()
@@ -107,7 +107,7 @@ final class RulingCommand implements Callable<Integer> {
                 + word
                 + "\", expected "
                 + String.join(", ", key.words())
-                + " or unknown.");
+                + ".");
       }
       facts = facts.with(key, word);
     }

@@ -35,6 +35,7 @@ final class RunFile {
       List<Path> inputs,
       Optional<SheetMap> map,
       Settings settings,
+      Ice.Played played,
       boolean noNames,
       long seed,
       double goalPriorDraws,
@@ -57,6 +58,12 @@ final class RunFile {
         json.writeStringField(s.key().word(), s.value());
       }
       json.writeEndObject();
+      json.writeStringField("rink", played.usual().rink().name());
+      json.writeNumberField("rink_length_m", played.usual().rink().length());
+      json.writeNumberField("rink_width_m", played.usual().rink().width());
+      json.writeStringField("rink_from", played.rinkFrom());
+      json.writeNumberField("period_length_s", played.usual().periodLength());
+      json.writeStringField("period_length_from", played.periodFrom());
       json.writeStringField("manpower", settings.manpower().word());
       json.writeNumberField("window_s", settings.window());
       json.writeStringField("level", settings.race().level().word());

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import twostrides.game.PeriodDoubt;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
@@ -51,11 +52,11 @@ final class Sheets {
    *
    * @param files the files
    * @param sheetMap their map
-   * @param usualPeriod seconds of a period where the map does not say
+   * @param played rink and period where the map does not say
    * @param progress told of each file
    */
-  Season read(List<Path> files, Optional<SheetMap> sheetMap, double usualPeriod, Progress progress)
-      throws UnreadableSheetException {
+  Season read(List<Path> files, Optional<SheetMap> sheetMap, Ice.Played played, Progress progress)
+      throws SheetException, UnreadableSheetException {
     Season season;
     try {
       season =
@@ -63,13 +64,35 @@ final class Sheets {
               files,
               sheetMap,
               keepGoing,
-              usualPeriod,
+              played.usual(),
               n -> progress.step("reading sheets", n, files.size()));
     } catch (SheetException e) {
       throw new UnreadableSheetException(e);
     }
     progress.done();
+    if (!played.periodSaid()) {
+      boolean countsDown =
+          sheetMap.flatMap(m -> m.text("clock", "direction")).orElse("down").equals("down");
+      Optional<PeriodDoubt> doubt = PeriodDoubt.in(season, countsDown);
+      if (doubt.isPresent()) {
+        throw doubtful(doubt.get(), Math.round(played.usual().periodLength() / 60));
+      }
+    }
     return season;
+  }
+
+  private static SheetException doubtful(PeriodDoubt doubt, long usualMinutes) {
+    return SheetException.ofFile(
+        doubt.sheet(),
+        "no clock above " + doubt.minutes() + ":00 in the periods of game " + doubt.game(),
+        "periods of " + usualMinutes + " minutes, as nobody says how long they are",
+        "Say it: --period-length "
+            + doubt.minutes()
+            + " (or "
+            + usualMinutes
+            + "), or clock.period_length_s = "
+            + doubt.minutes() * 60
+            + " in the sheet map.");
   }
 
   /**

@@ -19,7 +19,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import twostrides.rulebook.SettingKey;
+import twostrides.game.Usual;
 import twostrides.tag.BookMaker;
 import twostrides.tag.TagDesk;
 import twostrides.tag.TagServer;
@@ -68,6 +68,8 @@ final class TagCommand implements Callable<Integer> {
 
   @Mixin Books books;
 
+  @Mixin Ice ice;
+
   @Override
   public Integer call() throws Exception {
     if (!sheet.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
@@ -76,11 +78,11 @@ final class TagCommand implements Callable<Integer> {
     if (video != null && !(Files.isRegularFile(video) && Files.isReadable(video))) {
       throw refused("--video", video.toString(), "a video file that can be read");
     }
-    double period = books.book().number(SettingKey.PERIOD_MINUTES) * 60;
+    Usual usual = ice.of(books.book(), Optional.empty()).usual();
     Map<String, String> setup = new LinkedHashMap<>();
     Optional.ofNullable(home).ifPresent(n -> setup.put("home", n));
     Optional.ofNullable(away).ifPresent(n -> setup.put("away", n));
-    TagDesk desk = TagDesk.open(sheet, period, setup);
+    TagDesk desk = TagDesk.open(sheet, usual, setup);
     TagServer server;
     try {
       server = TagServer.start(desk, Optional.ofNullable(video), out.toAbsolutePath(), maker(desk));
@@ -135,6 +137,7 @@ final class TagCommand implements Callable<Integer> {
       if (books.season != null) {
         args.addAll(List.of("--season", books.season));
       }
+      args.addAll(ice.args());
       int code;
       synchronized (this) {
         code =

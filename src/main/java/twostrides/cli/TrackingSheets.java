@@ -162,7 +162,8 @@ final class TrackingSheets {
         Sync pairs = sync.of(game.id());
         tracked.take(
             game,
-            Tracks.read(own, map, new TrackedGame(game.id(), game.home(), game.away()), pairs),
+            Tracks.read(
+                own, map, new TrackedGame(game.id(), game.home(), game.away(), game.rink()), pairs),
             pairs);
       }
       progress.step("reading tracking", ++done, season.games().size());

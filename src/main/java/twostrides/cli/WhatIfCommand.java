@@ -23,6 +23,7 @@ import twostrides.race.Scene;
 import twostrides.race.WayOutAssumptions;
 import twostrides.race.WaysOut;
 import twostrides.race.WhatIf;
+import twostrides.rulebook.Fact;
 import twostrides.rulebook.FactKey;
 import twostrides.rulebook.Facts;
 import twostrides.rulebook.IcingBook;
@@ -131,24 +132,26 @@ final class WhatIfCommand implements Callable<Integer> {
 
   /** What is known, and that the puck goes the length with a defender first to it. */
   private Facts facts(IcingBook book, Scene scene) {
-    String strength = options.strength;
+    Fact strength =
+        FactKey.STRENGTH
+            .fact(options.strength)
+            .filter(s -> !(options.netEmpty && s == Fact.STRENGTH_EVEN))
+            .orElse(Fact.STRENGTH_EXTRA_ATTACKER_AGAINST);
     Facts facts =
-        Facts.NONE
-            .with(FactKey.FROM, Facts.from(scene.rink(), scene.x()))
-            .with(
-                FactKey.STRENGTH,
-                options.netEmpty && strength.equals("even") ? "extra-attacker-against" : strength)
-            .with(FactKey.PUCK, "crossed")
-            .with(FactKey.COULD_PLAY, "no")
-            .with(FactKey.GOALKEEPER, options.netEmpty ? "left-for-extra-attacker" : "stayed")
-            .with(FactKey.PASS, passFact(book));
-    return book.raceQuestion().isPresent() ? facts.with(FactKey.RACE, "defender") : facts;
+        Facts.NONE.with(
+            Facts.from(scene.rink(), scene.x()),
+            strength,
+            Fact.PUCK_CROSSED,
+            Fact.COULD_PLAY_NO,
+            options.netEmpty ? Fact.GOALKEEPER_LEFT_FOR_EXTRA_ATTACKER : Fact.GOALKEEPER_STAYED,
+            passFact(book));
+    return book.raceQuestion().isPresent() ? facts.with(Fact.RACE_DEFENDER) : facts;
   }
 
   /** Whether a teammate could have received a pass is not on the command line. */
-  private String passFact(IcingBook book) {
+  private Fact passFact(IcingBook book) {
     boolean matters = !book.says(SettingKey.RECEIVABLE_PASS, "no");
-    return options.kind.equals("pass") && matters ? "unknown" : "none";
+    return options.kind.equals("pass") && matters ? Fact.PASS_UNKNOWN : Fact.PASS_NONE;
   }
 
   private Optional<String> ending() {

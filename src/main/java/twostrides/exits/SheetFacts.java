@@ -1,12 +1,10 @@
 package twostrides.exits;
 
-import java.util.EnumMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import twostrides.game.Strength;
 import twostrides.rink.Rink;
-import twostrides.rulebook.FactKey;
+import twostrides.rulebook.Fact;
 import twostrides.rulebook.Facts;
 import twostrides.rulebook.IcingBook;
 import twostrides.rulebook.SettingKey;
@@ -35,24 +33,22 @@ final class SheetFacts {
   }
 
   /** Facts completed by what an icing call says under the book of the game. */
-  private static Facts wentTheIcingWay(Map<FactKey, String> facts, IcingBook played) {
-    facts.put(FactKey.PUCK, "crossed");
+  private static Facts wentTheIcingWay(Facts known, IcingBook played) {
+    Facts facts = known.with(Fact.PUCK_CROSSED);
     if (played.says(SettingKey.ABLE_OPPONENT, "yes")) {
-      facts.put(FactKey.COULD_PLAY, "no");
+      facts = facts.with(Fact.COULD_PLAY_NO);
     }
     if (!played.says(SettingKey.RECEIVABLE_PASS, "no")) {
-      facts.put(FactKey.PASS, "none");
+      facts = facts.with(Fact.PASS_NONE);
     }
     if (played.says(SettingKey.FACE_OFF_EXEMPT, "yes")) {
-      facts.put(FactKey.FACE_OFF, "no");
+      facts = facts.with(Fact.FACE_OFF_NO);
     }
-    if (!played.says(SettingKey.GOALKEEPER, "touch-only")) {
-      facts.put(FactKey.GOALKEEPER, "stayed");
+    if (!played.says(SettingKey.GOALKEEPER, "touch-only")
+        || played.says(SettingKey.GOALKEEPER_PREVENTS, "yes")) {
+      facts = facts.with(Fact.GOALKEEPER_STAYED);
     }
-    if (played.raceQuestion().isPresent()) {
-      facts.put(FactKey.RACE, "defender");
-    }
-    return Facts.of(facts);
+    return played.raceQuestion().isPresent() ? facts.with(Fact.RACE_DEFENDER) : facts;
   }
 
   /**
@@ -66,12 +62,10 @@ final class SheetFacts {
    */
   static Facts tagged(
       Rink rink, OptionalDouble x, String strength, boolean iced, IcingBook played) {
-    Map<FactKey, String> facts = new EnumMap<>(FactKey.class);
-    facts.put(FactKey.FROM, from(rink, x));
-    facts.put(FactKey.STRENGTH, strength(strength));
-    facts.put(FactKey.FACE_OFF, "unknown");
-    facts.put(FactKey.TOUCH, iced ? "none" : "unknown");
-    return iced ? wentTheIcingWay(facts, played) : Facts.of(facts);
+    Facts facts = Facts.NONE.with(from(rink, x), strength(strength), Fact.FACE_OFF_UNKNOWN);
+    return iced
+        ? wentTheIcingWay(facts.with(Fact.TOUCH_NONE), played)
+        : facts.with(Fact.TOUCH_UNKNOWN);
   }
 
   /**
@@ -80,72 +74,66 @@ final class SheetFacts {
    * @param release the release
    */
   Facts notIced(Move release) {
-    Map<FactKey, String> facts = atRelease(release);
+    Facts facts = atRelease(release);
     Move next = play.next(release);
     if (next.ends() || !next.touch()) {
-      return Facts.of(facts);
+      return facts;
     }
     String team = release.team().orElseThrow();
     OptionalDouble x = next.x(team);
     if (x.isEmpty()) {
-      facts.put(FactKey.TOUCH, "unknown");
-      return Facts.of(facts);
+      return facts.with(Fact.TOUCH_UNKNOWN);
     }
-    boolean past = x.getAsDouble() > play.rink(release).goalLine();
+    Rink rink = play.rink(release);
     boolean own = next.by(team);
-    if (past) {
-      facts.put(FactKey.PUCK, "crossed");
-      facts.put(FactKey.RACE, own ? "attacker" : "defender");
-    } else if (own) {
-      facts.put(
-          FactKey.TOUCH,
-          play.rink(release).shortOfCenter(x.getAsDouble()) > 0
-              ? "teammate-short-of-center"
-              : "teammate-past-center");
-      facts.put(FactKey.PUCK, "short-of-goal-line");
-    } else {
-      facts.put(FactKey.TOUCH, "opponent-before-line");
+    if (x.getAsDouble() > rink.goalLine()) {
+      return facts.with(Fact.PUCK_CROSSED, own ? Fact.RACE_ATTACKER : Fact.RACE_DEFENDER);
     }
-    return Facts.of(facts);
-  }
-
-  private Map<FactKey, String> atRelease(Move release) {
-    Map<FactKey, String> facts = new EnumMap<>(FactKey.class);
-    facts.put(FactKey.FROM, from(play.rink(release), release.x()));
-    facts.put(FactKey.STRENGTH, strength(release.strength()));
-    facts.put(FactKey.FACE_OFF, faceOff(release));
-    if (release.kind() == Move.Kind.MISSED_PASS) {
-      // The sheet says where a pass was meant to go, not whether it could have been reached.
-      facts.put(FactKey.PASS, "unknown");
+    if (!own) {
+      return facts.with(Fact.TOUCH_OPPONENT_BEFORE_LINE);
     }
-    return facts;
+    return facts.with(
+        rink.shortOfCenter(x.getAsDouble()) > 0
+            ? Fact.TOUCH_TEAMMATE_SHORT_OF_CENTER
+            : Fact.TOUCH_TEAMMATE_PAST_CENTER,
+        Fact.PUCK_SHORT_OF_GOAL_LINE);
   }
 
-  private static String from(Rink rink, OptionalDouble place) {
-    return place.isPresent() ? Facts.from(rink, place.getAsDouble()) : "unknown";
+  private Facts atRelease(Move release) {
+    Facts facts =
+        Facts.NONE.with(
+            from(play.rink(release), release.x()), strength(release.strength()), faceOff(release));
+    // The sheet says where a pass was meant to go, not whether it could have been reached.
+    return release.kind() == Move.Kind.MISSED_PASS ? facts.with(Fact.PASS_UNKNOWN) : facts;
   }
 
-  private static String strength(String label) {
+  private static Fact from(Rink rink, OptionalDouble place) {
+    return place.isPresent() ? Facts.from(rink, place.getAsDouble()) : Fact.FROM_UNKNOWN;
+  }
+
+  private static Fact strength(String label) {
     if (label.equals(Strength.SHORTHANDED.label())) {
-      return "shorthanded";
+      return Fact.STRENGTH_SHORTHANDED;
     }
     if (label.equals(Strength.POWER_PLAY.label())) {
-      return "power-play";
+      return Fact.STRENGTH_POWER_PLAY;
     }
-    return label.equals(Strength.UNKNOWN.label()) ? "unknown" : "even";
+    return label.equals(Strength.UNKNOWN.label()) ? Fact.STRENGTH_UNKNOWN : Fact.STRENGTH_EVEN;
   }
 
   /** Whoever won the draw and let the puck go with no row between may have done both in one. */
-  private String faceOff(Move release) {
+  private Fact faceOff(Move release) {
     if (release.index() == 0) {
-      return "no";
+      return Fact.FACE_OFF_NO;
     }
     Move before = play.moves().get(release.index() - 1);
     boolean fromDraw = before.samePlay(release) && before.kind() == Move.Kind.FACEOFF;
     if (!fromDraw) {
-      return "no";
+      return Fact.FACE_OFF_NO;
     }
     Optional<String> winner = before.player();
-    return winner.isEmpty() || winner.equals(release.player()) ? "unknown" : "later";
+    return winner.isEmpty() || winner.equals(release.player())
+        ? Fact.FACE_OFF_UNKNOWN
+        : Fact.FACE_OFF_LATER;
   }
 }

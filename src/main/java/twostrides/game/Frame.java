@@ -53,8 +53,8 @@ public record Frame(
     RINK_FIXED
   }
 
-  /** A regular period of 20 minutes, in seconds (all books read). */
-  static final double TWENTY_MINUTES = 1200;
+  /** Seconds of a period, as the maps' table of the clock calls them. */
+  private static final String PERIOD_LENGTH = "period_length_s";
 
   /**
    * Periods in which the home team attacks +x when a map for a fixed view does not say: 1, 3 and
@@ -63,41 +63,16 @@ public record Frame(
   private static final List<Integer> ODD = List.of(1, 3, 5, 7, 9, 11, 13, 15, 17, 19);
 
   /**
-   * The frame that a map of a play or tag sheet describes.
-   *
-   * @param map the map
-   * @param usualPeriod seconds of a period where the map does not say
-   */
-  static Frame of(SheetMap map, double usualPeriod) {
-    Frame f = of(map, View.ACTING_TEAM);
-    return map.number("clock", "period_length_s").isPresent()
-        ? f
-        : new Frame(
-            f.countsDown,
-            usualPeriod,
-            f.clockStep,
-            f.placeStep,
-            f.unit,
-            f.view,
-            f.centerX,
-            f.centerY,
-            f.yLeft,
-            f.homePlusX,
-            f.endsGiven,
-            f.rink,
-            f.dateForm);
-  }
-
-  /**
    * The frame that a map describes.
    *
    * @param map a map whose schema declares the settings of clock, place, rink and date
    * @param otherwise whose attack is toward +x when the map does not say
+   * @param usual rink and period where the map does not say
    */
-  public static Frame of(SheetMap map, View otherwise) {
+  public static Frame of(SheetMap map, View otherwise, Usual usual) {
     return new Frame(
         map.text("clock", "direction").orElse("down").equals("down"),
-        map.number("clock", "period_length_s").orElse(TWENTY_MINUTES),
+        map.number("clock", PERIOD_LENGTH).orElse(usual.periodLength()),
         map.number("clock", "step_s"),
         map.number("place", "step"),
         map.text("place", "unit").orElse("m").equals("ft") ? Units.FOOT : Units.METRE,
@@ -107,9 +82,7 @@ public record Frame(
         map.text("place", "y_left").orElse("up").equals("up"),
         Set.copyOf(map.wholeNumbers("place", "home_attacks_plus_x_in").orElse(ODD)),
         map.wholeNumbers("place", "home_attacks_plus_x_in").isPresent(),
-        map.text("rink", "name").orElse("nhl").equals("iihf")
-            ? Rink.INTERNATIONAL
-            : Rink.NORTH_AMERICAN,
+        map.text("rink", "name").flatMap(Rink::named).orElse(usual.rink()),
         map.text("date", "form")
             .map(DateTimeFormatter::ofPattern)
             .orElse(DateTimeFormatter.ISO_LOCAL_DATE));
@@ -124,7 +97,7 @@ public record Frame(
   public static Frame ofClock(SheetMap map, double usualPeriod) {
     return new Frame(
         map.text("clock", "direction").orElse("down").equals("down"),
-        map.number("clock", "period_length_s").orElse(usualPeriod),
+        map.number("clock", PERIOD_LENGTH).orElse(usualPeriod),
         map.number("clock", "step_s"),
         OptionalDouble.empty(),
         Units.METRE,

@@ -28,7 +28,7 @@ public final class SeasonReader {
 
   private final Optional<SheetMap> map;
   private final boolean keepGoing;
-  private final double usualPeriod;
+  private final Usual usual;
   private final Map<String, List<ReadRow<PlayRow>>> playRows = new LinkedHashMap<>();
   private final Map<String, List<ReadRow<TaggedExit>>> tagRows = new LinkedHashMap<>();
   private final Map<String, Frame> frames = new HashMap<>();
@@ -37,8 +37,8 @@ public final class SeasonReader {
   private final List<SheetException> unreadable = new ArrayList<>();
   private int rowsRead;
 
-  private SeasonReader(Optional<SheetMap> map, boolean keepGoing, double usualPeriod) {
-    this.usualPeriod = usualPeriod;
+  private SeasonReader(Optional<SheetMap> map, boolean keepGoing, Usual usual) {
+    this.usual = usual;
     this.map = map;
     this.keepGoing = keepGoing;
   }
@@ -69,7 +69,7 @@ public final class SeasonReader {
   public static Season read(
       List<Path> files, Optional<SheetMap> map, boolean keepGoing, Consumer<Integer> eachFile)
       throws SheetException {
-    return read(files, map, keepGoing, Frame.TWENTY_MINUTES, eachFile);
+    return read(files, map, keepGoing, Usual.DEFAULT, eachFile);
   }
 
   /**
@@ -79,7 +79,7 @@ public final class SeasonReader {
    * @param map the sheet map, if the sheets need one
    * @param keepGoing whether a file that cannot be read is set aside whole instead of stopping the
    *     run
-   * @param usualPeriod seconds of a period where the map does not say
+   * @param usual rink and period where the map does not say
    * @param eachFile told the number of files read so far, for a progress line
    * @throws SheetException when a file cannot be read and {@code keepGoing} is off, or one period
    *     of a game stands in two sheets
@@ -88,10 +88,10 @@ public final class SeasonReader {
       List<Path> files,
       Optional<SheetMap> map,
       boolean keepGoing,
-      double usualPeriod,
+      Usual usual,
       Consumer<Integer> eachFile)
       throws SheetException {
-    SeasonReader reader = new SeasonReader(map, keepGoing, usualPeriod);
+    SeasonReader reader = new SeasonReader(map, keepGoing, usual);
     for (int i = 0; i < files.size(); i++) {
       reader.file(files.get(i));
       eachFile.accept(i + 1);
@@ -141,7 +141,7 @@ public final class SeasonReader {
 
   private Frame frame(SheetMap map) throws SheetException {
     try {
-      return Frame.of(map, usualPeriod);
+      return Frame.of(map, Frame.View.ACTING_TEAM, usual);
     } catch (IllegalArgumentException e) {
       throw SheetException.ofFile(
           map.name(),

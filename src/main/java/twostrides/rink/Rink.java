@@ -1,5 +1,8 @@
 package twostrides.rink;
 
+import java.util.List;
+import java.util.Optional;
+
 /**
  * The lengths of one rink, in metres. Every rule and drawing takes its lengths from here.
  *
@@ -59,6 +62,9 @@ public record Rink(
   public static final Rink INTERNATIONAL =
       new Rink("iihf", 60.0, 30.0, 8.5, 26.0, 7.5, 0.30, 0.15, 0.05, 20.0, 7.0, 6.0, 4.5, 1.83);
 
+  /** Both, by which names they go. */
+  public static final List<Rink> ALL = List.of(NORTH_AMERICAN, INTERNATIONAL);
+
   /** Checks that the lines lie in order and inside the boards. */
   public Rink {
     boolean ordered =
@@ -77,6 +83,15 @@ public record Rink(
               + ": from center outward there must lie red line, neutral spots, blue line, end-zone spots,"
               + " goal line, end boards");
     }
+  }
+
+  /**
+   * The rink of a name.
+   *
+   * @param name such as nhl
+   */
+  public static Optional<Rink> named(String name) {
+    return ALL.stream().filter(r -> r.name().equals(name)).findFirst();
   }
 
   private static double ft(double feet) {

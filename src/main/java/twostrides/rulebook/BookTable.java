@@ -110,16 +110,12 @@ public final class BookTable {
     StringBuilder out =
         new StringBuilder("| column | words | left empty | what it is |\n|---|---|---|---|\n");
     for (FactKey k : FactKey.values()) {
-      List<String> words = new ArrayList<>(k.words());
-      if (!words.contains("unknown")) {
-        words.add("unknown");
-      }
       out.append("| `")
           .append(k.column())
           .append("` | ")
-          .append(String.join(", ", words))
+          .append(String.join(", ", k.words()))
           .append(" | ")
-          .append(k.unsaid())
+          .append(k.unsaid().word())
           .append(" | ")
           .append(k.meaning())
           .append(" |\n");

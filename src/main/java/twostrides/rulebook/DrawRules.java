@@ -1,12 +1,8 @@
 package twostrides.rulebook;
 
-import static twostrides.rulebook.FactKey.OFFSIDE;
 import static twostrides.rulebook.FactKey.PENALTY;
-import static twostrides.rulebook.FactKey.PUCK;
-import static twostrides.rulebook.FactKey.SIGNALLED;
 import static twostrides.rulebook.FactKey.TOUCH;
 import static twostrides.rulebook.FactKey.WANTS;
-import static twostrides.rulebook.FactKey.WHISTLED;
 
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +20,7 @@ final class DrawRules {
     Reason place = reason(b, SettingKey.SPOT, "draw", "the draw is in the icing team's end zone");
     Place where = Place.ICING_TEAM_END;
     Spot spot = spot(b);
-    if (f.is(SIGNALLED, "other-team") && b.says(SettingKey.SIGNALLED_PENALTY, "neutral-zone")) {
+    if (f.is(Fact.SIGNALLED_OTHER_TEAM) && b.says(SettingKey.SIGNALLED_PENALTY, "neutral-zone")) {
       where = Place.NEUTRAL_SPOT;
       spot = Spot.NO_CHOICE;
       place =
@@ -56,12 +52,13 @@ final class DrawRules {
     if (b.says(SettingKey.LINE_CHANGE, "allowed")) {
       return Change.ALLOWED;
     }
-    if (!f.is(PENALTY, "none") && !f.unknown(PENALTY)) {
+    if (!f.is(Fact.PENALTY_NONE) && !f.unknown(PENALTY)) {
       boolean own =
-          f.isOne(PENALTY, "icing-team", "both-teams") || f.is(PENALTY, "icing-team-misconduct");
+          f.isOne(Fact.PENALTY_ICING_TEAM, Fact.PENALTY_BOTH_TEAMS)
+              || f.is(Fact.PENALTY_ICING_TEAM_MISCONDUCT);
       boolean changesStrength =
-          f.isOne(PENALTY, "icing-team", "other-team")
-              || (f.is(PENALTY, "both-teams")
+          f.isOne(Fact.PENALTY_ICING_TEAM, Fact.PENALTY_OTHER_TEAM)
+              || (f.is(Fact.PENALTY_BOTH_TEAMS)
                   && b.says(SettingKey.COINCIDENTAL_MINORS, "four-on-four"));
       switch (b.setting(SettingKey.CHANGE_WITH_PENALTY).value()) {
         case "any" -> {
@@ -82,19 +79,20 @@ final class DrawRules {
         }
       }
     }
-    return switch (f.word(WANTS)) {
-      case "goalkeeper-back" ->
+    return switch (f.get(WANTS)) {
+      case WANTS_GOALKEEPER_BACK ->
           b.says(SettingKey.GOALKEEPER_RETURNS, "yes") ? Change.GOALKEEPER_ONLY : Change.BARRED;
-      case "injured-out" ->
+      case WANTS_INJURED_OUT ->
           b.says(SettingKey.INJURED_REPLACED, "yes") ? Change.INJURED_ONLY : Change.BARRED;
-      case "broken-skate" ->
+      case WANTS_BROKEN_SKATE ->
           b.says(SettingKey.BROKEN_SKATE, "yes") ? Change.SKATE_ONLY : Change.BARRED;
       default -> Change.BARRED;
     };
   }
 
   private static Change penalized(IcingBook b, Facts f) {
-    boolean keeper = f.is(WANTS, "goalkeeper-back") && b.says(SettingKey.GOALKEEPER_RETURNS, "yes");
+    boolean keeper =
+        f.is(Fact.WANTS_GOALKEEPER_BACK) && b.says(SettingKey.GOALKEEPER_RETURNS, "yes");
     return keeper ? Change.PENALIZED_AND_GOALKEEPER : Change.PENALIZED_ONLY;
   }
 
@@ -112,7 +110,7 @@ final class DrawRules {
               case INJURED_ONLY -> SettingKey.INJURED_REPLACED;
               case SKATE_ONLY -> SettingKey.BROKEN_SKATE;
               case BARRED ->
-                  f.is(WANTS, "broken-skate") ? SettingKey.BROKEN_SKATE : SettingKey.LINE_CHANGE;
+                  f.is(Fact.WANTS_BROKEN_SKATE) ? SettingKey.BROKEN_SKATE : SettingKey.LINE_CHANGE;
               case ALLOWED, PENALIZED_ONLY, PENALIZED_AND_GOALKEEPER -> SettingKey.LINE_CHANGE;
             };
     return reason(b, key, "change", change.words());
@@ -135,7 +133,11 @@ final class DrawRules {
    * @param decided the rule that decided
    */
   static Optional<Draw> withoutIcing(IcingBook b, Facts f, Reason decided) {
-    if (decided.rule().equals(WayRules.LEFT_ALONE)) {
+    boolean leftShort =
+        decided.rule().equals(WayRules.SHORT)
+            && f.is(Fact.ABSTAINED_YES)
+            && b.says(SettingKey.ABSTAINING, "own-end");
+    if (decided.rule().equals(WayRules.LEFT_ALONE) || leftShort) {
       return Optional.of(
           free(
               b,
@@ -143,7 +145,7 @@ final class DrawRules {
               SettingKey.ABSTAINING,
               "the draw is beside the goal of the team that left the puck alone"));
     }
-    if (f.is(WHISTLED, "yes")) {
+    if (f.is(Fact.WHISTLED_YES)) {
       Place place =
           switch (b.setting(SettingKey.BY_MISTAKE).value()) {
             case "center" -> Place.CENTER;
@@ -153,12 +155,12 @@ final class DrawRules {
       return Optional.of(
           free(b, place, SettingKey.BY_MISTAKE, "icing was whistled by mistake: " + place.words()));
     }
-    if (f.is(OFFSIDE, "first-or-contact")) {
+    if (f.is(Fact.OFFSIDE_FIRST_OR_CONTACT)) {
       return Optional.of(
           free(b, Place.OFFSIDE_SPOT, SettingKey.OFFSIDE, "play stops for the offside"));
     }
-    if (f.isOne(PUCK, "out-past-goal-line", "out-before-goal-line")) {
-      boolean touched = !f.is(TOUCH, "none") && !f.unknown(TOUCH);
+    if (f.isOne(Fact.PUCK_OUT_PAST_GOAL_LINE, Fact.PUCK_OUT_BEFORE_GOAL_LINE)) {
+      boolean touched = !f.is(Fact.TOUCH_NONE) && !f.unknown(TOUCH);
       Place place = touched ? Place.WHERE_DEFLECTED : Place.WHERE_LAST_PLAYED;
       return Optional.of(free(place, Reason.common("draw", "the puck left the rink")));
     }

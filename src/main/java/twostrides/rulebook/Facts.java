@@ -1,92 +1,96 @@
 package twostrides.rulebook;
 
 import java.util.EnumMap;
-import java.util.Map;
 import twostrides.rink.Rink;
 
 /** The facts of one situation; whatever was not said has its key's usual word. */
 public final class Facts {
 
   /** Nothing said. */
-  public static final Facts NONE = new Facts(new EnumMap<>(FactKey.class));
+  public static final Facts NONE = new Facts(usual());
 
-  private final EnumMap<FactKey, String> said;
+  private final EnumMap<FactKey, Fact> facts;
 
-  private Facts(EnumMap<FactKey, String> said) {
-    this.said = said;
+  private Facts(EnumMap<FactKey, Fact> facts) {
+    this.facts = facts;
+  }
+
+  private static EnumMap<FactKey, Fact> usual() {
+    EnumMap<FactKey, Fact> usual = new EnumMap<>(FactKey.class);
+    for (FactKey key : FactKey.values()) {
+      usual.put(key, key.unsaid());
+    }
+    return usual;
+  }
+
+  /**
+   * The facts with more said; of two with one key the later holds.
+   *
+   * @param others what else is known
+   */
+  public Facts with(Fact... others) {
+    EnumMap<FactKey, Fact> more = new EnumMap<>(facts);
+    for (Fact f : others) {
+      more.put(f.key(), f);
+    }
+    return new Facts(more);
   }
 
   /**
    * The facts with one more said.
    *
    * @param key the fact
-   * @param word one of its words, or {@code unknown}
+   * @param word one of its words
    */
   public Facts with(FactKey key, String word) {
-    if (!key.words().contains(word) && !word.equals("unknown")) {
-      throw new IllegalArgumentException(
-          key.column() + " is " + String.join(", ", key.words()) + " or unknown, not " + word);
-    }
-    EnumMap<FactKey, String> more = new EnumMap<>(said);
-    more.put(key, word);
-    return new Facts(more);
+    return with(
+        key.fact(word)
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        key.column() + " is " + String.join(", ", key.words()) + ", not " + word)));
   }
 
   /**
-   * The facts of a map, each word checked.
-   *
-   * @param words word by fact
-   */
-  public static Facts of(Map<FactKey, String> words) {
-    Facts facts = NONE;
-    for (Map.Entry<FactKey, String> e : words.entrySet()) {
-      facts = facts.with(e.getKey(), e.getValue());
-    }
-    return facts;
-  }
-
-  /**
-   * The word of {@link FactKey#FROM} for a place.
+   * Where a puck at a place was: the fact for {@link FactKey#FROM}.
    *
    * @param rink the rink
    * @param x metres from center ice, frame of the team that sent it
    */
-  public static String from(Rink rink, double x) {
+  public static Fact from(Rink rink, double x) {
     if (rink.inOwnZone(x)) {
-      return "own-zone";
+      return Fact.FROM_OWN_ZONE;
     }
     double s = rink.shortOfCenter(x);
     if (s > 0) {
-      return "own-half";
+      return Fact.FROM_OWN_HALF;
     }
     double lineAndPuck = 2 * (rink.redLineHalfWidth() + Rink.PUCK_RADIUS);
-    return s >= -lineAndPuck ? "on-the-line" : "past-the-line";
+    return s >= -lineAndPuck ? Fact.FROM_ON_THE_LINE : Fact.FROM_PAST_THE_LINE;
   }
 
-  /** The word for a fact. */
-  public String word(FactKey key) {
-    String word = said.get(key);
-    return word == null ? key.unsaid() : word;
+  /** What is known for a key: what was said, or what an unsaid fact is taken for. */
+  Fact get(FactKey key) {
+    return facts.get(key);
   }
 
-  /** Whether a fact was said or not, and has this word. */
-  boolean is(FactKey key, String word) {
-    return word(key).equals(word);
+  /** Whether this fact holds, said or not. */
+  boolean is(Fact fact) {
+    return get(fact.key()) == fact;
   }
 
-  /** Whether a fact has one of these words. */
-  boolean isOne(FactKey key, String first, String second) {
-    String word = word(key);
-    return word.equals(first) || word.equals(second);
+  /** Whether one of two facts holds. */
+  boolean isOne(Fact first, Fact second) {
+    return is(first) || is(second);
   }
 
   /** Whether nobody knows. */
   boolean unknown(FactKey key) {
-    return is(key, "unknown");
+    return get(key).unknown();
   }
 
   @Override
   public String toString() {
-    return said.toString();
+    return facts.values().toString();
   }
 }

@@ -17,8 +17,8 @@ public enum Grade {
   NOT_FOUND("?", "looked for, not found: assumed"),
   /** A fact of the trade. */
   COMMON("C", "common practice, no source"),
-  /** Chosen in a user's own book. */
-  CHOSEN("own", "chosen in your own book");
+  /** Chosen in a user's own book, or for a run. */
+  CHOSEN("own", "chosen by you");
 
   private final String letter;
   private final String meaning;

@@ -63,6 +63,7 @@ public record IcingBook(
    * @param word one of its words
    */
   public boolean says(SettingKey key, String word) {
+    assert key.words().contains(word) : key.word() + " is never " + word;
     return settings.get(key).value().equals(word);
   }
 
@@ -112,7 +113,18 @@ public record IcingBook(
 
   /** The rink where nothing else says which. */
   public Rink rink() {
-    return says(SettingKey.RINK, "iihf") ? Rink.INTERNATIONAL : Rink.NORTH_AMERICAN;
+    return Rink.named(setting(SettingKey.RINK).value()).orElseThrow();
+  }
+
+  /**
+   * The book as it is played, where something else than the book says so.
+   *
+   * @param key the point
+   * @param value what is played
+   * @param source who says so
+   */
+  public IcingBook played(SettingKey key, String value, String source) {
+    return with(List.of(new Setting(key, value, Seasons.ALL, "", source, Grade.CHOSEN)));
   }
 
   /**

@@ -10,8 +10,9 @@ import twostrides.rulebook.Rule.Effect;
 final class IcingRules {
 
   /**
-   * Every rule in the order in which it is asked. The order decides which reason is given where two
-   * apply, never whether it is an icing.
+   * Every rule in the order in which it is asked: first those that find something missing which
+   * makes an icing, so that only a puck with nothing missing can be waved off. Within each of the
+   * two the order decides which reason is given where two apply, nothing else.
    */
   static final List<Rule> IN_ORDER =
       List.of(
@@ -27,12 +28,12 @@ final class IcingRules {
           new Rule(Effect.NO_ICING, ReleaseRules::teammatePastCenter),
           new Rule(Effect.NO_ICING, ReleaseRules::offAnOfficial),
           new Rule(Effect.NO_ICING, WayRules::touchedOnTheWay),
+          new Rule(Effect.NO_ICING, WayRules::diedBeforeTheLine),
           new Rule(Effect.WAVED_OFF, WayRules::touchedPastTheLine),
           new Rule(Effect.WAVED_OFF, WayRules::offTheBackOfTheNet),
           new Rule(Effect.WAVED_OFF, WayRules::leftAlone),
           new Rule(Effect.WAVED_OFF, WayRules::opponentCouldPlay),
           new Rule(Effect.WAVED_OFF, WayRules::receivablePass),
-          new Rule(Effect.NO_ICING, WayRules::diedBeforeTheLine),
           new Rule(Effect.WAVED_OFF, WayRules::goalkeeperCame),
           new Rule(Effect.NOT_YET, WayRules::nobodyChased),
           new Rule(Effect.WAVED_OFF, WayRules::attackerFirst));

@@ -4,9 +4,8 @@ import static twostrides.rulebook.FactKey.CONTACT;
 import static twostrides.rulebook.FactKey.FACE_OFF;
 import static twostrides.rulebook.FactKey.FROM;
 import static twostrides.rulebook.FactKey.OFFSIDE;
-import static twostrides.rulebook.FactKey.PUCK;
+import static twostrides.rulebook.FactKey.OVER_CENTER;
 import static twostrides.rulebook.FactKey.STRENGTH;
-import static twostrides.rulebook.FactKey.TOUCH;
 
 /**
  * The rules about the release itself: where, with what, by whom, and whether the net or an offside
@@ -18,8 +17,8 @@ final class ReleaseRules {
 
   /** Batted by hand or kicked the length of the ice into the net: no goal, and no icing. */
   static Answer noLegalGoal(IcingBook b, Facts f) {
-    return f.is(PUCK, "in-net")
-            && f.isOne(CONTACT, "hand", "kick")
+    return f.is(Fact.PUCK_IN_NET)
+            && f.isOne(Fact.CONTACT_HAND, Fact.CONTACT_KICK)
             && b.says(SettingKey.HAND_OR_KICK_IN, "no-goal")
         ? Answer.applies(
             b,
@@ -31,7 +30,7 @@ final class ReleaseRules {
 
   /** In the net is a goal: the goal line is crossed between the posts. */
   static Answer inTheNet(IcingBook b, Facts f) {
-    return f.is(PUCK, "in-net")
+    return f.is(Fact.PUCK_IN_NET)
         ? new Answer.Applies(Reason.common("in the net", "a puck that goes in the net is a goal"))
         : Answer.NO;
   }
@@ -59,7 +58,7 @@ final class ReleaseRules {
           "offside first",
           "unless an offside player would have reached it first or made contact");
     }
-    return f.is(OFFSIDE, "first-or-contact")
+    return f.is(Fact.OFFSIDE_FIRST_OR_CONTACT)
         ? Answer.applies(
             b,
             SettingKey.OFFSIDE,
@@ -71,7 +70,8 @@ final class ReleaseRules {
 
   /**
    * Gained: the puck touched the line, or was past it, when it was last played; where the book
-   * speaks of the stick, a puck on the line off a skate, a hand or the body gains nothing.
+   * speaks of the stick, a puck that is on the line, or came over it, off a skate, a hand or the
+   * body gains nothing, from wherever it is sent on.
    */
   static Answer gainedTheLine(IcingBook b, Facts f) {
     boolean blue = b.says(SettingKey.ORIGIN, "own-blue-line");
@@ -86,7 +86,7 @@ final class ReleaseRules {
               : "if it was last played short of the red line");
     }
     if (blue) {
-      return f.is(FROM, "own-zone")
+      return f.is(Fact.FROM_OWN_ZONE)
           ? Answer.NO
           : Answer.applies(
               b,
@@ -94,15 +94,23 @@ final class ReleaseRules {
               "gained the line",
               "only a puck sent from behind the own blue line is iced");
     }
-    if (f.is(FROM, "past-the-line")) {
+    boolean stickOnly = b.says(SettingKey.GAINED_BY, "stick");
+    if (f.is(Fact.FROM_PAST_THE_LINE) && stickOnly && f.unknown(OVER_CENTER)) {
+      return Answer.unknown(
+          b,
+          SettingKey.GAINED_BY,
+          OVER_CENTER,
+          "gained the line",
+          "unless it was on a stick when it came over the red line");
+    }
+    if (f.is(Fact.FROM_PAST_THE_LINE) && (!stickOnly || f.is(Fact.OVER_CENTER_STICK))) {
       return Answer.applies(
           b,
           SettingKey.ORIGIN,
           "gained the line",
           "the puck was past the red line when it was last played");
     }
-    boolean stickOnly = b.says(SettingKey.GAINED_BY, "stick");
-    if (f.is(FROM, "on-the-line") && stickOnly && f.unknown(CONTACT)) {
+    if (f.is(Fact.FROM_ON_THE_LINE) && stickOnly && f.unknown(CONTACT)) {
       return Answer.unknown(
           b,
           SettingKey.GAINED_BY,
@@ -110,8 +118,10 @@ final class ReleaseRules {
           "gained the line",
           "unless it was on a stick when it touched the red line");
     }
-    boolean offTheStick = f.isOne(CONTACT, "skate", "kick") || f.isOne(CONTACT, "hand", "body");
-    if (f.is(FROM, "on-the-line") && !(offTheStick && stickOnly)) {
+    boolean offTheStick =
+        f.isOne(Fact.CONTACT_SKATE, Fact.CONTACT_KICK)
+            || f.isOne(Fact.CONTACT_HAND, Fact.CONTACT_BODY);
+    if (f.is(Fact.FROM_ON_THE_LINE) && !(offTheStick && stickOnly)) {
       return Answer.applies(
           b,
           SettingKey.GAINED_BY,
@@ -126,7 +136,7 @@ final class ReleaseRules {
     if (f.unknown(CONTACT) && b.says(SettingKey.KICK_COUNTS, "no")) {
       return Answer.unknown(b, SettingKey.KICK_COUNTS, CONTACT, "kicked", "unless it was kicked");
     }
-    return f.is(CONTACT, "kick") && b.says(SettingKey.KICK_COUNTS, "no")
+    return f.is(Fact.CONTACT_KICK) && b.says(SettingKey.KICK_COUNTS, "no")
         ? Answer.applies(
             b,
             SettingKey.KICK_COUNTS,
@@ -152,27 +162,27 @@ final class ReleaseRules {
           "shorthanded",
           "unless the team was shorthanded");
     }
-    return switch (f.word(STRENGTH)) {
-      case "shorthanded", "one-of-two-ended", "ended-after-release" ->
+    return switch (f.get(STRENGTH)) {
+      case STRENGTH_SHORTHANDED, STRENGTH_ONE_OF_TWO_ENDED, STRENGTH_ENDED_AFTER_RELEASE ->
           exempt(
               b,
               SettingKey.SHORTHANDED_EXEMPT,
               "a team shorthanded at the instant of release may ice the puck");
-      case "ended-at-release" ->
+      case STRENGTH_ENDED_AT_RELEASE ->
           b.says(SettingKey.AT_EXPIRY, "still-served")
               ? exempt(
                   b,
                   SettingKey.AT_EXPIRY,
                   "a penalty counts as served at the very instant of its expiry")
               : Answer.NO;
-      case "short-no-penalty" ->
+      case STRENGTH_SHORT_NO_PENALTY ->
           b.says(SettingKey.SHORT_NEEDS_PENALTY, "no")
               ? exempt(
                   b,
                   SettingKey.SHORT_NEEDS_PENALTY,
                   "a team with fewer skaters for any reason may ice the puck")
               : Answer.NO;
-      case "expired-major-empty-box" ->
+      case STRENGTH_EXPIRED_MAJOR_EMPTY_BOX ->
           b.says(SettingKey.EXPIRED_MAJOR_EXEMPT, "yes")
               ? exempt(
                   b,
@@ -200,7 +210,7 @@ final class ReleaseRules {
           "straight from a face-off",
           "unless it came straight from a face-off");
     }
-    return f.is(FACE_OFF, "straight")
+    return f.is(Fact.FACE_OFF_STRAIGHT)
         ? Answer.applies(
             b,
             SettingKey.FACE_OFF_EXEMPT,
@@ -211,7 +221,7 @@ final class ReleaseRules {
 
   /** The other team's shot came back off this team's player: nobody iced it. */
   static Answer reboundOffThisTeam(IcingBook b, Facts f) {
-    return f.is(TOUCH, "shot-rebound-off-this-team") && b.says(SettingKey.REBOUND, "no-icing")
+    return f.is(Fact.TOUCH_SHOT_REBOUND_OFF_THIS_TEAM) && b.says(SettingKey.REBOUND, "no-icing")
         ? Answer.applies(
             b,
             SettingKey.REBOUND,
@@ -222,7 +232,7 @@ final class ReleaseRules {
 
   /** Last played past the line, by a teammate: the contact that counts is his. */
   static Answer teammatePastCenter(IcingBook b, Facts f) {
-    return f.is(TOUCH, "teammate-past-center")
+    return f.is(Fact.TOUCH_TEAMMATE_PAST_CENTER)
         ? Answer.applies(
             b,
             SettingKey.GAINED_BY,
@@ -233,7 +243,7 @@ final class ReleaseRules {
 
   /** A puck off an official plays on, unless the book says otherwise. */
   static Answer offAnOfficial(IcingBook b, Facts f) {
-    return f.is(TOUCH, "official") && b.says(SettingKey.OFFICIAL, "nullifies")
+    return f.is(Fact.TOUCH_OFFICIAL) && b.says(SettingKey.OFFICIAL, "nullifies")
         ? Answer.applies(
             b,
             SettingKey.OFFICIAL,

@@ -12,9 +12,9 @@ record Rule(Effect effect, BiFunction<IcingBook, Facts, Answer> ask) {
 
   /** What a rule makes of the situation. */
   enum Effect {
-    /** It never was an icing. */
+    /** Something that makes an icing is missing. */
     NO_ICING,
-    /** It was on its way and is waved off. */
+    /** Nothing is missing, and the book takes it back. */
     WAVED_OFF,
     /** A goal. */
     GOAL,

@@ -34,7 +34,8 @@ public sealed interface Ruling {
   }
 
   /**
-   * It never was one: place, strength, contact or the puck's own way rule it out.
+   * Something that makes an icing is missing: sent from short of the line, by a team that the book
+   * does not exempt, and over the goal line with nobody's touch or whistle in between.
    *
    * @param reason which exception
    * @param draw the draw, where play stopped all the same
@@ -47,7 +48,8 @@ public sealed interface Ruling {
   }
 
   /**
-   * It was on its way and the official takes the signal back.
+   * Nothing of that is missing, and the book takes it back: for who could have played the puck or
+   * was first to it.
    *
    * @param reason which exception
    * @param draw the draw, where play stopped all the same

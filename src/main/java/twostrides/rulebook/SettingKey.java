@@ -43,6 +43,12 @@ public enum SettingKey {
       "moves-toward",
       "touch-only",
       "both-skates-out"),
+  /** A goalkeeper who goes for the attacker instead of the puck. */
+  GOALKEEPER_PREVENTS(
+      "whether a goalkeeper who keeps an attacker from playing the puck, without touching it, stops"
+          + " an icing",
+      "no",
+      "yes"),
   /** Until when a touch by the other side counts. */
   TOUCH_NULLIFIES(
       "when a touch by an opponent or goalkeeper stops an icing",

@@ -18,6 +18,9 @@ final class WayRules {
   /** Name of the rule that also moves the draw. */
   static final String LEFT_ALONE = "left alone on purpose";
 
+  /** Name of the rule for a puck that lies where a defender can leave it alone as well. */
+  static final String SHORT = "short of the goal line";
+
   private WayRules() {}
 
   /** A touch by an opponent or the goalkeeper before the goal line. */
@@ -30,8 +33,8 @@ final class WayRules {
           "touched on the way",
           "unless an opponent or the goalkeeper touched it");
     }
-    boolean opponent = f.is(TOUCH, "opponent-before-line");
-    return opponent || f.is(TOUCH, "goalkeeper-before-line")
+    boolean opponent = f.is(Fact.TOUCH_OPPONENT_BEFORE_LINE);
+    return opponent || f.is(Fact.TOUCH_GOALKEEPER_BEFORE_LINE)
         ? Answer.applies(
             b,
             SettingKey.TOUCH_NULLIFIES,
@@ -46,12 +49,12 @@ final class WayRules {
    * under touch icing a defender's touch is what completes it.
    */
   static Answer touchedPastTheLine(IcingBook b, Facts f) {
-    boolean opponent = f.is(TOUCH, "opponent-after-line");
+    boolean opponent = f.is(Fact.TOUCH_OPPONENT_AFTER_LINE);
     boolean counts =
         b.says(SettingKey.TOUCH_NULLIFIES, "before-or-after")
             && !b.says(SettingKey.TYPE, "automatic")
             && !(b.says(SettingKey.TYPE, "touch") && opponent);
-    return counts && (opponent || f.is(TOUCH, "goalkeeper-after-line"))
+    return counts && (opponent || f.is(Fact.TOUCH_GOALKEEPER_AFTER_LINE))
         ? Answer.applies(
             b,
             SettingKey.TOUCH_NULLIFIES,
@@ -63,7 +66,7 @@ final class WayRules {
 
   /** A goalkeeper digs the puck off the back of the net. */
   static Answer offTheBackOfTheNet(IcingBook b, Facts f) {
-    return f.is(TOUCH, "goalkeeper-back-of-net") && b.says(SettingKey.BACK_OF_NET, "yes")
+    return f.is(Fact.TOUCH_GOALKEEPER_BACK_OF_NET) && b.says(SettingKey.BACK_OF_NET, "yes")
         ? Answer.applies(
             b,
             SettingKey.BACK_OF_NET,
@@ -82,7 +85,7 @@ final class WayRules {
           LEFT_ALONE,
           "unless the defending side left it alone on purpose");
     }
-    return f.is(ABSTAINED, "yes") && b.says(SettingKey.ABSTAINING, "own-end")
+    return f.is(Fact.ABSTAINED_YES) && b.says(SettingKey.ABSTAINING, "own-end")
         ? Answer.applies(
             b,
             SettingKey.ABSTAINING,
@@ -107,7 +110,7 @@ final class WayRules {
           "an opponent could play it",
           "unless an opponent could have played it before the goal line");
     }
-    return f.isOne(COULD_PLAY, "yes", "declined-for-change")
+    return f.isOne(Fact.COULD_PLAY_YES, Fact.COULD_PLAY_DECLINED_FOR_CHANGE)
         ? Answer.applies(
             b,
             SettingKey.ABLE_OPPONENT,
@@ -118,7 +121,7 @@ final class WayRules {
 
   /** A pass that a teammate could have received, where the book knows the exception. */
   static Answer receivablePass(IcingBook b, Facts f) {
-    if (b.says(SettingKey.RECEIVABLE_PASS, "no") || f.is(PASS, "none")) {
+    if (b.says(SettingKey.RECEIVABLE_PASS, "no") || f.is(Fact.PASS_NONE)) {
       return Answer.NO;
     }
     if (b.says(SettingKey.RECEIVABLE_PASS, "linesperson") || f.unknown(PASS)) {
@@ -129,7 +132,7 @@ final class WayRules {
           "receivable pass",
           "unless the linesperson judged that a teammate could have received the pass");
     }
-    return f.is(PASS, "receiver-past-center")
+    return f.is(Fact.PASS_RECEIVER_PAST_CENTER)
         ? Answer.applies(
             b,
             SettingKey.RECEIVABLE_PASS,
@@ -149,35 +152,51 @@ final class WayRules {
           "over the goal line",
           "if the puck wholly crossed the goal line");
     }
-    if (f.is(PUCK, "short-of-goal-line")) {
-      return Answer.applies(
-          b, SettingKey.TYPE, "short of the goal line", "the puck never crossed the goal line");
+    if (f.is(Fact.PUCK_SHORT_OF_GOAL_LINE)) {
+      return Answer.applies(b, SettingKey.TYPE, SHORT, "the puck never crossed the goal line");
     }
-    return f.is(PUCK, "out-before-goal-line")
+    return f.is(Fact.PUCK_OUT_BEFORE_GOAL_LINE)
         ? new Answer.Applies(
             Reason.common("out of play", "the puck left the rink before it crossed the goal line"))
         : Answer.NO;
   }
 
-  /** A goalkeeper who does not touch the puck but goes for it, where the book counts that. */
+  /**
+   * A goalkeeper who does not touch the puck: who goes for it, or keeps an attacker from playing
+   * it, where the book counts that.
+   */
   static Answer goalkeeperCame(IcingBook b, Facts f) {
     boolean toward = b.says(SettingKey.GOALKEEPER, "moves-toward");
     boolean skates = b.says(SettingKey.GOALKEEPER, "both-skates-out");
-    if (!toward && !skates) {
+    boolean prevents = b.says(SettingKey.GOALKEEPER_PREVENTS, "yes");
+    if (f.is(Fact.GOALKEEPER_PREVENTS_ATTACKER)) {
+      return prevents
+          ? Answer.applies(
+              b,
+              SettingKey.GOALKEEPER_PREVENTS,
+              "goalkeeper",
+              "a goalkeeper who keeps an attacker from playing the puck stops the icing")
+          : Answer.NO;
+    }
+    if (!toward && !skates && !prevents) {
       return Answer.NO;
     }
     if (f.unknown(GOALKEEPER)) {
       return Answer.unknown(
           b,
-          SettingKey.GOALKEEPER,
+          toward || skates ? SettingKey.GOALKEEPER : SettingKey.GOALKEEPER_PREVENTS,
           GOALKEEPER,
           "goalkeeper",
-          skates
-              ? "unless the goalkeeper left the crease toward the puck with both skates"
-              : "unless the goalkeeper moved toward the puck");
+          toward
+              ? "unless the goalkeeper moved toward the puck"
+              : skates
+                  ? "unless the goalkeeper left the crease toward the puck with both skates"
+                  : "unless the goalkeeper kept an attacker from playing the puck");
     }
     boolean came =
-        f.is(GOALKEEPER, "both-skates-toward") || (toward && f.is(GOALKEEPER, "moved-toward"));
+        f.is(Fact.GOALKEEPER_BOTH_SKATES_TOWARD)
+            ? toward || skates
+            : toward && f.is(Fact.GOALKEEPER_MOVED_TOWARD);
     return came
         ? Answer.applies(
             b,
@@ -195,7 +214,7 @@ final class WayRules {
    * line. Touch: no call before a defender touches the puck.
    */
   static Answer nobodyChased(IcingBook b, Facts f) {
-    if (!f.is(RACE, "nobody")) {
+    if (!f.is(Fact.RACE_NOBODY)) {
       return Answer.NO;
     }
     if (b.says(SettingKey.TYPE, "touch")) {
@@ -216,7 +235,7 @@ final class WayRules {
           "nobody chased",
           "once a defending skater is past the own blue line");
     }
-    return f.is(DEFENDER_BACK, "no")
+    return f.is(Fact.DEFENDER_BACK_NO)
         ? Answer.applies(
             b,
             SettingKey.NO_RACE,
@@ -234,7 +253,7 @@ final class WayRules {
       return Answer.NO;
     }
     boolean touch = b.says(SettingKey.TYPE, "touch");
-    if (touch && f.is(TOUCH, "opponent-after-line")) {
+    if (touch && f.is(Fact.TOUCH_OPPONENT_AFTER_LINE)) {
       return Answer.NO;
     }
     if (f.unknown(RACE)) {
@@ -247,12 +266,12 @@ final class WayRules {
               ? "if a defender touched the puck first"
               : "unless a teammate would have touched it first");
     }
-    if (f.is(RACE, "level")) {
+    if (f.is(Fact.RACE_LEVEL)) {
       return b.says(SettingKey.TIE, "waved-off")
           ? Answer.applies(b, SettingKey.TIE, "the race", "a race too close to call is waved off")
           : Answer.NO;
     }
-    return f.is(RACE, "attacker")
+    return f.is(Fact.RACE_ATTACKER)
         ? Answer.applies(
             b,
             SettingKey.TYPE,

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import twostrides.game.Usual;
+import twostrides.rink.Rink;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
 import twostrides.sheet.SheetException;
@@ -36,7 +38,7 @@ public final class TagDesk implements Closeable {
 
   private final SheetPlace place;
   private final TagSheet sheet;
-  private final double periodLength;
+  private final Usual usual;
   private final Journal journal;
   private final History history;
   private final String opening;
@@ -45,13 +47,13 @@ public final class TagDesk implements Closeable {
   private TagDesk(
       SheetPlace place,
       TagSheet sheet,
-      double periodLength,
+      Usual usual,
       Journal journal,
       History history,
       String opening) {
     this.place = place;
     this.sheet = sheet;
-    this.periodLength = periodLength;
+    this.usual = usual;
     this.journal = journal;
     this.history = history;
     this.opening = opening;
@@ -61,21 +63,19 @@ public final class TagDesk implements Closeable {
    * Opens a sheet with its journal, or begins one.
    *
    * @param file the sheet, which may not exist yet
-   * @param periodLength seconds of a regular period
+   * @param usual rink and length of a regular period
    * @param setup what the page is set to where nothing is known of an earlier time
    * @throws SheetException when the sheet or the journal cannot be gone on with; the message says
    *     why
    * @throws IOException when the disk refuses
    */
-  public static TagDesk open(Path file, double periodLength, Map<String, String> setup)
+  public static TagDesk open(Path file, Usual usual, Map<String, String> setup)
       throws SheetException, IOException {
     SheetPlace place = new SheetPlace(file.toAbsolutePath().normalize());
     Files.createDirectories(place.file().getParent());
     boolean there = Files.exists(place.file());
     TagSheet.Read read =
-        there
-            ? TagSheet.read(place.file(), periodLength)
-            : new TagSheet.Read(TagSheet.NEW, List.of());
+        there ? TagSheet.read(place.file(), usual) : new TagSheet.Read(TagSheet.NEW, List.of());
     Journal journal = Journal.open(place.journal());
     try {
       History history = replay(place, journal);
@@ -108,7 +108,7 @@ public final class TagDesk implements Closeable {
         step(journal, history, List.of(History.setUp(merged)));
       }
       TagSheet sheet = read.sheet().with(history.rows());
-      TagDesk desk = new TagDesk(place, sheet, periodLength, journal, history, said);
+      TagDesk desk = new TagDesk(place, sheet, usual, journal, history, said);
       if (history.ahead() || !there) {
         desk.rewrite();
       }
@@ -168,6 +168,11 @@ public final class TagDesk implements Closeable {
     return n + (n == 1 ? " exit" : " exits");
   }
 
+  /** The rink to click on. */
+  Rink rink() {
+    return usual.rink();
+  }
+
   /** The sheet. */
   public Path sheet() {
     return place.file();
@@ -185,7 +190,7 @@ public final class TagDesk implements Closeable {
 
   /** How many exits the sheet on the disk holds. */
   private synchronized int inSheet() throws SheetException {
-    return Files.exists(place.file()) ? TagSheet.read(place.file(), periodLength).rows().size() : 0;
+    return Files.exists(place.file()) ? TagSheet.read(place.file(), usual).rows().size() : 0;
   }
 
   /** The closing line: how many exits were tagged, and how many the sheet holds. */
@@ -285,7 +290,7 @@ public final class TagDesk implements Closeable {
   /** Reads what was written beside the sheet as the review would; all other rows are known good. */
   private void judge() throws TagRefusedException {
     try {
-      Optional<DoubtfulRow> doubtful = TagSheet.doubtful(place.writing(), periodLength);
+      Optional<DoubtfulRow> doubtful = TagSheet.doubtful(place.writing(), usual);
       if (doubtful.isPresent()) {
         throw new TagRefusedException(
             doubtful.get().problems().stream().map(TagDesk::problem).toList());

@@ -16,7 +16,6 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import twostrides.rink.Rink;
 
 /**
  * Serves the page to this machine only: the loopback address, a port that is free, a token in the
@@ -49,7 +48,7 @@ public final class TagServer implements Closeable {
     this.video = video;
     this.book = new BookFiles(book);
     this.actions = new TagActions(desk, maker, video.isPresent());
-    this.page = resource("tag.html").replace("<!-- rink -->", RinkSvg.of(Rink.NORTH_AMERICAN));
+    this.page = resource("tag.html").replace("<!-- rink -->", RinkSvg.of(desk.rink()));
   }
 
   /**

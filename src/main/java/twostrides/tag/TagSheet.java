@@ -15,6 +15,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
+import twostrides.game.Usual;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
@@ -87,10 +88,10 @@ record TagSheet(List<String> columns) {
    * that is set aside could not be kept in its own words.
    *
    * @param file the sheet
-   * @param periodLength seconds of a regular period
+   * @param usual rink and length of a regular period
    * @throws SheetException when it cannot be read, is no tag sheet, or has a doubtful row
    */
-  static Read read(Path file, double periodLength) throws SheetException {
+  static Read read(Path file, Usual usual) throws SheetException {
     SheetMap map = SeasonReader.plainMapFor(file);
     if (!map.schema().equals(SheetForms.TAG)) {
       throw SheetException.ofFile(
@@ -100,7 +101,7 @@ record TagSheet(List<String> columns) {
           "Name another file with --sheet; one that does not exist yet is made.");
     }
     Sheet read = SheetReader.read(file, map);
-    Optional<DoubtfulRow> doubtful = doubtful(file, periodLength);
+    Optional<DoubtfulRow> doubtful = doubtful(file, usual);
     if (doubtful.isPresent()) {
       throw SheetException.atLine(
           file.toString(),
@@ -130,11 +131,11 @@ record TagSheet(List<String> columns) {
    * The first row of a tag sheet that the review would set aside.
    *
    * @param file the sheet
-   * @param periodLength seconds of a regular period
+   * @param usual rink and length of a regular period
    * @throws SheetException when the sheet cannot be read at all
    */
-  static Optional<DoubtfulRow> doubtful(Path file, double periodLength) throws SheetException {
-    return SeasonReader.read(List.of(file), Optional.empty(), false, periodLength, n -> {})
+  static Optional<DoubtfulRow> doubtful(Path file, Usual usual) throws SheetException {
+    return SeasonReader.read(List.of(file), Optional.empty(), false, usual, n -> {})
         .setAside()
         .stream()
         .findFirst();

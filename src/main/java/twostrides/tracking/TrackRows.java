@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import twostrides.game.Frame;
 import twostrides.game.RowReader;
+import twostrides.game.Usual;
 import twostrides.rink.Place;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
@@ -56,7 +57,7 @@ final class TrackRows implements SheetStream.Taker {
     this.map = map;
     this.game = game;
     this.sync = sync;
-    this.frame = Frame.of(map, Frame.View.HOME_TEAM);
+    this.frame = Frame.of(map, Frame.View.HOME_TEAM, Usual.DEFAULT.on(game.rink()));
     this.restarts = map.flag("video", "restarts_each_period").orElse(false);
     this.unread = Set.copyOf(map.wholeNumbers("track", "unread").orElse(List.of()));
     this.framesPerSecond = map.number("video", "frames_per_second");

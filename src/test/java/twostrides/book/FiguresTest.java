@@ -17,7 +17,9 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import twostrides.checks.Printed;
 
 /**
  * Every figure of every page, worked out once more from the tables in the book's data folder by the
@@ -28,6 +30,8 @@ import org.junit.jupiter.api.io.TempDir;
  * games there has to be none. A drawn share may miss by one per cent: it comes from another fit.
  */
 class FiguresTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   @TempDir static Path dir;
 
@@ -168,13 +172,8 @@ class FiguresTest {
     }
     idle.forEach(k -> wrong.add("no page has " + k.kind() + ", " + k.heading()));
     assertEquals(List.of(), wrong);
-    System.out.println(
-        figures
-            + " figures in "
-            + tables
-            + " tables on "
-            + book.pages.size()
-            + " pages recomputed.");
+    FIGURES.say(
+        "%d figures in %d tables on %d pages recomputed", figures, tables, book.pages.size());
     assertTrue(figures > 1000, figures + " figures");
   }
 

@@ -113,6 +113,7 @@ final class CaseEvents {
       case "iihf" ->
           PenaltyRules.COMMON
               .withMatchSeconds(OptionalDouble.empty())
+              .withExpiredMajorEmptyBoxExempt(true)
               .withOvertimeSkaters(OptionalInt.of(3));
       default -> throw new IllegalArgumentException("no such book: " + name);
     };

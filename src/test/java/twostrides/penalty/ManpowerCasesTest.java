@@ -16,12 +16,16 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.checks.Printed;
 
 /**
  * Every line of {@code cases.csv}; each names its own source and grade. Validation where the grade
  * is P, S or D, a record of the choice made where it is M, C or own.
  */
 class ManpowerCasesTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   private static final Set<String> GRADES = Set.of("P", "S", "D", "M", "C", "own");
 
@@ -70,6 +74,7 @@ class ManpowerCasesTest {
       assertTrue(names.add(r.get("case")), () -> "twice: " + r.get("case"));
       assertTrue(GRADES.contains(r.get("grade")), () -> r.get("case") + ": " + r.get("grade"));
     }
+    FIGURES.say("%d cases by hand", names.size());
     assertTrue(names.size() >= 45, () -> names.size() + " cases");
   }
 }

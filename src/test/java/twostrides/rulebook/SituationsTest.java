@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -18,12 +19,16 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.checks.Printed;
 
 /**
  * Worked situations of rulebooks, casebooks and bulletins, and cases derived from rule texts: each
  * row of situations.csv names its source and grade.
  */
 class SituationsTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   private static List<CSVRecord> rows() throws IOException {
     try (var in = SituationsTest.class.getResourceAsStream("situations.csv")) {
@@ -90,10 +95,68 @@ class SituationsTest {
   @Test
   void everyRowNamesASourceAndAGradeAndItsIdOnce() throws IOException {
     Set<String> ids = new TreeSet<>();
+    Set<String> worked = new TreeSet<>();
+    int derived = 0;
     for (CSVRecord r : rows()) {
+      if (r.get("id").startsWith("R")) {
+        derived++;
+      } else {
+        worked.add(r.get("id").replaceFirst("-.*", ""));
+      }
       assertTrue(ids.add(r.get("id")), r.get("id"));
       assertTrue(!r.get("source").isBlank() && !r.get("grade").isBlank(), r.get("id"));
     }
+    FIGURES.say(
+        "%d worked situations in %d cases, %d derived cases",
+        worked.size(), ids.size() - derived, derived);
+  }
+
+  /** What hangs on a setting without a source is a guess, and its grade says so. */
+  @Test
+  void noRowDerivesItsRulingFromAnAssumedSetting() throws IOException, BookException {
+    List<String> guesses = new ArrayList<>();
+    for (CSVRecord r : rows()) {
+      boolean sure = List.of("P", "S", "D", "rule text").contains(r.get("grade"));
+      IcingBook book = book(r);
+      String ruling = Judge.judge(book, facts(r)).word();
+      for (Setting assumed : book.assumed()) {
+        for (String other : assumed.key().words()) {
+          Setting changed =
+              new Setting(assumed.key(), other, assumed.seasons(), "", "", assumed.grade());
+          Ruling then = Judge.judge(book.with(List.of(changed)), facts(r));
+          if (sure && !then.word().equals(ruling)) {
+            guesses.add(r.get("id") + ": with " + assumed.key().word() + " = " + other);
+          }
+        }
+      }
+    }
+    assertEquals(List.of(), guesses);
+  }
+
+  /** One line between the two: what makes an icing is missing, or the book takes it back. */
+  @Test
+  void onlyAPuckWithNothingMissingIsWavedOff() {
+    Random dice = new Random(81);
+    int wavedOff = 0;
+    for (int i = 0; i < 5_000; i++) {
+      IcingBook book = Bookshelf.book(Bookshelf.ids().get(i % Bookshelf.ids().size()));
+      Facts facts = Facts.NONE;
+      for (FactKey k : FactKey.values()) {
+        String word =
+            dice.nextBoolean() ? k.unsaid().word() : k.words().get(dice.nextInt(k.words().size()));
+        facts = facts.with(k, word);
+      }
+      Facts situation = facts;
+      if (Judge.judge(book, situation) instanceof Ruling.WavedOff) {
+        wavedOff++;
+        assertTrue(
+            IcingRules.IN_ORDER.stream()
+                .filter(rule -> rule.effect() == Rule.Effect.NO_ICING)
+                .noneMatch(r -> r.ask().apply(book, situation) instanceof Answer.Applies),
+            book.id() + " " + situation);
+      }
+    }
+    assertTrue(wavedOff > 500, wavedOff + " waved off");
   }
 
   /** Every exception decides at least one row, and some row under the same book is icing. */

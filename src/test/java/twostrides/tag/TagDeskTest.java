@@ -22,12 +22,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
+import twostrides.game.Usual;
 import twostrides.sheet.SheetException;
 
 /** Rows, their journal and their sheet: nothing that was saved is lost, and nothing doubtful is. */
 class TagDeskTest {
 
-  private static final double PERIOD = 1200;
+  private static final Usual PERIOD = Usual.DEFAULT;
 
   @TempDir Path dir;
 

@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twostrides.game.SheetForms;
+import twostrides.game.Usual;
 import twostrides.rink.Rink;
 
 /** The page's own files: their words, their colours, and what they must not hold. */
@@ -48,7 +49,7 @@ class TagPageTest {
         List.of("way_out", "at_center", "ended", "pressure", "strength", "net_empty")) {
       List<String> words = all("name=\"" + group + "\" value=\"([^\"]+)\"", html);
       assertTrue(words.size() >= 3, group);
-      try (TagDesk desk = TagDesk.open(dir.resolve(group + ".csv"), 1200, Map.of())) {
+      try (TagDesk desk = TagDesk.open(dir.resolve(group + ".csv"), Usual.DEFAULT, Map.of())) {
         for (String w : words) {
           Map<String, String> fields =
               new HashMap<>(

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twostrides.game.Usual;
 
 /** Who is answered and who is not, and what an answer may carry. */
 class TagServerTest {
@@ -46,7 +47,7 @@ class TagServerTest {
     book = Files.createDirectory(dir.resolve("book"));
     Files.writeString(book.resolve("index.html"), "<title>book</title>");
     Files.writeString(dir.resolve("secret.html"), "secret");
-    desk = TagDesk.open(dir.resolve("tags.csv"), 1200, Map.of());
+    desk = TagDesk.open(dir.resolve("tags.csv"), Usual.DEFAULT, Map.of());
     server =
         TagServer.start(desk, Optional.of(video), book, () -> new BookMaker.Made(true, "made"));
   }
@@ -302,7 +303,7 @@ class TagServerTest {
             .toList();
     assertEquals(40, codes.stream().filter(c -> c == 200).count());
     assertEquals(40, desk.tagged());
-    assertEquals(40, TagSheet.read(desk.sheet(), 1200).rows().size());
+    assertEquals(40, TagSheet.read(desk.sheet(), Usual.DEFAULT).rows().size());
     assertEquals(40, desk.rows().stream().map(r -> r.cells().get("clock")).distinct().count());
   }
 }

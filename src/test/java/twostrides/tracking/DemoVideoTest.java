@@ -13,7 +13,9 @@ import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import twostrides.checks.Printed;
 import twostrides.game.Action;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
@@ -26,6 +28,8 @@ import twostrides.sheet.SheetException;
  * clock shows whole seconds, so a row may be a second off however well the sync sheet is made.
  */
 class DemoVideoTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   @TempDir private static Path dir;
   private static Season season;
@@ -77,7 +81,16 @@ class DemoVideoTest {
     Arrays.sort(apart);
     Off off =
         new Off(apart[apart.length / 2], apart[apart.length - 1], apart.length, inferred, drift);
-    System.err.printf(Locale.ROOT, "demo video, %s: %s%n", name, off);
+    FIGURES.say(
+        "%s: %d rows of the sync sheet, %d seconds found again, off by %.1f s in the median and %.1f s"
+            + " at most, %d inferred, %d drift",
+        name,
+        pairs.lines().count(),
+        off.rows(),
+        off.median(),
+        off.most(),
+        off.inferred(),
+        off.drift());
     return off;
   }
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import twostrides.race.Skater;
 import twostrides.race.SkaterLevel;
 import twostrides.race.SkaterSettings;
+import twostrides.rink.Rink;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
@@ -31,9 +32,9 @@ class OpenSpeedsTest {
       "SKIPPED: no open tracking sheets at " + FOLDER + " (set -Dtwostrides.openData)";
   private static final List<TrackedGame> GAMES =
       List.of(
-          new TrackedGame("2022-02-08-A-at-B", "Team B", "Team A"),
-          new TrackedGame("2022-02-12-E-at-D", "Team D", "Team E"),
-          new TrackedGame("2022-02-16-E-at-C", "Team C", "Team E"));
+          new TrackedGame("2022-02-08-A-at-B", "Team B", "Team A", Rink.NORTH_AMERICAN),
+          new TrackedGame("2022-02-12-E-at-D", "Team D", "Team E", Rink.NORTH_AMERICAN),
+          new TrackedGame("2022-02-16-E-at-C", "Team C", "Team E", Rink.NORTH_AMERICAN));
 
   /**
    * 90 % of the sprint speed of 28.3 km/h of university women, who skate at that or more in under 1

@@ -25,6 +25,7 @@ import twostrides.game.PlayRow;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
 import twostrides.rink.Place;
+import twostrides.rink.Rink;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
@@ -43,9 +44,9 @@ class OpenTrackingTest {
           + ". Set -Dtwostrides.openData=FOLDER to check against them.";
   private static final List<TrackedGame> GAMES =
       List.of(
-          new TrackedGame("2022-02-08-A-at-B", "Team B", "Team A"),
-          new TrackedGame("2022-02-12-E-at-D", "Team D", "Team E"),
-          new TrackedGame("2022-02-16-E-at-C", "Team C", "Team E"));
+          new TrackedGame("2022-02-08-A-at-B", "Team B", "Team A", Rink.NORTH_AMERICAN),
+          new TrackedGame("2022-02-12-E-at-D", "Team D", "Team E", Rink.NORTH_AMERICAN),
+          new TrackedGame("2022-02-16-E-at-C", "Team C", "Team E", Rink.NORTH_AMERICAN));
 
   @BeforeAll
   static void saysThatTheFolderIsAbsent() {

@@ -9,13 +9,15 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import twostrides.rink.Place;
+import twostrides.rink.Rink;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
 
 /** Tracking sheets and tracks made for the tests of this package; invented. */
 final class TrackSheets {
-  static final TrackedGame GAME = new TrackedGame("g1", "Glasswater Herons", "Tarn Wolves");
+  static final TrackedGame GAME =
+      new TrackedGame("g1", "Glasswater Herons", "Tarn Wolves", Rink.NORTH_AMERICAN);
 
   private TrackSheets() {}
 

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twostrides.rink.Rink;
 import twostrides.sheet.SettingSpec;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
@@ -289,6 +290,7 @@ class TracksTest {
                 Optional.of(SheetMap.plain(TrackForm.SYNC)),
                 TrackSheets.GAME,
                 Sync.NONE));
-    assertThrows(IllegalArgumentException.class, () -> new TrackedGame("g", "A", "A"));
+    assertThrows(
+        IllegalArgumentException.class, () -> new TrackedGame("g", "A", "A", Rink.NORTH_AMERICAN));
   }
 }
