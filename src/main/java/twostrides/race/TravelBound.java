@@ -28,8 +28,8 @@ public record TravelBound(double usual, double spread, double fastest) {
   /** Share of iced pucks below which a gap is too quick: one in twenty. Assumed. */
   private static final double QUICK = 0.05;
 
-  /** Share of iced pucks below which a gap is too slow: one in two hundred. Assumed. */
-  private static final double SLOW = 0.005;
+  /** Share of iced pucks below which a gap is too slow: one in a thousand, 5 m/s. Assumed. */
+  private static final double SLOW = 0.001;
 
   /** Parts of a clock step over which its error is averaged. */
   private static final int PARTS = 50;

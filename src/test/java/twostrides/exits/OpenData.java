@@ -77,7 +77,7 @@ final class OpenData {
 
   /** Icings by the independent reading of own-zone restarts. */
   static List<CSVRecord> icings() throws IOException {
-    return csv("own_zone_restarts.csv").stream()
+    return csv("women-2022/own_zone_restarts.csv").stream()
         .filter(r -> r.get("reading").equals("icing"))
         .toList();
   }
