@@ -251,7 +251,7 @@ final class ChancesStage {
     Optional<GainChance> measured = seen.flatMap(Measured::gain);
     double seconds = measured.map(GainChance::seconds).orElse(metres / carry.pace());
     LossRate losses = carry.losses(m.pressure());
-    double gain = measured.map(GainChance::chance).orElse(losses.keeps(seconds));
+    double gain = measured.map(g -> g.chance().p()).orElse(losses.keeps(seconds));
     double avoid = gain * (1 - costs.restartAfterGaining());
     double trying = (1 - gain) * costs.loss();
     Evidence evidence =

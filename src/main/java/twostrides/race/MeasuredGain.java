@@ -79,6 +79,25 @@ public final class MeasuredGain {
    */
   public MeasuredGain(
       Rink rink, Sighting carrier, List<Sighting> checkers, SkaterSettings skaters) {
+    this(rink, carrier, checkers, skaters, 0);
+  }
+
+  /**
+   * A race of one release whose places were clicked.
+   *
+   * @param rink the rink
+   * @param carrier who let the puck go, at its place; acting team's frame
+   * @param checkers the opponents who were seen
+   * @param skaters what a skater of this game can do
+   * @param placeError standard error of each place along and across, metres; 0 for tracking. A
+   *     known speed is then taken to come from two such places half a second apart
+   */
+  public MeasuredGain(
+      Rink rink,
+      Sighting carrier,
+      List<Sighting> checkers,
+      SkaterSettings skaters,
+      double placeError) {
     this.carrier = carrier;
     this.checkers = List.copyOf(checkers);
     this.legs = skaters;
@@ -116,7 +135,7 @@ public final class MeasuredGain {
    */
   public GainChance run(Draws draws, int n) {
     if (distance <= 0) {
-      return new GainChance(1, 0, 0, 0);
+      return new GainChance(Chance.SURE, GainGrade.MEASURED, 1, 0, 0, 0);
     }
     double[] sum = new double[FAN.length];
     double[] squares = new double[FAN.length];
@@ -148,7 +167,9 @@ public final class MeasuredGain {
     }
     double mean = sum[best] / n;
     double spread = Math.sqrt(Math.max(0, squares[best] / n - mean * mean) / n);
-    return new GainChance(mean, spread, seconds[way] / n, FAN[way]);
+    Chance chance =
+        new Chance(mean, Math.max(0, mean - 2 * spread), Math.min(1, mean + 2 * spread));
+    return new GainChance(chance, GainGrade.MEASURED, mean, spread, seconds[way] / n, FAN[way]);
   }
 
   private void velocity(int at, Sighting skater, Draws draws, int draw, int variable) {

@@ -31,7 +31,7 @@ class MeasuredGainTest {
   }
 
   private static double p(Sighting carrier, Sighting... checkers) {
-    return chance(carrier, List.of(checkers), 300).chance();
+    return chance(carrier, List.of(checkers), 300).raw();
   }
 
   @Test
@@ -68,7 +68,7 @@ class MeasuredGainTest {
       for (double farther = 0; farther < 8; farther += 1) {
         List<Sighting> all = new ArrayList<>(others);
         all.add(checker(carrier.racer().x() - back - farther, y, 0, 0));
-        double p = chance(carrier, all, 60).chance();
+        double p = chance(carrier, all, 60).raw();
         assertTrue(p >= before - 1e-6, i + ": " + p + " after " + before);
         before = p;
       }
@@ -97,7 +97,7 @@ class MeasuredGainTest {
       double before = 1;
       for (int k = 0; k < 5; k++) {
         checkers.add(somebody(random, carrier));
-        double p = chance(carrier, checkers, 40).chance();
+        double p = chance(carrier, checkers, 40).raw();
         assertTrue(p <= before + 1e-12, i + ": " + p + " after " + before);
         before = p;
       }
@@ -118,7 +118,7 @@ class MeasuredGainTest {
       GainChance here = chance(carrier, checkers, 100);
       GainChance there =
           chance(mirrored(carrier), checkers.stream().map(c -> mirrored(c)).toList(), 100);
-      assertEquals(here.chance(), there.chance(), 1e-12);
+      assertEquals(here.raw(), there.raw(), 1e-12);
     }
   }
 
@@ -137,7 +137,7 @@ class MeasuredGainTest {
             > 2 * chance(carrier, List.of(still), 2000).error());
     GainChance here = chance(carrier, List.of(unknown), 2000);
     GainChance there = chance(mirrored(carrier), List.of(mirrored(unknown)), 2000);
-    assertEquals(here.chance(), there.chance(), 3 * Math.hypot(here.error(), there.error()));
+    assertEquals(here.raw(), there.raw(), 3 * Math.hypot(here.error(), there.error()));
   }
 
   /**
@@ -163,7 +163,7 @@ class MeasuredGainTest {
     }
     double share = gained / (double) trials;
     assertTrue(share > 0.1 && share < 0.9, "says nothing: " + share);
-    assertEquals(share, measured.chance(), 4 * Math.sqrt(share * (1 - share) / trials));
+    assertEquals(share, measured.raw(), 4 * Math.sqrt(share * (1 - share) / trials));
   }
 
   private static boolean played(
