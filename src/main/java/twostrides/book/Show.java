@@ -8,9 +8,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import twostrides.exits.Evidence;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.review.FlagLine;
+import twostrides.review.Likely;
 import twostrides.review.Moment;
 import twostrides.review.OtherRuling;
 import twostrides.review.PlayerReview;
@@ -165,9 +167,60 @@ public final class Show {
     return p < 0.005 ? "under 1 %" : p > 0.995 ? "over 99 %" : Math.round(100 * p) + " %";
   }
 
+  /** A chance with its interval: "93 %, 95 % interval 71 to 98 %"; a dash where there is none. */
+  public static String chance(Optional<Likely> chance) {
+    return chance.map(c -> chance(c.p()) + ", 95 % interval " + interval(c)).orElse(NOT_THERE);
+  }
+
+  /** A chance without its interval, which stands beside it; a dash where there is none. */
+  public static String point(Optional<Likely> chance) {
+    return chance.map(c -> chance(c.p())).orElse(NOT_THERE);
+  }
+
+  /** The chance of gaining center on a card, in words where nobody knows it. */
+  public static String gain(FlagLine f) {
+    if (f.evidence() != Evidence.UNKNOWN) {
+      return chance(f.gain());
+    }
+    return f.gain()
+        .map(g -> "unknown; like it " + chance(g.p()) + ", 95 % interval " + interval(g))
+        .orElse("unknown");
+  }
+
+  /** How many icings are flagged, and of how many nobody can say. */
+  public static String flagged(SeasonReview review) {
+    long icings = review.icingsLetGo();
+    int open = review.toLookAt().size();
+    return review.flagged().size()
+        + " of "
+        + Say.count((int) icings, "icing")
+        + " let go short of center "
+        + (review.flagged().size() == 1 ? "is" : "are")
+        + " flagged: there was time to gain the red line first, and trying would have cost less."
+        + (open == 0
+            ? ""
+            : " Of "
+                + open
+                + " nobody can say from these sheets; they stand in the order in which to look.");
+  }
+
+  /** "71 to 98 %", or a dash. */
+  public static String interval(Optional<Likely> chance) {
+    return chance.map(Show::interval).orElse(NOT_THERE);
+  }
+
+  private static String interval(Likely c) {
+    return Math.round(100 * c.low()) + " to " + Math.round(100 * c.high()) + " %";
+  }
+
+  /** Attempts with two decimals, or a dash. */
+  public static String attempts(OptionalDouble a) {
+    return a.isPresent() ? attempts(a.getAsDouble()) : NOT_THERE;
+  }
+
   /** Attempts with two decimals. */
   public static String attempts(double a) {
-    return decimals(a, 2);
+    return decimals(a, 2) + " attempts against";
   }
 
   /** Own-zone restarts that were icings, written or inferred. */

@@ -38,8 +38,10 @@ final class SheetSkaters implements SkatersAtRelease {
   }
 
   @Override
-  public Optional<Around> at(String game, String sheet, long line) {
-    return Optional.ofNullable(rows.get(new Key(game, sheet, line))).map(SheetSkaters::around);
+  public List<Around> at(String game, String sheet, long line) {
+    return Optional.ofNullable(rows.get(new Key(game, sheet, line))).stream()
+        .map(SheetSkaters::around)
+        .toList();
   }
 
   private static Around around(PlayRow row) {
@@ -53,18 +55,15 @@ final class SheetSkaters implements SkatersAtRelease {
     List<Sighting> others = new ArrayList<>();
     for (OnIce s : row.skaters()) {
       if (carrier.isEmpty() || !s.equals(carrier.get())) {
-        others.add(sighting(s, s.place()));
+        others.add(Around.sighting(s, s.place()));
       }
     }
     return new Around(
         carrier
-            .map(c -> sighting(c, puck))
+            .map(c -> Around.sighting(c, puck))
             .orElseGet(() -> new Sighting(new Racer(true, puck.x(), puck.y(), 0, 0), false)),
         others,
+        0,
         "places from the play sheet");
-  }
-
-  private static Sighting sighting(OnIce s, Place at) {
-    return new Sighting(new Racer(s.own(), at.x(), at.y(), s.vx(), s.vy()), s.speedKnown());
   }
 }
