@@ -164,7 +164,11 @@ public final class Show {
 
   /** A chance in whole per cent, never 0 or 100 for what is not. */
   public static String chance(double p) {
-    return p < 0.005 ? "under 1 %" : p > 0.995 ? "over 99 %" : Math.round(100 * p) + " %";
+    return whole(p) + " %";
+  }
+
+  private static String whole(double p) {
+    return p < 0.005 ? "under 1" : p > 0.995 ? "over 99" : String.valueOf(Math.round(100 * p));
   }
 
   /** A chance with its interval: "93 %, 95 % interval 71 to 98 %"; a dash where there is none. */
@@ -210,7 +214,7 @@ public final class Show {
   }
 
   private static String interval(Likely c) {
-    return Math.round(100 * c.low()) + " to " + Math.round(100 * c.high()) + " %";
+    return whole(c.low()) + " to " + chance(c.high());
   }
 
   /** Attempts with two decimals, or a dash. */

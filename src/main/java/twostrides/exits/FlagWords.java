@@ -74,15 +74,15 @@ record FlagWords(double threshold, double icing) {
   }
 
   private static String interval(Chance c) {
-    return whole(c.low()) + " to " + whole(c.high()) + " %";
-  }
-
-  private static long whole(double p) {
-    return Math.round(100 * p);
+    return whole(c.low()) + " to " + percent(c.high());
   }
 
   /** A chance in whole per cent, never 0 or 100 for what is not. */
   private static String percent(double p) {
-    return p < 0.005 ? "under 1 %" : p > 0.995 ? "over 99 %" : whole(p) + " %";
+    return whole(p) + " %";
+  }
+
+  private static String whole(double p) {
+    return p < 0.005 ? "under 1" : p > 0.995 ? "over 99" : String.valueOf(Math.round(100 * p));
   }
 }

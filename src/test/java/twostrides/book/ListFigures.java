@@ -117,11 +117,15 @@ final class ListFigures {
 
   /** A chance of the tables in whole per cent. */
   static Want chance(BookData.Row r, String column) {
+    return whole(r, column).then(Want.name(" %"));
+  }
+
+  private static Want whole(BookData.Row r, String column) {
     return r.number(column) < 0.005
-        ? Want.text("under 1 %")
+        ? Want.text("under 1")
         : r.number(column) > 0.995
-            ? Want.text("over 99 %")
-            : Want.like("# %", Want.num(100 * r.number(column), 0, 100 * CHANCE_STEP));
+            ? Want.text("over 99")
+            : Want.like("#", Want.num(100 * r.number(column), 0, 100 * CHANCE_STEP));
   }
 
   static Wanted restarts(BookData d, Optional<String> team) {
@@ -285,10 +289,7 @@ final class ListFigures {
   }
 
   private static Want interval(BookData.Row r, String low, String high) {
-    return Want.like(
-        "# to # %",
-        Want.num(100 * r.number(low), 0, 100 * CHANCE_STEP),
-        Want.num(100 * r.number(high), 0, 100 * CHANCE_STEP));
+    return whole(r, low).then(Want.name(" to ")).then(chance(r, high));
   }
 
   private static Want withInterval(BookData.Row r, String p, String low, String high) {
