@@ -19,4 +19,21 @@ public record Chance(double p, double low, double high) {
           "a chance needs 0 <= low <= p <= high <= 1, not " + low + ", " + p + ", " + high);
     }
   }
+
+  /** Normal 95 % either side. */
+  private static final double TWO_SIDED = 1.959964;
+
+  /**
+   * A chance whose log odds are normal.
+   *
+   * @param logOdds log odds of the chance
+   * @param variance theirs
+   */
+  static Chance of(double logOdds, double variance) {
+    double off = TWO_SIDED * Math.sqrt(variance);
+    return new Chance(
+        LogisticLine.chance(logOdds),
+        LogisticLine.chance(logOdds - off),
+        LogisticLine.chance(logOdds + off));
+  }
 }
