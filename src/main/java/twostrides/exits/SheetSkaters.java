@@ -15,8 +15,12 @@ import twostrides.rink.Place;
 /** Skaters whose places the play sheet itself writes down. */
 final class SheetSkaters implements SkatersAtRelease {
 
-  /** An own skater this near the puck is who has it, metres. Assumed: a stick's length. */
-  static final double HAS_IT = 1.5;
+  /**
+   * An own skater this near the puck is who has it, metres. Assumed: in three tracked games (open
+   * data) the nearest own skater was that near at 330 of 345 releases short of center, within 1.5 m
+   * at 243.
+   */
+  static final double HAS_IT = 2.5;
 
   private record Key(String game, String sheet, long line) {}
 
