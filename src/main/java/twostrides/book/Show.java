@@ -176,9 +176,9 @@ public final class Show {
     return chance.map(c -> chance(c.p()) + ", 95 % interval " + interval(c)).orElse(NOT_THERE);
   }
 
-  /** A chance without its interval, which stands beside it; a dash where there is none. */
-  public static String point(Optional<Likely> chance) {
-    return chance.map(c -> chance(c.p())).orElse(NOT_THERE);
+  /** A chance with its interval, for a column: "93 %, 71 to 98 %"; a dash where there is none. */
+  public static String brief(Optional<Likely> chance) {
+    return chance.map(c -> chance(c.p()) + ", " + interval(c)).orElse(NOT_THERE);
   }
 
   /** The chance of gaining center on a card, in words where nobody knows it. */
@@ -193,24 +193,22 @@ public final class Show {
 
   /** How many icings are flagged, and of how many nobody can say. */
   public static String flagged(SeasonReview review) {
-    long icings = review.icingsLetGo();
+    int flags = review.flagged().size();
     int open = review.toLookAt().size();
-    return review.flagged().size()
-        + " of "
-        + Say.count((int) icings, "icing")
-        + " let go short of center "
-        + (review.flagged().size() == 1 ? "is" : "are")
-        + " flagged: there was time to gain the red line first, and trying would have cost less."
+    String icings = Say.count((int) review.icingsLetGo(), "icing") + " let go short of center ";
+    return (flags == 0
+            ? "None of " + icings + "is flagged."
+            : flags
+                + " of "
+                + icings
+                + (flags == 1 ? "is" : "are")
+                + " flagged: there was time to gain the red line first, and trying would have cost"
+                + " less.")
         + (open == 0
             ? ""
             : " Of "
                 + open
                 + " nobody can say from these sheets; they stand in the order in which to look.");
-  }
-
-  /** "71 to 98 %", or a dash. */
-  public static String interval(Optional<Likely> chance) {
-    return chance.map(Show::interval).orElse(NOT_THERE);
   }
 
   private static String interval(Likely c) {

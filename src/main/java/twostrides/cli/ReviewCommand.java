@@ -331,7 +331,7 @@ final class ReviewCommand implements Callable<Integer> {
     tracked.report(console, MOST_TRACKING_PROBLEMS, book.resolve("set-aside"));
     clicked.report(console, MOST_TRACKING_PROBLEMS, book.resolve("set-aside"));
     evidence(console, tables);
-    if (noNames && !season.setAside().isEmpty()) {
+    if (noNames && !(season.setAside().isEmpty() && clicked.setAside().isEmpty())) {
       console.println(
           "The rows in "
               + book.resolve("set-aside")

@@ -32,8 +32,11 @@ public record SeasonReview(
     List<AuditLine> audits,
     List<OtherRuling> others) {
 
-  /** Flags, and releases to look at, on the opening page: time for a meeting. Assumed. */
+  /** Flags and releases to look at on the opening page: time for a meeting. Assumed. */
   private static final int FEW = 5;
+
+  /** Of them at least to look at, however many flags there are. Assumed. */
+  private static final int LEAST_TO_LOOK_AT = 2;
 
   /** Copies the lists. */
   public SeasonReview {
@@ -56,7 +59,7 @@ public record SeasonReview(
 
   /** The first few flags of our team, or of all where no team plays every game. */
   public List<FlagLine> dearest() {
-    return few(flagged());
+    return few(flagged(), FEW);
   }
 
   /**
@@ -69,13 +72,15 @@ public record SeasonReview(
 
   /** The first few of our team to look at, as far as the sheet says anything of them. */
   public List<FlagLine> firstToLookAt() {
-    return few(toLookAt().stream().filter(f -> f.gain().isPresent()).toList());
+    return few(
+        toLookAt().stream().filter(f -> f.gain().isPresent()).toList(),
+        Math.max(LEAST_TO_LOOK_AT, FEW - dearest().size()));
   }
 
-  private List<FlagLine> few(List<FlagLine> lines) {
+  private List<FlagLine> few(List<FlagLine> lines, int most) {
     return lines.stream()
         .filter(f -> ourTeam.isEmpty() || ourTeam.get().equals(f.team()))
-        .limit(FEW)
+        .limit(most)
         .toList();
   }
 

@@ -254,7 +254,7 @@ final class ListFigures {
     return toLookAt(d).stream()
         .filter(r -> r.has("p_gain_center"))
         .filter(r -> d.ours().isEmpty() || r.is("team", d.ours().get()))
-        .limit(5)
+        .limit(Math.max(2, 5 - dearest(d, true).size()))
         .toList();
   }
 
@@ -267,7 +267,6 @@ final class ListFigures {
             "Let go by",
             "Short of center",
             "Gain center",
-            "95 % interval",
             "Evidence",
             "Video",
             "Sheet");
@@ -279,8 +278,11 @@ final class ListFigures {
           Want.name(r.get("team")),
           word(r, "player"),
           gap(r, ""),
-          known ? chance(r, "p_gain_center") : Want.text(Want.NONE),
-          known ? interval(r, "p_gain_low", "p_gain_high") : Want.text(Want.NONE),
+          known
+              ? chance(r, "p_gain_center")
+                  .then(Want.name(", "))
+                  .then(interval(r, "p_gain_low", "p_gain_high"))
+              : Want.text(Want.NONE),
           Want.name(r.get("evidence")),
           video(r),
           sheet(r));

@@ -154,12 +154,14 @@ final class Sentences {
                         || r.is(
                             "reason", "trying to gain center would have cost more than the icing"))
             .size();
-    return flagged
-        + " of "
-        + count(flagged + look + weighed, "icing")
-        + " let go short of center "
-        + (flagged == 1 ? "is" : "are")
-        + " flagged: there was time to gain the red line first, and trying would have cost less."
+    String icings = count(flagged + look + weighed, "icing") + " let go short of center ";
+    return (flagged == 0
+            ? "None of " + icings + "is flagged."
+            : flagged
+                + " of "
+                + icings
+                + (flagged == 1 ? "is" : "are")
+                + " flagged: there was time to gain the red line first, and trying would have cost less.")
         + (look == 0
             ? ""
             : " Of "
@@ -396,7 +398,7 @@ final class Sentences {
       all.add(
           Want.text(
               count(look, "icing")
-                  + " without a verdict. Where nothing stands for the chance, the puck was let go too far from center for the sheet to say anything."));
+                  + " without a verdict. The 95 % interval stands behind the chance; where there is none, the puck was let go too far from center for the sheet to say anything."));
     }
     all.add(
         Want.text(

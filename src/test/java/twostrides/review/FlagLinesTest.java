@@ -102,6 +102,8 @@ class FlagLinesTest {
       look(i / 10.0, Columns.TEAM, i % 2 == 0 ? "Herons" : "Wolves");
     }
     assertEquals(List.of(8, 7, 6, 5, 4), lines(review().firstToLookAt()));
+    release(FlagVerdict.FLAGGED, Columns.TEAM, "Wolves");
+    assertEquals(List.of(8, 7, 6, 5), lines(review().firstToLookAt()), "five with the flag");
     for (int game = 1; game < 3; game++) {
       season.exit(
           Columns.GAME, "G" + game,
@@ -109,7 +111,12 @@ class FlagLinesTest {
           Columns.OPPONENT, "Wolves" + game,
           Columns.WAY_OUT, "carry");
     }
-    assertEquals(List.of(8, 6, 4, 2), lines(review().firstToLookAt()));
+    assertEquals(List.of(8, 6, 4, 2), lines(review().firstToLookAt()), "no flag of ours");
+    for (int i = 0; i < 6; i++) {
+      release(FlagVerdict.FLAGGED);
+    }
+    assertEquals(5, review().dearest().size());
+    assertEquals(List.of(8, 6), lines(review().firstToLookAt()), "two, however many flags");
   }
 
   @Test
