@@ -143,7 +143,7 @@ final class ListFigures {
                 "Why",
                 "By the book",
                 "Clause",
-                "Draw won by",
+                "Face-off won by",
                 "Against",
                 "Video",
                 "Sheet"));
