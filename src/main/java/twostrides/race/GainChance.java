@@ -3,9 +3,12 @@ package twostrides.race;
 /**
  * The chance of bringing the puck to the red line before a checker is there.
  *
- * @param chance mean over the draws, 0 to 1
- * @param error its simulation error: one standard error
+ * @param chance the recalibrated chance with its 95 % interval
+ * @param grade how well the places behind it are known
+ * @param raw the race's own chance before recalibration, mean over the draws, 0 to 1
+ * @param error simulation error of the raw chance: one standard error
  * @param seconds time that the straightest way with about this chance takes, mean over the draws, s
  * @param degrees direction of that way, from straight up ice, positive to the left
  */
-public record GainChance(double chance, double error, double seconds, double degrees) {}
+public record GainChance(
+    Chance chance, GainGrade grade, double raw, double error, double seconds, double degrees) {}

@@ -42,6 +42,18 @@ public record LossRate(int losses, double seconds, double priorLosses, double pr
     return Math.pow(b / (b + t), priorLosses + losses);
   }
 
+  /**
+   * Chance that whoever let the puck go would still have had it after a time. He is pressed more
+   * than those who carry, from whom the rate is counted.
+   *
+   * @param t seconds, 0 or more
+   * @param missedPass whether he let it go by a pass that nobody received
+   */
+  public Chance keepsWhoLetGo(double t, boolean missedPass) {
+    Range rate = interval();
+    return new Chance(keeps(t), Math.exp(-rate.high() * t), Math.exp(-rate.low() * t));
+  }
+
   /** Share of the rate that comes from the prior, 0 to 1. */
   public double priorShare() {
     return priorSeconds / (priorSeconds + seconds);

@@ -1,5 +1,8 @@
 package twostrides.race;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import twostrides.rink.Rink;
 
@@ -17,19 +20,39 @@ import twostrides.rink.Rink;
  * <p>A checker is there when the carrier's place lies in his disc, widened by the reach of his
  * stick. His arrival a has the logistic error of {@link Arrival}, and none had taken the puck by
  * the release, so P(gained | draw) = product over checkers of S(T)/S(0), S(t) = 1/(1 + e^((t -
- * a)/s)), T the carrier's time. The mean over the draws takes in the legs of both teams (10 %
- * either side) and velocities that are not known (0, each way with a standard deviation of {@link
- * #SPEED_SPREAD}).
+ * a)/s)), T the carrier's time. The chance is the mean over draws of places and velocities, which
+ * are not exact: a velocity that is not known is drawn about standing still, each way with a
+ * standard deviation of {@link #SPEED_SPREAD}, one that comes from two clicked places about what
+ * both say together.
  *
- * <p>A checker who stands farther down ice never makes the chance smaller. One farther up ice may:
- * he has time to turn to a carrier who would have flown past him. Not in the model: that a checker
- * who is there may fail to take the puck, or back off instead of coming (so the chance is a low
- * one), passes, boards on the way, and whoever was not seen.
+ * <p>A checker who stands farther down ice never makes the race's chance smaller. One farther up
+ * ice may: he has time to turn to a carrier who would have flown past him. Not in the race: that a
+ * checker who is there may fail to take the puck, or back off instead of coming, passes, boards on
+ * the way, and whoever was not seen. So its chance is a low one, and is put right by what became of
+ * real carriers: by a line in its log odds and the metres to the nearest opponent, one where speeds
+ * are known and one where they are not ({@link Fitted}).
  */
 public final class MeasuredGain {
 
-  /** Standard deviation of an unknown velocity, along and across, m/s. Assumed. */
-  public static final double SPEED_SPREAD = 2;
+  /**
+   * Standard deviation of an unknown velocity, along and across, m/s: 3.3 along and 2.8 across
+   * about standing still for 7,458 skaters at the touches of carriers (tracked games, {@link
+   * Fitted}).
+   */
+  static final double SPEED_SPREAD = 3;
+
+  /**
+   * Standard error of a tracked place, along and across, metres, and of what skaters do other than
+   * the race has it: of 0, 0.25, 0.5, 0.75 and 1 the one whose chances did best on the game left
+   * out (Brier score .118, .110, .101, .101, .104; {@code OpenPlacesTest}).
+   */
+  static final double OWN_ERROR = 0.5;
+
+  /** Seconds between the two clicks from which a clicked skater's speed comes. */
+  static final double CLICKS_APART = 0.5;
+
+  /** Whose speeds must be known for a measured chance: the carrier's and so many opponents'. */
+  private static final int SPEEDS_NEEDED = 2;
 
   /** Directions in degrees from straight up ice, nearest to straight first. Assumed. */
   private static final double[] FAN = {0, 15, -15, 30, -30, 45, -45, 60, -60};
@@ -40,8 +63,8 @@ public final class MeasuredGain {
   /** Looks at the way every so many seconds; between looks the gap is taken as straight. */
   private static final double STEP = 0.05;
 
-  /** Seconds past the red line in which a checker's arrival is still sought: nine scales. */
-  private static final double AFTER = 1.5;
+  /** Scales of the arrival error past the red line in which an arrival is still sought. */
+  private static final double AFTER = 9;
 
   /** Longest way looked at, s: 60 m at 5 m/s. */
   private static final double LONGEST = 12;
@@ -50,27 +73,29 @@ public final class MeasuredGain {
   private static final double ALIKE = 0.01;
 
   /** First variable of a draw; those of {@link RaceModel} lie below. */
-  private static final int CARRIER_LEGS = 1000;
+  private static final int FIRST_SKATER = 1000;
 
-  private static final int CHECKER_LEGS = 1001;
-  private static final int CARRIER_SPEED = 1002;
-  private static final int CHECKER_SPEED = 1004;
+  /** Numbers of a skater in a draw: place along and across, velocity along and across. */
+  private static final int OF_EACH = 4;
 
-  private final Sighting carrier;
-  private final List<Sighting> checkers;
+  private final Rink rink;
+
+  /** The carrier, then the opponents, the nearest to the puck first. */
+  private final List<Sighting> seen = new ArrayList<>();
+
   private final SkaterSettings legs;
   private final double scale;
-  private final double distance;
-  private final boolean[] open = new boolean[FAN.length];
+  private final double placeError;
+  private final GainGrade grade;
   private final double[] coast;
   private final double[] drift;
   private final double[] stride;
 
-  /** Velocities of a draw: the carrier's, then the checkers'. */
-  private final double[] v;
+  /** A draw: x, y, vx, vy of everyone seen. */
+  private final double[] now;
 
   /**
-   * A race of one release.
+   * A race of one release whose places were tracked.
    *
    * @param rink the rink
    * @param carrier who let the puck go, at its place; acting team's frame
@@ -79,15 +104,52 @@ public final class MeasuredGain {
    */
   public MeasuredGain(
       Rink rink, Sighting carrier, List<Sighting> checkers, SkaterSettings skaters) {
-    this.carrier = carrier;
-    this.checkers = List.copyOf(checkers);
+    this(rink, carrier, checkers, skaters, 0);
+  }
+
+  /**
+   * A race of one release whose places were clicked.
+   *
+   * @param rink the rink
+   * @param carrier who let the puck go, at its place; acting team's frame
+   * @param checkers the opponents who were seen
+   * @param skaters what a skater of this game can do
+   * @param clickError standard error of each place along and across, metres, 0 to 5; 0 for
+   *     tracking. A known speed is then taken to come from two such places {@link #CLICKS_APART}
+   *     apart
+   */
+  public MeasuredGain(
+      Rink rink,
+      Sighting carrier,
+      List<Sighting> checkers,
+      SkaterSettings skaters,
+      double clickError) {
+    this(rink, carrier, checkers, skaters, clickError, Math.hypot(clickError, OWN_ERROR));
+  }
+
+  /** The same with an error of places of one's own, 0 for a race by exact places. */
+  MeasuredGain(
+      Rink rink,
+      Sighting carrier,
+      List<Sighting> checkers,
+      SkaterSettings skaters,
+      double clickError,
+      double placeError) {
+    if (!(clickError >= 0 && clickError <= 5)) {
+      throw new IllegalArgumentException(
+          "the standard error of a clicked place lies from 0 to 5 m, not " + clickError);
+    }
+    this.rink = rink;
     this.legs = skaters;
     this.scale = Arrival.scale(legs.sigma());
-    this.distance = rink.shortOfCenter(carrier.racer().x());
-    for (int k = 0; k < FAN.length; k++) {
-      double y = carrier.racer().y() + side(k);
-      open[k] = k == 0 || Math.abs(y) <= rink.width() / 2 - OFF_BOARDS;
-    }
+    this.placeError = placeError;
+    seen.add(carrier);
+    checkers.stream()
+        .sorted(Comparator.comparingDouble(c -> apart(carrier.racer(), c.racer())))
+        .forEach(seen::add);
+    boolean moving = seen.stream().limit(1 + SPEEDS_NEEDED).allMatch(Sighting::speedKnown);
+    grade =
+        !moving ? GainGrade.PLACES_ONLY : clickError > 0 ? GainGrade.CLICKED : GainGrade.MEASURED;
     int looks = (int) Math.round(LONGEST / STEP) + 1;
     coast = new double[looks];
     drift = new double[looks];
@@ -100,12 +162,11 @@ public final class MeasuredGain {
       drift[j] = t - s + u;
       stride[j] = s - u;
     }
-    v = new double[2 * (checkers.size() + 1)];
+    now = new double[OF_EACH * seen.size()];
   }
 
-  /** How far across the rink a direction of the fan leads, m. */
-  private double side(int k) {
-    return distance * Math.tan(Math.toRadians(FAN[k]));
+  private static double apart(Racer a, Racer b) {
+    return Math.hypot(a.x() - b.x(), a.y() - b.y());
   }
 
   /**
@@ -115,76 +176,132 @@ public final class MeasuredGain {
    * @param n number of draws, 1 or more
    */
   public GainChance run(Draws draws, int n) {
-    if (distance <= 0) {
-      return new GainChance(1, 0, 0, 0);
-    }
-    double[] sum = new double[FAN.length];
-    double[] squares = new double[FAN.length];
-    double[] seconds = new double[FAN.length];
-    for (int i = 0; i < n; i++) {
-      double own = legs.carryingSpeed() * draws.triangular(i, CARRIER_LEGS, 0.9, 1, 1.1);
-      double theirs = legs.topSpeed() * draws.triangular(i, CHECKER_LEGS, 0.9, 1, 1.1);
-      velocity(0, carrier, draws, i, CARRIER_SPEED);
-      for (int c = 0; c < checkers.size(); c++) {
-        velocity(c + 1, checkers.get(c), draws, i, CHECKER_SPEED + 2 * c);
-      }
-      for (int k = 0; k < FAN.length; k++) {
-        if (open[k]) {
-          double t = Skater.timeTo(distance, side(k), v[0], v[1], own, legs.tau(), 0, 0);
-          double p = gained(t, distance, side(k), own, theirs);
-          sum[k] += p;
-          squares[k] += p * p;
-          seconds[k] += t;
-        }
-      }
-    }
-    int best = 0;
-    for (int k = 1; k < FAN.length; k++) {
-      best = sum[k] > sum[best] ? k : best;
-    }
-    int way = 0;
-    while (sum[way] < sum[best] - ALIKE * n) {
-      way++;
-    }
-    double mean = sum[best] / n;
-    double spread = Math.sqrt(Math.max(0, squares[best] / n - mean * mean) / n);
-    return new GainChance(mean, spread, seconds[way] / n, FAN[way]);
+    return run(draws, n, grade == GainGrade.PLACES_ONLY ? Fitted.PLACES_ONLY : Fitted.MEASURED);
   }
 
-  private void velocity(int at, Sighting skater, Draws draws, int draw, int variable) {
-    boolean known = skater.speedKnown();
-    v[2 * at] = known ? skater.racer().vx() : SPEED_SPREAD * draws.normal(draw, variable);
-    v[2 * at + 1] = known ? skater.racer().vy() : SPEED_SPREAD * draws.normal(draw, variable + 1);
+  /**
+   * Draws the race and puts it right by a line of one's own.
+   *
+   * @param line log odds by those of the race and metres to the nearest opponent
+   */
+  GainChance run(Draws draws, int n, LogisticLine line) {
+    Estimate.Sum raw = new Estimate.Sum();
+    double[] sum = new double[FAN.length];
+    double[] seconds = new double[FAN.length];
+    int[] open = new int[FAN.length];
+    int used = exact() ? 1 : n;
+    double own = legs.carryingSpeed();
+    for (int i = 0; i < used; i++) {
+      place(draws, i);
+      double distance = rink.shortOfCenter(now[0]);
+      double best = distance > 0 ? 0 : 1;
+      for (int k = 0; k < FAN.length && distance > 0; k++) {
+        double side = distance * Math.tan(Math.toRadians(FAN[k]));
+        if (k == 0 || Math.abs(now[1] + side) <= rink.width() / 2 - OFF_BOARDS) {
+          double t = Skater.timeTo(distance, side, now[2], now[3], own, legs.tau(), 0, 0);
+          double p = gained(t, distance, side);
+          open[k]++;
+          sum[k] += p;
+          seconds[k] += t;
+          best = Math.max(best, p);
+        }
+      }
+      raw.add(best);
+    }
+    int way = straightest(sum, used);
+    return new GainChance(
+        chance(raw.estimate(), line),
+        grade,
+        raw.estimate().value(),
+        raw.estimate().error(),
+        open[way] > 0 ? seconds[way] / open[way] : 0,
+        FAN[way]);
+  }
+
+  /** Whether every draw would be the same. */
+  private boolean exact() {
+    return placeError == 0 && seen.stream().allMatch(Sighting::speedKnown);
+  }
+
+  private static int straightest(double[] sum, int n) {
+    double best = Arrays.stream(sum).max().orElseThrow();
+    int way = 0;
+    while (sum[way] < best - ALIKE * n) {
+      way++;
+    }
+    return way;
+  }
+
+  /** The race's chance put right by what became of real carriers, with its interval. */
+  private Chance chance(Estimate raw, LogisticLine line) {
+    if (rink.shortOfCenter(seen.get(0).racer().x()) <= 0) {
+      return Chance.SURE;
+    }
+    double[] x = places(raw.value());
+    double held = LogisticLine.chance(x[0]);
+    double simulated = line.coefficient(1) * raw.error() / (held * (1 - held));
+    return Chance.of(line.at(x), line.variance(x) + square(simulated));
+  }
+
+  private static double square(double v) {
+    return v * v;
+  }
+
+  /**
+   * Where a fitted line is asked: log odds of the race's chance, and metres to the nearest opponent
+   * who was seen.
+   */
+  double[] places(double raw) {
+    double nearest = seen.size() > 1 ? apart(seen.get(0).racer(), seen.get(1).racer()) : Fitted.FAR;
+    return new double[] {LogisticLine.logOdds(raw, Fitted.HOLD), Math.min(Fitted.FAR, nearest)};
+  }
+
+  /** Puts everyone where he may have been in a draw. */
+  private void place(Draws draws, int draw) {
+    // Clicked twice, a velocity is off by so much; it is drawn from both that and what skaters do.
+    double off = Math.sqrt(2) * placeError / CLICKS_APART;
+    double share = square(SPEED_SPREAD) / (square(SPEED_SPREAD) + square(off));
+    for (int s = 0; s < seen.size(); s++) {
+      Racer r = seen.get(s).racer();
+      double weight = seen.get(s).speedKnown() ? share : 0;
+      double spread = SPEED_SPREAD * Math.sqrt(1 - weight);
+      int at = OF_EACH * s;
+      now[at] = about(r.x(), placeError, draws, draw, at);
+      now[at + 1] = about(r.y(), placeError, draws, draw, at + 1);
+      now[at + 2] = about(weight * r.vx(), spread, draws, draw, at + 2);
+      now[at + 3] = about(weight * r.vy(), spread, draws, draw, at + 3);
+    }
+  }
+
+  private static double about(double middle, double error, Draws draws, int draw, int at) {
+    return error > 0 ? middle + error * draws.normal(draw, FIRST_SKATER + at) : middle;
   }
 
   /** Chance that no checker is there by the time at which the puck is at the line. */
-  private double gained(double time, double dx, double dy, double own, double theirs) {
+  private double gained(double time, double dx, double dy) {
     double u = legs.tau() * (1 - Math.exp(-time / legs.tau()));
-    double wx = dx - v[0] * u;
-    double wy = dy - v[1] * u;
+    double wx = dx - now[2] * u;
+    double wy = dy - now[3] * u;
     double length = Math.hypot(wx, wy);
-    double push = length > 0 ? own / length : 0;
+    double push = length > 0 ? legs.carryingSpeed() / length : 0;
     double chance = 1;
-    for (int c = 0; c < checkers.size(); c++) {
-      double a = arrival(c, time + AFTER, push * wx, push * wy, theirs);
+    for (int at = OF_EACH; at < now.length; at += OF_EACH) {
+      double a = arrival(at, time + AFTER * scale, push * wx, push * wy);
       chance *= (1 + Math.exp(-a / scale)) / (1 + Math.exp((time - a) / scale));
     }
     return chance;
   }
 
   /** When a checker can have his stick at the carrier; infinite when not by then. */
-  private double arrival(int c, double until, double wx, double wy, double topSpeed) {
-    Racer r = checkers.get(c).racer();
-    double px = carrier.racer().x() - r.x();
-    double py = carrier.racer().y() - r.y();
-    double vx = v[2 * c + 2];
-    double vy = v[2 * c + 3];
+  private double arrival(int at, double until, double wx, double wy) {
+    double px = now[0] - now[at];
+    double py = now[1] - now[at + 1];
     double before = 0;
     for (int j = 0; j < coast.length && (j - 1) * STEP < until; j++) {
       double push = j * STEP - coast[j];
-      double qx = px + v[0] * coast[j] + wx * push - vx * drift[j];
-      double qy = py + v[1] * coast[j] + wy * push - vy * drift[j];
-      double late = Math.sqrt(qx * qx + qy * qy) - legs.reach() - topSpeed * stride[j];
+      double qx = px + now[2] * coast[j] + wx * push - now[at + 2] * drift[j];
+      double qy = py + now[3] * coast[j] + wy * push - now[at + 3] * drift[j];
+      double late = Math.sqrt(qx * qx + qy * qy) - legs.reach() - legs.topSpeed() * stride[j];
       if (late <= 0) {
         return j == 0 ? 0 : STEP * (j - 1 + before / (before - late));
       }

@@ -72,7 +72,7 @@ public enum SkaterLevel {
   private static final double TURN = 0.5;
   private static final double CARRY = 0.95;
   private static final double REACH = 1.5;
-  private static final double SIGMA = 0.30;
+  private static final double SIGMA = 0.50;
 
   private final String word;
   private final String title;

@@ -34,13 +34,15 @@ final class SampleBook {
     StringBuilder sheet =
         new StringBuilder(
             "game,period,clock,team,player,action,outcome,x_m,y_m,skaters_for,skaters_against,"
-                + "video_s\n");
+                + "video_s,own_skaters,opponent_skaters\n");
+    // Of the first release of a game it is known where the skaters were: nobody is near.
+    String seen = ",-5 6 7 0,-20 0 0 0; -21 5 0 0";
     for (String name : names) {
       String quoted = '"' + name.replace("\"", "\"\"") + '"';
       for (int i = 0; i < 2; i++) {
         int clock = 1100 - 20 * i;
         double video = 3.5 + 8 * i;
-        String row = "%s,1,%d,%s,%s,%s,5,5,%s%n";
+        String row = "%s,1,%d,%s,%s,%s,5,5,%s" + (i == 0 ? seen : ",,") + "%n";
         sheet.append(row.formatted(quoted, clock, "Herons", quoted, "recovery,,-25,5", ""));
         sheet.append(
             row.formatted(quoted, clock - 4, "Herons", quoted, "release,lost,-5,6", video));
