@@ -94,10 +94,8 @@ public record MomentWords(double window) {
   private static String flag(FlagLine f) {
     return "Flagged: "
         + Show.chance(f.gain())
-        + " to gain center, "
-        + Show.chance(f.avoid())
-        + " to avoid the restart ("
-        + f.evidence()
+        + " to gain center ("
+        + f.evidence().word()
         + ").";
   }
 }

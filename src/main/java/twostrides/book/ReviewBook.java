@@ -47,6 +47,9 @@ public final class ReviewBook {
 
   private static final int THREADS = 2;
 
+  /** Cards with drawings of releases to look at; all of them stand in a table. Assumed. */
+  private static final int DRAWN = 10;
+
   private final Path out;
   private final SeasonReview review;
   private final Numbers numbers;
@@ -182,19 +185,21 @@ public final class ReviewBook {
             "pages",
             numbers.pages(),
             "dearest",
-            dearest(),
+            some("flag", review.dearest(), review.flagged()),
+            "look",
+            some("look", review.firstToLookAt(), review.toLookAt()),
             "imprint",
             imprint,
             "pictures",
             pictures));
   }
 
-  /** The cards of the opening page: their ids and drawings are those of the page of flags. */
-  private List<FlagCard> dearest() throws IOException {
-    List<FlagLine> all = review.flagged();
+  /** Cards of the opening page: their ids and drawings are those of the page of flags. */
+  private List<FlagCard> some(String kind, List<FlagLine> few, List<FlagLine> all)
+      throws IOException {
     List<FlagCard> cards = new ArrayList<>();
-    for (FlagLine f : review.dearest()) {
-      cards.add(card("flag", all.indexOf(f) + 1, f));
+    for (FlagLine f : few) {
+      cards.add(card(kind, all.indexOf(f) + 1, f));
     }
     return cards;
   }
@@ -233,12 +238,21 @@ public final class ReviewBook {
             review,
             "cards",
             cards("flag", review.flagged()),
+            "look",
+            some("look", drawnToLookAt(), review.toLookAt()),
             "near",
             cards("near-miss", review.nearMisses()),
             "costs",
             costs,
             "imprint",
             imprint));
+  }
+
+  /** Those to look at that have a card: the first few, and those of the opening page. */
+  private List<FlagLine> drawnToLookAt() {
+    List<FlagLine> all = review.toLookAt();
+    List<FlagLine> opening = review.firstToLookAt();
+    return all.stream().filter(f -> all.indexOf(f) < DRAWN || opening.contains(f)).toList();
   }
 
   private List<FlagCard> cards(String kind, List<FlagLine> flags) throws IOException {
@@ -267,6 +281,9 @@ public final class ReviewBook {
     lists.write(
         "flags",
         review.flagged().stream().filter(f -> f.video().isPresent()).map(Clip::of).toList());
+    lists.writeInOrder(
+        "look",
+        review.toLookAt().stream().filter(f -> f.video().isPresent()).map(Clip::of).toList());
     for (PlayerReview p : review.players()) {
       lists.write(
           Show.file(p).replace(".html", ""),

@@ -8,9 +8,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import twostrides.exits.Evidence;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.review.FlagLine;
+import twostrides.review.Likely;
 import twostrides.review.Moment;
 import twostrides.review.OtherRuling;
 import twostrides.review.PlayerReview;
@@ -162,12 +164,65 @@ public final class Show {
 
   /** A chance in whole per cent, never 0 or 100 for what is not. */
   public static String chance(double p) {
-    return p < 0.005 ? "under 1 %" : p > 0.995 ? "over 99 %" : Math.round(100 * p) + " %";
+    return whole(p) + " %";
+  }
+
+  private static String whole(double p) {
+    return p < 0.005 ? "under 1" : p > 0.995 ? "over 99" : String.valueOf(Math.round(100 * p));
+  }
+
+  /** A chance with its interval: "93 %, 95 % interval 71 to 98 %"; a dash where there is none. */
+  public static String chance(Optional<Likely> chance) {
+    return chance.map(c -> chance(c.p()) + ", 95 % interval " + interval(c)).orElse(NOT_THERE);
+  }
+
+  /** A chance with its interval, for a column: "93 %, 71 to 98 %"; a dash where there is none. */
+  public static String brief(Optional<Likely> chance) {
+    return chance.map(c -> chance(c.p()) + ", " + interval(c)).orElse(NOT_THERE);
+  }
+
+  /** The chance of gaining center on a card, in words where nobody knows it. */
+  public static String gain(FlagLine f) {
+    if (f.evidence() != Evidence.UNKNOWN) {
+      return chance(f.gain());
+    }
+    return f.gain()
+        .map(g -> "unknown; like it " + chance(g.p()) + ", 95 % interval " + interval(g))
+        .orElse("unknown");
+  }
+
+  /** How many icings are flagged, and of how many nobody can say. */
+  public static String flagged(SeasonReview review) {
+    int flags = review.flagged().size();
+    int open = review.toLookAt().size();
+    String icings = Say.count((int) review.icingsLetGo(), "icing") + " let go short of center ";
+    return (flags == 0
+            ? "None of " + icings + "is flagged."
+            : flags
+                + " of "
+                + icings
+                + (flags == 1 ? "is" : "are")
+                + " flagged: there was time to gain the red line first, and trying would have cost"
+                + " less.")
+        + (open == 0
+            ? ""
+            : " Of "
+                + open
+                + " nobody can say from these sheets; they stand in the order in which to look.");
+  }
+
+  private static String interval(Likely c) {
+    return whole(c.low()) + " to " + chance(c.high());
+  }
+
+  /** Attempts with two decimals, or a dash. */
+  public static String attempts(OptionalDouble a) {
+    return a.isPresent() ? attempts(a.getAsDouble()) : NOT_THERE;
   }
 
   /** Attempts with two decimals. */
   public static String attempts(double a) {
-    return decimals(a, 2);
+    return decimals(a, 2) + " attempts against";
   }
 
   /** Own-zone restarts that were icings, written or inferred. */

@@ -64,8 +64,8 @@ final class FlagDrawing {
               part[0].equals("own"),
               Double.parseDouble(part[1]),
               Double.parseDouble(part[2]),
-              Double.parseDouble(part[3]),
-              Double.parseDouble(part[4])));
+              part.length > 3 ? Double.parseDouble(part[3]) : 0,
+              part.length > 4 ? Double.parseDouble(part[4]) : 0));
     }
     return List.copyOf(skaters);
   }

@@ -3,14 +3,11 @@ package twostrides.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import twostrides.exits.Around;
-import twostrides.game.Action;
 import twostrides.game.Game;
-import twostrides.game.Outcome;
 import twostrides.game.PlayRow;
 import twostrides.race.Racer;
 import twostrides.race.Sighting;
@@ -73,26 +70,9 @@ final class ReleaseMatcher {
   }
 
   /**
-   * Whether a row may let the puck go short of center with nobody receiving it.
-   *
-   * @param game its game
-   * @param row the row
-   */
-  static boolean mayBeRelease(Game game, PlayRow row) {
-    boolean sent =
-        row.action() == Action.RELEASE
-            || row.action() == Action.SHOT
-            || (row.action() == Action.PASS
-                && !row.outcome().equals(Optional.of(Outcome.COMPLETE)));
-    return sent
-        && row.team().isPresent()
-        && row.place().filter(p -> game.rink().shortOfCenter(p.x()) > 0).isPresent();
-  }
-
-  /**
    * The skaters at a row.
    *
-   * @param row a row that {@link #mayBeRelease} took
+   * @param row a row that {@link Game#mayLetGoShort} took
    */
   ReleaseMatch match(PlayRow row) {
     double second;
@@ -181,7 +161,7 @@ final class ReleaseMatcher {
       }
     }
     String speeds = camera ? "; speeds not used, the picture moved as one" : "";
-    return new ReleaseMatch.Found(new Around(carrier, others, how + speeds), here.doubts());
+    return new ReleaseMatch.Found(new Around(carrier, others, 0, how + speeds), here.doubts());
   }
 
   private static Sighting sighting(

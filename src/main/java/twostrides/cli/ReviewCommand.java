@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -66,6 +67,8 @@ final class ReviewCommand implements Callable<Integer> {
   @Mixin Books books;
 
   @Mixin TrackingSheets tracking;
+
+  @Mixin ClickedSkaters clicked;
 
   @Option(
       names = "--compare-rulebook",
@@ -174,7 +177,7 @@ final class ReviewCommand implements Callable<Integer> {
           spec.commandLine(),
           "--window: found " + window + ", expected seconds above 0 and up to 1200.");
     }
-    Optional<String> wrong = tracking.wrong();
+    Optional<String> wrong = tracking.wrong().or(clicked::wrong);
     if (wrong.isPresent()) {
       throw new ParameterException(spec.commandLine(), wrong.get());
     }
@@ -197,12 +200,14 @@ final class ReviewCommand implements Callable<Integer> {
     TrackingSheets.Maps maps = tracking.maps();
     SyncSheets sync = tracking.sync(read, maps);
     TrackedSkaters tracked = tracking.read(read, maps, sync, progress);
+    clicked.read(read);
     VideoReport video = VideoReport.of(VideoSeconds.of(read, sync, tracking.syncReach), sync);
     Season season = video.season();
     Settings settings = new Settings(window, book, others, manpower, race(), TravelBound.DEFAULT);
     OutputFolder folder = OutputFolder.at(out);
     try {
-      ExitTables named = Pipeline.run(season.games(), season.tagged(), settings, tracked);
+      ExitTables named =
+          Pipeline.run(season.games(), season.tagged(), settings, tracked.and(clicked));
       ExitTables tables = noNames ? Anonymous.of(named) : named;
       SeasonReview review = Reviewer.review(tables, window, season.periodLengths()::get);
       ReviewBook.write(
@@ -214,13 +219,14 @@ final class ReviewCommand implements Callable<Integer> {
           new Imprint(
               Main.version(),
               Books.note(book, others),
-              sum(season) + video.foot(),
+              sum(season) + video.foot() + clicked.foot(),
               new BookOptions(videoName, png)),
           (n, all) -> progress.step("writing pages", n, all));
       progress.done();
       video.write(folder.writing().resolve("data"));
       List<DoubtfulRow> setAside =
-          Stream.of(season.setAside(), sync.setAside(), tracked.setAside())
+          Stream.of(
+                  season.setAside(), sync.setAside(), tracked.setAside(), clicked.setAside())
               .flatMap(List::stream)
               .toList();
       if (!setAside.isEmpty() || !season.unreadable().isEmpty()) {
@@ -235,7 +241,8 @@ final class ReviewCommand implements Callable<Integer> {
           noNames,
           seed,
           goalPriorDraws,
-          tracking.syncReach);
+          tracking.syncReach,
+          clicked.error);
       Path written = folder.finish();
       tell(console, season, review, tables, tracked, video, written, book);
     } catch (Exception e) {
@@ -247,7 +254,7 @@ final class ReviewCommand implements Callable<Integer> {
 
   /** Everything the run read: the sheets, the map if there is one, and tracking. */
   private List<Path> inputs(List<Path> files) throws SheetException {
-    return Stream.of(files, Stream.ofNullable(sheets.map).toList(), tracking.inputs())
+    return Stream.of(files, Stream.ofNullable(sheets.map).toList(), tracking.inputs(), clicked.inputs())
         .flatMap(List::stream)
         .toList();
   }
@@ -314,14 +321,17 @@ final class ReviewCommand implements Callable<Integer> {
                     + " assumed, no source found (rulings.html)."));
     console.println(
         Sheets.count(review.flagged().size(), "release")
-            + " flagged of "
+            + " flagged, "
+            + review.toLookAt().size()
+            + " to look at without a verdict, of "
             + review.flags().size()
             + " that an own-zone restart followed (flags.html).");
     manpower(console, review.manpower());
     video.report(console, MOST_PROBLEMS, book.resolve("set-aside"));
     tracked.report(console, MOST_TRACKING_PROBLEMS, book.resolve("set-aside"));
-    measured(console, tables);
-    if (noNames && !season.setAside().isEmpty()) {
+    clicked.report(console, MOST_TRACKING_PROBLEMS, book.resolve("set-aside"));
+    evidence(console, tables);
+    if (noNames && !(season.setAside().isEmpty() && clicked.setAside().isEmpty())) {
       console.println(
           "The rows in "
               + book.resolve("set-aside")
@@ -330,17 +340,17 @@ final class ReviewCommand implements Callable<Integer> {
     console.println("Open this page: " + book.resolve("index.html"));
   }
 
-  /** How many chances rest on skaters' places, where any do. */
-  private static void measured(PrintWriter console, ExitTables tables) {
+  /** On what the chances rest, the best first. */
+  private static void evidence(PrintWriter console, ExitTables tables) {
     StringColumn evidence = tables.releases().stringColumn(Columns.EVIDENCE);
-    int measured = evidence.countOccurrences(Evidence.MEASURED.word());
-    if (measured > 0) {
+    List<String> counts =
+        Arrays.stream(Evidence.values())
+            .filter(e -> evidence.countOccurrences(e.word()) > 0)
+            .map(e -> evidence.countOccurrences(e.word()) + " " + e.word())
+            .toList();
+    if (!counts.isEmpty()) {
       console.println(
-          "Measured: the chance of gaining center of "
-              + measured
-              + " of "
-              + Sheets.count(evidence.size(), "release")
-              + " short of center rests on skaters' places.");
+          "Chance of gaining center, releases short of center: " + String.join(", ", counts) + ".");
     }
   }
 

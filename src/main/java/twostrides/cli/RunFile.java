@@ -38,7 +38,8 @@ final class RunFile {
       boolean noNames,
       long seed,
       double goalPriorDraws,
-      double syncReach)
+      double syncReach,
+      double placesError)
       throws IOException {
     DefaultPrettyPrinter printer =
         new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
@@ -69,6 +70,7 @@ final class RunFile {
       json.writeNumberField("fastest_release_m_s", settings.travel().fastest());
       json.writeNumberField("least_friction", settings.travel().friction());
       json.writeNumberField("sync_reach_s", syncReach);
+      json.writeNumberField("places_error_m", placesError);
       json.writeBooleanField("names", !noNames);
       json.writeStringField("map", map.map(SheetMap::name).orElse(""));
       json.writeEndObject();

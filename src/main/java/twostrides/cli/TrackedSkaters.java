@@ -82,7 +82,7 @@ final class TrackedSkaters implements SkatersAtRelease {
     ReleaseMatcher matcher = new ReleaseMatcher(game, tracks, tracks.clock(sync));
     doubts.addAll(matcher.doubts());
     for (PlayRow row : game.rows()) {
-      if (ReleaseMatcher.mayBeRelease(game, row)) {
+      if (game.mayLetGoShort(row)) {
         ReleaseMatch match = matcher.match(row);
         matches.put(new Key(game.id(), row.sheet(), row.line()), match);
         if (match instanceof ReleaseMatch.Found f) {
@@ -97,17 +97,17 @@ final class TrackedSkaters implements SkatersAtRelease {
   }
 
   @Override
-  public Optional<Around> at(String game, String sheet, long line) {
+  public List<Around> at(String game, String sheet, long line) {
     asked++;
     ReleaseMatch match =
         matches.getOrDefault(
             new Key(game, sheet, line), new ReleaseMatch.NotFound("the game was not tracked"));
     if (match instanceof ReleaseMatch.Found f) {
       found++;
-      return Optional.of(f.around());
+      return List.of(f.around());
     }
     notFound.merge(((ReleaseMatch.NotFound) match).reason(), 1, Integer::sum);
-    return Optional.empty();
+    return List.of();
   }
 
   /** Rows that were not used, in their own words, as far as they were kept. */

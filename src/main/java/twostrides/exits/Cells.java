@@ -59,4 +59,16 @@ public final class Cells {
     var c = t.booleanColumn(column);
     return c.isMissing(row) ? Optional.empty() : Optional.of(c.get(row));
   }
+
+  /**
+   * Whether icing, written or inferred, is the cause of the restart in a row.
+   *
+   * @param t a table of the pipeline with {@link Columns#RESTART_CAUSE}
+   * @param row row number, from 0
+   */
+  static boolean iced(Table t, int row) {
+    String cause = text(t, Columns.RESTART_CAUSE, row).orElse("");
+    return cause.equals(RestartCause.ICING_WRITTEN.label())
+        || cause.equals(RestartCause.ICING_INFERRED.label());
+  }
 }

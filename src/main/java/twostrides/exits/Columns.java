@@ -185,17 +185,47 @@ public final class Columns {
    */
   public static final String SECONDS_TO_CENTER = "seconds_to_center";
 
-  /** Chance that the release is icing by the book of the run, 0 to 1. */
-  public static final String P_ICING = "p_icing";
-
-  /** Simulation error of {@link #P_ICING}: one standard error. */
-  public static final String P_ICING_ERROR = "p_icing_error";
-
-  /** Chance that the player would have brought the puck to the red line, 0 to 1. */
+  /**
+   * Chance that the player would have brought the puck to the red line, 0 to 1; how good it is says
+   * {@link #EVIDENCE}.
+   */
   public static final String P_GAIN_CENTER = "p_gain_center";
 
-  /** Chance that trying to gain center would have avoided the restart, 0 to 1. */
+  /** Lower end of its 95 % interval. */
+  public static final String P_GAIN_LOW = "p_gain_low";
+
+  /** Upper end of its 95 % interval. */
+  public static final String P_GAIN_HIGH = "p_gain_high";
+
+  /**
+   * Chance that trying to gain center would have avoided the restart, 0 to 1; only on evidence that
+   * carries a verdict.
+   */
   public static final String P_AVOID = "p_avoid";
+
+  /** Lower end of its 95 % interval. */
+  public static final String P_AVOID_LOW = "p_avoid_low";
+
+  /** Upper end of its 95 % interval. */
+  public static final String P_AVOID_HIGH = "p_avoid_high";
+
+  /**
+   * Metres up ice from where the player got the puck to where he let it go: 0 at his first touch,
+   * below 0 when he went back; empty in rows of tag sheets.
+   */
+  public static final String CARRIED_M = "carried_m";
+
+  /** Whether the book could call the release icing: not of a team that it exempts. */
+  public static final String MAY_BE_ICING = "may_be_icing";
+
+  /** Zone of the release: own or neutral. */
+  public static final String ZONE = "zone";
+
+  /** Of the releases of this kind from this zone in these sheets, how many were iced. */
+  public static final String KIND_ICED = "kind_iced";
+
+  /** Releases of this kind from this zone that the book may call icing. */
+  public static final String KIND_RELEASES = "kind_releases";
 
   /** {@link Evidence} word. */
   public static final String EVIDENCE = "evidence";
@@ -215,8 +245,8 @@ public final class Columns {
   /** The run's seed; with the release's own id it gives every draw. */
   public static final String SEED = "seed";
 
-  /** Attempts against within the window that a restart costs. */
-  public static final String COST_RESTART = "cost_restart";
+  /** Attempts against within the window that an icing costs. */
+  public static final String COST_ICING = "cost_icing";
 
   /** Attempts against within the window that trying to gain center costs. */
   public static final String COST_TRYING = "cost_trying";
@@ -236,7 +266,10 @@ public final class Columns {
   /** There, 10 % of the draws pass at or to the left of this. */
   public static final String PUCK_LEFT_M = "puck_left_m";
 
-  /** Skaters seen: "own x y vx vy; opponent x y vx vy", metres and metres a second. */
+  /**
+   * Skaters seen: "own x y vx vy; opponent x y", metres and metres a second; without speeds where
+   * they are not known.
+   */
   public static final String SKATERS_SEEN = "skaters_seen";
 
   /** Attempts against within the longer window, see {@link Settings#longWindow}. */

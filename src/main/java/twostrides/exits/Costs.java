@@ -6,19 +6,19 @@ import twostrides.race.WayOutAssumptions;
 import twostrides.rates.Count;
 
 /**
- * What came of gaining center, of a restart and of losing the puck short of center in these sheets:
+ * What came of gaining center, of an icing and of losing the puck short of center in these sheets:
  * attempts against within the window. Few cases are drawn toward stated priors.
  *
  * @param restartAfterGained own-zone restarts among exits that gained center
- * @param attemptsAfterRestart attempts against after own-zone restarts
- * @param restarts own-zone restarts with shots in their sheet
+ * @param attemptsAfterIcing attempts against after icings, counted from the face-off
+ * @param icings icings, written or inferred, with shots in their sheet
  * @param attemptsAfterLoss attempts against after pucks lost short of center
  * @param losses pucks lost short of center with shots in their sheet
  */
 public record Costs(
     Count restartAfterGained,
-    int attemptsAfterRestart,
-    int restarts,
+    int attemptsAfterIcing,
+    int icings,
     int attemptsAfterLoss,
     int losses) {
 
@@ -52,16 +52,17 @@ public record Costs(
         lossAttempts += attempts.getAsInt();
       }
     }
-    int own = 0;
-    int ownAttempts = 0;
+    int icings = 0;
+    int icingAttempts = 0;
     for (int i = 0; i < restarts.rowCount(); i++) {
       OptionalInt attempts = Cells.count(restarts, Columns.ATTEMPTS_AGAINST_20S, i);
-      if (Cells.flag(restarts, Columns.OWN_LAST, i).orElse(false) && attempts.isPresent()) {
-        own++;
-        ownAttempts += attempts.getAsInt();
+      boolean own = Cells.flag(restarts, Columns.OWN_LAST, i).orElse(false);
+      if (own && Cells.iced(restarts, i) && attempts.isPresent()) {
+        icings++;
+        icingAttempts += attempts.getAsInt();
       }
     }
-    return new Costs(new Count(restarted, gained), ownAttempts, own, lossAttempts, losses);
+    return new Costs(new Count(restarted, gained), icingAttempts, icings, lossAttempts, losses);
   }
 
   /** Chance of an own-zone restart after gaining center. */
@@ -70,15 +71,15 @@ public record Costs(
         / (restartAfterGained.trials() + PRIOR_CASES);
   }
 
-  /** Attempts after an own-zone restart before any sheet is read. Assumed. */
-  public static double priorAttemptsAfterRestart() {
+  /** Attempts after an icing before any sheet is read. Assumed. */
+  public static double priorAttemptsAfterIcing() {
     return PRIOR.attemptsAfterRestart();
   }
 
-  /** Attempts against within the window after an own-zone restart. */
-  public double restart() {
-    return (attemptsAfterRestart + PRIOR.attemptsAfterRestart() * PRIOR_CASES)
-        / (restarts + PRIOR_CASES);
+  /** Attempts against within the window after an icing. */
+  public double icing() {
+    return (attemptsAfterIcing + PRIOR.attemptsAfterRestart() * PRIOR_CASES)
+        / (icings + PRIOR_CASES);
   }
 
   /** Attempts against within the window after the puck is lost short of center. */

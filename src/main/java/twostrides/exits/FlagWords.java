@@ -1,77 +1,88 @@
 package twostrides.exits;
 
 import java.util.Locale;
-import java.util.Optional;
-import twostrides.race.LossRate;
+import twostrides.race.Chance;
+import twostrides.rink.Units;
 
 /**
  * What is said of a release that an own-zone restart followed.
  *
  * @param threshold chance of avoiding the restart that a flag needs, 0 to 1
- * @param restart attempts against that a restart costs
+ * @param icing attempts against that an icing costs
  */
-record FlagWords(double threshold, double restart) {
+record FlagWords(double threshold, double icing) {
 
-  /** On what the chance rests, as words between the seconds and the chance. */
-  static String ground(Move m, LossRate losses, Evidence evidence, Optional<Measured> seen) {
-    if (evidence == Evidence.MEASURED) {
-      return "at this level of play; measured, " + seen.orElseThrow().words();
+  /**
+   * Why a release is flagged, or why not.
+   *
+   * @param metres metres short of center
+   * @param said what came out
+   */
+  String sentence(double metres, Said said) {
+    FlagVerdict verdict = said.verdict();
+    String start =
+        String.format(
+            Locale.ROOT,
+            "%s: let go %.1f m (%.0f ft) short of the red line",
+            switch (verdict) {
+              case FLAGGED -> "Flagged";
+              case LOOK -> "No verdict without skaters' places and speeds";
+              default -> "Not flagged, " + verdict.words();
+            },
+            metres,
+            Units.FOOT.fromMetres(metres));
+    if (verdict != FlagVerdict.FLAGGED && verdict != FlagVerdict.LOOK && !verdict.fellShort()) {
+      return start + ".";
     }
-    String word =
-        evidence == Evidence.TAGGED
-            ? "under " + m.pressure().orElseThrow().replace("none", "no") + " pressure as tagged"
-            : "by comparable touches, the sheet says nothing of pressure";
-    return String.format(
-        Locale.ROOT,
-        "at the pace of these sheets; %s, %.2f losses a second (%d in %.0f s of carrying)%s",
-        word,
-        losses.perSecond(),
-        losses.losses(),
-        losses.seconds(),
-        seen.map(s -> "; " + s.words()).orElse(""));
+    Ground ground = said.ground();
+    return start
+        + String.format(
+            Locale.ROOT,
+            ", %.1f s away at %s: ",
+            ground.seconds(),
+            ground.evidence().ordinal() <= Evidence.PLACES_ONLY.ordinal()
+                ? "this level of play"
+                : "the pace of these sheets")
+        + ground
+            .gain()
+            .map(g -> percent(g.p()) + " to gain center (95 % interval " + interval(g) + ")")
+            .orElse("the chance to gain center is not known")
+        + said.avoid()
+            .map(a -> ", " + percent(a.p()) + " to avoid the icing (" + interval(a) + ")")
+            .orElse("")
+        + measure(said)
+        + ". "
+        + ground.words()
+        + "."
+        + (verdict == FlagVerdict.LOOK
+            ? " Clicks on the video at the release settle it (--places)."
+            : "");
   }
 
-  /** Why a release is flagged, or why not, in one sentence. */
-  String sentence(
-      double metres,
-      double seconds,
-      String ground,
-      double gain,
-      double avoid,
-      double trying,
-      FlagVerdict verdict) {
-    return String.format(
-        Locale.ROOT,
-        "%s: let go %.1f m (%.0f ft) short of the red line, %.1f s away %s:"
-            + " %s to gain center, %s to avoid the restart%s.",
-        verdict == FlagVerdict.FLAGGED ? "Flagged" : "Not flagged, " + verdict.words(),
-        metres,
-        metres / 0.3048,
-        seconds,
-        ground,
-        percent(gain),
-        percent(avoid),
-        measure(avoid, trying, verdict));
-  }
-
-  /** What a near miss was measured by. */
-  private String measure(double avoid, double trying, FlagVerdict verdict) {
-    String needed = percent(threshold);
-    return switch (verdict) {
-      case TOO_RISKY ->
-          (percent(avoid).equals(needed) ? " (rounded up)" : "") + "; a flag needs " + needed;
+  /** What a release that fell short was measured by. */
+  private String measure(Said said) {
+    return switch (said.verdict()) {
+      case TOO_RISKY -> "; a flag needs " + percent(threshold) + " to avoid it";
       case TOO_DEAR ->
           String.format(
               Locale.ROOT,
-              "; trying costs %.2f attempts against, the restart %.2f",
-              trying,
-              restart);
-      case FLAGGED, NO_RESTART, OTHER_CAUSE, UNKNOWN_CAUSE -> "";
+              "; trying costs %.2f attempts against, the icing %.2f",
+              said.trying().orElseThrow(),
+              icing);
+      default -> "";
     };
+  }
+
+  private static String interval(Chance c) {
+    return whole(c.low()) + " to " + percent(c.high());
   }
 
   /** A chance in whole per cent, never 0 or 100 for what is not. */
   private static String percent(double p) {
-    return p < 0.005 ? "under 1 %" : p > 0.995 ? "over 99 %" : Math.round(100 * p) + " %";
+    return whole(p) + " %";
+  }
+
+  private static String whole(double p) {
+    return p < 0.005 ? "under 1" : p > 0.995 ? "over 99" : String.valueOf(Math.round(100 * p));
   }
 }

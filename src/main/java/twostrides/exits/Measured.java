@@ -1,13 +1,11 @@
 package twostrides.exits;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import twostrides.game.Strength;
 import twostrides.race.Draws;
 import twostrides.race.GainChance;
 import twostrides.race.MeasuredGain;
@@ -19,13 +17,11 @@ import twostrides.rink.Rink;
 /**
  * What the places of skaters say of a release.
  *
+ * @param around who was seen
  * @param opponents opponents seen, the nearest to the puck first
- * @param racers everybody seen but the carrier, and the carrier
  * @param gain chance of gaining center, where enough opponents were seen to measure it
- * @param note how the places were found, a phrase, else empty
  */
-record Measured(
-    List<Sighting> opponents, List<Racer> racers, Optional<GainChance> gain, String note) {
+record Measured(Around around, List<Sighting> opponents, Optional<GainChance> gain) {
 
   /** An opponent farther off than this has no say, metres. Assumed. */
   static final double NEAR = 20;
@@ -52,34 +48,30 @@ record Measured(
             .filter(s -> !s.racer().chases())
             .sorted(Comparator.comparingDouble(s -> apart(carrier, s)))
             .toList();
-    List<Racer> racers = new ArrayList<>(around.others().stream().map(Measured::taken).toList());
-    racers.add(taken(around.carrier()));
     boolean enough =
         opponents.size() >= NEARLY_ALL
             || opponents.stream().filter(s -> apart(carrier, s) <= NEAR).count() >= LEAST_NEAR;
     return new Measured(
+        around,
         opponents,
-        List.copyOf(racers),
         enough
             ? Optional.of(
-                new MeasuredGain(rink, around.carrier(), opponents, skaters).run(draws, n))
-            : Optional.empty(),
-        around.note());
+                new MeasuredGain(rink, around.carrier(), opponents, skaters, around.placeError())
+                    .run(draws, n))
+            : Optional.empty());
   }
 
-  /** A skater for the race of the puck: he stands where his speed is not known. */
-  private static Racer taken(Sighting s) {
-    Racer r = s.racer();
-    return s.speedKnown() ? r : new Racer(r.chases(), r.x(), r.y(), 0, 0);
+  /** How well the places behind the chance are known; empty where there is no chance. */
+  Optional<Evidence> evidence() {
+    return gain.map(g -> Evidence.of(g.grade()));
   }
 
   private static double apart(Racer puck, Sighting s) {
     return Math.hypot(s.racer().x() - puck.x(), s.racer().y() - puck.y());
   }
 
-  /** The carrier stands last. */
   private Racer carrier() {
-    return racers.get(racers.size() - 1);
+    return around.carrier().racer();
   }
 
   /** Metres from the puck to the nearest opponent seen. */
@@ -89,33 +81,18 @@ record Measured(
         : OptionalDouble.of(apart(carrier(), opponents.get(0)));
   }
 
-  /**
-   * Skaters of a team that were on the ice and not seen. Assumed: five a side, four where the
-   * strength says so.
-   *
-   * @param own whether the team that let the puck go
-   * @param strength that team's strength
-   */
-  int unseen(boolean own, String strength) {
-    Strength fewer = own ? Strength.SHORTHANDED : Strength.POWER_PLAY;
-    long seen = racers.stream().filter(r -> r.chases() == own).count();
-    return (int) Math.max(0, (strength.equals(fewer.label()) ? 4 : 5) - seen);
-  }
-
   /** Everybody seen but the carrier, in the form of {@link Columns#SKATERS_SEEN}. */
   String skaters() {
-    return racers.subList(0, racers.size() - 1).stream()
-        .map(
-            r ->
-                String.format(
-                    Locale.ROOT,
-                    "%s %.1f %.1f %.1f %.1f",
-                    r.chases() ? "own" : "opponent",
-                    r.x(),
-                    r.y(),
-                    r.vx(),
-                    r.vy()))
-        .collect(Collectors.joining("; "));
+    return around.others().stream().map(Measured::skater).collect(Collectors.joining("; "));
+  }
+
+  private static String skater(Sighting s) {
+    Racer r = s.racer();
+    String place =
+        String.format(Locale.ROOT, "%s %.1f %.1f", r.chases() ? "own" : "opponent", r.x(), r.y());
+    return s.speedKnown()
+        ? place + String.format(Locale.ROOT, " %.1f %.1f", r.vx(), r.vy())
+        : place;
   }
 
   /** Who was where, a phrase. */
@@ -137,7 +114,7 @@ record Measured(
                         Locale.ROOT, ", the next %.1f m", apart(carrier(), opponents.get(1))),
                 fast == n ? "" : ", speeds known of " + fast);
     String why = gain.isPresent() ? "" : ", too few near the puck to measure";
-    return seen + nearest + (note.isEmpty() ? "" : " (" + note + ")") + why;
+    return seen + nearest + (around.note().isEmpty() ? "" : " (" + around.note() + ")") + why;
   }
 
   private String side(Racer r) {

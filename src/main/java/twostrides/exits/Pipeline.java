@@ -1,10 +1,13 @@
 package twostrides.exits;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import tech.tablesaw.api.Table;
 import twostrides.game.Game;
 import twostrides.game.Season;
 import twostrides.game.TaggedGame;
+import twostrides.rink.Rink;
 
 /**
  * The whole way from games to tables: moves, attempts, exits, releases, restarts, players. Each
@@ -40,7 +43,7 @@ public final class Pipeline {
    * @param games games of play sheets, in the order in which tables list them
    * @param tagged games of tag sheets
    * @param settings what the run chose
-   * @param tracked who was where at a release; asked where the play sheet does not write it down
+   * @param tracked who was where at a release, besides what the play sheets write down
    */
   public static ExitTables run(
       List<Game> games, List<TaggedGame> tagged, Settings settings, SkatersAtRelease tracked) {
@@ -55,11 +58,18 @@ public final class Pipeline {
     Table kills = KillsStage.run(exits, play, standing);
     Table rulings = RulingsStage.run(releases, play);
     Costs costs = Costs.of(exits, restarts);
-    Table flags = ChancesStage.run(releases, costs, play, new SheetSkaters(games).or(tracked));
     TagsStage.Tables tags = TagsStage.run(tagged, settings.book());
     exits.append(tags.exits());
     releases.append(tags.releases());
     restarts.append(tags.restarts());
+    Table flags =
+        ChancesStage.run(
+            releases,
+            rinks(games, tagged),
+            new CarryRates(play),
+            costs,
+            settings.race(),
+            new SheetSkaters(games).and(tracked));
     return new ExitTables(
         exits,
         releases,
@@ -82,6 +92,13 @@ public final class Pipeline {
   public static CarryRates carrying(Season season, Settings settings) {
     List<Game> games = season.games();
     return new CarryRates(play(games, settings, ManpowerStage.run(games, settings)));
+  }
+
+  private static Map<String, Rink> rinks(List<Game> games, List<TaggedGame> tagged) {
+    Map<String, Rink> rinks = new HashMap<>();
+    tagged.forEach(g -> rinks.put(g.id(), g.rink()));
+    games.forEach(g -> rinks.put(g.id(), g.rink()));
+    return rinks;
   }
 
   private static Play play(List<Game> games, Settings settings, ManpowerStage.Read manpower) {

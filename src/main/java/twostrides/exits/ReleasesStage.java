@@ -10,6 +10,9 @@ import tech.tablesaw.api.Table;
  */
 final class ReleasesStage {
 
+  /** The word for a pass that nobody received. */
+  static final String MISSED_PASS = "missed_pass";
+
   private ReleasesStage() {}
 
   /** The releases table's columns, in the order in which they are written out. */
@@ -28,7 +31,8 @@ final class ReleasesStage {
                             .number(
                                 Columns.RELEASE_X_M, Columns.RELEASE_Y_M, Columns.SHORT_OF_CENTER_M)
                             .text(Columns.LINE_NOTE)
-                            .flag(Columns.SHOT, Columns.SCORED)))))
+                            .number(Columns.CARRIED_M)
+                            .flag(Columns.SHOT, Columns.SCORED, Columns.MAY_BE_ICING)))))
         .number(Columns.VIDEO_S)
         .text(Columns.SHEET)
         .count(Columns.LINE);
@@ -40,7 +44,7 @@ final class ReleasesStage {
    * @param release the release
    */
   static String kind(Move release) {
-    return release.kind() == Move.Kind.MISSED_PASS ? "missed_pass" : "sent";
+    return release.kind() == Move.Kind.MISSED_PASS ? MISSED_PASS : "sent";
   }
 
   /**
@@ -77,7 +81,10 @@ final class ReleasesStage {
           .count(Columns.EXIT, exit > 0 ? OptionalInt.of(exit) : OptionalInt.empty())
           .text(Columns.NET_EMPTY, m.netEmpty());
       play.fillPlace(out, m);
-      out.flag(Columns.SHOT, m.shot()).flag(Columns.SCORED, m.goal());
+      out.number(Columns.CARRIED_M, CarriedUpIce.metres(play, m))
+          .flag(Columns.SHOT, m.shot())
+          .flag(Columns.SCORED, m.goal())
+          .flag(Columns.MAY_BE_ICING, rulings.mayBeIcing(m));
       endings.fill(out, m, Endings.Owner.RELEASE);
       circumstances.fill(out, m, m.team().orElseThrow());
       rulings.fill(out, m);

@@ -87,6 +87,25 @@ final class RulingsStage {
     }
   }
 
+  /**
+   * Whether the book could call a release icing, had it gone the icing way.
+   *
+   * @param release the release
+   */
+  boolean mayBeIcing(Move release) {
+    return mayBeIcing(play.settings().book(), facts.iced(release));
+  }
+
+  /**
+   * Whether the book could call a release icing.
+   *
+   * @param book the book
+   * @param wentTheIcingWay its facts, had it gone the icing way
+   */
+  static boolean mayBeIcing(IcingBook book, Facts wentTheIcingWay) {
+    return !(Judge.judge(book, wentTheIcingWay) instanceof Ruling.NoIcing);
+  }
+
   /** Says in the row under way that nothing was sent the length. */
   static void fillWithoutRelease(Shape.Filler out) {
     out.text(Columns.RULING, "no icing")

@@ -15,8 +15,12 @@ import twostrides.rink.Place;
 /** Skaters whose places the play sheet itself writes down. */
 final class SheetSkaters implements SkatersAtRelease {
 
-  /** An own skater this near the puck is who has it, metres. Assumed: a stick's length. */
-  static final double HAS_IT = 1.5;
+  /**
+   * An own skater this near the puck is who has it, metres. Assumed: in three tracked games (open
+   * data) the nearest own skater was that near at 330 of 345 releases short of center, within 1.5 m
+   * at 243.
+   */
+  static final double HAS_IT = 2.5;
 
   private record Key(String game, String sheet, long line) {}
 
@@ -38,8 +42,10 @@ final class SheetSkaters implements SkatersAtRelease {
   }
 
   @Override
-  public Optional<Around> at(String game, String sheet, long line) {
-    return Optional.ofNullable(rows.get(new Key(game, sheet, line))).map(SheetSkaters::around);
+  public List<Around> at(String game, String sheet, long line) {
+    return Optional.ofNullable(rows.get(new Key(game, sheet, line))).stream()
+        .map(SheetSkaters::around)
+        .toList();
   }
 
   private static Around around(PlayRow row) {
@@ -53,18 +59,15 @@ final class SheetSkaters implements SkatersAtRelease {
     List<Sighting> others = new ArrayList<>();
     for (OnIce s : row.skaters()) {
       if (carrier.isEmpty() || !s.equals(carrier.get())) {
-        others.add(sighting(s, s.place()));
+        others.add(Around.sighting(s, s.place()));
       }
     }
     return new Around(
         carrier
-            .map(c -> sighting(c, puck))
+            .map(c -> Around.sighting(c, puck))
             .orElseGet(() -> new Sighting(new Racer(true, puck.x(), puck.y(), 0, 0), false)),
         others,
+        0,
         "places from the play sheet");
-  }
-
-  private static Sighting sighting(OnIce s, Place at) {
-    return new Sighting(new Racer(s.own(), at.x(), at.y(), s.vx(), s.vy()), s.speedKnown());
   }
 }

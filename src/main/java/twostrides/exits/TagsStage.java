@@ -13,6 +13,7 @@ import twostrides.game.TagEnd;
 import twostrides.game.TaggedExit;
 import twostrides.game.TaggedGame;
 import twostrides.rink.Place;
+import twostrides.rulebook.Facts;
 import twostrides.rulebook.IcingBook;
 
 /**
@@ -72,13 +73,7 @@ final class TagsStage {
      * Metres short, where the puck was let go with nobody receiving it and the tag gives a place.
      */
     OptionalDouble shortOfCenter() {
-      boolean letGo =
-          switch (way()) {
-            case CHIP, LONG_CLEARANCE, MISSED_PASS -> true;
-            case CARRY, PASS, MEANS_UNKNOWN, KEPT_IN ->
-                atCenter().equals(Optional.of(AtCenter.RELEASED_SHORT));
-          };
-      if (!letGo || tag.place().isEmpty()) {
+      if (!tag.letGo() || tag.place().isEmpty()) {
         return OptionalDouble.empty();
       }
       double s = game.rink().shortOfCenter(tag.place().get().x());
@@ -136,7 +131,8 @@ final class TagsStage {
     void release(Shape.Filler out) {
       common(out);
       out.number(Columns.RELEASE_ELAPSED_S, tag.elapsed())
-          .text(Columns.KIND, way() == WayOut.MISSED_PASS ? "missed_pass" : "sent")
+          .text(Columns.KIND, way() == WayOut.MISSED_PASS ? ReleasesStage.MISSED_PASS : "sent")
+          .flag(Columns.MAY_BE_ICING, RulingsStage.mayBeIcing(book, facts(true)))
           .text(Columns.NET_EMPTY, tag.netEmpty().map(NetEmpty::word))
           .text(Columns.NEXT_TOUCH, nextTouch())
           .number(Columns.NEXT_TOUCH_X_M, nextTouchX())
@@ -147,11 +143,12 @@ final class TagsStage {
 
     private void ruling(Shape.Filler out) {
       boolean iced = cause() == RestartCause.ICING_WRITTEN;
-      RulingsStage.fill(
-          out,
-          book,
-          SheetFacts.tagged(game.rink(), coordinate(Place::x), tag.strength().label(), iced, book),
-          iced);
+      RulingsStage.fill(out, book, facts(iced), iced);
+    }
+
+    private Facts facts(boolean iced) {
+      return SheetFacts.tagged(
+          game.rink(), coordinate(Place::x), tag.strength().label(), iced, book);
     }
 
     void restartRow(Shape.Filler out) {

@@ -97,10 +97,11 @@ public record Coverage(List<String> present, Map<String, String> costs) {
     c.put(SheetForms.SKATERS_FOR, "strength is unknown, and icing is not inferred");
     c.put(SheetForms.SKATERS_AGAINST, "strength is unknown, and icing is not inferred");
     c.put(SheetForms.NET_FOR, "an empty net is read from a sixth skater only");
-    c.put(SheetForms.PRESSURE, "time to gain center will be inferred");
+    c.put(SheetForms.PRESSURE, "the order in which to look at icings knows less");
     c.put(
         SheetForms.OPPONENT_SKATERS,
-        "the chance of gaining center is measured only where tracking sheets say who was where");
+        "icings are flagged only where tracking or places sheets say who was where; the others are"
+            + " listed to be looked at");
     c.put(SheetForms.VIDEO, NO_VIDEO);
     c.put(SheetForms.DATE, "games are listed by id, not by date");
     return c;
@@ -114,7 +115,7 @@ public record Coverage(List<String> present, Map<String, String> costs) {
     c.put(SheetForms.ENDED, "restarts and icings are not known");
     c.put(SheetForms.END_X, "where the puck was touched next is not known");
     c.put(SheetForms.PLAYER, "no player pages");
-    c.put(SheetForms.PRESSURE, "time to gain center will be inferred");
+    c.put(SheetForms.PRESSURE, "the order in which to look at icings knows less");
     c.put(SheetForms.VIDEO, NO_VIDEO);
     c.put(SheetForms.DATE, "games are listed by id, not by date");
     return c;

@@ -68,21 +68,36 @@ public record Frame(
    */
   static Frame of(SheetMap map, double usualPeriod) {
     Frame f = of(map, View.ACTING_TEAM);
-    return map.number("clock", "period_length_s").isPresent()
-        ? f
-        : new Frame(
-            f.countsDown,
-            usualPeriod,
-            f.clockStep,
-            f.placeStep,
-            f.unit,
-            f.view,
-            f.centerX,
-            f.centerY,
-            f.yLeft,
-            f.homePlusX,
-            f.rink,
-            f.dateForm);
+    return f.with(map.number("clock", "period_length_s").orElse(usualPeriod), f.rink);
+  }
+
+  /**
+   * The frame of a sheet that speaks of a game already read: where its map does not say, period and
+   * rink are the game's.
+   *
+   * @param map a map whose schema declares the settings of clock, place, rink and date
+   * @param period seconds of a period of the game
+   * @param rink the game's rink
+   */
+  public static Frame of(SheetMap map, double period, Rink rink) {
+    Frame f = of(map, period);
+    return f.with(f.periodLength, map.text("rink", "name").isPresent() ? f.rink : rink);
+  }
+
+  private Frame with(double period, Rink on) {
+    return new Frame(
+        countsDown,
+        period,
+        clockStep,
+        placeStep,
+        unit,
+        view,
+        centerX,
+        centerY,
+        yLeft,
+        homePlusX,
+        on,
+        dateForm);
   }
 
   /**

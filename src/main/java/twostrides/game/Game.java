@@ -67,4 +67,20 @@ public record Game(
   public String opponentOf(String team) {
     return team.equals(home) ? away : home;
   }
+
+  /**
+   * Whether a row may let the puck go short of center with nobody receiving it.
+   *
+   * @param row one of its rows
+   */
+  public boolean mayLetGoShort(PlayRow row) {
+    boolean sent =
+        row.action() == Action.RELEASE
+            || row.action() == Action.SHOT
+            || (row.action() == Action.PASS
+                && !row.outcome().equals(Optional.of(Outcome.COMPLETE)));
+    return sent
+        && row.team().isPresent()
+        && row.place().filter(p -> rink.shortOfCenter(p.x()) > 0).isPresent();
+  }
 }

@@ -189,6 +189,17 @@ public final class RowReader {
     return read(column, c -> c.wholeNumber(min, max));
   }
 
+  /**
+   * A cell as a number; a blank cell is none.
+   *
+   * @param column our column
+   * @param min smallest that fits
+   * @param max largest that fits
+   */
+  public Optional<Double> number(String column, double min, double max) {
+    return read(column, c -> c.number(min, max));
+  }
+
   /** The period, from 1; a blank cell is a problem. */
   public Optional<Integer> period() {
     if (row.cell(SheetForms.PERIOD).isEmpty()) {
@@ -260,7 +271,12 @@ public final class RowReader {
     return names;
   }
 
-  Optional<Boolean> yesOrNo(String column) {
+  /**
+   * A cell as yes or no; a blank cell is neither.
+   *
+   * @param column our column
+   */
+  public Optional<Boolean> yesOrNo(String column) {
     return word(column, YES_NO);
   }
 

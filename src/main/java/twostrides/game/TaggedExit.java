@@ -43,6 +43,14 @@ public record TaggedExit(
     String sheet,
     long line) {
 
+  /** Whether the puck was let go with nobody receiving it, as the words say. */
+  public boolean letGo() {
+    return atCenter.equals(Optional.of("released short"))
+        || wayOut.equals("chip")
+        || wayOut.equals("long clearance")
+        || wayOut.equals("missed pass");
+  }
+
   /**
    * The exit with a second of the video.
    *

@@ -52,13 +52,13 @@ final class RestartCosts {
             "After a draw everything counts from the draw; after an exit without a restart, from the release. Draws of games whose sheet writes no shots are left out.",
             String.format(
                 Locale.ROOT,
-                "For the flags, a restart counts as %s attempts against: %d in %d draws of these sheets, drawn toward %s (assumed) with the weight of %d draws, so %s %% of the number is assumed.",
-                Cell.decimals(costs.restart(), 2),
-                costs.attemptsAfterRestart(),
-                costs.restarts(),
-                Cell.decimals(Costs.priorAttemptsAfterRestart(), 2),
+                "For the flags, an icing counts as %s attempts against: %d in %d icings of these sheets, drawn toward %s (assumed) with the weight of %d icings, so %s %% of the number is assumed.",
+                Cell.decimals(costs.icing(), 2),
+                costs.attemptsAfterIcing(),
+                costs.icings(),
+                Cell.decimals(Costs.priorAttemptsAfterIcing(), 2),
                 Math.round(Costs.PRIOR_CASES),
-                Cell.percent(Costs.PRIOR_CASES / (costs.restarts() + Costs.PRIOR_CASES)))),
+                Cell.percent(Costs.PRIOR_CASES / (costs.icings() + Costs.PRIOR_CASES)))),
         List.of(afterDraws(), matched(), goals(), tired()));
   }
 

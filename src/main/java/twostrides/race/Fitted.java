@@ -57,23 +57,15 @@ final class Fitted {
 
   /**
    * Without places: log odds of the chance that places and speeds would give, by metres short of
-   * center, metres carried up ice, metres off the middle, and 1 for a missed pass. 90 releases.
+   * center, metres carried up ice, metres off the middle, and 1 for a missed pass. 123 releases.
    */
   static final LogisticLine SHEET =
-      new LogisticLine(
-          new double[] {2.1995, -0.2370, 0.0463, -0.1047, -0.1504},
-          new double[][] {
-            {0.699771},
-            {-0.037288, 0.005457},
-            {-0.013559, 0.000160, 0.003160},
-            {-0.035758, 0.000713, 0.000214, 0.002991},
-            {-0.052575, -0.008160, -0.003765, 0.002638, 0.267395}
-          });
+      new LogisticLine(new double[] {2.0996, -0.1970, 0.0331, -0.0990, -0.4414}, new double[][] {{0.474557}, {-0.026359, 0.003693}, {-0.009083, 0.000095, 0.002267}, {-0.023491, 0.000493, 0.000148, 0.001983}, {-0.057870, -0.002353, -0.000605, 0.001621, 0.176295}});
 
   /** How far off those log odds are, either way: for 68 % and for 95 % of the releases. */
-  static final double SHEET_LIKELY = 1.40;
+  static final double SHEET_LIKELY = 1.73;
 
-  static final double SHEET_BAND = 3.72;
+  static final double SHEET_BAND = 3.32;
 
   /**
    * Pucks sent on from behind the red line by a team that the book does not exempt, and how many

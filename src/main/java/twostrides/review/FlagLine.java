@@ -5,9 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import twostrides.exits.Evidence;
+import twostrides.exits.FlagVerdict;
+import twostrides.rates.Count;
 
 /**
- * A release that an own-zone restart followed: flagged, or a near miss with its reason.
+ * A release that an own-zone restart followed: flagged, without a verdict, or not flagged with its
+ * reason.
  *
  * @param game game id
  * @param period period, from 1
@@ -18,17 +22,17 @@ import java.util.OptionalInt;
  * @param x metres
  * @param y metres, where the sheet has it
  * @param shortOfCenter metres short of the red line
- * @param seconds seconds to the red line at the pace of the sheets
- * @param icing chance of icing, 0 to 1
- * @param icingError its simulation error
- * @param gain chance of gaining center, 0 to 1
- * @param avoid chance of avoiding the restart, 0 to 1
+ * @param seconds seconds to the red line
+ * @param gain chance of gaining center; empty where nothing says anything of it
+ * @param avoid chance of avoiding the icing; only on evidence that carries a verdict
  * @param evidence on what the chance of gaining center rests
+ * @param kind what makes releases alike, a phrase
+ * @param kindIced iced ones of the releases of this kind in these sheets
  * @param skaters skaters seen, in the words of the flags table; empty without any
  * @param puck where the puck would have gone
- * @param costRestart attempts against that a restart costs
- * @param costTrying attempts against that trying costs
- * @param flagged whether it is flagged
+ * @param costIcing attempts against that an icing costs
+ * @param costTrying attempts against that trying costs; empty where {@code avoid} is
+ * @param verdict flagged, or why not
  * @param sentence what happened and why it is flagged or not
  * @param ruling what the book says
  * @param clause clause of the book
@@ -48,16 +52,16 @@ public record FlagLine(
     OptionalDouble y,
     double shortOfCenter,
     double seconds,
-    double icing,
-    double icingError,
-    double gain,
-    double avoid,
-    String evidence,
+    Optional<Likely> gain,
+    Optional<Likely> avoid,
+    Evidence evidence,
+    String kind,
+    Count kindIced,
     String skaters,
     Puck puck,
-    double costRestart,
-    double costTrying,
-    boolean flagged,
+    double costIcing,
+    OptionalDouble costTrying,
+    FlagVerdict verdict,
     String sentence,
     String ruling,
     String clause,
@@ -67,8 +71,8 @@ public record FlagLine(
     int line) {
 
   /**
-   * How likely center has to be for a release that is not flagged to be a near miss: even odds.
-   * Assumed.
+   * How likely center has to be for a release that fell short of a flag to be a near miss: even
+   * odds. Assumed.
    */
   private static final double NEAR_MISS = 0.5;
 
@@ -76,10 +80,15 @@ public record FlagLine(
   private static final Comparator<FlagLine> DEAREST =
       Comparator.comparingInt((FlagLine f) -> -f.after.goals().orElse(0))
           .thenComparingInt(f -> -f.after.attempts().orElse(0))
-          .thenComparingDouble(f -> -f.saved());
+          .thenComparingDouble(f -> f.costTrying.orElse(0) - f.costIcing);
 
   /** Near misses by how likely center was. */
-  static final Comparator<FlagLine> NEAREST = Comparator.comparingDouble(f -> -f.avoid);
+  static final Comparator<FlagLine> NEAREST =
+      Comparator.comparingDouble(f -> -f.avoid.orElseThrow().p());
+
+  /** Releases without a verdict by how likely center was; those last of which nothing is known. */
+  static final Comparator<FlagLine> LIKELIEST =
+      Comparator.comparingDouble(f -> -f.gain.map(Likely::p).orElse(-1.0));
 
   /**
    * What the opponent did within the window after the draw; empty where the sheet does not say.
@@ -108,13 +117,23 @@ public record FlagLine(
     return lines.stream().filter(FlagLine::flagged).sorted(DEAREST).toList();
   }
 
-  /** Not flagged, though gaining center would as likely as not have avoided the restart. */
-  boolean nearMiss() {
-    return !flagged && avoid >= NEAR_MISS;
+  /** Whether there was time to gain center, and trying would have cost less. */
+  public boolean flagged() {
+    return verdict == FlagVerdict.FLAGGED;
   }
 
-  /** Attempts against that trying would have saved on average. */
-  public double saved() {
-    return costRestart - costTrying;
+  /** Whether it was iced and nobody can say: to be looked at. */
+  public boolean toLookAt() {
+    return verdict == FlagVerdict.LOOK;
+  }
+
+  /** Whether it was iced, as the book calls it, and so flagged, to be looked at, or short of it. */
+  public boolean icing() {
+    return flagged() || toLookAt() || verdict.fellShort();
+  }
+
+  /** Measured and not flagged, though center would as likely as not have avoided the icing. */
+  boolean nearMiss() {
+    return verdict.fellShort() && avoid.filter(a -> a.p() >= NEAR_MISS).isPresent();
   }
 }

@@ -1,8 +1,12 @@
 package twostrides.review;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 import twostrides.exits.Columns;
+import twostrides.exits.Evidence;
+import twostrides.exits.FlagVerdict;
+import twostrides.rates.Count;
 
 /** Reads rows of the restarts and releases tables into the lines that pages show. */
 final class RestartLines {
@@ -62,11 +66,12 @@ final class RestartLines {
         r.number(Columns.RELEASE_Y_M),
         r.number(Columns.SHORT_OF_CENTER_M).orElseThrow(),
         r.number(Columns.SECONDS_TO_CENTER).orElseThrow(),
-        r.number(Columns.P_ICING).orElseThrow(),
-        r.number(Columns.P_ICING_ERROR).orElseThrow(),
-        r.number(Columns.P_GAIN_CENTER).orElseThrow(),
-        r.number(Columns.P_AVOID).orElseThrow(),
-        r.words(Columns.EVIDENCE),
+        likely(r, Columns.P_GAIN_CENTER, Columns.P_GAIN_LOW, Columns.P_GAIN_HIGH),
+        likely(r, Columns.P_AVOID, Columns.P_AVOID_LOW, Columns.P_AVOID_HIGH),
+        Evidence.of(r.words(Columns.EVIDENCE)),
+        r.words(Columns.KIND).replace('_', ' ') + " from the " + r.words(Columns.ZONE) + " zone",
+        new Count(
+            r.count(Columns.KIND_ICED).orElseThrow(), r.count(Columns.KIND_RELEASES).orElseThrow()),
         r.words(Columns.SKATERS_SEEN),
         new FlagLine.Puck(
             r.number(Columns.P_LENGTH).orElseThrow(),
@@ -74,9 +79,9 @@ final class RestartLines {
             r.number(Columns.PUCK_RIGHT_M).orElseThrow(),
             r.number(Columns.PUCK_MIDDLE_M).orElseThrow(),
             r.number(Columns.PUCK_LEFT_M).orElseThrow()),
-        r.number(Columns.COST_RESTART).orElseThrow(),
-        r.number(Columns.COST_TRYING).orElseThrow(),
-        r.flag(Columns.FLAGGED).orElse(false),
+        r.number(Columns.COST_ICING).orElseThrow(),
+        r.number(Columns.COST_TRYING),
+        FlagVerdict.of(r.words(Columns.REASON)),
         r.words(Columns.FLAG_SENTENCE),
         r.words(Columns.RULING),
         r.words(Columns.CLAUSE),
@@ -84,6 +89,16 @@ final class RestartLines {
         after,
         r.words(Columns.SHEET),
         lineNumber(r));
+  }
+
+  private static Optional<Likely> likely(TableRows r, String p, String low, String high) {
+    return r.number(p).isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Likely(
+                r.number(p).getAsDouble(),
+                r.number(low).orElseThrow(),
+                r.number(high).orElseThrow()));
   }
 
   /** A row of the rulings table. */

@@ -32,8 +32,11 @@ public record SeasonReview(
     List<AuditLine> audits,
     List<OtherRuling> others) {
 
-  /** Flags on the opening page: as many as a meeting has time for. Assumed. */
-  private static final int DEAREST = 5;
+  /** Flags and releases to look at on the opening page: time for a meeting. Assumed. */
+  private static final int FEW = 5;
+
+  /** Of them at least to look at, however many flags there are. Assumed. */
+  private static final int LEAST_TO_LOOK_AT = 2;
 
   /** Copies the lists. */
   public SeasonReview {
@@ -56,23 +59,47 @@ public record SeasonReview(
 
   /** The first few flags of our team, or of all where no team plays every game. */
   public List<FlagLine> dearest() {
-    return flagged().stream()
+    return few(flagged(), FEW);
+  }
+
+  /**
+   * Icings of which nobody can say whether center could have been gained: the likeliest first, at
+   * the end those of which the sheet says nothing; the order of play within equals.
+   */
+  public List<FlagLine> toLookAt() {
+    return flags.stream().filter(FlagLine::toLookAt).sorted(FlagLine.LIKELIEST).toList();
+  }
+
+  /** The first few of our team to look at, as far as the sheet says anything of them. */
+  public List<FlagLine> firstToLookAt() {
+    return few(
+        toLookAt().stream().filter(f -> f.gain().isPresent()).toList(),
+        Math.max(LEAST_TO_LOOK_AT, FEW - dearest().size()));
+  }
+
+  private List<FlagLine> few(List<FlagLine> lines, int most) {
+    return lines.stream()
         .filter(f -> ourTeam.isEmpty() || ourTeam.get().equals(f.team()))
-        .limit(DEAREST)
+        .limit(most)
         .toList();
   }
 
   /**
-   * Not flagged, though gaining center would as likely as not have avoided the restart; the
-   * likeliest first.
+   * Measured and not flagged, though gaining center would as likely as not have avoided the icing;
+   * the likeliest first.
    */
   public List<FlagLine> nearMisses() {
     return flags.stream().filter(FlagLine::nearMiss).sorted(FlagLine.NEAREST).toList();
   }
 
-  /** The releases that a restart followed and that are not flagged, in the order of play. */
+  /** What is neither flagged nor to be looked at, in the order of play. */
   public List<FlagLine> notFlagged() {
-    return flags.stream().filter(f -> !f.flagged()).toList();
+    return flags.stream().filter(f -> !f.flagged() && !f.toLookAt()).toList();
+  }
+
+  /** Icings let go short of center: flagged, to be looked at, or fallen short of a flag. */
+  public long icingsLetGo() {
+    return flags.stream().filter(FlagLine::icing).count();
   }
 
   /** The players of one team, by attempts. */

@@ -7,9 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import twostrides.game.Frame;
 import twostrides.game.RowReader;
@@ -80,64 +78,16 @@ public final class SyncSheets {
       rows.putIfAbsent(place(row.row()), row.row());
       setAside(row.row(), row.problems());
     }
-    Set<String> named =
-        sheet.rows().stream()
-            .flatMap(r -> r.cell(TrackForm.GAME).stream())
-            .map(Cell::text)
-            .collect(Collectors.toCollection(TreeSet::new));
+    GameOfRow game = new GameOfRow(sheet, games.keySet());
     for (SheetRow row : sheet.rows()) {
       rows.putIfAbsent(place(row), row);
-      Optional<Cell> cell = row.cell(TrackForm.GAME);
-      String id = cell.isPresent() ? cell.get().text() : unnamed(sheet, row, named);
+      String id = game.of(row);
       if (games.containsKey(id)) {
         row(row, map, games.get(id));
       } else {
-        Problem unknown =
-            new Problem(
-                row.file(),
-                row.line(),
-                TrackForm.GAME,
-                id,
-                "the id of a game whose sheet is read, such as " + String.join(", ", like(id)),
-                "Correct the game, or give the sheet of that game as well.");
-        setAside(row, List.of(unknown));
+        setAside(row, List.of(game.unknown(row, id)));
       }
     }
-  }
-
-  /** Up to three ids to compare a wrong one with: those that begin like it longest. */
-  private List<String> like(String id) {
-    return games.keySet().stream()
-        .sorted((a, b) -> Integer.compare(common(b, id), common(a, id)))
-        .limit(3)
-        .toList();
-  }
-
-  private static int common(String a, String b) {
-    int n = 0;
-    while (n < a.length() && n < b.length() && a.charAt(n) == b.charAt(n)) {
-      n++;
-    }
-    return n;
-  }
-
-  private String unnamed(Sheet sheet, SheetRow row, Set<String> named) throws SheetException {
-    Optional<String> fit =
-        named.isEmpty()
-            ? GamesNamed.ofNameless(sheet.file(), games.keySet())
-            : named.stream().filter(n -> named.size() == 1).findFirst();
-    if (fit.isEmpty()) {
-      throw SheetException.atLine(
-          row.file(),
-          row.line(),
-          "a row that names no game, "
-              + (named.isEmpty()
-                  ? "beside " + games.size() + " games"
-                  : "in a sheet that names " + named.size() + " games"),
-          "a game in every row, or a file name that begins with the id of one game",
-          "Fill in the game, or give each game a sheet of its own.");
-    }
-    return fit.get();
   }
 
   private void row(SheetRow row, SheetMap map, GameSpan game) {

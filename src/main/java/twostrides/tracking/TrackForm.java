@@ -29,6 +29,14 @@ public final class TrackForm {
   static final String X = "x_m";
   static final String Y = "y_m";
   static final String HOME_ATTACKS = "home_attacks";
+  static final String LET_GO_BY = "let_go_by";
+  static final String LINE = "line";
+  static final String CARRIER = "carrier";
+  static final String VX = "vx_m_s";
+  static final String VY = "vy_m_s";
+  static final String LATER_X = "later_x_m";
+  static final String LATER_Y = "later_y_m";
+  static final String NOTE = "note";
 
   /** Last frame of a file that can be read: more than ten hours at 240 frames a second. */
   static final int LAST_FRAME = 9_999_999;
@@ -40,46 +48,43 @@ public final class TrackForm {
           number("clock", "step_s", "smallest step of the clock in seconds"),
           number("video", "step_s", "smallest step of video seconds"));
 
+  private static final List<SettingSpec> PLACE_SETTINGS =
+      List.of(
+          setting("rink", "name", "the rink's lengths", "nhl", "iihf"),
+          setting("date", "form", "form of dates, such as dd.MM.yyyy"),
+          setting("place", "unit", "unit of places", "m", "ft"),
+          setting(
+              "place",
+              "view",
+              "whose attack is toward +x",
+              "acting_team",
+              "home_team",
+              "rink_fixed"),
+          number("place", "center_x", "where the sheet puts center ice, in its unit"),
+          number("place", "center_y", "where the sheet puts center ice, in its unit"),
+          setting(
+              "place", "y_left", "whether y grows (up) or falls (down) to the left of +x", "up",
+              "down"),
+          number("place", "step", "smallest step of places, in the sheet's unit"),
+          new SettingSpec(
+              "place",
+              "home_attacks_plus_x_in",
+              WHOLE_NUMBERS,
+              Set.of(),
+              "periods in which the home team attacks +x, for rink_fixed"));
+
   private static final List<SettingSpec> TRACK_SETTINGS =
-      Stream.concat(
-              CLOCK_SETTINGS.stream(),
-              Stream.of(
-                  setting("rink", "name", "the rink's lengths", "nhl", "iihf"),
-                  setting("date", "form", "form of dates, such as dd.MM.yyyy"),
-                  number("video", "frames_per_second", "frames a second, where rows count frames"),
-                  number("video", "first_frame_s", "second of the video at frame 0"),
-                  new SettingSpec(
-                      "video",
-                      "restarts_each_period",
-                      FLAG,
-                      Set.of(),
-                      "whether seconds of video begin anew with each period"),
-                  new SettingSpec(
-                      "track", "unread", WHOLE_NUMBERS, Set.of(), "numbers that mean not read"),
-                  setting("place", "unit", "unit of places", "m", "ft"),
-                  setting(
-                      "place",
-                      "view",
-                      "whose attack is toward +x",
-                      "acting_team",
-                      "home_team",
-                      "rink_fixed"),
-                  number("place", "center_x", "where the sheet puts center ice, in its unit"),
-                  number("place", "center_y", "where the sheet puts center ice, in its unit"),
-                  setting(
-                      "place",
-                      "y_left",
-                      "whether y grows (up) or falls (down) to the left of +x",
-                      "up",
-                      "down"),
-                  number("place", "step", "smallest step of places, in the sheet's unit"),
-                  new SettingSpec(
-                      "place",
-                      "home_attacks_plus_x_in",
-                      WHOLE_NUMBERS,
-                      Set.of(),
-                      "periods in which the home team attacks +x, for rink_fixed")))
-          .toList();
+      List.of(
+          number("video", "frames_per_second", "frames a second, where rows count frames"),
+          number("video", "first_frame_s", "second of the video at frame 0"),
+          new SettingSpec(
+              "video",
+              "restarts_each_period",
+              FLAG,
+              Set.of(),
+              "whether seconds of video begin anew with each period"),
+          new SettingSpec(
+              "track", "unread", WHOLE_NUMBERS, Set.of(), "numbers that mean not read"));
 
   /** The tracking sheet: one row a skater a frame. */
   public static final SheetSchema TRACKING =
@@ -98,7 +103,7 @@ public final class TrackForm {
               new ColumnSpec(X, true, "a place along the rink"),
               new ColumnSpec(Y, true, "a place across the rink"),
               new ColumnSpec(HOME_ATTACKS, false, "plus_x or minus_x")),
-          TRACK_SETTINGS);
+          Stream.of(CLOCK_SETTINGS, PLACE_SETTINGS, TRACK_SETTINGS).flatMap(List::stream).toList());
 
   /** The sync sheet: which game clock, and which frame, belongs to which second of the video. */
   public static final SheetSchema SYNC =
@@ -113,7 +118,28 @@ public final class TrackForm {
               new ColumnSpec(VIDEO, true, "seconds of video, 0 or more")),
           CLOCK_SETTINGS);
 
-  /** Both formats. */
+  /** The places sheet: one row a skater at a release, clicked on the video. */
+  public static final SheetSchema PLACES =
+      new SheetSchema(
+          "places",
+          List.of(
+              new ColumnSpec(GAME, false, "a game's id"),
+              new ColumnSpec(PERIOD, true, "a whole number from 1 to 20"),
+              new ColumnSpec(CLOCK, true, "a clock such as 13:07, or seconds"),
+              new ColumnSpec(LET_GO_BY, false, "who lets the puck go, as in the play sheet"),
+              new ColumnSpec(LINE, false, "the release's line in the play sheet"),
+              new ColumnSpec(TEAM, true, "own, opponent, or a team's name"),
+              new ColumnSpec(CARRIER, true, "yes for who lets the puck go"),
+              new ColumnSpec(X, true, "a place along the rink"),
+              new ColumnSpec(Y, true, "a place across the rink"),
+              new ColumnSpec(VX, false, "speed along the rink, a second"),
+              new ColumnSpec(VY, false, "speed across the rink, a second"),
+              new ColumnSpec(LATER_X, false, "the place along the rink half a second later"),
+              new ColumnSpec(LATER_Y, false, "the place across the rink half a second later"),
+              new ColumnSpec(NOTE, false, "any text")),
+          Stream.of(CLOCK_SETTINGS, PLACE_SETTINGS).flatMap(List::stream).toList());
+
+  /** What tracking is read from. */
   public static final List<SheetSchema> ALL = List.of(TRACKING, SYNC);
 
   private TrackForm() {}

@@ -1,5 +1,7 @@
 package twostrides.book;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -115,11 +117,15 @@ final class ListFigures {
 
   /** A chance of the tables in whole per cent. */
   static Want chance(BookData.Row r, String column) {
+    return whole(r, column).then(Want.name(" %"));
+  }
+
+  private static Want whole(BookData.Row r, String column) {
     return r.number(column) < 0.005
-        ? Want.text("under 1 %")
+        ? Want.text("under 1")
         : r.number(column) > 0.995
-            ? Want.text("over 99 %")
-            : Want.like("# %", Want.num(100 * r.number(column), 0, 100 * CHANCE_STEP));
+            ? Want.text("over 99")
+            : Want.like("#", Want.num(100 * r.number(column), 0, 100 * CHANCE_STEP));
   }
 
   static Wanted restarts(BookData d, Optional<String> team) {
@@ -211,18 +217,16 @@ final class ListFigures {
             "Team",
             "Let go by",
             "Short of center",
-            "Gain center",
             "Why not",
             "Video",
             "Sheet");
-    for (BookData.Row r : BookData.rows(d.flags, f -> !f.is("flagged", "true"))) {
+    for (BookData.Row r : BookData.rows(d.flags, f -> !f.is("flagged", "true") && !look(f))) {
       t.row(
           Want.name(r.get("game")),
           clock(d, r, "release_elapsed_s"),
           Want.name(r.get("team")),
           word(r, "player"),
           gap(r, ""),
-          chance(r, "p_gain_center"),
           Want.name(r.get("sentence")),
           video(r),
           sheet(r));
@@ -230,20 +234,131 @@ final class ListFigures {
     return t;
   }
 
+  /** Iced, and no verdict. */
+  static boolean look(BookData.Row r) {
+    return r.is("reason", "no verdict without skaters' places and speeds");
+  }
+
+  /** The likeliest first; at the end those of which nothing is known. */
+  static List<BookData.Row> toLookAt(BookData d) {
+    return d.flags.stream()
+        .filter(ListFigures::look)
+        .sorted(
+            Comparator.comparingDouble(
+                r -> r.has("p_gain_center") ? -r.number("p_gain_center") : 1))
+        .toList();
+  }
+
+  /** Those of the opening page. */
+  static List<BookData.Row> firstToLookAt(BookData d) {
+    return toLookAt(d).stream()
+        .filter(r -> r.has("p_gain_center"))
+        .filter(r -> d.ours().isEmpty() || r.is("team", d.ours().get()))
+        .limit(Math.max(2, 5 - dearest(d, true).size()))
+        .toList();
+  }
+
+  static Wanted allToLookAt(BookData d) {
+    Wanted t =
+        new Wanted(
+            "Game",
+            "Clock",
+            "Team",
+            "Let go by",
+            "Short of center",
+            "Gain center",
+            "Evidence",
+            "Video",
+            "Sheet");
+    for (BookData.Row r : toLookAt(d)) {
+      boolean known = r.has("p_gain_center");
+      t.row(
+          Want.name(r.get("game")),
+          clock(d, r, "release_elapsed_s"),
+          Want.name(r.get("team")),
+          word(r, "player"),
+          gap(r, ""),
+          known
+              ? chance(r, "p_gain_center")
+                  .then(Want.name(", "))
+                  .then(interval(r, "p_gain_low", "p_gain_high"))
+              : Want.text(Want.NONE),
+          Want.name(r.get("evidence")),
+          video(r),
+          sheet(r));
+    }
+    return t;
+  }
+
+  private static Want interval(BookData.Row r, String low, String high) {
+    return whole(r, low).then(Want.name(" to ")).then(chance(r, high));
+  }
+
+  private static Want withInterval(BookData.Row r, String p, String low, String high) {
+    return chance(r, p).then(Want.name(", 95 % interval ")).then(interval(r, low, high));
+  }
+
+  /** The chance of gaining center on a card. */
+  static Want gain(BookData.Row r) {
+    boolean unknown = r.is("evidence", "unknown");
+    if (!r.has("p_gain_center")) {
+      return Want.text(unknown ? "unknown" : Want.NONE);
+    }
+    return Want.name(unknown ? "unknown; like it " : "")
+        .then(withInterval(r, "p_gain_center", "p_gain_low", "p_gain_high"));
+  }
+
+  private static Want evidence(BookData.Row r) {
+    return Want.name(
+        switch (r.get("evidence")) {
+          case "measured" -> "measured: skaters' places and speeds";
+          case "clicked" -> "clicked on the video: places and speeds";
+          case "places only" -> "places without speeds, a lower grade";
+          case "tagged" -> "pressure tag alone, a lower grade";
+          default -> "unknown: no places in this sheet";
+        });
+  }
+
+  /** Iced ones of the releases of a kind, counted anew: the book here exempts the shorthanded. */
+  private static Want kind(BookData d, BookData.Row flag) {
+    List<BookData.Row> alike =
+        BookData.rows(
+            d.releases,
+            r ->
+                r.is("kind", flag.get("kind"))
+                    && zone(r).equals(flag.get("zone"))
+                    && r.has("own_zone_restart")
+                    && r.has("evidence")
+                    && !r.is("strength", "shorthanded"));
+    assertEquals(alike.size(), flag.count("kind_releases"));
+    assertEquals(BookData.iced(alike).k(), flag.count("kind_iced"));
+    return BookData.iced(alike)
+        .sentence(
+            "", ", " + flag.get("kind").replace('_', ' ') + " from the " + flag.get("zone") + " zone");
+  }
+
+  /** The blue line's neutral edge lies 25 ft from center; a puck wholly past it is out. */
+  private static String zone(BookData.Row r) {
+    return r.number("release_x_m") <= -25 * FOOT + 0.0381 ? "own" : "neutral";
+  }
+
   /** The list beside a flag's drawing: label and value in turn. */
   static List<Want> flagList(BookData d, BookData.Row r) {
-    return List.of(
-        chance(r, "p_gain_center"),
-        chance(r, "p_avoid"),
-        Want.name(r.get("evidence")),
-        after(d, r),
-        Want.like("# attempts against", Want.num(r.number("cost_restart"), 2, CHANCE_STEP)),
-        Want.like("# attempts against", Want.num(r.number("cost_trying"), 2, CHANCE_STEP)),
-        both(chance(r, "p_icing"), chance(r, "p_icing_error")),
-        Want.name(r.get("ruling") + ", " + r.get("clause")),
-        Want.name(r.get("strength")),
-        video(r),
-        sheet(r));
+    List<Want> list = new ArrayList<>(List.of(gain(r), evidence(r)));
+    if (r.has("p_avoid")) {
+      list.add(withInterval(r, "p_avoid", "p_avoid_low", "p_avoid_high"));
+      list.add(Want.like("# attempts against", Want.num(r.number("cost_icing"), 2, CHANCE_STEP)));
+      list.add(Want.like("# attempts against", Want.num(r.number("cost_trying"), 2, CHANCE_STEP)));
+    }
+    list.addAll(
+        List.of(
+            after(d, r),
+            kind(d, r),
+            Want.name(r.get("ruling") + ", " + r.get("clause")),
+            Want.name(r.get("strength")),
+            video(r),
+            sheet(r)));
+    return list;
   }
 
   /** What the opponent did after the draw, by the restarts table. */
@@ -281,15 +396,21 @@ final class ListFigures {
         .sorted(
             Comparator.comparingInt((BookData.Row f) -> -followed(d, f, "goals_against_20s"))
                 .thenComparingInt(f -> -followed(d, f, "attempts_against_20s"))
-                .thenComparingDouble(f -> f.number("cost_trying") - f.number("cost_restart")))
+                .thenComparingDouble(f -> f.number("cost_trying") - f.number("cost_icing")))
         .limit(opening ? 5 : Integer.MAX_VALUE)
         .toList();
   }
 
-  /** Not flagged though the chance to avoid the restart is a half or more. */
+  /** Weighed and not flagged, though the chance to avoid the icing is a half or more. */
   static List<BookData.Row> nearMisses(BookData d) {
     return d.flags.stream()
-        .filter(f -> !f.is("flagged", "true") && f.number("p_avoid") >= 0.5)
+        .filter(
+            f ->
+                (f.is("reason", "gaining center was not likely enough to avoid it")
+                        || f.is(
+                            "reason",
+                            "trying to gain center would have cost more than the icing"))
+                    && f.number("p_avoid") >= 0.5)
         .sorted(Comparator.comparingDouble((BookData.Row f) -> -f.number("p_avoid")))
         .toList();
   }
@@ -299,16 +420,10 @@ final class ListFigures {
     return List.of(
         after(d, r),
         gap(r, ""),
-        chance(r, "p_gain_center"),
-        Want.name(r.get("evidence")),
+        gain(r),
+        evidence(r),
         Want.name(r.get("strength")),
         video(r));
-  }
-
-  private static Want both(Want one, Want error) {
-    List<Want.Num> numbers = new ArrayList<>(one.numbers());
-    numbers.addAll(error.numbers());
-    return new Want(one.words() + " (± " + error.words() + ")", numbers, true);
   }
 
   /** The heading of a flag. */
@@ -324,28 +439,41 @@ final class ListFigures {
   }
 
   /**
-   * The part of a flag's sentence that the table itself holds; the losses a second in its middle
-   * come from the sheets.
+   * A flag's sentence up to where it says on what the chance rests, which the table does not hold.
    */
-  static Want flagSentence(BookData.Row r, String middle) {
-    Want gain = chance(r, "p_gain_center");
-    Want avoid = chance(r, "p_avoid");
+  static Want flagSentence(BookData.Row r) {
     double m = r.number("short_of_center_m");
-    List<Want.Num> numbers =
-        new ArrayList<>(
-            List.of(metres(m), feet(m), Want.num(r.number("seconds_to_center"), 1, STEP)));
-    numbers.addAll(gain.numbers());
-    numbers.addAll(avoid.numbers());
-    return new Want(
-        "let go # m (# ft) short of the red line, # s away "
-            + middle
-            + ": "
-            + gain.words()
-            + " to gain center, "
-            + avoid.words()
-            + " to avoid the restart.",
-        numbers,
-        true);
+    boolean weighed = r.has("p_avoid");
+    Want start =
+        Want.like(
+            (r.is("flagged", "true")
+                    ? "Flagged"
+                    : look(r)
+                        ? "No verdict without skaters' places and speeds"
+                        : "Not flagged, " + r.get("reason"))
+                + ": let go # m (# ft) short of the red line, # s away at "
+                + (weighed || r.is("evidence", "places only")
+                    ? "this level of play: "
+                    : "the pace of these sheets: "),
+            metres(m),
+            feet(m),
+            Want.num(r.number("seconds_to_center"), 1, STEP));
+    Want gain =
+        r.has("p_gain_center")
+            ? chance(r, "p_gain_center")
+                .then(Want.name(" to gain center (95 % interval "))
+                .then(interval(r, "p_gain_low", "p_gain_high"))
+                .then(Want.name(")"))
+            : Want.name("the chance to gain center is not known");
+    Want avoid =
+        weighed
+            ? Want.name(", ")
+                .then(chance(r, "p_avoid"))
+                .then(Want.name(" to avoid the icing ("))
+                .then(interval(r, "p_avoid_low", "p_avoid_high"))
+                .then(Want.name(")"))
+            : Want.name("");
+    return start.then(gain).then(avoid);
   }
 
   /** The words of a flag's drawing. */

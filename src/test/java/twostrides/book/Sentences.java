@@ -122,8 +122,15 @@ final class Sentences {
       all.add(
           dearestFirst(
               d,
-              "Icings where there was time to gain center, those that cost most first: ",
+              "Flagged icings, those that cost most first: ",
               " All " + count(flagged(d), "flag")));
+    }
+    if (!ListFigures.firstToLookAt(d).isEmpty()) {
+      all.add(
+          Want.text(
+              "Icings of which these sheets do not say whether there was time to gain center; none of them is a flag. The likeliest stand first. All "
+                  + ListFigures.toLookAt(d).size()
+                  + ", and what settles them"));
     }
     all.add(
         Want.text(
@@ -132,11 +139,34 @@ final class Sentences {
                 + " in these sheets, each with its cause and what followed."));
     all.add(
         Want.text(
-            "Could center have been gained? "
-                + flagged(d)
+            "Could center have been gained? " + flaggedOf(d)));
+  }
+
+  /** How many icings are flagged, and of how many nobody can say. */
+  private static String flaggedOf(BookData d) {
+    int flagged = flagged(d);
+    int look = ListFigures.toLookAt(d).size();
+    int weighed =
+        BookData.rows(
+                d.flags,
+                r ->
+                    r.is("reason", "gaining center was not likely enough to avoid it")
+                        || r.is(
+                            "reason", "trying to gain center would have cost more than the icing"))
+            .size();
+    String icings = count(flagged + look + weighed, "icing") + " let go short of center ";
+    return (flagged == 0
+            ? "None of " + icings + "is flagged."
+            : flagged
                 + " of "
-                + count(d.flags.size(), "release")
-                + " that an own-zone restart followed are flagged, each with its drawing."));
+                + icings
+                + (flagged == 1 ? "is" : "are")
+                + " flagged: there was time to gain the red line first, and trying would have cost less.")
+        + (look == 0
+            ? ""
+            : " Of "
+                + look
+                + " nobody can say from these sheets; they stand in the order in which to look.");
   }
 
   private static Want dearestFirst(BookData d, String before, String after) {
@@ -272,17 +302,18 @@ final class Sentences {
   }
 
   private static void costs(BookRun b, List<Want> all) {
-    List<BookData.Row> draws = BookData.rows(b.data.restarts, r -> r.has("attempts_against_20s"));
+    List<BookData.Row> draws =
+        BookData.rows(b.data.restarts, r -> r.icing() && r.has("attempts_against_20s"));
     int n = draws.size();
     int attempts = BookData.sum(draws, "attempts_against_20s");
     // 0.50 attempts before any sheet is read: docs/race.md.
     all.add(
         Want.like(
-            "For the flags, a restart counts as # attempts against: "
+            "For the flags, an icing counts as # attempts against: "
                 + attempts
                 + " in "
                 + n
-                + " draws of these sheets, drawn toward 0.50 (assumed) with the weight of 20 draws, so # % of the number is assumed.",
+                + " icings of these sheets, drawn toward 0.50 (assumed) with the weight of 20 icings, so # % of the number is assumed.",
             Want.num((attempts + 0.50 * PRIOR_CASES) / (n + PRIOR_CASES), 2),
             Formulas.hundred(PRIOR_CASES / (n + PRIOR_CASES))));
     all.add(
@@ -317,7 +348,8 @@ final class Sentences {
   }
 
   private static void flags(BookData d, List<Want> all) {
-    List<BookData.Row> draws = BookData.rows(d.restarts, r -> r.has("attempts_against_20s"));
+    List<BookData.Row> draws =
+        BookData.rows(d.restarts, r -> r.icing() && r.has("attempts_against_20s"));
     List<BookData.Row> lost =
         BookData.rows(
             d.exits, r -> r.is("at_center", "lost short") && r.has("attempts_against_20s"));
@@ -328,18 +360,15 @@ final class Sentences {
                 d.exits, r -> r.has("restart_within_20s") && r.is("at_center", "gained")));
     all.add(
         Want.text(
-            flagged(d)
-                + " of "
-                + count(d.flags.size(), "release")
-                + " short of center that an own-zone restart followed: there was time to gain the red line first, and trying would have cost less."));
+            flaggedOf(d)));
     all.add(
         Want.text(
-            "A release is flagged when icing followed, gaining center would likely have avoided it, and the expected cost of trying is below that of the restart. Chances are estimates from these sheets, not verdicts on a player: look at the video. Costs are shot attempts against within "
+            "A release is flagged when icing followed, skaters' places and speeds say that gaining center would likely have avoided it, and the expected cost of trying is below that of the icing. Chances are estimates, not verdicts on a player: look at the video. Costs are shot attempts against within "
                 + d.shortly()
                 + " in play sheets: "
                 + BookData.sum(draws, "attempts_against_20s")
                 + " in "
-                + count(draws.size(), "own-zone restart")
+                + count(draws.size(), "icing")
                 + ", "
                 + BookData.sum(lost, "attempts_against_20s")
                 + " after "
@@ -353,16 +382,28 @@ final class Sentences {
     if (!near.isEmpty()) {
       all.add(
           Want.text(
-              count(near.size(), "release")
-                  + " not flagged, though gaining center would as likely as not have avoided the restart; the likeliest first. Each says why not."));
+              count(near.size(), "icing")
+                  + " not flagged, though gaining center would as likely as not have avoided it; the likeliest first. Each says why not."));
     }
     if (flagged(d) > 0) {
       all.add(dearestFirst(d, "Those that cost most stand first: ", ""));
     }
+    int look = ListFigures.toLookAt(d).size();
+    if (look > 0) {
+      all.add(
+          Want.text(
+              "Of "
+                  + count(look, "icing")
+                  + " these sheets do not say where the skaters were and how fast they went. Whether there was time to gain center is unknown, and none of them is a flag. They stand in the order in which to look at the video, the likeliest first; the interval says how little the sheet knows."));
+      all.add(
+          Want.text(
+              count(look, "icing")
+                  + " without a verdict. The 95 % interval stands behind the chance; where there is none, the puck was let go too far from center for the sheet to say anything."));
+    }
     all.add(
         Want.text(
-            count(d.flags.size() - flagged(d), "release")
-                + " short of center that an own-zone restart followed and that are not flagged."));
+            count(d.flags.size() - flagged(d) - look, "release")
+                + " short of center that an own-zone restart followed and that are neither flagged nor to be looked at."));
   }
 
   private static void rulings(BookRun b, List<Want> all) {

@@ -163,10 +163,8 @@ final class SheetMoments {
     }
     BookData.Row f = flags.get(flag(r));
     return said.then(Want.text(" Flagged: "))
-        .then(ListFigures.chance(f, "p_gain_center"))
-        .then(Want.text(" to gain center, "))
-        .then(ListFigures.chance(f, "p_avoid"))
-        .then(Want.text(" to avoid the restart (" + f.get("evidence") + ")."));
+        .then(ListFigures.gain(f))
+        .then(Want.text(" to gain center (" + f.get("evidence") + ")."));
   }
 
   /** The way out and what made it hard. */

@@ -63,7 +63,7 @@ class BookPrintTest {
   void everyKindOfPageTakesTheSheetsExpected() throws IOException {
     Map<String, Integer> expected = new LinkedHashMap<>();
     expected.put("index.html", 6);
-    expected.put("flags.html", 10);
+    expected.put("flags.html", 7);
     expected.put("restarts.html", 9);
     expected.put("costs.html", 3);
     expected.put("kill.html", 6);
@@ -95,7 +95,7 @@ class BookPrintTest {
     List<String> sheets = printed("flags.html");
     List<Element> cards =
         Jsoup.parse(book.resolve("flags.html").toFile(), "UTF-8").select("section.flag");
-    assertTrue(cards.size() > 10, cards.size() + " cards");
+    assertTrue(cards.size() >= 10, cards.size() + " cards");
     for (Element card : cards) {
       String heading = card.select("h3").text();
       String sentence = card.select("> p").text();

@@ -68,7 +68,7 @@ class SyncReviewTest {
         column(book.resolve("data/video.csv"), "video_s"));
     String page = Files.readString(book.resolve("index.html"));
     assertTrue(page.contains("The video seconds of 6 rows come from sync sheets; 0 of them"));
-    String clips = String.join("\n", Files.readAllLines(book.resolve("clips/flags.csv")));
+    String clips = String.join("\n", Files.readAllLines(book.resolve("clips/look.csv")));
     assertTrue(clips.contains("G1,160,176,"), clips);
     assertTrue(Files.readString(book.resolve("run.json")).contains("\"sync.csv\""));
   }

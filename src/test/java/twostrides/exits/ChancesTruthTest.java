@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
@@ -26,15 +27,10 @@ import twostrides.demo.DemoGame;
 import twostrides.demo.DemoLeague;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
-import twostrides.rates.Calibration;
-import twostrides.rates.Forecast;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 
-/**
- * The chances and flags against simulated games whose truth is known. The simulator decides with
- * losses a second and a speed of its own, which the pipeline must find in the sheets.
- */
+/** Flags, and the order to look in, against simulated games whose truth is known. */
 class ChancesTruthTest {
 
   private static final int GAMES = 24;
@@ -52,9 +48,10 @@ class ChancesTruthTest {
 
   /** What the pipeline says of a release and what was so. */
   private record Release(
-      double pIcing,
       double pGain,
       boolean flagged,
+      String evidence,
+      String reason,
       double shortOfCenter,
       boolean iced,
       double trueGain) {
@@ -100,129 +97,46 @@ class ChancesTruthTest {
       CSVRecord r = truth.get(key).remove();
       RELEASES.add(
           new Release(
-              t.doubleColumn(Columns.P_ICING).getDouble(i),
               t.doubleColumn(Columns.P_GAIN_CENTER).getDouble(i),
               t.booleanColumn(Columns.FLAGGED).get(i),
+              t.stringColumn(Columns.EVIDENCE).get(i),
+              t.stringColumn(Columns.REASON).get(i),
               t.doubleColumn(Columns.SHORT_OF_CENTER_M).getDouble(i),
               r.get("cause").equals("icing"),
               Double.parseDouble(r.get("p_gain_center"))));
     }
   }
 
+  /** Pressure tags say where to look first, and never more. */
   @Test
-  void theChanceOfGainingCenterIsTheTrueOneInEveryBin() {
-    double squares = 0;
-    for (int bin = 0; bin < 10; bin++) {
-      int low = bin;
-      List<Release> in =
-          RELEASES.stream().filter(r -> Math.min(9, (int) (10 * r.pGain())) == low).toList();
-      if (in.isEmpty()) {
-        continue;
-      }
-      double said = in.stream().mapToDouble(Release::pGain).average().orElseThrow();
-      double was = in.stream().mapToDouble(Release::trueGain).average().orElseThrow();
-      say("gain center %.1f: n %d, said %.3f, true %.3f", bin / 10.0, in.size(), said, was);
-      assertEquals(was, said, 0.10, "bin " + bin);
-    }
-    for (Release r : RELEASES) {
-      squares += (r.pGain() - r.trueGain()) * (r.pGain() - r.trueGain());
-    }
-    double error = Math.sqrt(squares / RELEASES.size());
-    say("gain center: root mean square error %.3f over %d releases", error, RELEASES.size());
-    assertTrue(error < 0.08, "root mean square error " + error);
+  void withoutPlacesNothingIsFlaggedAndTheOrderToLookInBeatsDistanceAlone() {
+    List<Release> without = RELEASES.stream().filter(r -> r.evidence().equals("tagged")).toList();
+    List<Release> look =
+        without.stream().filter(r -> r.reason().equals(FlagVerdict.LOOK.words())).toList();
+    assertEquals(0, without.stream().filter(Release::flagged).count());
+    assertEquals(without.stream().filter(Release::iced).toList(), look);
+    double order = area(look, Comparator.comparingDouble(r -> r.pGain()));
+    double near = area(look, Comparator.comparingDouble(r -> -r.shortOfCenter()));
+    say(
+        "order to look in: area %.3f by the tags, %.3f by distance, %d icings", order, near,
+        look.size());
+    assertTrue(order > near + 0.05, "tags " + order + ", distance " + near);
   }
 
-  @Test
-  void theChanceOfIcingIsReliable() {
-    List<Forecast> forecasts =
-        RELEASES.stream().map(r -> new Forecast(r.pIcing(), r.iced())).toList();
-    Calibration c = Calibration.of(forecasts, 10).orElseThrow();
-    for (Calibration.Bin b : c.bins()) {
-      if (b.observed().trials() > 0) {
-        say(
-            "icing: n %d, said %.3f, iced %d",
-            b.observed().trials(), b.meanForecast().orElseThrow(), b.observed().successes());
+  /** How often an avoidable icing comes before one that was not, of all pairs; ties count half. */
+  private static double area(List<Release> icings, Comparator<Release> likelier) {
+    double before = 0;
+    long pairs = 0;
+    for (Release a : icings) {
+      for (Release b : icings) {
+        if (a.avoidable() && !b.avoidable()) {
+          int c = likelier.compare(a, b);
+          before += c > 0 ? 1 : c == 0 ? 0.5 : 0;
+          pairs++;
+        }
       }
     }
-    say(
-        "icing: Brier %.4f = reliability %.5f - resolution %.5f + uncertainty %.4f (+ within bins)",
-        c.brier(), c.parts().reliability(), c.parts().resolution(), c.parts().uncertainty());
-    assertTrue(c.brier() <= c.parts().uncertainty(), "no worse than the base rate");
-    assertTrue(c.parts().reliability() < 0.002, "reliability " + c.parts().reliability());
-  }
-
-  /** Twice the draws: no flag changes, and no chance by more than the two errors allow. */
-  @Test
-  void twiceTheDrawsChangeNoFlag() throws SheetException {
-    Season season =
-        SeasonReader.read(
-            SheetFiles.find(List.of(dir.toString())).subList(0, 6),
-            Optional.empty(),
-            false,
-            n -> {});
-    RaceSettings race = RaceSettings.DEFAULT;
-    Table once = flags(season, race);
-    Table again = flags(season, race);
-    Table twice =
-        flags(
-            season,
-            new RaceSettings(race.seed(), 2 * race.draws(), race.level(), race.threshold()));
-    assertTrue(once.rowCount() > 30);
-    double worst = 0;
-    for (int i = 0; i < once.rowCount(); i++) {
-      assertEquals(
-          once.booleanColumn(Columns.FLAGGED).get(i), twice.booleanColumn(Columns.FLAGGED).get(i));
-      double p = once.doubleColumn(Columns.P_ICING).getDouble(i);
-      assertEquals(p, again.doubleColumn(Columns.P_ICING).getDouble(i), "same seed, same chance");
-      worst = Math.max(worst, Math.abs(p - twice.doubleColumn(Columns.P_ICING).getDouble(i)));
-    }
-    say(
-        "twice the draws: %d rows, no flag changed, p_icing by %.4f at most",
-        once.rowCount(), worst);
-    assertTrue(worst < 0.03, "p_icing moved by " + worst);
-  }
-
-  private static Table flags(Season season, RaceSettings race) {
-    return Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT.withRace(race)).flags();
-  }
-
-  @Test
-  void flagsFindTheAvoidableOnesBetterThanDistanceAlone() {
-    List<Release> iced = RELEASES.stream().filter(Release::iced).toList();
-    double flags = score("flags", RELEASES.stream().filter(Release::flagged).toList(), iced);
-    double best = 0;
-    for (double metres = 0.5; metres < 30; metres += 0.5) {
-      double within = metres;
-      best =
-          Math.max(
-              best,
-              score(
-                  String.format(Locale.ROOT, "within %.1f m", metres),
-                  iced.stream().filter(r -> r.shortOfCenter() <= within).toList(),
-                  iced));
-    }
-    say("best by distance alone: F %.3f; flags: F %.3f", best, flags);
-    assertTrue(flags > best + 0.05, "flags " + flags + ", distance " + best);
-  }
-
-  /** The harmonic mean of precision and recall. */
-  private static double score(String name, List<Release> chosen, List<Release> iced) {
-    long right = chosen.stream().filter(Release::avoidable).count();
-    long avoidable = iced.stream().filter(Release::avoidable).count();
-    if (right == 0) {
-      return 0;
-    }
-    double precision = (double) right / chosen.size();
-    double recall = (double) right / avoidable;
-    if (name.equals("flags")) {
-      say(
-          "flags: %d of %d icings; precision %d of %d = %.3f, recall %d of %d = %.3f",
-          chosen.size(), iced.size(), right, chosen.size(), precision, right, avoidable, recall);
-      // Some hundred flags: other games of the same league move both by 0.03 either way.
-      assertTrue(precision > 0.8, "precision " + precision);
-      assertTrue(recall > 0.8, "recall " + recall);
-    }
-    return 2 * precision * recall / (precision + recall);
+    return before / pairs;
   }
 
   private static void say(String format, Object... values) {

@@ -28,11 +28,6 @@ public final class TrackedReleases {
       """
       sheet = "play"
       [place]
-      unit = "m"
-      view = "acting_team"
-      center_x = 0
-      center_y = 0
-      y_left = "up"
       step = 0.1
       [rink]
       name = "iihf"
@@ -78,13 +73,14 @@ public final class TrackedReleases {
     SheetSkaters skaters = new SheetSkaters(games);
     List<Release> out = new ArrayList<>();
     for (Move m : play.moves()) {
-      Optional<Around> around = skaters.at(m.game(), m.sheet(), m.line());
-      if (play.shortOfCenter(m).isPresent() && around.isPresent()) {
+      List<Around> seen = skaters.at(m.game(), m.sheet(), m.line());
+      if (play.shortOfCenter(m).isPresent() && !seen.isEmpty()) {
+        Around around = seen.get(0);
         MeasuredGain race =
             new MeasuredGain(
                 play.rink(m),
-                around.get().carrier(),
-                around.get().others().stream().filter(s -> !s.racer().chases()).toList(),
+                around.carrier(),
+                around.others().stream().filter(s -> !s.racer().chases()).toList(),
                 level.apply(m.game()).settings());
         out.add(
             new Release(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import twostrides.exits.Columns;
+import twostrides.exits.FlagVerdict;
 
 /** Which moments of a player are shown, by the rules of docs/numbers.md. */
 class MomentsTest {
@@ -82,7 +83,7 @@ class MomentsTest {
 
   private int flagged(double saved) {
     int at = iced();
-    season.flag(row(Columns.LINE, at, Columns.COST_RESTART, 0.1 + saved));
+    season.flag(row(Columns.LINE, at, Columns.COST_ICING, 0.1 + saved));
     return at;
   }
 
@@ -163,14 +164,21 @@ class MomentsTest {
             Columns.GOALS_AGAINST_20S, 1,
             Columns.ATTEMPTS_AGAINST_20S, 1));
     int goal = iced(Columns.RELEASE, 7);
-    season.flag(row(Columns.LINE, goal, Columns.RELEASE, 7, Columns.COST_RESTART, 0.15));
+    season.flag(row(Columns.LINE, goal, Columns.RELEASE, 7, Columns.COST_ICING, 0.15));
     assertEquals(List.of(goal, much, little), lines(player().talk()), "as on the page of flags");
   }
 
   @Test
   void aFlagThatIsNoneIsAnIcing() {
     int at = iced();
-    season.flag(row(Columns.LINE, at, Columns.FLAGGED, false));
+    season.flag(
+        row(
+            Columns.LINE,
+            at,
+            Columns.FLAGGED,
+            false,
+            Columns.REASON,
+            FlagVerdict.LOOK.words()));
     assertEquals(Moment.Kind.ICED, player().talk().get(0).kind());
   }
 

@@ -1,0 +1,155 @@
+package twostrides.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import twostrides.exits.Around;
+import twostrides.exits.SkatersAtRelease;
+import twostrides.game.OnIce;
+import twostrides.game.Season;
+import twostrides.sheet.DoubtfulRow;
+import twostrides.sheet.Problem;
+import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetFiles;
+import twostrides.sheet.SheetMap;
+import twostrides.tracking.PlacesSheets;
+import twostrides.tracking.TrackForm;
+
+/** The places sheets of a review, and the skaters that they put at releases. */
+final class ClickedSkaters implements SkatersAtRelease {
+
+  /** Largest error of a click that still says where somebody was, m. Assumed. */
+  private static final double MOST_ERROR = 5;
+
+  @Option(
+      names = "--places",
+      paramLabel = "SHEET",
+      description =
+          "Places sheets: skaters at a release, clicked on the video (docs/sheets.md); files,"
+              + " folders, or a pattern in quotes; may be given several times.")
+  List<String> names = new ArrayList<>();
+
+  @Option(
+      names = "--places-map",
+      paramLabel = "MAP.toml",
+      description = "Map of the places sheets.")
+  Path map;
+
+  @Option(
+      names = "--places-error",
+      paramLabel = "M",
+      defaultValue = "1",
+      description =
+          "How far off a clicked place is, standard error in metres (${DEFAULT-VALUE}, assumed).")
+  double error;
+
+  private Optional<PlacesSheets> places = Optional.empty();
+
+  /** What stands in an option that cannot do anything, as a sentence; empty when all can. */
+  Optional<String> wrong() {
+    if (!(error > 0 && error <= MOST_ERROR)) {
+      return Optional.of(
+          "--places-error: found "
+              + error
+              + ", expected metres above 0 and up to "
+              + Math.round(MOST_ERROR)
+              + ".");
+    }
+    return map != null && names.isEmpty()
+        ? Optional.of("--places-map: found no --places, expected the sheets that the map is for.")
+        : Optional.empty();
+  }
+
+  /** Everything that is read. */
+  List<Path> inputs() throws SheetException {
+    List<Path> inputs = new ArrayList<>(files());
+    if (map != null) {
+      inputs.add(map);
+    }
+    return inputs;
+  }
+
+  private List<Path> files() throws SheetException {
+    return names.isEmpty() ? List.of() : SheetFiles.find(names);
+  }
+
+  /**
+   * Reads the sheets, if there are any.
+   *
+   * @param season the play sheets and tag sheets
+   * @throws SheetException when one cannot be read at all, or nobody knows whose it is
+   */
+  void read(Season season) throws SheetException {
+    if (!names.isEmpty()) {
+      Optional<SheetMap> own =
+          map == null
+              ? Optional.empty()
+              : Optional.of(SheetMap.read(map, List.of(TrackForm.PLACES)));
+      places = Optional.of(PlacesSheets.read(files(), own, season));
+    }
+  }
+
+  @Override
+  public List<Around> at(String game, String sheet, long line) {
+    return places.flatMap(p -> p.at(game, sheet, line)).stream().map(this::around).toList();
+  }
+
+  private Around around(PlacesSheets.Clicked clicked) {
+    OnIce carrier = clicked.carrier();
+    return new Around(
+        Around.sighting(carrier, carrier.place()),
+        clicked.others().stream().map(s -> Around.sighting(s, s.place())).toList(),
+        error,
+        String.format(Locale.ROOT, "each place off by %.1f m", error));
+  }
+
+  /** Rows that were not used, and why. */
+  List<DoubtfulRow> setAside() {
+    return places.map(PlacesSheets::setAside).orElse(List.of());
+  }
+
+  /** A sentence for the foot of the pages, with a space before it; empty without places sheets. */
+  String foot() {
+    return places.map(p -> " Clicked places: " + sum(p)).orElse("");
+  }
+
+  private static String sum(PlacesSheets p) {
+    int aside = p.setAside().size();
+    return p.rowsRead()
+        + " rows read = "
+        + (p.rowsRead() - aside)
+        + " rows used + "
+        + aside
+        + " rows set aside.";
+  }
+
+  /**
+   * Prints what is doubtful, the sum, and at how many releases the skaters are known.
+   *
+   * @param out where to print
+   * @param most most problems to print
+   * @param kept folder with the rows set aside
+   */
+  void report(PrintWriter out, int most, Path kept) {
+    if (places.isEmpty()) {
+      return;
+    }
+    List<Problem> all = new ArrayList<>();
+    setAside().forEach(d -> all.addAll(d.problems()));
+    all.stream().limit(most).forEach(p -> out.println("Set aside: " + p.message()));
+    if (all.size() > most) {
+      out.println("... and " + (all.size() - most) + " more in places sheets, in " + kept);
+    }
+    PlacesSheets p = places.get();
+    out.println(
+        "Clicked places: "
+            + sum(p)
+            + " Skaters at "
+            + Sheets.count(p.releases(), "release")
+            + " short of center.");
+  }
+}

@@ -1,0 +1,163 @@
+package twostrides.tracking;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import twostrides.game.Frame;
+import twostrides.game.OnIce;
+import twostrides.game.RowReader;
+import twostrides.rink.Place;
+import twostrides.sheet.Problem;
+import twostrides.sheet.SheetRow;
+
+/**
+ * Reads one row of a places sheet: which release it speaks of, and the skater.
+ *
+ * @param row the row
+ * @param in its cells
+ * @param frame how the sheet writes clock and places
+ * @param game its game
+ */
+record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
+
+  /** Seconds between a skater's place and the later one. */
+  static final double LATER_S = 0.5;
+
+  /** Largest speed that is looked at, in the sheet's unit a second; more is none. */
+  private static final double WIDE = 1000;
+
+  /** How far two clock readings may be apart and still be one, beside their steps, s. */
+  private static final double SAME = 1e-6;
+
+  /**
+   * A skater of a row.
+   *
+   * @param row the row
+   * @param skater the skater
+   * @param carrier whether he is marked as who lets the puck go
+   */
+  record Skater(SheetRow row, OnIce skater, boolean carrier) {}
+
+  /** The release; empty, with a problem, where none of the game's, or more than one, fits. */
+  Optional<GameReleases.LetGo> release() {
+    Optional<Integer> period = in.period();
+    Optional<Double> elapsed = in.elapsed();
+    Optional<Integer> line = in.wholeNumber(TrackForm.LINE, 2, Integer.MAX_VALUE);
+    if (!in.problems().isEmpty() || period.isEmpty() || elapsed.isEmpty()) {
+      return Optional.empty();
+    }
+    double step = Math.max(frame.clockStep(in.clockDecimals()), game.clockStep());
+    List<GameReleases.LetGo> there = new ArrayList<>();
+    for (GameReleases.LetGo r : game.releases()) {
+      boolean then =
+          r.period() == period.get() && Math.abs(r.elapsed() - elapsed.get()) < step - SAME;
+      boolean same = line.isEmpty() || line.get() == r.line();
+      if (then && same && letGoBy(r)) {
+        there.add(r);
+      }
+    }
+    if (there.size() != 1) {
+      problem(
+          TrackForm.CLOCK,
+          there.isEmpty()
+              ? "the clock of a release short of center in the game's sheet"
+                  + (line.isPresent() || in.text(TrackForm.LET_GO_BY).isPresent()
+                      ? ", with its line and who lets it go"
+                      : "")
+              : "one release, not those in lines "
+                  + String.join(", ", there.stream().map(r -> String.valueOf(r.line())).toList()),
+          there.isEmpty()
+              ? "Correct it; data/flags.csv of a book has the releases that a restart followed, with line."
+              : "Say in the column line, or let_go_by, which it is.");
+      return Optional.empty();
+    }
+    return Optional.of(there.get(0));
+  }
+
+  /** The name as the play sheet writes it, or the number that begins it. */
+  private boolean letGoBy(GameReleases.LetGo r) {
+    Optional<String> said = in.text(TrackForm.LET_GO_BY);
+    String name = r.player().orElse("");
+    return said.isEmpty()
+        || said.get().equals(name)
+        || said.get().equals(name.split(" ", -1)[0]);
+  }
+
+  /**
+   * The skater in the frame of the team that lets the puck go; empty, with a problem, where
+   * something is doubtful.
+   *
+   * @param release the release
+   */
+  Optional<Skater> skater(GameReleases.LetGo release) {
+    boolean home = game.home().equals(Optional.of(release.team()));
+    Map<String, Boolean> teams = new LinkedHashMap<>();
+    teams.put("own", true);
+    teams.put("opponent", false);
+    release.opponent().ifPresent(o -> teams.put(o, false));
+    teams.put(release.team(), true);
+    if (row.cell(TrackForm.TEAM).isEmpty()) {
+      in.requiredText(TrackForm.TEAM, "own, opponent, or a team's name");
+    }
+    Optional<Boolean> own = in.word(TrackForm.TEAM, teams);
+    boolean carrier = in.yesOrNo(TrackForm.CARRIER).orElse(false);
+    if (row.cell(TrackForm.X).isEmpty() && row.cell(TrackForm.Y).isEmpty()) {
+      in.requiredText(TrackForm.X, "a place needs both its numbers");
+    }
+    int period = release.period();
+    Optional<Place> at = in.place(TrackForm.X, TrackForm.Y, home, period);
+    Optional<Place> later = in.place(TrackForm.LATER_X, TrackForm.LATER_Y, home, period);
+    Optional<Place> moved = speed(home, period);
+    if (moved.isEmpty() && at.isPresent()) {
+      Place from = at.get();
+      moved =
+          later.map(
+              p -> new Place((p.x() - from.x()) / LATER_S, (p.y() - from.y()) / LATER_S));
+    }
+    double vx = moved.map(Place::x).orElse(0.0);
+    double vy = moved.map(Place::y).orElse(0.0);
+    double speed = Math.hypot(vx, vy);
+    if (speed > Smoother.FASTEST) {
+      problem(
+          row.cell(TrackForm.VX).isPresent() ? TrackForm.VX : TrackForm.LATER_X,
+          String.format(
+              Locale.ROOT,
+              "a skater no faster than %.0f m/s, not %.1f m/s",
+              Smoother.FASTEST,
+              speed),
+          "Click again, or leave the speed out and keep the place.");
+    }
+    return in.problems().isEmpty() && at.isPresent() && own.isPresent()
+        ? Optional.of(
+            new Skater(row, new OnIce(own.get(), at.get(), moved.isPresent(), vx, vy), carrier))
+        : Optional.empty();
+  }
+
+  /** A speed in the sheet's unit and view, as metres a second in the acting team's frame. */
+  private Optional<Place> speed(boolean home, int period) {
+    Optional<Double> along = in.number(TrackForm.VX, -WIDE, WIDE);
+    Optional<Double> across = in.number(TrackForm.VY, -WIDE, WIDE);
+    if (row.cell(TrackForm.VX).isPresent() != row.cell(TrackForm.VY).isPresent()) {
+      in.requiredText(
+          row.cell(TrackForm.VX).isEmpty() ? TrackForm.VX : TrackForm.VY,
+          "a speed needs both its numbers");
+    }
+    if (along.isEmpty() || across.isEmpty()) {
+      return Optional.empty();
+    }
+    Place from = frame.place(0, 0, home, period);
+    Place to = frame.place(along.get(), across.get(), home, period);
+    return Optional.of(new Place(to.x() - from.x(), to.y() - from.y()));
+  }
+
+  private void problem(String column, String expected, String toDo) {
+    in.problems()
+        .add(
+            row.cell(column)
+                .map(c -> c.problem(expected, toDo))
+                .orElseGet(() -> new Problem(row.file(), row.line(), column, "", expected, toDo)));
+  }
+}

@@ -1,0 +1,133 @@
+package twostrides.exits;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tech.tablesaw.api.Table;
+import twostrides.game.Game;
+import twostrides.game.SeasonReader;
+import twostrides.game.SheetForms;
+import twostrides.rulebook.Bookshelf;
+import twostrides.sheet.SheetFiles;
+import twostrides.sheet.SheetMap;
+
+/**
+ * Flags in real games whose sheets write down every skater's place and speed (open data), where
+ * their folder is present; else skipped, and said so.
+ */
+class OpenFlagsTest {
+
+  private static final Path NATIVE = OpenData.FOLDER.resolve("tracked-2023/native");
+  private static final Settings SETTINGS = Settings.DEFAULT.withBook(Bookshelf.book("iihf"));
+
+  @TempDir static Path dir;
+
+  private static List<Game> games;
+
+  @BeforeAll
+  static void read() throws Exception {
+    String absent = "no tracked games at " + NATIVE + " (set -Dtwostrides.openData)";
+    if (!Files.isDirectory(NATIVE)) {
+      System.err.println("SKIPPED: " + absent);
+    }
+    assumeTrue(Files.isDirectory(NATIVE), absent);
+    String map = "sheet = \"play\"\n[rink]\nname = \"iihf\"\n[place]\nstep = 0.1\n";
+    games =
+        SeasonReader.read(
+                SheetFiles.find(List.of(NATIVE.toString())),
+                Optional.of(
+                    SheetMap.read(
+                        Files.writeString(dir.resolve("tracked.toml"), map), SheetForms.ALL)),
+                false,
+                n -> {})
+            .games();
+  }
+
+  private static Table flags(List<Game> of) {
+    return Pipeline.run(of, List.of(), SETTINGS).flags();
+  }
+
+  private static String text(Table t, String column, int i) {
+    return Cells.text(t, column, i).orElse("");
+  }
+
+  @Test
+  void aFlagRestsOnPlacesAndSpeedsAndAnIcing() {
+    Table t = flags(games);
+    int flagged = 0;
+    int open = 0;
+    int icings = 0;
+    for (int i = 0; i < t.rowCount(); i++) {
+      boolean flag = Cells.flag(t, Columns.FLAGGED, i).orElseThrow();
+      boolean icing = text(t, Columns.RESTART_CAUSE, i).startsWith("icing");
+      boolean measured = text(t, Columns.EVIDENCE, i).equals("measured");
+      icings += icing ? 1 : 0;
+      open += text(t, Columns.REASON, i).equals(FlagVerdict.LOOK.words()) ? 1 : 0;
+      if (flag) {
+        flagged++;
+        assertTrue(measured && icing, "a flag without: " + t.row(i));
+        assertTrue(Cells.number(t, Columns.P_AVOID, i).orElseThrow() >= 0.6);
+      }
+      if (icing && measured) {
+        System.err.printf(
+            Locale.ROOT,
+            "tracked icing: %s, %s%n",
+            text(t, Columns.GAME, i),
+            text(t, Columns.FLAG_SENTENCE, i));
+      }
+    }
+    System.err.printf(
+        Locale.ROOT,
+        "tracked games: %d icings let go short of center, %d flagged, %d without a verdict%n",
+        icings,
+        flagged,
+        open);
+    assertTrue(flagged > 0 && flagged < icings / 2, flagged + " flags in " + icings + " icings");
+  }
+
+  /** The same games without their skaters: not one flag, and every icing is to be looked at. */
+  @Test
+  void withoutPlacesNothingIsFlagged() {
+    List<Game> blind =
+        games.stream()
+            .map(g -> g.withRows(g.rows().stream().map(SheetRows::withoutSkaters).toList()))
+            .toList();
+    assertNothingFlagged(flags(blind));
+  }
+
+  /** Places alone are a lower grade: not one flag either. */
+  @Test
+  void withoutSpeedsNothingIsFlagged() {
+    List<Game> still =
+        games.stream()
+            .map(g -> g.withRows(g.rows().stream().map(SheetRows::withoutSpeeds).toList()))
+            .toList();
+    Table t = flags(still);
+    assertNothingFlagged(t);
+    assertTrue(t.stringColumn(Columns.EVIDENCE).countOccurrences("places only") > 10);
+  }
+
+  private static void assertNothingFlagged(Table t) {
+    List<String> icings = new ArrayList<>();
+    for (int i = 0; i < t.rowCount(); i++) {
+      assertEquals(Optional.of(false), Cells.flag(t, Columns.FLAGGED, i));
+      if (text(t, Columns.RESTART_CAUSE, i).startsWith("icing")) {
+        icings.add(text(t, Columns.REASON, i));
+        assertTrue(Cells.number(t, Columns.P_AVOID, i).isEmpty());
+      }
+    }
+    assertTrue(icings.size() > 10, icings.size() + " icings");
+    assertEquals(
+        List.of(FlagVerdict.LOOK.words()), icings.stream().distinct().toList(), "to look at");
+  }
+}
