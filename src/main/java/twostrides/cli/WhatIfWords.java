@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import twostrides.chart.ReleaseSketch;
+import twostrides.race.Chance;
+import twostrides.race.Delivery;
 import twostrides.race.Estimate;
 import twostrides.race.LossRate;
 import twostrides.race.PuckSpread;
@@ -16,6 +18,7 @@ import twostrides.race.WayOutAssumptions;
 import twostrides.race.WayOutcome;
 import twostrides.race.WaysOut;
 import twostrides.race.WhatIf;
+import twostrides.rates.Count;
 import twostrides.rink.Units;
 import twostrides.rulebook.Facts;
 import twostrides.rulebook.IcingBook;
@@ -88,9 +91,9 @@ final class WhatIfWords {
     lines.add(
         format("Let go as drawn, in %d draws (seed %d; simulation error after +/-):", draws, seed));
     lines.add(
-        (what.canBeIcing()
-                ? "  icing "
-                : "  goes the length, a defender first, no icing by the book ")
+        (what.question().isPresent()
+                ? "  goes the length, a defender first "
+                : "  goes the length, nobody able to play it ")
             + share(r, r.icing()));
     if (what.question().isPresent()) {
       lines.add("  waved off, an own skater first " + share(r, r.wavedOff()));
@@ -106,10 +109,44 @@ final class WhatIfWords {
                 + n
                 + (n == 1 ? " skater given is" : " skaters given are")
                 + " in the race.");
+    if (what.canBeIcing()) {
+      lines.add(icing());
+    }
     if (what.shortOfCenter() > 0) {
       lines.add(gaining());
     }
     return lines;
+  }
+
+  private String icing() {
+    Chance c = ways.icing();
+    String whistle =
+        ways.spread()
+            .whistle()
+            .map(
+                w ->
+                    format(
+                        " The whistle then comes %.1f to %.1f s after the release (nine in ten).",
+                        w.low(), w.high()))
+            .orElse("");
+    return format("Chance of icing %s: %s.%s", percent(c), ground(), whistle);
+  }
+
+  private String ground() {
+    Delivery delivery = what.scene().delivery();
+    if (delivery.known()) {
+      return "that of the race; no real pucks of a known speed were there to check it by";
+    }
+    Count iced = delivery.iced();
+    return format(
+        "at most what was counted, %d of %d %s iced in six real games; the race itself, which sends"
+            + " every puck the length, orders them no better than a coin",
+        iced.successes(), iced.trials(), delivery.missedPass() ? "missed passes" : "pucks sent on");
+  }
+
+  /** A chance in whole per cent with its 95 % interval. */
+  private static String percent(Chance c) {
+    return format("%.0f %% (%.0f to %.0f %%)", 100 * c.p(), 100 * c.low(), 100 * c.high());
   }
 
   private String gaining() {
@@ -120,11 +157,9 @@ final class WhatIfWords {
             .map(p -> "under " + p.replace("none", "no") + " pressure")
             .orElse("where nobody says how much pressure there is");
     return format(
-        "Chance of gaining center %.0f %% (%.0f to %.0f %% over the middle 95 %% of the rate): %.2f"
-            + " losses of the puck a second %s, a prior that is assumed, because no sheet was read%s.",
-        100 * ways.gain(),
-        100 * ways.gainRange().low(),
-        100 * ways.gainRange().high(),
+        "Chance of gaining center %s: %.2f losses of the puck a second %s, a prior that is assumed,"
+            + " because no sheet was read, and more of them for who is about to let it go%s.",
+        percent(ways.gain()),
         losses.perSecond(),
         pressure,
         what.scene().racers().isEmpty()
@@ -313,7 +348,7 @@ final class WhatIfWords {
     double metres = what.shortOfCenter();
     return metres > 0
         ? format(
-            "%.1f m (%.1f ft) short of the red line, %.1f s away at %.1f m/s (assumed)",
+            "%.1f m (%.1f ft) short of the red line, %.1f s away at %.1f m/s",
             metres, feet(metres), ways.seconds(), what.assumed().pace())
         : "Center is gained: the puck touches the red line or is past it";
   }

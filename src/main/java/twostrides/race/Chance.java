@@ -21,7 +21,7 @@ public record Chance(double p, double low, double high) {
   }
 
   /** Normal 95 % either side. */
-  private static final double TWO_SIDED = 1.959964;
+  static final double TWO_SIDED = 1.959964;
 
   /**
    * A chance whose log odds are normal.

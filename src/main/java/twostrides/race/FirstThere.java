@@ -20,6 +20,7 @@ final class FirstThere {
   private final Crowd crowd;
   private final SkaterSettings legs;
   private final double scale;
+  private final double headStart;
   private final int[] all;
   private boolean own;
   private double x;
@@ -32,7 +33,8 @@ final class FirstThere {
   FirstThere(Scene scene) {
     crowd = new Crowd(scene);
     all = IntStream.range(0, crowd.size()).toArray();
-    legs = scene.skaters().settings();
+    legs = scene.skaters().settings().toPuck();
+    headStart = scene.delivery().headStart();
     scale = Arrival.scale(legs.sigma());
   }
 
@@ -53,7 +55,7 @@ final class FirstThere {
       double topSpeed = legs.topSpeed() * Crowd.legs(start, chases);
       double t = arrival(path, i, topSpeed, from, end) + scale * Crowd.error(start, i);
       if (chases) {
-        chaser = Math.min(chaser, t);
+        chaser = Math.min(chaser, t + headStart);
       } else {
         defender = Math.min(defender, t);
       }

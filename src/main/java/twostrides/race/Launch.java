@@ -132,14 +132,14 @@ interface Launch {
     };
   }
 
-  /** Deceleration by friction in a draw, m/s2: friction 0.05 to 0.15, {@link PuckSettings}. */
+  /** Deceleration by friction in a draw, m/s2: friction 0.04 to 0.24, {@link PuckSettings}. */
   static double deceleration(long start) {
-    return Slide.GRAVITY * Draws.triangular(Draws.uniform(start, FRICTION), 0.05, 0.10, 0.15);
+    return Slide.GRAVITY * Draws.triangular(Draws.uniform(start, FRICTION), 0.04, 0.16, 0.24);
   }
 
-  /** Drag on the ice in a draw, per metre: 0.0038 to 0.0076, {@link PuckSettings}. */
+  /** Drag on the ice in a draw, per metre: 0.0030 to 0.0058, {@link PuckSettings}. */
   static double drag(long start) {
-    return Draws.triangular(Draws.uniform(start, DRAG), 0.0038, 0.0053, 0.0076);
+    return Draws.triangular(Draws.uniform(start, DRAG), 0.0030, 0.0044, 0.0058);
   }
 
   /**

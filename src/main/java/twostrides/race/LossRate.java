@@ -44,14 +44,26 @@ public record LossRate(int losses, double seconds, double priorLosses, double pr
 
   /**
    * Chance that whoever let the puck go would still have had it after a time. He is pressed more
-   * than those who carry, from whom the rate is counted.
+   * than those who carry on, from whom the rate is counted: at the same place his chance lies lower
+   * by {@link Fitted#PRESSED_SENT} or {@link Fitted#PRESSED_MISSED} in log odds. How much of that a
+   * tag of pressure says already is not known, so the chance takes half, its interval from all to
+   * none and the middle 95 % of the rate.
    *
    * @param t seconds, 0 or more
    * @param missedPass whether he let it go by a pass that nobody received
    */
   public Chance keepsWhoLetGo(double t, boolean missedPass) {
+    double pressed = missedPass ? Fitted.PRESSED_MISSED : Fitted.PRESSED_SENT;
     Range rate = interval();
-    return new Chance(keeps(t), Math.exp(-rate.high() * t), Math.exp(-rate.low() * t));
+    double p = keeps(t);
+    double least = Math.min(p, Math.exp(-rate.high() * t));
+    double most = Math.max(p, Math.exp(-rate.low() * t));
+    return new Chance(moved(p, pressed / 2), moved(least, pressed), most);
+  }
+
+  private static double moved(double p, double logOdds) {
+    double odds = p * Math.exp(logOdds);
+    return odds / (1 - p + odds);
   }
 
   /** Share of the rate that comes from the prior, 0 to 1. */

@@ -4,11 +4,11 @@ package twostrides.race;
  * What slows and turns a puck. Every value may be set; most defaults are assumptions, because no
  * measurement of a puck on ice or against the boards could be read.
  *
- * @param friction kinetic friction of a puck on ice, 0.01 to 0.5. Default 0.10, range 0.05 to 0.15:
- *     engineering judgement, assumed; textbook problems imply 0.12 to 0.19
- * @param drag quadratic drag k = rho Cd A / (2 m), per metre, 0 to 0.05. Default 0.0053: cold air
- *     1.29 kg/m3, edge-on area 1.935e-3 m2, 0.165 kg, Cd 0.7 (0.5 to 1.0 gives 0.0038 to 0.0076);
- *     Cd assumed
+ * @param friction kinetic friction of a puck on ice, 0.01 to 0.5. Default 0.15, 5 to 95 % 0.07 to
+ *     0.21: pucks of tracked men's games, with the drag; textbook problems imply 0.12 to 0.19
+ * @param drag quadratic drag k = rho Cd A / (2 m), per metre, 0 to 0.05. Default 0.0044, from the
+ *     same pucks, range 0.0030 to 0.0058 assumed; cold air of 1.29 kg/m3, edge-on area 1.935e-3 m2,
+ *     0.165 kg and a Cd of 0.5 to 1.0 give 0.0038 to 0.0076
  * @param boardBounce normal restitution off the boards, 0 to 1. Default 0.30, range 0.2 to 0.5:
  *     assumed, softer than a rigid wall
  * @param glassBounce normal restitution off the glass, 0 to 1. Default 0.35, range 0.25 to 0.45:
@@ -44,7 +44,7 @@ public record PuckSettings(
 
   /** The defaults named at each parameter. */
   public static final PuckSettings DEFAULT =
-      new PuckSettings(0.10, 0.0053, 0.30, 0.35, 0.20, 0.17, 0.80, 0.35, 0.15, 1.07, 2.87);
+      new PuckSettings(0.15, 0.0044, 0.30, 0.35, 0.20, 0.17, 0.80, 0.35, 0.15, 1.07, 2.87);
 
   /** Rejects values outside the ranges named at each parameter. */
   public PuckSettings {

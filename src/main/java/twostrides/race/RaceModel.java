@@ -65,12 +65,12 @@ public final class RaceModel {
     this.question = question;
     this.launch = launch;
     this.path = new PuckPath(scene.rink());
-    this.legs = scene.skaters().settings();
+    this.legs = scene.skaters().settings().toPuck();
     this.crowd = new Crowd(scene);
     this.looks = new Looks(path, crowd, legs);
     double scale = Arrival.scale(legs.sigma());
-    this.own = new Side(crowd.team(true), scale);
-    this.theirs = new Side(crowd.team(false), scale);
+    this.own = new Side(crowd.team(true), scale, scene.delivery().headStart());
+    this.theirs = new Side(crowd.team(false), scale, 0);
     neglect = Arrival.neglectAfter(legs.sigma(), Double.POSITIVE_INFINITY);
   }
 

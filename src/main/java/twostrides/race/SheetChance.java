@@ -5,7 +5,8 @@ import twostrides.rates.Interval;
 
 /**
  * What a measured chance of gaining center would be, guessed from what any sheet says: only for an
- * order in which to look, never a verdict.
+ * order in which to look, never a verdict. The band shows why: it is the spread of the measured
+ * chances of releases alike in the sheet.
  *
  * @param p the guess, 0 to 1
  * @param likely band that holds 68 % of measured chances
@@ -15,6 +16,11 @@ public record SheetChance(double p, Interval likely, Interval band) {
 
   /** Farthest release that it was fitted on, metres short of center. */
   public static final double FARTHEST = 12;
+
+  /** Metres carried count from and up to, up ice. */
+  static final double LEAST_CARRIED = -3;
+
+  static final double MOST_CARRIED = 10;
 
   /**
    * The guess for a release.
@@ -30,6 +36,20 @@ public record SheetChance(double p, Interval likely, Interval band) {
     if (!(metresShort > 0) || metresShort > FARTHEST) {
       return Optional.empty();
     }
-    return Optional.of(new SheetChance(0.5, new Interval(0.2, 0.8), new Interval(0.05, 0.95)));
+    double logOdds =
+        Fitted.SHEET.at(
+            metresShort,
+            Math.max(LEAST_CARRIED, Math.min(MOST_CARRIED, carried)),
+            offMiddle,
+            missedPass ? 1 : 0);
+    return Optional.of(
+        new SheetChance(
+            LogisticLine.chance(logOdds),
+            about(logOdds, Fitted.SHEET_LIKELY),
+            about(logOdds, Fitted.SHEET_BAND)));
+  }
+
+  private static Interval about(double logOdds, double off) {
+    return new Interval(LogisticLine.chance(logOdds - off), LogisticLine.chance(logOdds + off));
   }
 }

@@ -8,6 +8,7 @@ final class Side {
 
   private final int[] team;
   private final double scale;
+  private final double behind;
   private double topSpeed;
 
   // Who is on his way, and the chance from which his arrival error is drawn.
@@ -29,8 +30,10 @@ final class Side {
    *
    * @param team numbers in the crowd
    * @param scale scale of the arrival error, s
+   * @param behind seconds by which the other side has a head start
    */
-  Side(int[] team, double scale) {
+  Side(int[] team, double scale, double behind) {
+    this.behind = behind;
     this.team = team;
     this.scale = scale;
     waiting = new int[team.length];
@@ -132,7 +135,7 @@ final class Side {
     for (; counted < arrived; counted++) {
       double t = arrivals[counted];
       if (t <= latest) {
-        first = Math.min(first, t + scale * Arrival.logisticDraw(drawn[counted]));
+        first = Math.min(first, behind + t + scale * Arrival.logisticDraw(drawn[counted]));
       }
     }
   }
@@ -160,6 +163,6 @@ final class Side {
       least = Math.min(least, chance[w]);
     }
     // The error grows with the chance, so one logarithm is enough.
-    return least < 1 ? scale * Arrival.logisticDraw(least) : Double.POSITIVE_INFINITY;
+    return least < 1 ? behind + scale * Arrival.logisticDraw(least) : Double.POSITIVE_INFINITY;
   }
 }

@@ -37,7 +37,7 @@ public record WayOutAssumptions(
   /** All assumed; the speeds of the shot from memory, graded low. */
   public static final WayOutAssumptions DEFAULT =
       new WayOutAssumptions(
-          5,
+          5.2,
           0.02,
           0.10,
           0.50,
@@ -48,7 +48,7 @@ public record WayOutAssumptions(
           0.5,
           0.08,
           Math.toRadians(2),
-          new Delivery(14, 20, 30, 0, 0));
+          new Delivery(14, 20, 30, 0, 0, false));
 
   private static final String NOTHING = "nothing published was read";
 
@@ -95,7 +95,14 @@ public record WayOutAssumptions(
   /** The numbers with range and source, in the order of the record. */
   public List<Parameter> parameters() {
     return List.of(
-        assumed("pace up ice with the puck", pace, 3, 7, "m/s"),
+        new Parameter(
+            "pace up ice with the puck",
+            pace,
+            3,
+            7,
+            "m/s",
+            "carriers of two tracked men's games; other levels are taken to be alike",
+            SourceGrade.COMPUTED),
         assumed("losses of the puck, no pressure", lossNone, 0, 0.1, "1/s"),
         assumed("losses of the puck, light pressure", lossLight, 0.02, 0.3, "1/s"),
         assumed("losses of the puck, heavy pressure", lossHeavy, 0.2, 1.5, "1/s"),

@@ -3,7 +3,6 @@ package twostrides.race;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import twostrides.rates.Range;
 
 /**
  * A release and the other ways out, each over the same draws.
@@ -12,19 +11,20 @@ import twostrides.rates.Range;
  * nothing read says how many those are. Only two things have a price: an own-zone restart, and an
  * opponent who takes the puck short of his own blue line. A goal has none.
  *
- * @param release what becomes of the release
+ * @param release what becomes of the release in the race
+ * @param icing the chance of icing that the race can carry: its own where the speed is known, else
+ *     at most the share of real releases of the kind that were iced
  * @param seconds seconds to the red line with the puck, 0 where center is gained
  * @param gain chance of getting there with it
- * @param gainRange that chance over the middle 95 % of the loss rate
  * @param speeds how hard to lay a puck that dies; empty where center is gained
  * @param outcomes what each way brings, releasing now first
  * @param spread where the released puck goes
  */
 public record WaysOut(
     RaceChances release,
+    Chance icing,
     double seconds,
-    double gain,
-    Range gainRange,
+    Chance gain,
     Optional<SoftSpeeds> speeds,
     List<WayOutcome> outcomes,
     PuckSpread spread) {

@@ -1,11 +1,11 @@
 package twostrides.race;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import twostrides.rates.Range;
+import twostrides.rates.Count;
+import twostrides.rates.Interval;
 import twostrides.rink.Rink;
 
 /** One comparison of ways out. For one thread. */
@@ -18,8 +18,9 @@ final class WaysOutRun {
   private final Rink rink;
   private final WayOutAssumptions assumed;
   private final double seconds;
-  private final double gain;
+  private final Chance gain;
   private final double[] priceNow;
+  private Chance icing = Chance.SURE;
   private final List<WayOutcome> outcomes = new ArrayList<>();
 
   WaysOutRun(WhatIf what, Draws draws, int n) {
@@ -30,13 +31,15 @@ final class WaysOutRun {
     rink = scene.rink();
     assumed = what.assumed();
     seconds = Math.max(0, what.shortOfCenter()) / assumed.pace();
-    gain = what.losses().keeps(seconds);
+    gain = what.losses().keepsWhoLetGo(seconds, scene.delivery().missedPass());
     priceNow = new double[n];
   }
 
   WaysOut run() {
     Launch launch = Launch.of(scene, what.loft());
-    RaceChances release = now(launch);
+    RaceChances release = new RaceModel(scene, what.question(), launch).run(draws, n);
+    icing = icing(release);
+    now(launch, release);
     Optional<SoftSpeeds> speeds = Optional.empty();
     if (what.shortOfCenter() > 0) {
       Scene center = atCenter(scene.delivery());
@@ -49,48 +52,50 @@ final class WaysOutRun {
     if (what.netEmpty()) {
       shots();
     }
-    Range rate = what.losses().interval();
     return new WaysOut(
-        release,
-        seconds,
-        gain,
-        new Range(Math.exp(-rate.high() * seconds), Math.exp(-rate.low() * seconds)),
-        speeds,
-        outcomes,
-        PuckSpread.of(scene, launch, draws, n));
+        release, icing, seconds, gain, speeds, outcomes, PuckSpread.of(scene, launch, draws, n));
   }
 
-  private RaceChances now(Launch launch) {
+  private void now(Launch launch, RaceChances release) {
     Trial trial = new Trial(scene, launch, what.canBeIcing());
-    EnumMap<RaceModel.End, Integer> ends = new EnumMap<>(RaceModel.End.class);
+    double carried = release.icing() > 0 ? icing.p() / release.pIcing() : 0;
     Sums sums = new Sums();
     for (int i = 0; i < n; i++) {
       trial.draw(i);
-      ends.merge(trial.end, 1, Integer::sum);
-      priceNow[i] = price(trial.iced ? 1 : 0, trial.lost ? 1 : 0);
+      double iced = trial.iced ? carried : 0;
+      priceNow[i] = price(iced, trial.lost ? 1 : 0);
       boolean well = !trial.iced && !trial.lost && trial.past(PuckPath::pastFarBlueLine);
-      sums.add(i, well ? 1 : 0, trial.iced ? 1 : 0, trial.lost ? 1 : 0, trial.goal ? 1 : 0);
+      sums.add(i, well ? 1 : 0, iced, trial.lost ? 1 : 0, trial.goal ? 1 : 0);
     }
     outcomes.add(sums.of(Way.RELEASE_NOW));
-    return new RaceChances(
-        n,
-        ends.getOrDefault(RaceModel.End.ICING, 0),
-        ends.getOrDefault(RaceModel.End.WAVED_OFF, 0),
-        ends.getOrDefault(RaceModel.End.STOPPED_SHORT, 0),
-        ends.getOrDefault(RaceModel.End.TOUCHED, 0),
-        ends.getOrDefault(RaceModel.End.OTHER, 0));
+  }
+
+  /** The race's chance of icing, held to what was counted where it does not know the speed. */
+  private Chance icing(RaceChances release) {
+    double p = what.canBeIcing() ? release.pIcing() : 0;
+    double off = Chance.TWO_SIDED * release.error(release.icing());
+    Count iced = scene.delivery().iced();
+    Interval counted = iced.wilson().orElseThrow();
+    if (p == 0 || scene.delivery().known()) {
+      return new Chance(p, Math.max(0, p - off), Math.min(1, p + off));
+    }
+    double share = iced.share().orElseThrow();
+    return p > share
+        ? new Chance(share, counted.low(), counted.high())
+        : new Chance(p, Math.max(0, p - off), counted.high());
   }
 
   /** Carried to the red line and let go there; nobody knows where the skaters will be by then. */
   private void afterGaining(Way way, Scene center, Launch launch) {
     Trial trial = new Trial(center, launch, false);
     Sums sums = new Sums();
+    double gained = gain.p();
     for (int i = 0; i < n; i++) {
       trial.draw(i);
-      double goal = trial.goal ? gain : 0;
-      double restart = (gain - goal) * assumed.restartAfterGaining();
-      double lost = 1 - gain + (trial.lost ? gain : 0);
-      sums.add(i, way.shot() ? goal : gain, restart, lost, goal);
+      double goal = trial.goal ? gained : 0;
+      double restart = (gained - goal) * assumed.restartAfterGaining();
+      double lost = 1 - gained + (trial.lost ? gained : 0);
+      sums.add(i, way.shot() ? goal : gained, restart, lost, goal);
     }
     outcomes.add(sums.of(way));
   }

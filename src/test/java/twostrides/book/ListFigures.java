@@ -319,7 +319,7 @@ final class ListFigures {
         });
   }
 
-  /** Iced ones of the releases of a kind, counted anew: the book here exempts the shorthanded. */
+  /** Iced ones of the releases of a kind, counted anew. */
   private static Want kind(BookData d, BookData.Row flag) {
     List<BookData.Row> alike =
         BookData.rows(
@@ -328,8 +328,7 @@ final class ListFigures {
                 r.is("kind", flag.get("kind"))
                     && zone(r).equals(flag.get("zone"))
                     && r.has("own_zone_restart")
-                    && r.has("evidence")
-                    && !r.is("strength", "shorthanded"));
+                    && r.is("may_be_icing", "true"));
     assertEquals(alike.size(), flag.count("kind_releases"));
     assertEquals(BookData.iced(alike).k(), flag.count("kind_iced"));
     return BookData.iced(alike)

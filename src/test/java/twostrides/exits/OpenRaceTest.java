@@ -5,58 +5,91 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import tech.tablesaw.api.Table;
+import twostrides.game.Game;
 import twostrides.race.Delivery;
-import twostrides.race.DrawnPuck;
 import twostrides.race.Draws;
 import twostrides.race.RaceModel;
-import twostrides.rates.Calibration;
+import twostrides.race.Regression;
+import twostrides.race.Scene;
+import twostrides.race.SkaterLevel;
+import twostrides.rates.Count;
 import twostrides.rates.Forecast;
-import twostrides.rates.Interval;
 import twostrides.rink.Rink;
 import twostrides.sheet.SheetException;
 
 /**
- * The race's own chance of icing in three real games (open data) against the icings that happened.
+ * Chances of icing in six real games (open data) against the icings that happened: what the race
+ * says with nobody's place known, and what {@code whatif} makes of it.
  */
 class OpenRaceTest {
-  private static ExitTables tables;
 
-  /** The race's own chance of icing, by row of the releases table. */
-  private static double[] raw;
+  /** Releases of the six games short of center, not of a team that the book exempts. */
+  private static final int SHARED = 732;
+
+  private static final int DRAWS = 200;
+
+  private static ExitTables tables;
+  private static List<Sent> sent;
+
+  /**
+   * A release.
+   *
+   * @param race the race's own chance of icing
+   */
+  private record Sent(String game, boolean missed, double race, boolean iced) {}
 
   @BeforeAll
   static void read() throws IOException, SheetException {
     OpenData.need();
-    tables = Pipeline.run(OpenData.games(), List.of(), OpenData.SETTINGS);
-    Table t = tables.releases();
-    raw = IntStream.range(0, t.rowCount()).parallel().mapToDouble(i -> race(t, i)).toArray();
+    List<Game> women = OpenData.games();
+    tables = Pipeline.run(women, List.of(), OpenData.SETTINGS);
+    sent = new ArrayList<>(sent(women, tables.releases()));
+    List<Game> tracked = TrackedReleases.games(OpenData.FOLDER.resolve("tracked-2023/native"));
+    sent.addAll(
+        sent(tracked, Pipeline.run(tracked, List.of(), OpenData.SETTINGS).releases()));
   }
 
-  private static double race(Table t, int i) {
-    Delivery usual = missed(t, i) ? Delivery.MISSED_PASS : Delivery.SENT;
-    return race(t, i, usual.forLevel(OpenData.LEVEL));
+  private static List<Sent> sent(List<Game> games, Table t) {
+    Map<String, Game> byId =
+        games.stream().collect(Collectors.toMap(Game::id, Function.identity()));
+    return IntStream.range(0, t.rowCount())
+        .parallel()
+        .filter(i -> !Cells.text(t, Columns.STRENGTH, i).orElseThrow().equals("shorthanded"))
+        .mapToObj(
+            i ->
+                new Sent(
+                    game(t, i),
+                    missed(t, i),
+                    race(t, i, byId.get(game(t, i)).rink()),
+                    icing(t, i)))
+        .toList();
   }
 
-  private static double race(Table t, int i, Delivery delivery) {
-    DrawnPuck puck =
-        new DrawnPuck(
-            Rink.NORTH_AMERICAN,
+  private static double race(Table t, int i, Rink rink) {
+    SkaterLevel level =
+        game(t, i).startsWith("2023-12") ? SkaterLevel.ELITE_MEN : SkaterLevel.ELITE_WOMEN;
+    Scene scene =
+        new Scene(
+            rink,
             number(t, Columns.RELEASE_X_M, i),
-            Cells.number(t, Columns.RELEASE_Y_M, i).orElse(0));
-    RaceModel model =
-        new RaceModel(puck.scene(delivery, OpenData.LEVEL), OpenData.BOOK.raceQuestion());
-    RaceSettings settings = OpenData.SETTINGS.race();
-    boolean restarted = Cells.flag(t, Columns.OWN_ZONE_RESTART, i).orElse(false);
-    Draws draws = new Draws(settings.seed(), game(t, i) + "#" + count(t, Columns.RELEASE, i));
-    return model.run(draws, restarted ? settings.draws() : settings.fewer()).pIcing();
+            Cells.number(t, Columns.RELEASE_Y_M, i).orElse(0),
+            (missed(t, i) ? Delivery.MISSED_PASS : Delivery.SENT).forLevel(level),
+            OptionalDouble.empty(),
+            List.of(),
+            level);
+    Draws draws = new Draws(1, game(t, i) + "#" + count(t, Columns.RELEASE, i));
+    return new RaceModel(scene, OpenData.BOOK.raceQuestion()).run(draws, DRAWS).pIcing();
   }
 
   private static boolean missed(Table t, int i) {
@@ -77,6 +110,17 @@ class OpenRaceTest {
 
   private static boolean icing(Table t, int i) {
     return Cells.text(t, Columns.RESTART_CAUSE, i).orElse("").startsWith("icing");
+  }
+
+  private static Count iced(Predicate<Sent> of) {
+    List<Sent> some = sent.stream().filter(of).toList();
+    return new Count((int) some.stream().filter(Sent::iced).count(), some.size());
+  }
+
+  /** What is said of a release: at most the share of the other games' releases of its kind. */
+  private static Forecast carried(Sent s) {
+    Count others = iced(o -> o.missed() == s.missed() && !o.game().equals(s.game()));
+    return new Forecast(Math.min(s.race(), others.share().orElseThrow()), s.iced());
   }
 
   @Test
@@ -117,123 +161,40 @@ class OpenRaceTest {
     assertEquals(9, near);
   }
 
-  /** Not of a team that the book of these games exempts. */
-  private static boolean mayBeIcing(Table t, int i) {
-    return !Cells.text(t, Columns.STRENGTH, i).orElseThrow().equals("shorthanded");
-  }
-
   @Test
   void chancesOfIcing() {
-    Table t = tables.releases();
-    List<Forecast> race = new ArrayList<>();
-    for (int i = 0; i < t.rowCount(); i++) {
-      if (mayBeIcing(t, i)) {
-        race.add(new Forecast(raw[i], icing(t, i)));
-      }
-    }
-    Calibration own = score("as the race gives them", race);
-    byKind(t);
-    assertEquals(423, own.observed().trials(), 5);
-    assertEquals(29, own.observed().successes(), 2);
-    assertTrue(own.brier() < 2 * own.parts().uncertainty(), "the race is worse than useless");
-  }
-
-  private static Calibration score(String what, List<Forecast> forecasts) {
-    Calibration c = Calibration.of(forecasts, 5).orElseThrow();
+    List<Forecast> race = sent.stream().map(s -> new Forecast(s.race(), s.iced())).toList();
+    List<Forecast> carried = sent.stream().map(OpenRaceTest::carried).toList();
+    Regression.score("icing, the race alone", race, 1);
+    Regression.Score held = Regression.score("icing, held to the other games", carried, 1);
+    int came = iced(s -> true).successes();
+    double expected = carried.stream().mapToDouble(Forecast::probability).sum();
     OpenData.say(
-        "chances %s: n %d, mean %.4f, observed %d = %.4f, Brier %.5f, base rate %.5f, skill %.3f",
-        what,
-        forecasts.size(),
-        forecasts.stream().mapToDouble(Forecast::probability).average().orElseThrow(),
-        c.observed().successes(),
-        c.observed().share().orElseThrow(),
-        c.brier(),
-        c.parts().uncertainty(),
-        c.skill().orElseThrow());
-    equalCounts(forecasts);
-    return c;
-  }
-
-  /** Five bins of as many forecasts each: equal widths would put nearly all into the first. */
-  private static void equalCounts(List<Forecast> forecasts) {
-    List<Forecast> sorted = new ArrayList<>(forecasts);
-    sorted.sort(Comparator.comparingDouble(Forecast::probability));
-    for (int k = 0; k < 5; k++) {
-      List<Forecast> bin = sorted.subList(k * sorted.size() / 5, (k + 1) * sorted.size() / 5);
-      Calibration c = Calibration.of(bin, 1).orElseThrow();
-      Interval wilson = c.observed().wilson().orElseThrow();
+        "icings: %d of %d, the race expects %.1f, held to the other games %.1f",
+        came, sent.size(), race.stream().mapToDouble(Forecast::probability).sum(), expected);
+    for (boolean missed : new boolean[] {false, true}) {
+      List<Forecast> kind =
+          sent.stream()
+              .filter(s -> s.missed() == missed)
+              .map(s -> new Forecast(s.race(), s.iced()))
+              .toList();
+      Count shipped = (missed ? Delivery.MISSED_PASS : Delivery.SENT).iced();
+      Count here = iced(s -> s.missed() == missed);
       OpenData.say(
-          "  fifth %d: predicted %.3f (%.3f to %.3f), observed %d of %d = %.3f (%.3f to %.3f)",
-          k + 1,
-          c.bins().get(0).meanForecast().orElseThrow(),
-          bin.get(0).probability(),
-          bin.get(bin.size() - 1).probability(),
-          c.observed().successes(),
-          c.observed().trials(),
-          c.observed().share().orElseThrow(),
-          wilson.low(),
-          wilson.high());
-    }
-  }
-
-  private static void byKind(Table t) {
-    for (int k = 0; k < 4; k++) {
-      int kind = k;
-      int[] of =
-          IntStream.range(0, t.rowCount())
-              .filter(i -> kind(t, i) == kind && mayBeIcing(t, i))
-              .toArray();
-      OpenData.say(
-          "%s, %s zone: n %d, race %.1f, observed %d",
-          k < 2 ? "sent" : "missed pass",
-          k % 2 == 1 ? "own" : "neutral",
-          of.length,
-          Arrays.stream(of).mapToDouble(i -> raw[i]).sum(),
-          Arrays.stream(of).filter(i -> icing(t, i)).count());
-    }
-  }
-
-  private static int kind(Table t, int i) {
-    return (missed(t, i) ? 2 : 0)
-        + (Rink.NORTH_AMERICAN.inOwnZone(number(t, Columns.RELEASE_X_M, i)) ? 1 : 0);
-  }
-
-  /**
-   * Release speeds beside the defaults, by both yardsticks at once: how many icings the race then
-   * expects, and how well it times the real ones. For proposals only; nothing is fitted.
-   */
-  @Test
-  void otherReleaseSpeeds() throws IOException {
-    double[][] speeds = {
-      {6.4, 12.8, 22.4}, {8, 16, 28}, {4, 8, 28}, {4, 8, 17.6}, {6.4, 11.2, 17.6}, {8, 14, 22}
-    };
-    Table t = tables.releases();
-    for (boolean pass : new boolean[] {false, true}) {
-      int[] of =
-          IntStream.range(0, t.rowCount())
-              .filter(i -> missed(t, i) == pass && mayBeIcing(t, i))
-              .toArray();
-      List<CSVRecord> real =
-          OpenData.icings().stream().filter(r -> OpenData.missedPass(r) == pass).toList();
-      Delivery like = pass ? Delivery.MISSED_PASS : Delivery.SENT;
-      for (double[] v : speeds) {
-        Delivery d = new Delivery(v[0], v[1], v[2], like.spread(), like.lofted());
-        double expected = Arrays.stream(of).parallel().mapToDouble(i -> race(t, i, d)).sum();
-        double onTheLine = OpenWhistleTest.logScore(real, d, 0);
-        OpenData.say(
-            "%s at %.1f, %.1f, %.1f m/s: icings expected %.1f, observed %d; log score of the gap"
-                + " %.2f, with half a second to the whistle %.2f",
-            pass ? "missed passes" : "sent",
-            v[0],
-            v[1],
-            v[2],
-            expected,
-            Arrays.stream(of).filter(i -> icing(t, i)).count(),
-            onTheLine,
-            OpenWhistleTest.logScore(real, d, 0.5));
-        // The finding: what times sent pucks well expects far too many icings.
-        assertTrue(pass || onTheLine > 2.15 || expected > 36, "speeds that meet both: " + d);
+          "  %s: iced %d of %d (shipped %d of %d), the race expects %.1f, area %.2f",
+          missed ? "missed passes" : "sent",
+          here.successes(),
+          here.trials(),
+          shipped.successes(),
+          shipped.trials(),
+          kind.stream().mapToDouble(Forecast::probability).sum(),
+          Regression.area(kind));
+      if (sent.size() == SHARED) {
+        assertEquals(here, shipped, "what is shipped is what was counted");
       }
     }
+    // A coin expects half of all, the base rate orders nothing.
+    assertEquals(came, expected, 0.25 * came, "icings expected");
+    assertTrue(held.area() >= 0.55, "orders no better than a coin: area " + held.area());
   }
 }

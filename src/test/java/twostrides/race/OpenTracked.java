@@ -22,7 +22,7 @@ import org.apache.commons.csv.CSVRecord;
  */
 final class OpenTracked {
 
-  private static final Path FOLDER =
+  static final Path FOLDER =
       Path.of(System.getProperty("twostrides.openData", "../shared/open-data"));
 
   private OpenTracked() {}
@@ -93,6 +93,11 @@ final class OpenTracked {
             vx / over,
             vy / over),
         known);
+  }
+
+  /** Level of play of a game: the women's of February 2024, else men. */
+  static SkaterLevel level(String game) {
+    return game.startsWith("2024-02-25") ? SkaterLevel.ELITE_WOMEN : SkaterLevel.ELITE_MEN;
   }
 
   static double number(CSVRecord r, String column) {

@@ -14,7 +14,7 @@ import twostrides.rink.Rink;
 class PuckPathTest {
 
   private static final Rink RINK = Rink.INTERNATIONAL;
-  private static final PuckSettings DEFAULT = PuckSettings.DEFAULT;
+  private static final PuckSettings DEFAULT = PuckSettings.DEFAULT.withIce(0.10, 0.0053);
   private static final double R = Rink.PUCK_RADIUS;
 
   @Test

@@ -117,7 +117,7 @@ class RaceModelTest {
                     Rink.NORTH_AMERICAN,
                     -5,
                     0,
-                    new Delivery(12, 14, 16, 0, 0),
+                    new Delivery(18, 20, 22, 0, 0, false),
                     OptionalDouble.of(0.0),
                     blocked.racers(),
                     SkaterLevel.ELITE_MEN),

@@ -20,7 +20,7 @@ import twostrides.rates.Calibration;
 import twostrides.rates.Forecast;
 
 /** Fits lines through log odds to cases of several games, and scores them one game left out. */
-final class Regression {
+public final class Regression {
 
   /** Fewest cases in a bin that is held to what it says. */
   private static final int ENOUGH = 40;
@@ -84,7 +84,7 @@ final class Regression {
   }
 
   /** The chance that a higher chance is said of one that happened than of one that did not. */
-  static double area(List<Forecast> forecasts) {
+  public static double area(List<Forecast> forecasts) {
     double higher = 0;
     long pairs = 0;
     for (Forecast yes : forecasts) {
@@ -108,9 +108,9 @@ final class Regression {
    * @param area area under the curve
    * @param worst greatest difference between said and happened in a bin of 40 cases or more
    */
-  record Score(int n, double brier, double base, double area, double worst) {
+  public record Score(int n, double brier, double base, double area, double worst) {
     /** Brier score as a share of the base rate's: 1 no better than the base rate. */
-    double ofBase() {
+    public double ofBase() {
       return brier / base;
     }
   }
@@ -120,7 +120,7 @@ final class Regression {
    *
    * @param times how many of them stand for one case
    */
-  static Score score(String what, List<Forecast> forecasts, int times) {
+  public static Score score(String what, List<Forecast> forecasts, int times) {
     Calibration c = Calibration.of(forecasts, BINS).orElseThrow();
     List<String> words = new ArrayList<>();
     double worst = 0;
