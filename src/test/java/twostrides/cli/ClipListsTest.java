@@ -120,7 +120,8 @@ class ClipListsTest {
       List<Map<String, String>> own =
           flags.stream().filter(r -> r.get("game").equals(guarded(name))).toList();
       assertEquals(2, own.size(), name);
-      assertTrue(own.stream().allMatch(r -> unguarded(r.get("title")).contains(", " + name + ", ")), name);
+      assertTrue(
+          own.stream().allMatch(r -> unguarded(r.get("title")).contains(", " + name + ", ")), name);
     }
   }
 
