@@ -187,8 +187,7 @@ final class CaseFile {
     while (cells.size() < sheet.headers().size() + ANSWERS.indexOf("answer_sentence")) {
       cells.add("");
     }
-    cells.add(
-        String.join(" ", wrong.stream().map(p -> p.in(sheet.name()).message()).toList()));
+    cells.add(String.join(" ", wrong.stream().map(p -> p.in(sheet.name()).message()).toList()));
     return cells;
   }
 

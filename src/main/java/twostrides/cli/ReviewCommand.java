@@ -199,6 +199,9 @@ final class ReviewCommand implements Callable<Integer> {
     IcingBook asRead = books.book();
     List<IcingBook> others = books.others(compare);
     List<Path> files = sheets.files();
+    List<Path> inputs = inputs(files);
+    // Says at once what is wrong with the place, and puts back what a run left that was stopped.
+    OutputFolder.at(out, inputs).close();
     warmUp();
     Optional<SheetMap> map = sheets.sheetMap();
     Ice.Played played = ice.of(asRead, map);
@@ -219,7 +222,6 @@ final class ReviewCommand implements Callable<Integer> {
     VideoReport video = VideoReport.of(VideoSeconds.of(read, sync, tracking.syncReach), sync);
     Season season = video.season();
     Settings settings = new Settings(window, book, others, manpower, race(), TravelBound.DEFAULT);
-    List<Path> inputs = inputs(files);
     try (OutputFolder folder = OutputFolder.at(out, inputs)) {
       ExitTables named =
           Pipeline.run(season.games(), season.tagged(), settings, tracked.and(clicked));

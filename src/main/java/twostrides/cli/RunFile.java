@@ -44,8 +44,7 @@ final class RunFile {
       throws IOException {
     DefaultPrettyPrinter printer =
         new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
-    try (Writer w =
-            Files.newBufferedWriter(out.resolve("run.json"), StandardCharsets.UTF_8);
+    try (Writer w = Files.newBufferedWriter(out.resolve("run.json"), StandardCharsets.UTF_8);
         JsonGenerator json = new JsonFactory().createGenerator(w).setPrettyPrinter(printer)) {
       json.writeStartObject();
       json.writeStringField("program", "two-strides");

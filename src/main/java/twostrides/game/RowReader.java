@@ -348,7 +348,9 @@ public final class RowReader {
   List<OnIce> skaters(String column, boolean own, boolean actingIsHome, int period) {
     Optional<Cell> cell = row.cell(column);
     Optional<List<double[]>> groups =
-        read(column, c -> c.groups(SheetForms.SKATERS, Set.of(PLACE, PLACE_AND_SPEED), SheetForms.WIDE));
+        read(
+            column,
+            c -> c.groups(SheetForms.SKATERS, Set.of(PLACE, PLACE_AND_SPEED), SheetForms.WIDE));
     List<OnIce> skaters = new ArrayList<>();
     for (double[] g : groups.orElse(List.of())) {
       Place at = frame.place(g[0], g[1], actingIsHome, period);

@@ -68,7 +68,9 @@ public final class SheetForms {
       "players on the ice, by name or by the number that begins the name, with semicolons between"
           + " them: 4; 9; 14; 21; 24";
 
-  /** Shortest and longest period of a map, s: a minute, and two hours of a running clock. Assumed. */
+  /**
+   * Shortest and longest period of a map, s: a minute, and two hours of a running clock. Assumed.
+   */
   public static final double SHORTEST_PERIOD = 60;
 
   /** See {@link #SHORTEST_PERIOD}. */
@@ -110,10 +112,8 @@ public final class SheetForms {
               TEXT,
               Set.of("acting_team", "home_team", "rink_fixed"),
               "whose attack is toward +x"),
-          number(
-              "place", "center_x", -WIDE, WIDE, "where the sheet puts center ice, in its unit"),
-          number(
-              "place", "center_y", -WIDE, WIDE, "where the sheet puts center ice, in its unit"),
+          number("place", "center_x", -WIDE, WIDE, "where the sheet puts center ice, in its unit"),
+          number("place", "center_y", -WIDE, WIDE, "where the sheet puts center ice, in its unit"),
           new SettingSpec(
               "place",
               "y_left",

@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  *
  * @param paths paths inside the folder, with forward slashes
  */
-record FileList(SortedSet<String> paths) {
+record FileList(NavigableSet<String> paths) {
 
   /** The list, in the folder. */
   static final String NAME = "book-files.txt";
@@ -31,7 +31,7 @@ record FileList(SortedSet<String> paths) {
 
   /** Copies and sorts the paths. */
   FileList {
-    paths = Collections.unmodifiableSortedSet(new TreeSet<>(paths));
+    paths = Collections.unmodifiableNavigableSet(new TreeSet<>(paths));
   }
 
   FileList(Collection<String> paths) {
@@ -56,7 +56,7 @@ record FileList(SortedSet<String> paths) {
    */
   static FileList read(Path file) throws OutputException, IOException {
     List<String> lines = Files.readAllLines(file, StandardCharsets.UTF_8);
-    SortedSet<String> paths = new TreeSet<>();
+    NavigableSet<String> paths = new TreeSet<>();
     for (int i = 0; i < lines.size(); i++) {
       String line = lines.get(i);
       if (!line.isBlank() && !line.startsWith("#")) {
@@ -99,7 +99,7 @@ record FileList(SortedSet<String> paths) {
 
   /** This list with one more path. */
   FileList with(String path) {
-    SortedSet<String> more = new TreeSet<>(paths);
+    NavigableSet<String> more = new TreeSet<>(paths);
     more.add(path);
     return new FileList(more);
   }
@@ -125,8 +125,8 @@ record FileList(SortedSet<String> paths) {
    * @param own files of the folder that may be replaced
    * @return paths in the folder, sorted
    */
-  SortedSet<String> inTheWay(Path folder, FileList own) {
-    SortedSet<String> foreign = new TreeSet<>();
+  NavigableSet<String> inTheWay(Path folder, FileList own) {
+    NavigableSet<String> foreign = new TreeSet<>();
     for (String path : paths) {
       if (exists(folder.resolve(path)) && !own.paths.contains(path)) {
         foreign.add(path);
@@ -145,7 +145,7 @@ record FileList(SortedSet<String> paths) {
 
   /** The folders that these files stand in, the deepest first. */
   List<String> folders() {
-    SortedSet<String> all = new TreeSet<>(Collections.reverseOrder());
+    NavigableSet<String> all = new TreeSet<>(Collections.reverseOrder());
     paths.forEach(p -> all.addAll(folders(p)));
     return List.copyOf(all);
   }

@@ -7,8 +7,8 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -109,7 +109,7 @@ public final class OutputFolder implements AutoCloseable {
   public Path finish() throws OutputException, IOException {
     FileList written = FileList.below(swap.fresh()).with(FileList.NAME);
     written.write(swap.fresh().resolve(FileList.NAME));
-    SortedSet<String> foreign = written.inTheWay(folder, own);
+    NavigableSet<String> foreign = written.inTheWay(folder, own);
     if (!foreign.isEmpty()) {
       throw new OutputException(
           "Files in the folder "
@@ -192,7 +192,7 @@ public final class OutputFolder implements AutoCloseable {
     if (Files.isRegularFile(list)) {
       return FileList.read(list);
     }
-    SortedSet<String> names = new TreeSet<>();
+    NavigableSet<String> names = new TreeSet<>();
     try (Stream<Path> all = Files.list(folder)) {
       all.map(f -> String.valueOf(f.getFileName())).forEach(names::add);
     }

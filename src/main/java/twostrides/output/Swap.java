@@ -185,7 +185,10 @@ final class Swap {
 
   private FileList planned(List<String> lines, String kind) throws OutputException {
     List<String> paths =
-        lines.stream().filter(l -> l.startsWith(kind)).map(l -> l.substring(kind.length())).toList();
+        lines.stream()
+            .filter(l -> l.startsWith(kind))
+            .map(l -> l.substring(kind.length()))
+            .toList();
     if (!paths.stream().allMatch(FileList::staysInside)) {
       throw new OutputException(
           plan()
@@ -237,7 +240,7 @@ final class Swap {
           Files.delete(d);
         }
       } catch (DirectoryNotEmptyException | NoSuchFileException e) {
-        continue;
+        // Somebody's file stands in it, or it is gone already: either way it is done.
       }
     }
   }

@@ -57,8 +57,7 @@ public record SettingSpec(
 
   /** A setting that is no number, or any. */
   public SettingSpec(String table, String key, Kind kind, Set<String> allowed, String meaning) {
-    this(
-        table, key, kind, allowed, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, meaning);
+    this(table, key, kind, allowed, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, meaning);
   }
 
   /** A number between two others, which it may be itself. */

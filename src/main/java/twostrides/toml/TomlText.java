@@ -5,8 +5,8 @@ import org.tomlj.TomlParseError;
 import org.tomlj.TomlTable;
 
 /**
- * Parses TOML that people write: a parser calls itself for each list in a list, so that thousands of
- * them would break it; here they are refused first.
+ * Parses TOML that people write: a parser calls itself for each list in a list, so that thousands
+ * of them would break it; here they are refused first.
  */
 public final class TomlText {
 
@@ -41,9 +41,7 @@ public final class TomlText {
     if (result.hasErrors()) {
       TomlParseError error = result.errors().get(0);
       throw new TomlException(
-          String.valueOf(error.getMessage()),
-          error.position().line(),
-          error.position().column());
+          String.valueOf(error.getMessage()), error.position().line(), error.position().column());
     }
     return result;
   }

@@ -125,6 +125,25 @@ class OutFolderTest {
     }
   }
 
+  /**
+   * A run that was killed between two moves: the next one puts the book back, whatever it finds.
+   */
+  @Test
+  void theNextStartBringsTheOldBookBack() throws IOException {
+    Path book = dir.resolve("book");
+    assertEquals(0, Run.of("review", sheet("g.csv", SHEET), "--out", book).code());
+    Map<String, String> before = files(book);
+    sheet(
+        "book/.two-strides-0123456789abcdef/plan.txt",
+        "old index.html\nold run.json\nnew x.html\n");
+    Path kept = Files.createDirectory(book.resolve(".two-strides-0123456789abcdef/old"));
+    Files.move(book.resolve("index.html"), kept.resolve("index.html"));
+    sheet("book/x.html", "the new book's");
+    Run r = Run.of("review", sheet("bad.csv", "period\n1\n"), "--out", book);
+    assertEquals(Main.UNREADABLE, r.code(), r.err());
+    assertEquals(before, files(book));
+  }
+
   /** What the book lists as its own is what it holds, and nothing of the run stays behind. */
   @Test
   void aBookListsItsFiles() throws IOException {

@@ -18,7 +18,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What cannot be used gets a message, never a stack trace; what travels with a book names no home. */
+/**
+ * What cannot be used gets a message, never a stack trace; what travels with a book names no home.
+ */
 class WrongInputTest {
 
   private static final String HEADER =
@@ -86,7 +88,8 @@ class WrongInputTest {
     Path sheet = file("g.csv", HEADER + PLAYED + bad + "\n");
     Run run = Run.of("review", sheet, "--map", map, "--out", dir.resolve("book"));
     assertSays(run, 0);
-    String said = "line 6, column \"date\": found \"4 Oct\", expected a date such as 2031-10-04 19:30";
+    String said =
+        "line 6, column \"date\": found \"4 Oct\", expected a date such as 2031-10-04 19:30";
     assertTrue(run.out().contains(said), run.out());
     assertTrue(run.out().contains("5 rows read = 4 rows used + 1 rows set aside."), run.out());
   }
@@ -126,9 +129,11 @@ class WrongInputTest {
             file("home-of-anna/season/g1.csv", HEADER + PLAYED.replace(" 19:30", "") + doubtful),
             file("home-of-anna/season/g2.csv", "period,clock\n1,2\n"));
     Path map = file("home-of-anna/m.toml", "sheet = \"play\"\n[columns]\nnote = \"date\"\n");
-    Path book = file("home-of-anna/own.toml", "starts-from = \"nhl\"\n[settings]\ntype = \"touch\"\n");
+    Path book =
+        file("home-of-anna/own.toml", "starts-from = \"nhl\"\n[settings]\ntype = \"touch\"\n");
     Path level = file("home-of-anna/team.toml", "starts-from = \"junior\"\ntop-speed = 8.7\n");
-    Path sync = file("home-of-anna/sync.csv", "game,period,clock,video_s\ng1,1,20:00,x\ng1,1,19:00,60\n");
+    Path sync =
+        file("home-of-anna/sync.csv", "game,period,clock,video_s\ng1,1,20:00,x\ng1,1,19:00,60\n");
     Path out =
         SampleBook.of(
             dir.resolve("book"),
@@ -193,7 +198,8 @@ class WrongInputTest {
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertTrue(process.waitFor(5, TimeUnit.MINUTES));
     assertEquals(Main.FAILED, process.exitValue(), said);
-    assertTrue(said.contains("does not hold these files. Give it more, for example java -Xmx4g"), said);
+    assertTrue(
+        said.contains("does not hold these files. Give it more, for example java -Xmx4g"), said);
     assertFalse(said.contains("\tat "), said);
   }
 }

@@ -8,8 +8,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
- * A run in a process of its own that is stopped dead after a step: no finally, no hook, as by a kill
- * or a power cut.
+ * A run in a process of its own that is stopped dead after a step: no finally, no hook, as by a
+ * kill or a power cut.
  */
 final class Halting {
 
@@ -52,7 +52,8 @@ final class Halting {
   }
 
   static Process start(Path out, String letter, String stop) throws IOException {
-    String path = place(OutputFolder.class) + System.getProperty("path.separator") + place(Halting.class);
+    String path =
+        place(OutputFolder.class) + System.getProperty("path.separator") + place(Halting.class);
     return new ProcessBuilder(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
             "-XX:TieredStopAtLevel=1",

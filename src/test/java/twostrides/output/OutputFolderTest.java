@@ -234,7 +234,8 @@ class OutputFolderTest {
   private static Path readOnly(Path dir) throws IOException {
     Path out = Files.createDirectory(dir.resolve("out"));
     if (!out.toFile().setWritable(false) || Files.isWritable(out)) {
-      System.err.println("SKIPPED: this user may write everywhere, also where only reading is allowed");
+      System.err.println(
+          "SKIPPED: this user may write everywhere, also where only reading is allowed");
       Assumptions.abort();
     }
     return out;
@@ -267,8 +268,7 @@ class OutputFolderTest {
     SortedMap<String, String> before = Book.tree(dir);
     if (ours) {
       OutputException e =
-          assertThrows(
-              OutputException.class, () -> Book.write(out, "b", List.of(sheet), s -> {}));
+          assertThrows(OutputException.class, () -> Book.write(out, "b", List.of(sheet), s -> {}));
       assertTrue(e.getMessage().contains(sheet + " is a file of the last book"), e.getMessage());
       assertEquals(before, Book.tree(dir));
     } else {
@@ -276,5 +276,4 @@ class OutputFolderTest {
       assertEquals("mine", Files.readString(sheet));
     }
   }
-
 }

@@ -157,7 +157,8 @@ class StoppedRunTest {
         };
     OutputException e =
         assertThrows(OutputException.class, () -> Book.write(out, "b", List.of(), saves));
-    assertTrue(e.getMessage().contains("since something else stands there: index.html"), e::getMessage);
+    assertTrue(
+        e.getMessage().contains("since something else stands there: index.html"), e::getMessage);
     assertEquals("mine", Files.readString(out.resolve("index.html")));
     assertEquals("book a", Files.readString(out.resolve("data/exits.csv")));
     assertThrows(OutputException.class, () -> beginAndGiveUp(out));

@@ -40,7 +40,8 @@ class CsvOutTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "8 Sole Brandt", "-3.2", "+1", "-3,2", "4; -9; 14", "a=b", "x; y", "1-2"})
+  @ValueSource(
+      strings = {"", "8 Sole Brandt", "-3.2", "+1", "-3,2", "4; -9; 14", "a=b", "x; y", "1-2"})
   void otherTextStaysAsItIs(String text) {
     assertEquals(text, CsvOut.guarded(text));
   }

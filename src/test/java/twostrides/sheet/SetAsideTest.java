@@ -72,7 +72,8 @@ class SetAsideTest {
   @Test
   void sheetsAreNamedWithoutTheirPlaceOnThisMachine() throws Exception {
     List<DoubtfulRow> rows = new ArrayList<>();
-    for (String name : List.of("home/a/g1.csv", "home/b/g1.csv", "home/c/b/g1.csv", "home/g2.csv")) {
+    for (String name :
+        List.of("home/a/g1.csv", "home/b/g1.csv", "home/c/b/g1.csv", "home/g2.csv")) {
       rows.addAll(read(name, "period,clock,action\n1\n").setAside());
     }
     Path out = dir.resolve("out");
