@@ -1,8 +1,9 @@
 package twostrides.book;
 
 /**
- * The script that the pages share: filter, sort, clip lists, units, colours, local video. What the
- * headings mean is put before it, so that no page has to say it again in each heading.
+ * The script that the pages share: lists that pick rows, sort, clip lists, units, colours, local
+ * video. What the headings mean is put before it, so that no page has to say it again in each
+ * heading.
  */
 final class Script {
 

@@ -305,8 +305,8 @@ var BOOK = (function () {
     video.pause();
     var unnamed = files.filter(function (f) { return gameOf(f) === ''; });
     say(unnamed.length > 0 ? 'This clip is of ' + game + '. Which file is that game?'
-      : 'This clip is of ' + game + '. Open ' + (files.length === 1 ? 'is ' + files[0].name + ', the video of ' + gameOf(files[0])
-        : 'are ' + files.length + ' videos of other games') + '. Choose the file that has "' + game + '" in its name.');
+      : 'This clip is of ' + game + (files.length === 1 ? ', the open file of ' + gameOf(files[0])
+        : ', the ' + files.length + ' open files of other games') + '. Choose the file that has "' + game + '" in its name.');
     unnamed.forEach(function (f) {
       var b = make('button', f.name, { type: 'button' });
       b.addEventListener('click', function () { told.set(f.name, game); jump(game, at); });

@@ -145,8 +145,8 @@ class BookVideoTest {
     stands(open.second() - LEAD, 1);
     play(other);
     assertEquals(
-        "This clip is of %s. Open is %s, the video of %s. Choose the file that has \"%s\" in its name."
-            .formatted(other.game(), file.getFileName(), open.game(), other.game()),
+        "This clip is of %s, the open file of %s. Choose the file that has \"%s\" in its name."
+            .formatted(other.game(), open.game(), other.game()),
         note());
     assertEquals("0", browser.ask("return window.sought.length"));
     assertEquals("true", browser.ask("return document.querySelector('video').paused"));
@@ -170,7 +170,7 @@ class BookVideoTest {
     play(first);
     stands(first.second() - LEAD, 3);
     play(rows.get(1));
-    assertTrue(note().startsWith("This clip is of " + rows.get(1).game() + ". Open is GX"), note());
+    assertTrue(note().contains(", the open file of " + first.game() + ". Choose"), note());
     assertEquals("0", browser.ask("return window.sought.length"));
   }
 
