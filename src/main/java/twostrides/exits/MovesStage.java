@@ -19,11 +19,12 @@ import twostrides.rink.Place;
  * First stage: the rows of the games become the moves table, one row a touch, stop or draw, in the
  * order of play.
  *
- * <p>Four things are settled here so that no later stage meets them again. An entry row that
- * repeats a release or a pass is left out: a dumped entry written as two rows is one release. A
- * pass written as complete gets a reception at its second place, unless the receiver's own touch is
- * the next row. A goal and the end of a period stop play even where no stoppage is written. An
- * opponent who gets to an iced puck as the whistle goes has no control ({@link WhistleTouches}).
+ * <p>Four things are settled here so that no later stage meets them again. A row that repeats a
+ * release or a pass is left out ({@link Repeats}): a dumped entry written as two rows is one
+ * release. A pass written as complete gets a reception at its second place, unless the receiver's
+ * own touch is the next row. A goal and the end of a period stop play even where no stoppage is
+ * written. An opponent who gets to an iced puck as the whistle goes has no control ({@link
+ * WhistleTouches}).
  */
 final class MovesStage {
 
@@ -97,7 +98,7 @@ final class MovesStage {
           i + 1 < rows.size() ? Optional.of(rows.get(i + 1)) : Optional.empty();
       if (whistleTouches.get(i)) {
         write(g, r, Move.Kind.WHISTLE_TOUCH, r.player(), r.place());
-      } else if (!(r.repeats() && followsOwnDelivery(rows, i)) && !writtenAgain(rows, i)) {
+      } else if (!Repeats.is(rows, i)) {
         row(g, i);
       }
       if (next.isEmpty() || next.get().period() != r.period()) {
@@ -116,29 +117,6 @@ final class MovesStage {
 
   /** Regular periods of a game; a later period has no length that a sheet must keep to. */
   private static final int REGULAR_PERIODS = 3;
-
-  /** Whether the last row before an entry that is a touch is a release or pass of the same team. */
-  private static boolean followsOwnDelivery(List<PlayRow> rows, int i) {
-    PlayRow entry = rows.get(i);
-    for (int k = i - 1; k >= 0; k--) {
-      PlayRow before = rows.get(k);
-      if (before.period() != entry.period()) {
-        return false;
-      }
-      switch (before.action()) {
-        case PENALTY -> {
-          continue;
-        }
-        case PASS, RELEASE, SHOT -> {
-          return before.team().equals(entry.team());
-        }
-        default -> {
-          return false;
-        }
-      }
-    }
-    return false;
-  }
 
   private void row(Game g, int i) {
     PlayRow r = g.rows().get(i);
@@ -176,24 +154,6 @@ final class MovesStage {
       }
       case PASS -> pass(g, r, next);
     }
-  }
-
-  /**
-   * Whether a touch is where and when the same player just let the puck go: he does so once, and
-   * rows of one second may stand in any order.
-   */
-  private static boolean writtenAgain(List<PlayRow> rows, int i) {
-    PlayRow r = rows.get(i);
-    if (i == 0 || r.action() != Action.TOUCH || r.place().isEmpty() || r.player().isEmpty()) {
-      return false;
-    }
-    PlayRow before = rows.get(i - 1);
-    return (before.action() == Action.PASS || before.action() == Action.RELEASE)
-        && before.period() == r.period()
-        && before.elapsed() == r.elapsed()
-        && before.team().equals(r.team())
-        && before.player().equals(r.player())
-        && before.place().equals(r.place());
   }
 
   /** The next row of the same period. */

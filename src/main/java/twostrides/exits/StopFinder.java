@@ -161,8 +161,7 @@ final class StopFinder {
   }
 
   private static Finding inferred(String reason, double shortBy) {
-    return new Finding(
-        RestartCause.ICING_INFERRED, String.format(Locale.ROOT, reason, shortBy));
+    return new Finding(RestartCause.ICING_INFERRED, String.format(Locale.ROOT, reason, shortBy));
   }
 
   /** Seconds as a sheet would write them: no more decimals than are needed, at most one. */

@@ -60,8 +60,7 @@ final class WhistleTouches {
     }
     int last = i;
     boolean stopped = last + 1 < draw;
-    boolean icing =
-        stopped && rows.get(last + 1).stop().equals(Optional.of(StopReason.ICING));
+    boolean icing = stopped && rows.get(last + 1).stop().equals(Optional.of(StopReason.ICING));
     if (inWhoseZone.isEmpty() || (stopped && !icing)) {
       return;
     }
@@ -86,7 +85,9 @@ final class WhistleTouches {
 
   private boolean touches(PlayRow r, String opponent, double whistle) {
     boolean plays =
-        r.action() == Action.RECOVERY || r.action() == Action.TAKEAWAY || r.action() == Action.TOUCH;
+        r.action() == Action.RECOVERY
+            || r.action() == Action.TAKEAWAY
+            || r.action() == Action.TOUCH;
     double slack = StopFinder.SPOT_SLACK + game.placeStep();
     return plays
         && r.team().equals(Optional.of(opponent))

@@ -41,7 +41,8 @@ public record Coverage(List<String> present, Map<String, String> costs) {
     (tags ? tagCosts() : playCosts())
         .forEach(
             (column, cost) -> {
-              if (!columns.contains(column) && !columns.contains(INSTEAD.getOrDefault(column, column))) {
+              if (!columns.contains(column)
+                  && !columns.contains(INSTEAD.getOrDefault(column, column))) {
                 costs.put(column, cost);
               }
             });

@@ -33,8 +33,6 @@ class ChecksPageTest {
   /** Sections whose tests do not print their figures yet; each goes once they do. */
   private static final Set<String> NOT_YET =
       Set.of(
-          "Simulated games",
-          "Three real games",
           "The race, checked outside",
           "Chances and flags on simulated games",
           "Measured chances",

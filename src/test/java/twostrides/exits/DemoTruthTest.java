@@ -19,8 +19,10 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import tech.tablesaw.api.Table;
+import twostrides.checks.Printed;
 import twostrides.demo.DemoGame;
 import twostrides.demo.DemoLeague;
 import twostrides.game.Season;
@@ -39,6 +41,8 @@ class DemoTruthTest {
 
   /** The definition of done: at least 99 % right on a clean season. */
   private static final double RIGHT = 0.99;
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   /** Icings found and others taken for them where no stoppage is written, of the icings. */
   private static final double HIDDEN_RECALL = 0.9;
@@ -160,7 +164,8 @@ class DemoTruthTest {
 
   /**
    * The same season with every stoppage row taken out: causes must then be inferred from the draws.
-   * Those missed are pucks that the demo sends the length quicker than nineteen in twenty real ones.
+   * Those missed are pucks that the demo sends the length quicker than nineteen in twenty real
+   * ones.
    */
   @Test
   void icingsAreInferredWhereNoStoppageIsWritten(@TempDir Path bare)
@@ -196,8 +201,9 @@ class DemoTruthTest {
       found += truth && ours ? 1 : 0;
       wrong += !truth && ours ? 1 : 0;
     }
-    System.err.println(
-        "icings inferred without stoppage rows: " + found + " of " + icings + ", wrongly " + wrong);
+    FIGURES.say(
+        "without stoppage rows: %d of %d icings inferred, %d others taken for icings",
+        found, icings, wrong);
     assertTrue(found >= HIDDEN_RECALL * icings, found + " of " + icings);
     assertTrue(wrong <= HIDDEN_WRONG * icings, wrong + " wrongly inferred beside " + icings);
   }
@@ -256,7 +262,7 @@ class DemoTruthTest {
     }
 
     void holds() {
-      System.err.println(what + ": " + right + " of " + all + " as simulated");
+      FIGURES.say("%s: %d of %d as simulated", what, right, all);
       assertTrue(
           right >= RIGHT * all,
           what + ": " + right + " of " + all + " " + String.join("\n", wrong));

@@ -12,14 +12,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tech.tablesaw.api.Table;
+import twostrides.checks.Printed;
+import twostrides.game.Game;
+import twostrides.game.PlayRow;
 import twostrides.game.Season;
+import twostrides.game.StopReason;
+import twostrides.race.TravelBound;
 import twostrides.sheet.SheetException;
 
 /**
@@ -33,6 +40,8 @@ class OpenIcingsTest {
   private static final double EACH_SET = 0.92;
   private static final double HIDDEN_PRECISION = 0.95;
   private static final double HIDDEN_RECALL = 0.9;
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   private static final Path TRACKED = OpenData.FOLDER.resolve("tracked-2023");
 
@@ -66,18 +75,12 @@ class OpenIcingsTest {
       return (double) found / (found + wrong);
     }
 
-    Score say(String what) {
-      System.err.println(
-          String.format(
-              Locale.ROOT,
-              "open icings, %s: %d, %d of them found and %d beside them: recall %.3f, precision %.3f",
-              what,
-              icings,
-              found,
-              wrong,
-              recall(),
-              precision()));
-      disagree.forEach(d -> System.err.println("  " + d));
+    Score say(String what) throws IOException {
+      FIGURES.say(
+          "%s: %d icings, %d of them found, %d beside them: recall %.3f, precision %.3f",
+          what, icings, found, wrong, recall(), precision());
+      disagree.forEach(d -> FIGURES.say("  %s", d));
+      assertEquals(List.of(), OpenSet.unlisted(disagree), "not in docs/checks.md");
       return this;
     }
   }
@@ -117,7 +120,13 @@ class OpenIcingsTest {
         score.count(
             r.get("reading").equals("icing"),
             icing(t, i.get()),
-            key + " reads " + r.get("reading") + ", " + r.get("why") + "; here " + words(t, i.get()));
+            key
+                + " reads "
+                + r.get("reading")
+                + ", "
+                + r.get("why")
+                + "; here "
+                + words(t, i.get()));
       }
     }
     ours.forEach((key, i) -> score.count(false, icing(t, i), key + " not read; " + words(t, i)));
@@ -136,11 +145,12 @@ class OpenIcingsTest {
       String key = drawn(r);
       Optional<Integer> i = Optional.ofNullable(ours.get(key));
       boolean icing = i.isPresent() && icing(t, i.get());
-      score.count(r.get("cause_written").equals("icing"), icing, key + " " + r.get("cause_written"));
+      score.count(
+          r.get("cause_written").equals("icing"), icing, key + " " + r.get("cause_written"));
       released += icing && Cells.count(t, Columns.RELEASE, i.get()).isPresent() ? 1 : 0;
     }
     score.say("written, tracked games");
-    System.err.println("  with a release: " + released);
+    FIGURES.say("  %d with a release", released);
     assertEquals(1, score.recall());
     assertEquals(1, score.precision());
     assertTrue(released >= 0.9 * score.found, released + " with a release");
@@ -153,7 +163,9 @@ class OpenIcingsTest {
     try (Stream<Path> sheets = Files.list(TRACKED.resolve("native"))) {
       for (Path sheet : sheets.toList()) {
         List<String> rows =
-            Files.readAllLines(sheet).stream().filter(l -> l.startsWith("game,") || !l.contains(",stoppage,")).toList();
+            Files.readAllLines(sheet).stream()
+                .filter(l -> l.startsWith("game,") || !l.contains(",stoppage,"))
+                .toList();
         Files.write(dir.resolve(sheet.getFileName().toString()), rows);
       }
     }
@@ -178,6 +190,46 @@ class OpenIcingsTest {
     assertTrue(score.precision() >= HIDDEN_PRECISION, "precision " + score.precision());
   }
 
+  /** The speeds that {@link TravelBound#DEFAULT} rests on, timed by the video. */
+  @Test
+  void icedPucksRunAsTheBoundSays() throws IOException, SheetException {
+    OpenData.need();
+    Season season = OpenSet.read(TRACKED.resolve("native"), ".csv", "tracked-2023");
+    Table t = Pipeline.run(season.games(), season.tagged(), OpenData.SETTINGS).restarts();
+    List<Double> speeds = new ArrayList<>();
+    for (Game g : season.games()) {
+      for (PlayRow stop : g.rows()) {
+        if (!stop.stop().equals(Optional.of(StopReason.ICING))) {
+          continue;
+        }
+        for (int i = 0; i < t.rowCount(); i++) {
+          boolean here =
+              t.stringColumn(Columns.GAME).get(i).equals(g.id())
+                  && t.intColumn(Columns.PERIOD).getInt(i) == stop.period()
+                  && t.doubleColumn(Columns.RESTART_ELAPSED_S).getDouble(i) == stop.elapsed();
+          OptionalDouble x = Cells.number(t, Columns.RELEASE_X_M, i);
+          if (here && x.isPresent()) {
+            double sent = t.doubleColumn(Columns.VIDEO_S).getDouble(i);
+            double metres = g.rink().goalLine() - x.getAsDouble();
+            speeds.add(metres / (stop.video().orElseThrow() - sent));
+          }
+        }
+      }
+    }
+    double mean = speeds.stream().mapToDouble(Math::log).average().orElseThrow();
+    double square = speeds.stream().mapToDouble(v -> Math.pow(Math.log(v) - mean, 2)).sum();
+    double spread = Math.sqrt(square / (speeds.size() - 1));
+    FIGURES.say(
+        "%d timed icings: median %.1f m/s, spread %.2f, from %.1f to %.1f m/s",
+        speeds.size(),
+        Math.exp(mean),
+        spread,
+        speeds.stream().min(Double::compare).orElseThrow(),
+        speeds.stream().max(Double::compare).orElseThrow());
+    assertEquals(TravelBound.DEFAULT.usual(), Math.exp(mean), 0.05);
+    assertEquals(TravelBound.DEFAULT.spread(), spread, 0.005);
+  }
+
   private static ExitTables tables(Path dir) throws IOException, SheetException {
     Season season = OpenSet.read(dir, ".csv", "tracked-2023");
     return Pipeline.run(season.games(), season.tagged(), OpenData.SETTINGS);
@@ -198,8 +250,7 @@ class OpenIcingsTest {
   }
 
   private static String drawn(CSVRecord r) {
-    return key(
-        r.get("game"), r.get("period"), Long.parseLong(r.get("elapsed_s")), r.get("team"));
+    return key(r.get("game"), r.get("period"), Long.parseLong(r.get("elapsed_s")), r.get("team"));
   }
 
   private static String key(String game, String period, long elapsed, String team) {

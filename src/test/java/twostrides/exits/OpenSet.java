@@ -30,8 +30,7 @@ enum OpenSet {
   WOMEN_2018_19("women-2018-19", "women-2018-19/sheets", ".csv", "women-2018-19"),
   WOMEN_2023("women-2023", "women-2023/sheets", ".csv", "women-2023"),
   MEN_2024("men-2024", "men-2024/sheets", ".csv", "men-2024"),
-  WOMEN_LEAGUE_2021(
-      "women-league-2021", "women-league-2021/sheets", ".csv", "women-league-2021");
+  WOMEN_LEAGUE_2021("women-league-2021", "women-league-2021/sheets", ".csv", "women-league-2021");
 
   private static final Map<OpenSet, Season> SEASONS = new ConcurrentHashMap<>();
   private static final Map<OpenSet, ExitTables> TABLES = new ConcurrentHashMap<>();
@@ -91,8 +90,16 @@ enum OpenSet {
     try (Stream<Path> all = Files.list(dir)) {
       files = all.filter(f -> f.toString().endsWith(ending)).sorted().toList();
     }
-    SheetMap toml = SheetMap.read(Path.of("docs/maps/" + map + ".toml"), SheetForms.ALL);
-    return SeasonReader.read(files, Optional.of(toml), false, n -> {});
+    return SeasonReader.read(files, Optional.of(map(map)), false, n -> {});
+  }
+
+  private static SheetMap map(String name) throws SheetException {
+    return SheetMap.read(Path.of("docs/maps/" + name + ".toml"), SheetForms.ALL);
+  }
+
+  /** The set's map. */
+  SheetMap map() throws SheetException {
+    return map(map);
   }
 
   /** The readings of own-zone restarts. */
@@ -108,6 +115,19 @@ enum OpenSet {
   /** A game's id as the readings write it. */
   static String game(String id) {
     return id.replace("Team ", "").replace(' ', '-');
+  }
+
+  /**
+   * Disagreements that docs/checks.md does not list.
+   *
+   * @param said disagreements, each beginning with game, period and clock
+   */
+  static List<String> unlisted(List<String> said) throws IOException {
+    String page = Files.readString(Path.of("docs/checks.md"));
+    return said.stream()
+        .filter(
+            d -> !page.contains("| " + d.replaceFirst("^(.*?, \\d+, \\d+:\\d\\d),.*", "$1") + " |"))
+        .toList();
   }
 
   /** The rows of a file. */

@@ -27,9 +27,11 @@ class RestartsStageTest {
     Path a = Files.createDirectories(dir.resolve("a")).resolve("game.csv");
     Path b = Files.createDirectories(dir.resolve("b")).resolve("game.csv");
     Files.writeString(
-        a, HEAD + "A,1,19:00" + sent + "A,1,18:50" + back + "A,1,18:40" + sent + "A,1,18:36" + draw);
+        a,
+        HEAD + "A,1,19:00" + sent + "A,1,18:50" + back + "A,1,18:40" + sent + "A,1,18:36" + draw);
     Files.writeString(
-        b, HEAD + "B,1,19:00" + back + "B,1,18:50" + back + "B,1,18:40" + sent + "B,1,18:36" + draw);
+        b,
+        HEAD + "B,1,19:00" + back + "B,1,18:50" + back + "B,1,18:40" + sent + "B,1,18:36" + draw);
     Season season = SeasonReader.at(a.toString(), b.toString());
     Table t = Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT).restarts();
     assertEquals(2, t.rowCount());

@@ -158,7 +158,9 @@ class SeasonReaderTest {
     assertEquals(new Place(x, y), home.games().get(0).rows().get(1).place().orElseThrow());
   }
 
-  /** Twelve shots a period, all but one at the far end; the home team attacks -x in periods 1, 3. */
+  /**
+   * Twelve shots a period, all but one at the far end; the home team attacks -x in periods 1, 3.
+   */
   @Test
   void shotsShowWhoAttacksWhichEnd() throws Exception {
     String map =
@@ -181,8 +183,7 @@ class SeasonReaderTest {
       assertEquals(i % 12 == 5 ? -20 : 20, read.get(i).place().orElseThrow().x(), "row " + i);
     }
     assertEquals(new Place(20, -3), read.get(0).place().orElseThrow());
-    assertEquals(
-        List.of(new OnIce(true, new Place(10, -2), true, -1.5, 1)), read.get(0).skaters());
+    assertEquals(List.of(new OnIce(true, new Place(10, -2), true, -1.5, 1)), read.get(0).skaters());
   }
 
   @Test
