@@ -5,10 +5,11 @@ import java.io.InterruptedIOException;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Timer;
+import java.util.TimerTask;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -26,8 +27,7 @@ final class Workers implements Executor, Closeable {
   private static final int MOST = 64;
 
   private final ExecutorService threads = Executors.newCachedThreadPool(Workers::thread);
-  private final ScheduledExecutorService watch =
-      Executors.newSingleThreadScheduledExecutor(Workers::thread);
+  private final Timer watch = new Timer("tag", true);
   private final long patience;
 
   /** Threads whose request is not yet heard, with the instant of its beginning; oldest first. */
@@ -41,7 +41,14 @@ final class Workers implements Executor, Closeable {
   Workers(long patienceMs) {
     this.patience = TimeUnit.MILLISECONDS.toNanos(patienceMs);
     long every = Math.max(1, patienceMs / 10);
-    watch.scheduleAtFixedRate(this::dropOld, every, every, TimeUnit.MILLISECONDS);
+    TimerTask look =
+        new TimerTask() {
+          @Override
+          public void run() {
+            dropOld();
+          }
+        };
+    watch.schedule(look, every, every);
   }
 
   @Override
@@ -101,7 +108,7 @@ final class Workers implements Executor, Closeable {
   /** Takes no more requests; those that are heard are answered to their end. */
   @Override
   public void close() {
-    watch.shutdownNow();
+    watch.cancel();
     threads.shutdown();
   }
 
