@@ -86,11 +86,11 @@ final class Sheets {
         doubt.sheet(),
         "no clock above " + doubt.minutes() + ":00 in the periods of game " + doubt.game(),
         "periods of " + usualMinutes + " minutes, as nobody says how long they are",
-        "Say it: --period-length "
+        "Give --period-length "
             + doubt.minutes()
             + " (or "
             + usualMinutes
-            + "), or clock.period_length_s = "
+            + "), or write clock.period_length_s = "
             + doubt.minutes() * 60
             + " in the sheet map.");
   }

@@ -35,7 +35,7 @@ public final class Judge {
         open.add(unknown.open());
       }
     }
-    Reason completed = completed(book);
+    Reason completed = completed(book, facts);
     return open.isEmpty()
         ? new Ruling.Icing(completed, DrawRules.afterIcing(book, facts))
         : new Ruling.NotYetDecided(completed, open);
@@ -51,15 +51,16 @@ public final class Judge {
   }
 
   /** The rule that completes an icing, by the book's type. */
-  private static Reason completed(IcingBook book) {
+  private static Reason completed(IcingBook book, Facts facts) {
+    boolean past = facts.is(Fact.FROM_PAST_THE_LINE) || facts.is(Fact.FROM_ON_THE_LINE);
+    String from = past ? "with the line not gained on a stick" : "from short of the line";
     String text =
         switch (book.setting(SettingKey.TYPE).value()) {
-          case "touch" -> "from short of the line, over the goal line, touched first by a defender";
-          case "hybrid" ->
-              "from short of the line, over the goal line, and a defender would touch it first";
-          default -> "from short of the line and wholly over the goal line";
+          case "touch" -> ", over the goal line, touched first by a defender";
+          case "hybrid" -> ", over the goal line, and a defender would touch it first";
+          default -> " and wholly over the goal line";
         };
-    return Reason.of("icing", text, book.setting(SettingKey.TYPE));
+    return Reason.of("icing", from + text, book.setting(SettingKey.TYPE));
   }
 
   /**
