@@ -89,12 +89,7 @@ final class FlagRows {
             Columns.COST_ICING,
             Columns.COST_TRYING)
         .flag(Columns.FLAGGED)
-        .text(
-            Columns.REASON,
-            Columns.FLAG_SENTENCE,
-            Columns.RULING,
-            Columns.CLAUSE,
-            Columns.SEED)
+        .text(Columns.REASON, Columns.FLAG_SENTENCE, Columns.RULING, Columns.CLAUSE, Columns.SEED)
         .number(Columns.VIDEO_S)
         .text(Columns.SHEET)
         .count(Columns.LINE);
@@ -171,9 +166,7 @@ final class FlagRows {
             delivery,
             OptionalDouble.empty(),
             List.of(),
-            settings.skaters(),
-            0,
-            0);
+            settings.skaters());
     PuckSpread spread = PuckSpread.of(scene, draws, Math.min(SPREAD_DRAWS, settings.draws()));
     out.number(Columns.P_LENGTH, spread.past())
         .number(Columns.PUCK_X_M, spread.farthest().x())

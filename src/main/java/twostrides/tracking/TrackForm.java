@@ -76,7 +76,10 @@ public final class TrackForm {
           center("center_x"),
           center("center_y"),
           setting(
-              "place", "y_left", "whether y grows (up) or falls (down) to the left of +x", "up",
+              "place",
+              "y_left",
+              "whether y grows (up) or falls (down) to the left of +x",
+              "up",
               "down"),
           step("place", "step", "smallest step of places, in the sheet's unit"),
           new SettingSpec(
