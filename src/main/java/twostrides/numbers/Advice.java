@@ -193,12 +193,12 @@ record Advice(
         : Optional.empty();
   }
 
-  /** No clear difference. */
+  /** None of the rules has anything to say. */
   String nothing() {
     return releasedShort.tooFew()
         ? "Nothing stands out; with "
             + Cell.counts(releasedShort.own().total())
             + " pucks carried or passed out released short of center it is too few to say more."
-        : "Nothing stands out: " + OUT + releasedShort.said(SHORT) + ": no clear difference.";
+        : "Nothing stands out: " + OUT + releasedShort.said(SHORT) + ".";
   }
 }

@@ -30,7 +30,8 @@ final class BookData {
   record Row(CSVRecord cells) {
 
     String get(String column) {
-      return cells.get(column).replaceFirst("^'(?=[=+@\\t\\r-])", "");
+      String cell = cells.get(column);
+      return cell.startsWith("'") ? cell.replaceFirst("^'(?=[=+@\\t\\r-])", "") : cell;
     }
 
     boolean has(String column) {

@@ -32,12 +32,12 @@ final class SheetAdvice {
       return new Two(rest, own).more(level);
     }
 
-    Want said(String begin, String were, String end) {
-      return own.sentence(begin, "").then(rest(were, end));
+    Want said(String begin, String were) {
+      return own.sentence(begin, "").then(rest(were));
     }
 
-    Want rest(String were, String end) {
-      return rest.sentence(" were " + were + "; in the rest of the team ", end + ".");
+    Want rest(String were) {
+      return rest.sentence(" were " + were + "; in the rest of the team ", ".");
     }
   }
 
@@ -77,7 +77,7 @@ final class SheetAdvice {
               "Look at how it is let go: of the releases short of center, ",
               BookData.iced(own(data.releases)),
               "")
-          .then(iced.rest("iced", ""));
+          .then(iced.rest("iced"));
     }
     Two out =
         two(
@@ -88,7 +88,7 @@ final class SheetAdvice {
                     r -> r.is("at_center", "released short")));
     String pucks = "of the pucks carried or passed out, ";
     if (out.more(0.0025)) {
-      return out.said("Take it to center more often: " + pucks, "released short of center", "");
+      return out.said("Take it to center more often: " + pucks, "released short of center");
     }
     Two kept =
         two(
@@ -100,8 +100,7 @@ final class SheetAdvice {
     if (kept.more(0.0025)) {
       return kept.said(
           "Get it out while there is room: of the attempts under no or light pressure, ",
-          "kept in",
-          "");
+          "kept in");
     }
     if (flagged > 0) {
       return Want.text(
@@ -134,7 +133,7 @@ final class SheetAdvice {
               + " iced.");
     }
     if (out.less(0.0025)) {
-      return out.said("Keep taking it to center: " + pucks, "released short of center", "");
+      return out.said("Keep taking it to center: " + pucks, "released short of center");
     }
     return out.own().few() || out.rest().few()
         ? Want.text(
@@ -144,6 +143,6 @@ final class SheetAdvice {
                 + out.own().n()
                 + " pucks carried or passed out released short of center it is too few to say more.")
         : out.said(
-            "Nothing stands out: " + pucks, "released short of center", ": no clear difference");
+            "Nothing stands out: " + pucks, "released short of center");
   }
 }

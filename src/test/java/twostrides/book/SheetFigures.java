@@ -78,7 +78,7 @@ final class SheetFigures {
             releases.isEmpty()
                 ? Want.name("")
                 : data.icedRates()
-                    .sentence(" Of the releases iced: ", BookData.iced(releases), "."));
+                    .sentence(" Iced: ", BookData.iced(releases), "."));
   }
 
   /** The words of the habit's drawing: the rows of the habit's table, and its trend. */

@@ -116,7 +116,7 @@ class AdviceTest {
     assertEquals(
         "Nothing stands out: of the pucks carried or passed out, 24 of 96 (25 %, 95 % interval 17"
             + " to 35 %) were released short of center; in the rest of the team 145 of 804 (18 %, 95"
-            + " % interval 16 to 21 %): no clear difference.",
+            + " % interval 16 to 21 %).",
         advice().sentence());
   }
 

@@ -165,7 +165,7 @@ class HabitLeagueTest {
   void sheetAndOpeningPageNameTheSameOne() {
     int sheets = 0;
     int openings = 0;
-    int runs = 60;
+    int runs = 40;
     for (int run = 0; run < runs; run++) {
       int one = run % DEFENDERS;
       String name = (one + 2) + " Player";
@@ -173,9 +173,8 @@ class HabitLeagueTest {
       SeasonReview review = Reviewer.review(tables, 20, game -> 1200);
       PlayerReview his =
           review.players().stream().filter(p -> p.player().equals(name)).findFirst().orElseThrow();
-      Numbers numbers =
-          Numbers.of(tables, review.ourTeam(), new NumberSettings(20, 1, 400));
-      String sheet = numbers.sheets().of(his).advice();
+      Season season = new Season(tables);
+      String sheet = new PlayerSheets(season, new PlayerNumbers(season)).of(his).advice();
       String opening = review.sentences().get(3);
       sheets += sheet.startsWith(NAMED) ? 1 : 0;
       boolean named = opening.contains("those of No. " + name + ": ");
