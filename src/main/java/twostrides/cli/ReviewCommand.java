@@ -225,8 +225,7 @@ final class ReviewCommand implements Callable<Integer> {
       progress.done();
       video.write(folder.writing().resolve("data"));
       List<DoubtfulRow> setAside =
-          Stream.of(
-                  season.setAside(), sync.setAside(), tracked.setAside(), clicked.setAside())
+          Stream.of(season.setAside(), sync.setAside(), tracked.setAside(), clicked.setAside())
               .flatMap(List::stream)
               .toList();
       if (!setAside.isEmpty() || !season.unreadable().isEmpty()) {
@@ -254,7 +253,8 @@ final class ReviewCommand implements Callable<Integer> {
 
   /** Everything the run read: the sheets, the map if there is one, and tracking. */
   private List<Path> inputs(List<Path> files) throws SheetException {
-    return Stream.of(files, Stream.ofNullable(sheets.map).toList(), tracking.inputs(), clicked.inputs())
+    return Stream.of(
+            files, Stream.ofNullable(sheets.map).toList(), tracking.inputs(), clicked.inputs())
         .flatMap(List::stream)
         .toList();
   }

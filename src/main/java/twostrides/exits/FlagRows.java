@@ -89,12 +89,7 @@ final class FlagRows {
             Columns.COST_ICING,
             Columns.COST_TRYING)
         .flag(Columns.FLAGGED)
-        .text(
-            Columns.REASON,
-            Columns.FLAG_SENTENCE,
-            Columns.RULING,
-            Columns.CLAUSE,
-            Columns.SEED)
+        .text(Columns.REASON, Columns.FLAG_SENTENCE, Columns.RULING, Columns.CLAUSE, Columns.SEED)
         .number(Columns.VIDEO_S)
         .text(Columns.SHEET)
         .count(Columns.LINE);

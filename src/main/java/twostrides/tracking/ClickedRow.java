@@ -81,9 +81,7 @@ record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
   private boolean letGoBy(GameReleases.LetGo r) {
     Optional<String> said = in.text(TrackForm.LET_GO_BY);
     String name = r.player().orElse("");
-    return said.isEmpty()
-        || said.get().equals(name)
-        || said.get().equals(name.split(" ", -1)[0]);
+    return said.isEmpty() || said.get().equals(name) || said.get().equals(name.split(" ", -1)[0]);
   }
 
   /**
@@ -113,9 +111,7 @@ record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
     Optional<Place> moved = speed(home, period);
     if (moved.isEmpty() && at.isPresent()) {
       Place from = at.get();
-      moved =
-          later.map(
-              p -> new Place((p.x() - from.x()) / LATER_S, (p.y() - from.y()) / LATER_S));
+      moved = later.map(p -> new Place((p.x() - from.x()) / LATER_S, (p.y() - from.y()) / LATER_S));
     }
     double vx = moved.map(Place::x).orElse(0.0);
     double vy = moved.map(Place::y).orElse(0.0);

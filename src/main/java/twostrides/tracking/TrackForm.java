@@ -63,7 +63,10 @@ public final class TrackForm {
           number("place", "center_x", "where the sheet puts center ice, in its unit"),
           number("place", "center_y", "where the sheet puts center ice, in its unit"),
           setting(
-              "place", "y_left", "whether y grows (up) or falls (down) to the left of +x", "up",
+              "place",
+              "y_left",
+              "whether y grows (up) or falls (down) to the left of +x",
+              "up",
               "down"),
           number("place", "step", "smallest step of places, in the sheet's unit"),
           new SettingSpec(

@@ -318,9 +318,7 @@ class FiguresTest {
           cards(
               book,
               page.select("section.look"),
-              look.stream()
-                  .filter(r -> look.indexOf(r) < 10 || opening.contains(r))
-                  .toList());
+              look.stream().filter(r -> look.indexOf(r) < 10 || opening.contains(r)).toList());
       figures += dearest(book);
     }
     System.out.println(figures + " figures of flags recomputed.");

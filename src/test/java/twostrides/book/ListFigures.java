@@ -212,14 +212,7 @@ final class ListFigures {
   static Wanted notFlagged(BookData d) {
     Wanted t =
         new Wanted(
-            "Game",
-            "Clock",
-            "Team",
-            "Let go by",
-            "Short of center",
-            "Why not",
-            "Video",
-            "Sheet");
+            "Game", "Clock", "Team", "Let go by", "Short of center", "Why not", "Video", "Sheet");
     for (BookData.Row r : BookData.rows(d.flags, f -> !f.is("flagged", "true") && !look(f))) {
       t.row(
           Want.name(r.get("game")),
@@ -333,7 +326,8 @@ final class ListFigures {
     assertEquals(BookData.iced(alike).k(), flag.count("kind_iced"));
     return BookData.iced(alike)
         .sentence(
-            "", ", " + flag.get("kind").replace('_', ' ') + " from the " + flag.get("zone") + " zone");
+            "",
+            ", " + flag.get("kind").replace('_', ' ') + " from the " + flag.get("zone") + " zone");
   }
 
   /** The blue line's neutral edge lies 25 ft from center; a puck wholly past it is out. */
@@ -407,8 +401,7 @@ final class ListFigures {
             f ->
                 (f.is("reason", "gaining center was not likely enough to avoid it")
                         || f.is(
-                            "reason",
-                            "trying to gain center would have cost more than the icing"))
+                            "reason", "trying to gain center would have cost more than the icing"))
                     && f.number("p_avoid") >= 0.5)
         .sorted(Comparator.comparingDouble((BookData.Row f) -> -f.number("p_avoid")))
         .toList();
@@ -417,12 +410,7 @@ final class ListFigures {
   /** The short list beside a drawing on the opening page. */
   static List<Want> dearestList(BookData d, BookData.Row r) {
     return List.of(
-        after(d, r),
-        gap(r, ""),
-        gain(r),
-        evidence(r),
-        Want.name(r.get("strength")),
-        video(r));
+        after(d, r), gap(r, ""), gain(r), evidence(r), Want.name(r.get("strength")), video(r));
   }
 
   /** The heading of a flag. */
@@ -459,7 +447,8 @@ final class ListFigures {
             Want.num(r.number("seconds_to_center"), 1, STEP));
     Want gain =
         r.has("p_gain_center")
-            ? chance(r, "p_gain_center")
+            ? Want.name(r.is("evidence", "unknown") ? "measured releases like it have " : "")
+                .then(chance(r, "p_gain_center"))
                 .then(Want.name(" to gain center (95 % interval "))
                 .then(interval(r, "p_gain_low", "p_gain_high"))
                 .then(Want.name(")"))

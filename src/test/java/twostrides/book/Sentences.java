@@ -161,9 +161,7 @@ final class Sentences {
             "Every own-zone restart: "
                 + d.restarts.size()
                 + " in these sheets, each with its cause and what followed."));
-    all.add(
-        Want.text(
-            "Could center have been gained? " + flaggedOf(d)));
+    all.add(Want.text("Could center have been gained? " + flaggedOf(d)));
   }
 
   /** How many icings are flagged, and of how many nobody can say. */
@@ -387,9 +385,7 @@ final class Sentences {
         BookData.restarted(
             BookData.rows(
                 d.exits, r -> r.has("restart_within_20s") && r.is("at_center", "gained")));
-    all.add(
-        Want.text(
-            flaggedOf(d)));
+    all.add(Want.text(flaggedOf(d)));
     all.add(
         Want.text(
             "A release is flagged when icing followed, skaters' places and speeds say that gaining center would likely have avoided it, and the expected cost of trying is below that of the icing. Chances are estimates, not verdicts on a player: look at the video. Costs are shot attempts against within "

@@ -108,7 +108,8 @@ final class TableCheckers {
           slices("Side of the rink, facing the attack"),
           slices("Venue"),
           slices("Opponent"),
-          known("flags.html", "All to look at, in order", (b, t) -> ListFigures.allToLookAt(b.data)),
+          known(
+              "flags.html", "All to look at, in order", (b, t) -> ListFigures.allToLookAt(b.data)),
           known("flags.html", "Not flagged, because", (b, t) -> ListFigures.notFlagged(b.data)),
           known(
               "rulings.html",

@@ -136,7 +136,8 @@ class MainTest {
   void checkSaysWhatIsMissingAndWhatThatCosts() throws IOException {
     Run r = Run.of("check", sheet("g.csv", SHEET));
     assertEquals(0, r.code(), r.err());
-    assertTrue(r.out().contains("pressure: the order in which to look at icings knows less"), r.out());
+    assertTrue(
+        r.out().contains("pressure: the order in which to look at icings knows less"), r.out());
     assertTrue(r.out().contains("rows with action stoppage"), r.out());
     assertTrue(r.out().contains("4 rows read = 4 rows used + 0 rows set aside."), r.out());
   }

@@ -118,8 +118,8 @@ class ChancesTruthTest {
     double order = area(look, Comparator.comparingDouble(r -> r.pGain()));
     double near = area(look, Comparator.comparingDouble(r -> -r.shortOfCenter()));
     say(
-        "order to look in: area %.3f by the tags, %.3f by distance, %d icings", order, near,
-        look.size());
+        "order to look in: area %.3f by the tags, %.3f by distance, %d icings",
+        order, near, look.size());
     assertTrue(order > near + 0.05, "tags " + order + ", distance " + near);
   }
 

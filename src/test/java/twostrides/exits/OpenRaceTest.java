@@ -56,8 +56,7 @@ class OpenRaceTest {
     tables = Pipeline.run(women, List.of(), OpenData.SETTINGS);
     sent = new ArrayList<>(sent(women, tables.releases()));
     List<Game> tracked = TrackedReleases.games(OpenData.FOLDER.resolve("tracked-2023/native"));
-    sent.addAll(
-        sent(tracked, Pipeline.run(tracked, List.of(), OpenData.SETTINGS).releases()));
+    sent.addAll(sent(tracked, Pipeline.run(tracked, List.of(), OpenData.SETTINGS).releases()));
   }
 
   private static List<Sent> sent(List<Game> games, Table t) {
@@ -69,10 +68,7 @@ class OpenRaceTest {
         .mapToObj(
             i ->
                 new Sent(
-                    game(t, i),
-                    missed(t, i),
-                    race(t, i, byId.get(game(t, i)).rink()),
-                    icing(t, i)))
+                    game(t, i), missed(t, i), race(t, i, byId.get(game(t, i)).rink()), icing(t, i)))
         .toList();
   }
 

@@ -15,8 +15,7 @@ final class SheetRows {
 
   static PlayRow withoutSpeeds(PlayRow row) {
     return with(
-        row,
-        row.skaters().stream().map(s -> new OnIce(s.own(), s.place(), false, 0, 0)).toList());
+        row, row.skaters().stream().map(s -> new OnIce(s.own(), s.place(), false, 0, 0)).toList());
   }
 
   private static PlayRow with(PlayRow r, List<OnIce> skaters) {

@@ -19,19 +19,32 @@ class FlagLinesTest {
   private int release(FlagVerdict verdict, Object... cells) {
     line++;
     Object[] row = {
-      Columns.GAME, "G1",
-      Columns.RELEASE, line,
-      Columns.PERIOD, 1,
-      Columns.RELEASE_ELAPSED_S, (double) line,
-      Columns.TEAM, "Herons",
-      Columns.STRENGTH, "even",
-      Columns.RELEASE_X_M, -4.0,
-      Columns.RELEASE_Y_M, 0.0,
-      Columns.SHORT_OF_CENTER_M, 3.8,
-      Columns.SHEET, "g.csv",
-      Columns.LINE, line,
-      Columns.REASON, verdict.words(),
-      Columns.FLAGGED, verdict == FlagVerdict.FLAGGED
+      Columns.GAME,
+      "G1",
+      Columns.RELEASE,
+      line,
+      Columns.PERIOD,
+      1,
+      Columns.RELEASE_ELAPSED_S,
+      (double) line,
+      Columns.TEAM,
+      "Herons",
+      Columns.STRENGTH,
+      "even",
+      Columns.RELEASE_X_M,
+      -4.0,
+      Columns.RELEASE_Y_M,
+      0.0,
+      Columns.SHORT_OF_CENTER_M,
+      3.8,
+      Columns.SHEET,
+      "g.csv",
+      Columns.LINE,
+      line,
+      Columns.REASON,
+      verdict.words(),
+      Columns.FLAGGED,
+      verdict == FlagVerdict.FLAGGED
     };
     season.flag(Stream.concat(Stream.of(row), Stream.of(cells)).toArray());
     return line;
@@ -40,15 +53,20 @@ class FlagLinesTest {
   /** Iced, and nobody can say; a chance to order by where it is above 0. */
   private int look(double p, Object... cells) {
     Object[] row = {
-      Columns.EVIDENCE, "unknown",
-      Columns.P_GAIN_CENTER, p > 0 ? p : "",
-      Columns.P_GAIN_LOW, p > 0 ? 0.0 : "",
-      Columns.P_GAIN_HIGH, p > 0 ? 1.0 : "",
-      Columns.P_AVOID, "",
-      Columns.COST_TRYING, ""
+      Columns.EVIDENCE,
+      "unknown",
+      Columns.P_GAIN_CENTER,
+      p > 0 ? p : "",
+      Columns.P_GAIN_LOW,
+      p > 0 ? 0.0 : "",
+      Columns.P_GAIN_HIGH,
+      p > 0 ? 1.0 : "",
+      Columns.P_AVOID,
+      "",
+      Columns.COST_TRYING,
+      ""
     };
-    return release(
-        FlagVerdict.LOOK, Stream.concat(Stream.of(row), Stream.of(cells)).toArray());
+    return release(FlagVerdict.LOOK, Stream.concat(Stream.of(row), Stream.of(cells)).toArray());
   }
 
   private SeasonReview review() {
@@ -106,10 +124,14 @@ class FlagLinesTest {
     assertEquals(List.of(8, 7, 6, 5), lines(review().firstToLookAt()), "five with the flag");
     for (int game = 1; game < 3; game++) {
       season.exit(
-          Columns.GAME, "G" + game,
-          Columns.TEAM, "Herons",
-          Columns.OPPONENT, "Wolves" + game,
-          Columns.WAY_OUT, "carry");
+          Columns.GAME,
+          "G" + game,
+          Columns.TEAM,
+          "Herons",
+          Columns.OPPONENT,
+          "Wolves" + game,
+          Columns.WAY_OUT,
+          "carry");
     }
     assertEquals(List.of(8, 6, 4, 2), lines(review().firstToLookAt()), "no flag of ours");
     for (int i = 0; i < 6; i++) {

@@ -172,13 +172,7 @@ class MomentsTest {
   void aFlagThatIsNoneIsAnIcing() {
     int at = iced();
     season.flag(
-        row(
-            Columns.LINE,
-            at,
-            Columns.FLAGGED,
-            false,
-            Columns.REASON,
-            FlagVerdict.LOOK.words()));
+        row(Columns.LINE, at, Columns.FLAGGED, false, Columns.REASON, FlagVerdict.LOOK.words()));
     assertEquals(Moment.Kind.ICED, player().talk().get(0).kind());
   }
 

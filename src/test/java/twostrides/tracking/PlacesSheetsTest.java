@@ -19,7 +19,9 @@ import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
 
-/** Places sheets: which release each row belongs to, where the skaters are, and what is set aside. */
+/**
+ * Places sheets: which release each row belongs to, where the skaters are, and what is set aside.
+ */
 class PlacesSheetsTest {
 
   private static final String PLAY =
@@ -59,8 +61,7 @@ class PlacesSheetsTest {
                 SheetMap.read(
                     write("places.toml", "sheet = \"places\"\n" + String.join("\n", map)),
                     List.of(TrackForm.PLACES)));
-    PlacesSheets read =
-        PlacesSheets.read(List.of(write("places.csv", places)), toml, season);
+    PlacesSheets read = PlacesSheets.read(List.of(write("places.csv", places)), toml, season);
     long rows = places.lines().filter(l -> !l.isBlank()).count() - 1;
     assertEquals(rows, read.rowsRead(), "rows read");
     assertEquals(
@@ -106,8 +107,7 @@ class PlacesSheetsTest {
     assertEquals(7, still.place().x(), 1e-9);
   }
 
-  private static void assertSkater(
-      OnIce s, boolean own, double x, double y, double vx, double vy) {
+  private static void assertSkater(OnIce s, boolean own, double x, double y, double vx, double vy) {
     assertEquals(own, s.own());
     assertEquals(x, s.place().x(), 1e-9);
     assertEquals(y, s.place().y(), 1e-9);
@@ -121,10 +121,7 @@ class PlacesSheetsTest {
     String head = "period,clock,team,carrier,x_m,y_m,vx_m_s,vy_m_s,later_x_m,later_y_m\n";
     PlacesSheets.Clicked c =
         clicked(
-            read(
-                head
-                    + "2,720,Wolves,yes,-4,5,6.5,-0.5,-4,5\n"
-                    + "2,720,Herons,no,3,1,-2,0,,\n"));
+            read(head + "2,720,Wolves,yes,-4,5,6.5,-0.5,-4,5\n" + "2,720,Herons,no,3,1,-2,0,,\n"));
     assertSkater(c.carrier(), true, -4, 5, 6.5, -0.5);
     assertSkater(c.others().get(0), false, 3, 1, -2, 0);
   }
@@ -172,8 +169,7 @@ class PlacesSheetsTest {
   void ofTwoReleasesWithinASecondLineOrPlayerSaysWhich() throws Exception {
     String head = "period,clock,let_go_by,line,team,carrier,x_m,y_m\n";
     assertAside(
-        read(head + "2,11:39,,,own,yes,-3,0\n"),
-        "2 clock: one release, not those in lines 5, 6");
+        read(head + "2,11:39,,,own,yes,-3,0\n"), "2 clock: one release, not those in lines 5, 6");
     PlacesSheets both =
         read(
             head
@@ -240,8 +236,7 @@ class PlacesSheetsTest {
     assertAside(
         read(HEAD + "G1,2,12:00,own,yes,-4,15,,\n"),
         "2 y_m: a place across the rink inside the boards, at most 13.0 m (43 ft) from center");
-    assertAside(
-        read(HEAD + "G1,2,12:00,own,yes,-4,,,\n"), "2 y_m: a place needs both its numbers");
+    assertAside(read(HEAD + "G1,2,12:00,own,yes,-4,,,\n"), "2 y_m: a place needs both its numbers");
     assertAside(
         read(HEAD + "G1,2,12:00,own,perhaps,-4,5,,\n"), "2 carrier: one of: \"yes\", \"no\"");
   }
@@ -252,8 +247,7 @@ class PlacesSheetsTest {
         "game,home,away,period,clock,team,player,way_out,at_center,x_m,y_m,ended\n"
             + "G1,Herons,Wolves,2,12:00,Wolves,4 Berg,carry,gained,-4,5,own\n"
             + "G1,Herons,Wolves,2,11:00,Wolves,4 Berg,carry,released short,-4,5,icing\n";
-    PlacesSheets places =
-        readBeside(tags, HEAD + CARRIER.replace("12:00", "11:00") + CARRIER);
+    PlacesSheets places = readBeside(tags, HEAD + CARRIER.replace("12:00", "11:00") + CARRIER);
     assertEquals(1, places.at("G1", "g.csv", 3).stream().count());
     assertEquals(
         List.of("3 clock: the clock of a release short of center in the game's sheet"),
