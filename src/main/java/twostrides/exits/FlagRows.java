@@ -166,9 +166,7 @@ final class FlagRows {
             delivery,
             OptionalDouble.empty(),
             List.of(),
-            settings.skaters(),
-            0,
-            0);
+            settings.skaters());
     PuckSpread spread = PuckSpread.of(scene, draws, Math.min(SPREAD_DRAWS, settings.draws()));
     out.number(Columns.P_LENGTH, spread.past())
         .number(Columns.PUCK_X_M, spread.farthest().x())

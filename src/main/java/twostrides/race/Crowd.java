@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * The skaters of a race: those who are known, and those who were not seen, drawn anew in every
- * draw; five of each team where nobody is known. For one thread.
+ * The skaters of a race: those who are known, or, where nobody is, five of each team drawn anew in
+ * every draw. For one thread.
  */
 final class Crowd {
 
@@ -19,20 +19,14 @@ final class Crowd {
   private final double[] state;
   private final boolean[] chases;
 
-  /** Which of his team's five {@link Places} a skater is who was not seen. */
-  private final int[] drawnAs;
-
   Crowd(Scene scene) {
     List<Racer> racers = scene.racers();
     known = racers.size();
     releaseX = scene.x();
     halfWidth = scene.rink().width() / 2;
-    int own = known == 0 ? Places.A_SIDE : scene.unseenOwn();
-    int opponents = known == 0 ? Places.A_SIDE : scene.unseenOpponents();
-    int n = known + own + opponents;
+    int n = known == 0 ? 2 * Places.A_SIDE : known;
     state = new double[Places.VARIABLES * n];
     chases = new boolean[n];
-    drawnAs = new int[n];
     for (int i = 0; i < known; i++) {
       Racer r = racers.get(i);
       int at = Places.VARIABLES * i;
@@ -42,11 +36,8 @@ final class Crowd {
       state[at + 2] = r.vx();
       state[at + 3] = r.vy();
     }
-    // Who was not seen is far from the puck: own forwards up ice, opponents who stayed back.
     for (int i = known; i < n; i++) {
-      int k = i - known;
-      chases[i] = k < own;
-      drawnAs[i] = k < own ? k : Places.A_SIDE - opponents + k - own;
+      chases[i] = i < Places.A_SIDE;
     }
   }
 
@@ -63,7 +54,7 @@ final class Crowd {
             state,
             Places.VARIABLES * skater,
             chases[skater],
-            drawnAs[skater],
+            skater % Places.A_SIDE,
             releaseX,
             halfWidth,
             start,

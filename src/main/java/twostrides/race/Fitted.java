@@ -60,7 +60,15 @@ final class Fitted {
    * center, metres carried up ice, metres off the middle, and 1 for a missed pass. 123 releases.
    */
   static final LogisticLine SHEET =
-      new LogisticLine(new double[] {2.0996, -0.1970, 0.0331, -0.0990, -0.4414}, new double[][] {{0.474557}, {-0.026359, 0.003693}, {-0.009083, 0.000095, 0.002267}, {-0.023491, 0.000493, 0.000148, 0.001983}, {-0.057870, -0.002353, -0.000605, 0.001621, 0.176295}});
+      new LogisticLine(
+          new double[] {2.0996, -0.1970, 0.0331, -0.0990, -0.4414},
+          new double[][] {
+            {0.474557},
+            {-0.026359, 0.003693},
+            {-0.009083, 0.000095, 0.002267},
+            {-0.023491, 0.000493, 0.000148, 0.001983},
+            {-0.057870, -0.002353, -0.000605, 0.001621, 0.176295}
+          });
 
   /** How far off those log odds are, either way: for 68 % and for 95 % of the releases. */
   static final double SHEET_LIKELY = 1.73;

@@ -66,11 +66,6 @@ public record LossRate(int losses, double seconds, double priorLosses, double pr
     return odds / (1 - p + odds);
   }
 
-  /** Share of the rate that comes from the prior, 0 to 1. */
-  public double priorShare() {
-    return priorSeconds / (priorSeconds + seconds);
-  }
-
   /** Middle 95 % of the rate, losses a second. */
   public Range interval() {
     return new Range(quantile(0.025), quantile(0.975));

@@ -104,15 +104,6 @@ abstract sealed class PieceRows permits PuckPieces {
         : Math.min(length[i], Slide.distanceMoving(speed[i], friction[i], drag[i], t));
   }
 
-  /**
-   * Begins equal steps along a piece from a time of the path; returns the metres along it there.
-   */
-  double step(SlideSteps steps, int i, double seconds, double step) {
-    double s = along(i, seconds);
-    steps.begin(s, speedAt(i, seconds), friction[i], drag[i], step);
-    return s;
-  }
-
   double length(int i) {
     return length[i];
   }

@@ -26,7 +26,6 @@ public final class PuckPath {
 
   private final Rink rink;
   private final PuckPieces pieces;
-  private final Interception interception;
 
   /**
    * A path on a rink, ready for a first release.
@@ -36,7 +35,6 @@ public final class PuckPath {
   public PuckPath(Rink rink) {
     this.rink = rink;
     this.pieces = new PuckPieces(rink);
-    this.interception = new Interception(pieces);
   }
 
   /**
@@ -321,20 +319,6 @@ public final class PuckPath {
    */
   public double speedAt(double time) {
     return pieces.speedAt(pieces.at(time), time);
-  }
-
-  /**
-   * Seconds until a skater can be where the puck is, with the puck no higher than he can play it:
-   * the path is looked at every {@code step} seconds and the first success narrowed to a tenth of a
-   * millisecond. A chance that comes and goes within one step may be missed. A puck that lies still
-   * waits. Infinite when the puck never can be had.
-   *
-   * @param reach how soon the skater can be at a place
-   * @param step seconds between two looks, above 0; 0.05 to 0.2 is sensible
-   * @param playable greatest height at which the puck can be played, metres
-   */
-  public double earliest(Reach reach, double step, double playable) {
-    return interception.earliest(reach, step, playable);
   }
 
   /** The pieces of the path in order, to the end. */

@@ -14,8 +14,6 @@ import twostrides.rink.Rink;
  * @param targetY where along the far goal line it was aimed, metres; empty to draw it
  * @param racers skaters whose places are known; empty to draw ten
  * @param skaters what a skater of this game can do
- * @param unseenOwn teammates besides the known ones whose places are drawn
- * @param unseenOpponents opponents besides the known ones whose places are drawn
  */
 public record Scene(
     Rink rink,
@@ -24,9 +22,7 @@ public record Scene(
     Delivery delivery,
     OptionalDouble targetY,
     List<Racer> racers,
-    SkaterSet skaters,
-    int unseenOwn,
-    int unseenOpponents) {
+    SkaterSet skaters) {
 
   /** Slack for a place written at the boards, metres. Assumed, as for sheets. */
   private static final double BOARD_SLACK = 0.5;
@@ -76,32 +72,5 @@ public record Scene(
               + rink.width() / 2
               + " m across");
     }
-    boolean few = unseenOwn >= 0 && unseenOpponents >= 0;
-    if (!few || Math.max(unseenOwn, unseenOpponents) > Places.A_SIDE) {
-      throw new IllegalArgumentException(
-          "0 to " + Places.A_SIDE + " skaters unseen, not " + unseenOwn + ", " + unseenOpponents);
-    }
-  }
-
-  /**
-   * A release at which every skater is known, or none.
-   *
-   * @param rink the rink
-   * @param x place of the release, metres from center ice, acting team's frame
-   * @param y place of the release, metres from the long axis
-   * @param delivery how it was sent
-   * @param targetY where along the far goal line it was aimed, metres; empty to draw it
-   * @param racers skaters whose places are known; empty to draw ten
-   * @param skaters what a skater of this game can do
-   */
-  public Scene(
-      Rink rink,
-      double x,
-      double y,
-      Delivery delivery,
-      OptionalDouble targetY,
-      List<Racer> racers,
-      SkaterSet skaters) {
-    this(rink, x, y, delivery, targetY, racers, skaters, 0, 0);
   }
 }

@@ -70,15 +70,6 @@ public record SkaterSettings(
   }
 
   /**
-   * The same with another reaction time.
-   *
-   * @param newReaction s
-   */
-  public SkaterSettings withReaction(double newReaction) {
-    return new SkaterSettings(topSpeed, tau, newReaction, turn, carry, reach, sigma);
-  }
-
-  /**
    * The same with another reach.
    *
    * @param newReach m, 0 when a skate counts
@@ -103,10 +94,5 @@ public record SkaterSettings(
    */
   public SkaterSettings toPuck() {
     return withReach(reach / 1.5).withSigma(1.2 * sigma);
-  }
-
-  /** The same while carrying the puck: the top speed at {@link #carryingSpeed}, carry 1. */
-  public SkaterSettings carrying() {
-    return new SkaterSettings(carryingSpeed(), tau, reaction, turn, 1, reach, sigma);
   }
 }

@@ -172,16 +172,7 @@ final class WaysOutRun {
   }
 
   private static Scene withDelivery(Scene s, Delivery delivery) {
-    return new Scene(
-        s.rink(),
-        s.x(),
-        s.y(),
-        delivery,
-        s.targetY(),
-        s.racers(),
-        s.skaters(),
-        s.unseenOwn(),
-        s.unseenOpponents());
+    return new Scene(s.rink(), s.x(), s.y(), delivery, s.targetY(), s.racers(), s.skaters());
   }
 
   private double price(double restart, double lost) {

@@ -13,10 +13,8 @@ class LossRateTest {
   void drawsTheRateTowardThePrior() {
     LossRate none = new LossRate(0, 0, 2, 20);
     assertEquals(0.1, none.perSecond(), 1e-12);
-    assertEquals(1, none.priorShare());
     LossRate some = new LossRate(8, 80, 2, 20);
     assertEquals(0.1, some.perSecond(), 1e-12);
-    assertEquals(0.2, some.priorShare(), 1e-12);
   }
 
   /** Gamma(10, 100): quantiles from the chi-square table, 20 degrees: 9.591 and 34.170. */

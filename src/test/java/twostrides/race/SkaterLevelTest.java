@@ -41,19 +41,11 @@ class SkaterLevelTest {
   }
 
   @Test
-  void theCarrierIsSlower() {
-    SkaterSettings s = SkaterLevel.ELITE_MEN.settings();
-    assertEquals(0.95 * 9.6, s.carrying().topSpeed(), 1e-12);
-    assertEquals(s.carrying(), s.carrying().carrying(), "the factor is taken once");
-  }
-
-  @Test
   void valuesOutsideTheirRangesAreRefused() {
     SkaterSettings s = SkaterLevel.ELITE_MEN.settings();
     for (double bad : new double[] {-0.1, Double.NaN, 50}) {
       assertThrows(IllegalArgumentException.class, () -> s.withSprint(bad, 1.45));
       assertThrows(IllegalArgumentException.class, () -> s.withSprint(9, bad));
-      assertThrows(IllegalArgumentException.class, () -> s.withReaction(bad));
       assertThrows(IllegalArgumentException.class, () -> s.withReach(bad));
       assertThrows(IllegalArgumentException.class, () -> s.withSigma(bad));
     }

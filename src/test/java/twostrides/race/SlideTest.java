@@ -113,23 +113,6 @@ class SlideTest {
   }
 
   @Test
-  void equalStepsAreTheSameSlide() {
-    SplittableRandom random = new SplittableRandom(14);
-    SlideSteps steps = new SlideSteps();
-    for (int i = 0; i < 500; i++) {
-      double a = i % 5 == 0 ? 0 : random.nextDouble(0.1, 3);
-      double k = i % 7 == 0 ? 0 : random.nextDouble(0, 0.03);
-      Slide slide = new Slide(random.nextDouble(5, 40), a, k);
-      double step = random.nextDouble(0.01, 0.5);
-      double end = Math.min(20, slide.stoppingTime().orElse(20));
-      steps.begin(slide.distanceAt(step), slide.speedAt(step), a, k, step);
-      for (int n = 2; n * step < end; n++) {
-        assertEquals(0, relative(slide.distanceAt(n * step), steps.next()), 1e-12);
-      }
-    }
-  }
-
-  @Test
   void withoutDragItIsCoulombsSlide() {
     Slide slide = new Slide(12, 1.2, 0);
     assertEquals(60, slide.stoppingDistance().orElseThrow(), 1e-12);
