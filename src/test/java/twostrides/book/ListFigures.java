@@ -447,7 +447,8 @@ final class ListFigures {
             Want.num(r.number("seconds_to_center"), 1, STEP));
     Want gain =
         r.has("p_gain_center")
-            ? chance(r, "p_gain_center")
+            ? Want.name(r.is("evidence", "unknown") ? "measured releases like it have " : "")
+                .then(chance(r, "p_gain_center"))
                 .then(Want.name(" to gain center (95 % interval "))
                 .then(interval(r, "p_gain_low", "p_gain_high"))
                 .then(Want.name(")"))
