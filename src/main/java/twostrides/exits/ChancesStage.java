@@ -106,9 +106,9 @@ final class ChancesStage {
       return FlagVerdict.NO_RESTART;
     }
     if (!r.iced()) {
-      return r.text(Columns.RESTART_CAUSE).equals(RestartCause.OTHER.label())
-          ? FlagVerdict.OTHER_CAUSE
-          : FlagVerdict.UNKNOWN_CAUSE;
+      return r.text(Columns.RESTART_CAUSE).equals(RestartCause.UNKNOWN.label())
+          ? FlagVerdict.UNKNOWN_CAUSE
+          : FlagVerdict.OTHER_CAUSE;
     }
     return r.mayBeIcing() ? FlagVerdict.FLAGGED : FlagVerdict.NOT_ICING;
   }

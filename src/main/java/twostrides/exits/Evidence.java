@@ -32,6 +32,11 @@ public enum Evidence {
     return meaning;
   }
 
+  /** Whether it is a race between skaters who were seen. */
+  boolean fromPlaces() {
+    return this != TAGGED && this != UNKNOWN;
+  }
+
   /** Whether a release may be flagged on it. */
   public boolean carriesVerdict() {
     return this == MEASURED || this == CLICKED;

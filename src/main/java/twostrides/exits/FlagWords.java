@@ -40,9 +40,10 @@ record FlagWords(double threshold, double icing) {
             Locale.ROOT,
             ", %.1f s away at %s: ",
             ground.seconds(),
-            ground.evidence().ordinal() <= Evidence.PLACES_ONLY.ordinal()
-                ? "this level of play"
-                : "the pace of these sheets")
+            ground.evidence().fromPlaces() ? "this level of play" : "the pace of these sheets")
+        + (ground.evidence() == Evidence.UNKNOWN && ground.gain().isPresent()
+            ? "measured releases like it have "
+            : "")
         + ground
             .gain()
             .map(g -> percent(g.p()) + " to gain center (95 % interval " + interval(g) + ")")

@@ -89,8 +89,8 @@ record Ground(
 
   private static String unknown(boolean guessed) {
     return guessed
-        ? "Only to order by: how short, how far carried, how far off the middle, pass or not, as in"
-            + " tracked games"
+        ? "Like it is how short, how far carried, how far off the middle, pass or not: only to order"
+            + " by"
         : String.format(
             Locale.ROOT,
             "Farther than %.0f m from center nothing in the sheet tells",

@@ -143,7 +143,7 @@ final class ListFigures {
                 "Why",
                 "By the book",
                 "Clause",
-                "Draw won by",
+                "Face-off won by",
                 "Against",
                 "Video",
                 "Sheet"));
@@ -312,7 +312,7 @@ final class ListFigures {
         });
   }
 
-  /** Iced ones of the releases of a kind, counted anew: the book here exempts the shorthanded. */
+  /** Iced ones of the releases of a kind, counted anew. */
   private static Want kind(BookData d, BookData.Row flag) {
     List<BookData.Row> alike =
         BookData.rows(
@@ -321,8 +321,7 @@ final class ListFigures {
                 r.is("kind", flag.get("kind"))
                     && zone(r).equals(flag.get("zone"))
                     && r.has("own_zone_restart")
-                    && r.has("evidence")
-                    && !r.is("strength", "shorthanded"));
+                    && r.is("may_be_icing", "true"));
     assertEquals(alike.size(), flag.count("kind_releases"));
     assertEquals(BookData.iced(alike).k(), flag.count("kind_iced"));
     return BookData.iced(alike)
@@ -448,7 +447,8 @@ final class ListFigures {
             Want.num(r.number("seconds_to_center"), 1, STEP));
     Want gain =
         r.has("p_gain_center")
-            ? chance(r, "p_gain_center")
+            ? Want.name(r.is("evidence", "unknown") ? "measured releases like it have " : "")
+                .then(chance(r, "p_gain_center"))
                 .then(Want.name(" to gain center (95 % interval "))
                 .then(interval(r, "p_gain_low", "p_gain_high"))
                 .then(Want.name(")"))
