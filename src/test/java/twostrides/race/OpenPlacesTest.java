@@ -51,7 +51,7 @@ class OpenPlacesTest {
 
     Case fitted(double clickError) {
       double raw = chance(clickError, Fitted.MEASURED).raw();
-      return new Case(game, race(clickError).places(raw), gained ? 1 : 0);
+      return Case.of(game, gained ? 1 : 0, race(clickError).places(raw));
     }
 
     /** The same with speeds hidden. */

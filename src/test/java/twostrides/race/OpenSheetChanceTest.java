@@ -39,10 +39,13 @@ class OpenSheetChanceTest {
           double carried =
               Math.max(SheetChance.LEAST_CARRIED, Math.min(SheetChance.MOST_CARRIED, r.carried()));
           cases.add(
-              new Case(
+              Case.of(
                   r.game(),
-                  new double[] {r.metresShort(), carried, r.offMiddle(), r.missedPass() ? 1 : 0},
-                  r.gain().chance().p()));
+                  r.gain().chance().p(),
+                  r.metresShort(),
+                  carried,
+                  r.offMiddle(),
+                  r.missedPass() ? 1 : 0));
         }
       }
     }
@@ -51,7 +54,7 @@ class OpenSheetChanceTest {
   /** Log odds by the line of the other games. */
   private static double[] guesses(List<Case> list) {
     Map<String, LogisticLine> lines = Regression.leavingOut(list);
-    return list.stream().mapToDouble(c -> lines.get(c.game()).at(c.x())).toArray();
+    return list.stream().mapToDouble(c -> c.at(lines.get(c.game()))).toArray();
   }
 
   /** The area where a measured chance counts as that share of a gained center. */
@@ -91,7 +94,7 @@ class OpenSheetChanceTest {
     double[] byDistance =
         guesses(
             cases.stream()
-                .map(c -> new Case(c.game(), new double[] {c.x()[0]}, c.happened()))
+                .map(c -> new Case(c.game(), c.x().subList(0, 1), c.happened()))
                 .toList());
     double four = area(guess);
     OpenTracked.say(

@@ -3,6 +3,7 @@ package twostrides.race;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -36,11 +37,21 @@ public final class Regression {
    * @param x the places, without the 1 of the intercept
    * @param happened what came of it, 0 or 1; a share where a chance is all that is known
    */
-  record Case(String game, double[] x, double happened) {}
+  record Case(String game, List<Double> x, double happened) {
+
+    static Case of(String game, double happened, double... x) {
+      return new Case(game, Arrays.stream(x).boxed().toList(), happened);
+    }
+
+    /** Log odds by a line. */
+    double at(LogisticLine line) {
+      return line.at(x.stream().mapToDouble(v -> v).toArray());
+    }
+  }
 
   /** Maximum likelihood by Newton's method; the covariance is the inverse of the information. */
   static LogisticLine fit(List<Case> cases) {
-    int n = cases.get(0).x().length + 1;
+    int n = cases.get(0).x().size() + 1;
     double[] b = new double[n];
     RealMatrix covariance = MatrixUtils.createRealMatrix(n, n);
     for (int step = 0; step < 50; step++) {
@@ -49,10 +60,10 @@ public final class Regression {
       for (Case c : cases) {
         double p = LogisticLine.chance(at(b, c.x()));
         for (int i = 0; i < n; i++) {
-          double xi = i == 0 ? 1 : c.x()[i - 1];
+          double xi = i == 0 ? 1 : c.x().get(i - 1);
           score[i] += xi * (c.happened() - p);
           for (int j = 0; j < n; j++) {
-            information.addToEntry(i, j, xi * (j == 0 ? 1 : c.x()[j - 1]) * p * (1 - p));
+            information.addToEntry(i, j, xi * (j == 0 ? 1 : c.x().get(j - 1)) * p * (1 - p));
           }
         }
       }
@@ -66,10 +77,10 @@ public final class Regression {
     return new LogisticLine(b, covariance.getData());
   }
 
-  private static double at(double[] b, double[] x) {
+  private static double at(double[] b, List<Double> x) {
     double sum = b[0];
-    for (int i = 0; i < x.length; i++) {
-      sum += b[i + 1] * x[i];
+    for (int i = 0; i < x.size(); i++) {
+      sum += b[i + 1] * x.get(i);
     }
     return sum;
   }
