@@ -36,7 +36,7 @@ final class GameBuilder {
   /** The game, or empty when no two teams act in it. */
   Optional<Game> play(List<ReadRow<PlayRow>> read) {
     List<ReadRow<PlayRow>> rows =
-        inOrder(withoutVoid(read), r -> r.row().period() * PERIOD_APART + r.row().elapsed());
+        inOrder(clockMended(read), r -> r.row().period() * PERIOD_APART + r.row().elapsed());
     List<String> teams = teams(rows);
     if (teams.size() < 2) {
       for (ReadRow<PlayRow> r : rows) {
@@ -145,13 +145,13 @@ final class GameBuilder {
     return most;
   }
 
-  private List<ReadRow<PlayRow>> withoutVoid(List<ReadRow<PlayRow>> rows) {
-    int[] from = VoidPlay.of(rows.stream().map(ReadRow::row).toList());
+  private List<ReadRow<PlayRow>> clockMended(List<ReadRow<PlayRow>> rows) {
+    ClockSetBack clock = new ClockSetBack(rows.stream().map(ReadRow::row).toList());
     List<ReadRow<PlayRow>> kept = new ArrayList<>();
-    for (int i = 0; i < from.length; i++) {
+    for (int i = 0; i < rows.size(); i++) {
       ReadRow<PlayRow> r = rows.get(i);
-      if (from[i] < 0) {
-        kept.add(r);
+      if (clock.voidFrom(i) < 0) {
+        kept.add(new ReadRow<>(r.source(), r.gameId(), r.about(), clock.mended(i)));
         continue;
       }
       setAside(
@@ -159,7 +159,7 @@ final class GameBuilder {
           SheetForms.CLOCK,
           r.source().cell(SheetForms.CLOCK).map(c -> c.text()).orElse(""),
           "play that counts: at the next draw the clock was put back to line "
-              + rows.get(from[i]).source().line(),
+              + rows.get(clock.voidFrom(i)).source().line(),
           "nothing, when that is so; else correct the clock");
     }
     return kept;

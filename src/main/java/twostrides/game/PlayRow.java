@@ -75,52 +75,50 @@ public record PlayRow(
    * @param second the second
    */
   public PlayRow atVideo(double second) {
-    return new PlayRow(
-        period,
-        elapsed,
-        team,
-        player,
-        otherPlayer,
-        action,
-        outcome,
-        place,
-        target,
-        manpower,
-        stop,
-        penalty,
-        penaltyMinutes,
-        servedBy,
-        pressure,
-        skaters,
-        ownOnIce,
-        opponentOnIce,
-        OptionalDouble.of(second),
-        sheet,
-        line);
+    return with(elapsed, place, target, skaters, OptionalDouble.of(second));
+  }
+
+  /** The row at another instant of its period. */
+  PlayRow at(double instant) {
+    return with(instant, place, target, skaters, video);
   }
 
   /** The row with its places turned half round about center ice: teams attack the other way. */
   PlayRow turned() {
+    return with(
+        elapsed,
+        place.map(Place::seenByOpponent),
+        target.map(Place::seenByOpponent),
+        skaters.stream().map(OnIce::turned).toList(),
+        video);
+  }
+
+  private PlayRow with(
+      double instant,
+      Optional<Place> at,
+      Optional<Place> to,
+      List<OnIce> seen,
+      OptionalDouble second) {
     return new PlayRow(
         period,
-        elapsed,
+        instant,
         team,
         player,
         otherPlayer,
         action,
         outcome,
-        place.map(Place::seenByOpponent),
-        target.map(Place::seenByOpponent),
+        at,
+        to,
         manpower,
         stop,
         penalty,
         penaltyMinutes,
         servedBy,
         pressure,
-        skaters.stream().map(OnIce::turned).toList(),
+        seen,
         ownOnIce,
         opponentOnIce,
-        video,
+        second,
         sheet,
         line);
   }

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twostrides.sheet.SheetException;
 
-/** Clocks put back at a draw: what does not count is set aside, and the draw stays. */
-class VoidPlayTest {
+/** Clocks put back at a draw: what does not count is set aside, the rest and the draw stay. */
+class ClockSetBackTest {
 
   private static final String HEAD = "period,clock,team,player,action,x_m,y_m,stoppage\n";
 
@@ -19,10 +19,14 @@ class VoidPlayTest {
 
   /** The lines set aside of a sheet whose rows begin in line 2. */
   private List<Long> aside(String rows) throws IOException, SheetException {
-    Path sheet = Files.writeString(dir.resolve("g.csv"), HEAD + rows);
-    Season season = SeasonReader.at(sheet.toString());
+    Season season = season(rows);
     assertEquals(season.rowsRead(), season.rowsUsed() + season.setAside().size());
     return season.setAside().stream().map(r -> r.row().line()).toList();
+  }
+
+  private Season season(String rows) throws IOException, SheetException {
+    Path sheet = Files.writeString(dir.resolve("g.csv"), HEAD + rows);
+    return SeasonReader.at(sheet.toString());
   }
 
   /** A draw blown dead is not written; the next one stands at the stoppage before. */
@@ -59,7 +63,25 @@ class VoidPlayTest {
             """));
   }
 
-  /** A draw whose own clock is wrong is set aside alone, as any other row. */
+  /** A clock mended at the whistle: the rows before the draw count, and stand no later than it. */
+  @Test
+  void aClockMendedAtTheWhistleSetsNothingAside() throws Exception {
+    Season season =
+        season(
+            """
+            1,18:59,Herons,4 Berg,release,-12,12,
+            1,18:54,Wolves,9 Vik,touch,-27,6,
+            1,18:54,Herons,,stoppage,,,icing
+            1,18:55,Wolves,9 Vik,faceoff,21,6.7,
+            1,18:52,Wolves,9 Vik,recovery,19,3,
+            """);
+    assertEquals(List.of(), season.setAside());
+    assertEquals(
+        List.of(61.0, 65.0, 65.0, 65.0, 68.0),
+        season.games().get(0).rows().stream().map(PlayRow::elapsed).toList());
+  }
+
+  /** A draw whose own clock is wrong by more is set aside alone, as any other row. */
   @Test
   void aWrongClockOfADrawIsOneRow() throws Exception {
     assertEquals(
@@ -69,7 +91,7 @@ class VoidPlayTest {
             1,18:59,Herons,4 Berg,release,-12,12,
             1,18:54,Wolves,9 Vik,touch,-20,6,
             1,18:53,Wolves,9 Vik,touch,-19,3,
-            1,18:56,Wolves,9 Vik,faceoff,21,6.7,
+            1,18:57,Wolves,9 Vik,faceoff,21,6.7,
             1,18:51,Herons,4 Berg,touch,-19,3,
             1,18:50,Wolves,9 Vik,recovery,19,3,
             """));

@@ -1,0 +1,94 @@
+package twostrides.game;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Clocks put back at a draw, so that it stands earlier than rows before it.
+ *
+ * <p>A draw blown dead at once is often not written, only the touches and the stoppage after it;
+ * the next draw then stands where the clock stood at the stoppage before, and that stoppage is why
+ * it is where it is: play in between did not count. Otherwise the clock was mended at the whistle,
+ * and rows that stand later than the draw happened just before it.
+ */
+final class ClockSetBack {
+
+  /** How far a clock is put back, s: 1 to 3 s in real sheets. */
+  private static final double MOST_S = 3;
+
+  /** How far it is put back where it is only mended, s. Assumed. */
+  private static final double MENDED_S = 1;
+
+  private final List<PlayRow> rows;
+  private final int[] voidFrom;
+  private final double[] elapsed;
+
+  /**
+   * Looks at the rows of a game.
+   *
+   * @param rows the rows in the sheet's order
+   */
+  ClockSetBack(List<PlayRow> rows) {
+    this.rows = rows;
+    this.voidFrom = new int[rows.size()];
+    Arrays.fill(voidFrom, -1);
+    this.elapsed = rows.stream().mapToDouble(PlayRow::elapsed).toArray();
+    for (int draw = 1; draw < rows.size(); draw++) {
+      if (rows.get(draw).action() == Action.FACEOFF) {
+        before(draw);
+      }
+    }
+  }
+
+  /** The row after which play up to the next draw did not count; -1 for a row that counts. */
+  int voidFrom(int row) {
+    return voidFrom[row];
+  }
+
+  /** A row with its clock no later than that of the draw that followed it. */
+  PlayRow mended(int row) {
+    PlayRow r = rows.get(row);
+    return elapsed[row] == r.elapsed() ? r : r.at(elapsed[row]);
+  }
+
+  private void before(int draw) {
+    PlayRow faceoff = rows.get(draw);
+    double latest = faceoff.elapsed();
+    int i = draw - 1;
+    while (sinceDraw(i, faceoff) && rows.get(i).elapsed() > faceoff.elapsed()) {
+      latest = Math.max(latest, rows.get(i).elapsed());
+      i--;
+    }
+    double back = latest - faceoff.elapsed();
+    if (i < 0 || back == 0 || back > MOST_S) {
+      return;
+    }
+    int stoppage = i;
+    while (sinceDraw(stoppage, faceoff)
+        && rows.get(stoppage).action() != Action.STOPPAGE
+        && rows.get(stoppage).elapsed() == faceoff.elapsed()) {
+      stoppage--;
+    }
+    boolean goesOnEarlier = draw + 1 < rows.size() && rows.get(draw + 1).elapsed() < latest;
+    if (sinceDraw(stoppage, faceoff) && rows.get(stoppage).action() == Action.STOPPAGE) {
+      voidAfter(stoppage, draw);
+    } else if (back > MENDED_S && goesOnEarlier) {
+      voidAfter(i, draw);
+    } else {
+      Arrays.fill(elapsed, i + 1, draw, faceoff.elapsed());
+    }
+  }
+
+  /** A penalty is served all the same. */
+  private void voidAfter(int last, int draw) {
+    for (int k = last + 1; k < draw; k++) {
+      voidFrom[k] = rows.get(k).action() == Action.PENALTY ? -1 : last;
+    }
+  }
+
+  private boolean sinceDraw(int i, PlayRow faceoff) {
+    return i >= 0
+        && rows.get(i).period() == faceoff.period()
+        && rows.get(i).action() != Action.FACEOFF;
+  }
+}
