@@ -92,6 +92,6 @@ public record MomentWords(double window) {
   }
 
   private static String flag(FlagLine f) {
-    return "Flagged: " + Show.chance(f.gain()) + " to gain center (" + f.evidence().word() + ").";
+    return "Flagged: to gain center " + Show.chance(f.gain()) + " (" + f.evidence().word() + ").";
   }
 }

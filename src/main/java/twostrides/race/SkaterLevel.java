@@ -156,17 +156,18 @@ public enum SkaterLevel {
             0,
             2.0,
             "m",
-            "assumed; 0 where a skate counts",
+            "assumed against a carrier; two thirds of it in a race to a loose puck (1.0 m, tracked"
+                + " men's games); 0 where a skate counts",
             ASSUMED),
         new Parameter(
             "arrival error, standard deviation",
             SIGMA,
-            0.2,
-            0.5,
+            0.3,
+            0.8,
             "s",
-            "assumed for tagged video; 0.45 s is used for football passes (Spearman 2018, read in"
-                + " re-implementations)",
-            ASSUMED));
+            "against a carrier; carriers of two tracked men's games; a fifth more in a race to a loose"
+                + " puck (0.60 s)",
+            COMPUTED));
   }
 
   /**

@@ -162,9 +162,9 @@ final class SheetMoments {
       return said;
     }
     BookData.Row f = flags.get(flag(r));
-    return said.then(Want.text(" Flagged: "))
+    return said.then(Want.text(" Flagged: to gain center "))
         .then(ListFigures.gain(f))
-        .then(Want.text(" to gain center (" + f.get("evidence") + ")."));
+        .then(Want.text(" (" + f.get("evidence") + ")."));
   }
 
   /** The way out and what made it hard. */

@@ -95,6 +95,7 @@ class WhatIfCommandTest {
         r,
         "  No icing: a team shorthanded at the instant of release may ice the puck",
         "  goes the length, a defender first ");
+    assertFalse(r.out().contains("Chance of icing"), r.out());
     assertTrue(
         r.lines().stream()
             .anyMatch(

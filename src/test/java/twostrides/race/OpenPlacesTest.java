@@ -159,6 +159,16 @@ class OpenPlacesTest {
     List<Kept> measurable = measurable();
     Map<String, LogisticLine> lines =
         Regression.leavingOut(measurable.stream().map(k -> k.fitted(0)).toList());
+    SkaterSettings sharper = LEGS.withSigma(0.3);
+    score(
+        "race by exact places, error 0.30 s",
+        said(
+            measurable,
+            k ->
+                new MeasuredGain(Rink.INTERNATIONAL, k.carrier(), k.them(), sharper, 0, 0)
+                    .run(new Draws(1, k.id()), DRAWS)
+                    .raw()),
+        k -> true);
     score("race alone", said(measurable, k -> k.chance(0, Fitted.MEASURED).raw()), k -> true);
     hold(
         "measured, by the other games",
