@@ -2,7 +2,6 @@ package twostrides.numbers;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import twostrides.rates.AdjustedRate;

@@ -77,11 +77,11 @@ public record Difference(Clustered first, Clustered second) {
   /**
    * Chance of a first share as large as this or larger, were the two shares one: 0 to 1.
    *
-   * <p>Fisher's exact test, which also holds for rare successes and few trials, with half the chance
-   * of the count itself (mid-p: Lancaster 1961, JASA 56:223), so that it is as often below any level
-   * as the level says, on average over counts. Where trials hang together, its normal score is
-   * divided by the root of the design effect of the difference, as Rao and Scott 1992 do with chi
-   * square. A side without trials says nothing: 1.
+   * <p>Fisher's exact test, which also holds for rare successes and few trials, with half the
+   * chance of the count itself (mid-p: Lancaster 1961, JASA 56:223), so that it is as often below
+   * any level as the level says, on average over counts. Where trials hang together, its normal
+   * score is divided by the root of the design effect of the difference, as Rao and Scott 1992 do
+   * with chi square. A side without trials says nothing: 1.
    */
   public double chanceOfMore() {
     Count one = first.total();
@@ -96,8 +96,7 @@ public record Difference(Clustered first, Clustered second) {
             - counts.probability(one.successes()) / 2;
     double n1 = one.trials();
     double n2 = second.total().trials();
-    double design =
-        (first.designEffect() / n1 + second.designEffect() / n2) / (1 / n1 + 1 / n2);
+    double design = (first.designEffect() / n1 + second.designEffect() / n2) / (1 / n1 + 1 / n2);
     NormalDistribution normal = new NormalDistribution();
     double score = normal.inverseCumulativeProbability(Math.min(1, Math.max(0, exact)));
     return normal.cumulativeProbability(score / Math.sqrt(design));

@@ -10,10 +10,7 @@ import java.util.stream.DoubleStream;
  */
 final class ShareGrid {
 
-  /**
-   * Cells from 0 to 1. Assumed: a likelihood of 6,000 trials is as wide as one; 400 change no
-   * figure of docs/checks.md by more than 0.0001.
-   */
+  /** Cells from 0 to 1. Assumed: a likelihood of 6,000 trials is about as wide as one. */
   static final int CELLS = 256;
 
   private static final double STEP = Math.PI / 2 / CELLS;
@@ -114,7 +111,9 @@ final class ShareGrid {
     return product(masses, SHARE) / sum(masses);
   }
 
-  /** The share below which the given part lies, even within a cell; the masses need not sum to 1. */
+  /**
+   * The share below which the given part lies, even within a cell; the masses need not sum to 1.
+   */
   static double quantile(double[] masses, double part) {
     double left = part * sum(masses);
     int j = 0;

@@ -29,8 +29,7 @@ record Likeliest<T>(T one, Count count, double chance, int of) {
    * @return empty where fewer than two have ten cases, where there are too few to adjust by, and
    *     where nothing happened
    */
-  static <T> Optional<Likeliest<T>> of(
-      List<T> all, Function<T, Count> count, AdjustedRates rates) {
+  static <T> Optional<Likeliest<T>> of(List<T> all, Function<T, Count> count, AdjustedRates rates) {
     List<T> enough = all.stream().filter(t -> !count.apply(t).tooFew()).toList();
     List<Count> counts = enough.stream().map(count).toList();
     List<Double> chances = counts.size() < 2 ? List.of() : rates.highest(counts);
@@ -43,8 +42,7 @@ record Likeliest<T>(T one, Count count, double chance, int of) {
     return best < 0
         ? Optional.empty()
         : Optional.of(
-            new Likeliest<>(
-                enough.get(best), counts.get(best), chances.get(best), enough.size()));
+            new Likeliest<>(enough.get(best), counts.get(best), chances.get(best), enough.size()));
   }
 
   /** "12 of 41 (adjusted rate 22 %, 95 % interval 11 to 36 %)". */

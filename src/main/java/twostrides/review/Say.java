@@ -76,8 +76,8 @@ public final class Say {
   }
 
   /**
-   * Counts with their adjusted rate: "12 of 41 (adjusted rate 22 %, 95 % interval 11 to 36 %)"; with
-   * the plain share where there is no adjusted one.
+   * Counts with their adjusted rate: "12 of 41 (adjusted rate 22 %, 95 % interval 11 to 36 %)";
+   * with the plain share where there is no adjusted one.
    *
    * @param c the counts
    * @param adjusted the rate
@@ -205,8 +205,8 @@ public final class Say {
   }
 
   /**
-   * A player in a sentence: a number on the jersey that begins the name must not read as a count, so
-   * "4 Brandt" becomes "No. 4 Brandt".
+   * A player in a sentence: a number on the jersey that begins the name must not read as a count,
+   * so "4 Brandt" becomes "No. 4 Brandt".
    *
    * @param player a name from a sheet, untrusted text
    */

@@ -190,8 +190,7 @@ final class Sentences {
                     + ", "
                     + most.said(rates)
                     + most.highestOf("ways out"))
-        .orElse(
-            "Too few attempts or icings to say which way out leads to icings.");
+        .orElse("Too few attempts or icings to say which way out leads to icings.");
   }
 
   private String player() {
@@ -204,8 +203,7 @@ final class Sentences {
                     + ": "
                     + most.said(iced)
                     + most.highestOf("players"))
-        .orElse(
-            "Too few releases or icings to say whose are iced most often.");
+        .orElse("Too few releases or icings to say whose are iced most often.");
   }
 
   private String cost() {

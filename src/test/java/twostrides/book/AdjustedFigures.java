@@ -198,8 +198,7 @@ final class AdjustedFigures {
           double wide = wide(s, b.mean());
           double cases = random.nextDouble() * (near + wide) < near ? b.cases() : WIDE;
           double share =
-              random.nextBeta(
-                  b.mean() * cases + s.k(), (1 - b.mean()) * cases + s.n() - s.k());
+              random.nextBeta(b.mean() * cases + s.k(), (1 - b.mean()) * cases + s.n() - s.k());
           if (share > most) {
             most = share;
             best = i;

@@ -230,9 +230,7 @@ final class BookData {
   /** How often players' releases short of center were iced, all ways together. */
   AdjustedFigures icedRates() {
     if (iced == null) {
-      iced =
-          new AdjustedFigures(
-              players().stream().map(p -> iced(rows(releases, of(p)))).toList());
+      iced = new AdjustedFigures(players().stream().map(p -> iced(rows(releases, of(p)))).toList());
     }
     return iced;
   }

@@ -79,14 +79,11 @@ final class PlayerFigures {
             (kind, rows) -> {
               Formulas.Share share = BookData.icedAfter(rows);
               Formulas.Share all = everybody.get(kind);
-              Formulas.Share others =
-                  new Formulas.Share(all.k() - share.k(), all.n() - share.n());
+              Formulas.Share others = new Formulas.Share(all.k() - share.k(), all.n() - share.n());
               if (!share.few() && !others.few()) {
                 double more = Formulas.exact(share, others);
                 double less = Formulas.exact(others, share);
-                lines.add(
-                    new Line(
-                        kind, 2 * Math.min(more, less), share.value() > others.value()));
+                lines.add(new Line(kind, 2 * Math.min(more, less), share.value() > others.value()));
               }
             });
     lines.sort(Comparator.comparingDouble(Line::chance));

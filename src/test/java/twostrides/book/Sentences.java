@@ -124,7 +124,9 @@ final class Sentences {
                         + " in another defensive-zone face-off.")));
     all.add(changed(exits));
     all.add(
-        near(BookData.rows(restarts, BookData.Row::icing)).then(Want.name(" ")).then(worst(b, exits)));
+        near(BookData.rows(restarts, BookData.Row::icing))
+            .then(Want.name(" "))
+            .then(worst(b, exits)));
     all.add(most(b));
     List<BookData.Row> counted = BookData.rows(restarts, r -> r.has("attempts_against_20s"));
     all.add(
@@ -270,8 +272,7 @@ final class Sentences {
     int best = -1;
     Map<Integer, Double> chances = some.size() < 2 ? Map.of() : rates.highest(some);
     for (int i = 0; i < some.size(); i++) {
-      double lead =
-          best < 0 ? 1 : chances.getOrDefault(i, 0.0) - chances.getOrDefault(best, 0.0);
+      double lead = best < 0 ? 1 : chances.getOrDefault(i, 0.0) - chances.getOrDefault(best, 0.0);
       if (some.get(i).k() > 0 && !chances.isEmpty() && lead > (named.test(i) ? -0.01 : 0)) {
         best = i;
       }
@@ -326,8 +327,7 @@ final class Sentences {
     String before = "Most often followed by an icing: ";
     int best = likeliest(rates, enough, i -> says(b, before + names.get(i)));
     return best < 0
-        ? Want.name(
-            "Too few attempts or icings to say which way out leads to icings.")
+        ? Want.name("Too few attempts or icings to say which way out leads to icings.")
         : rates
             .sentence(before + names.get(best), enough.get(best), "")
             .then(highestOf(rates, enough, best, "ways out"));
@@ -357,13 +357,11 @@ final class Sentences {
                         + (b.data.ours().isPresent() ? "" : " (" + p.team() + ")")
                         + ": ")
             .toList();
-    String before =
-        "Whose releases short of center are iced most often? Most likely those of ";
+    String before = "Whose releases short of center are iced most often? Most likely those of ";
     AdjustedFigures rates = b.data.icedRates();
     int best = likeliest(rates, enough, i -> says(b, before + names.get(i)));
     return best < 0
-        ? Want.name(
-            "Too few releases or icings to say whose are iced most often.")
+        ? Want.name("Too few releases or icings to say whose are iced most often.")
         : rates
             .sentence(before + names.get(best), enough.get(best), "")
             .then(highestOf(rates, enough, best, "players"));

@@ -110,9 +110,7 @@ final class SheetAdvice {
               + " of "
               + Sentences.count(releases, "release")
               + " short of center, and "
-              + (followed.size() == 1
-                  ? ""
-                  : "in " + flagged + " of those " + followed.size() + " ")
+              + (followed.size() == 1 ? "" : "in " + flagged + " of those " + followed.size() + " ")
               + "there was likely time to gain the red line first.");
     }
     List<BookData.Row> late =
@@ -142,7 +140,6 @@ final class SheetAdvice {
                 + " of "
                 + out.own().n()
                 + " pucks carried or passed out released short of center it is too few to say more.")
-        : out.said(
-            "Nothing stands out: " + pucks, "released short of center");
+        : out.said("Nothing stands out: " + pucks, "released short of center");
   }
 }

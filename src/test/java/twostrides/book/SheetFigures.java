@@ -36,7 +36,8 @@ final class SheetFigures {
   }
 
   Wanted ways(BookData.Player p) {
-    Wanted t = new Wanted("Way out", "Attempts", "Icings", "Share", "Adjusted rate (95 %)", "Team");
+    Wanted t =
+        new Wanted("Way out", "Attempts", "Icings", "Share", "Adjusted rate (95 %)", "Team");
     lines.forEach(
         (name, in) -> {
           List<BookData.Row> own = BookData.rows(data.exits, BookData.of(p).and(in));
@@ -64,21 +65,17 @@ final class SheetFigures {
     List<BookData.Row> both = new ArrayList<>(exits);
     both.addAll(releases);
     return Want.text(
-        p.team()
-            + ". "
-            + Sentences.count(exits.size(), "exit attempt")
-            + " and "
-            + Sentences.count(releases.size(), "release")
-            + " short of center, in "
-            + BookData.values(both, "game").size()
-            + " of the team's "
-            + Sentences.count(data.gamesOfTeam.get(p.team()).size(), "game")
-            + ".")
+            p.team()
+                + ". "
+                + Sentences.count(exits.size(), "exit attempt")
+                + " in "
+                + BookData.values(both, "game").size()
+                + " of the team's "
+                + Sentences.count(data.gamesOfTeam.get(p.team()).size(), "game")
+                + ".")
         .then(
-            releases.isEmpty()
-                ? Want.name("")
-                : data.icedRates()
-                    .sentence(" Iced: ", BookData.iced(releases), "."));
+            data.icedRates()
+                .sentence(" Releases short of center iced: ", BookData.iced(releases), "."));
   }
 
   /** The words of the habit's drawing: the rows of the habit's table, and its trend. */

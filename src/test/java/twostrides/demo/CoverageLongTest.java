@@ -32,8 +32,8 @@ import twostrides.rates.Range;
 /**
  * How often 95 % intervals hold the truth: 2,000 seasons of twelve games of the invented league,
  * against the long run of 2,000 other seasons. Takes some minutes and is left out of the usual run:
- * {@code mvn -Plong test}. What lies below 93 %, and not for whole numbers alone, is named here, and
- * why in docs/checks.md; a figure that moves across the bound, either way, fails. {@code
+ * {@code mvn -Plong test}. What lies below 93 %, and not for whole numbers alone, is named here,
+ * and why in docs/checks.md; a figure that moves across the bound, either way, fails. {@code
  * AdjustedCoverageTest} is the quick part, on invented groups.
  */
 @Tag("long")

@@ -18,8 +18,9 @@ import twostrides.rates.OutOfSample;
 import twostrides.sheet.SheetException;
 
 /**
- * Two of three real games (open data) say the third, all three rotations: adjusted rates against raw
- * shares. Only one team played twice, so players can be followed in two rotations; ways out in three.
+ * Two of three real games (open data) say the third, all three rotations: adjusted rates against
+ * raw shares. Only one team played twice, so players can be followed in two rotations; ways out in
+ * three.
  */
 class OpenShrinkageTest {
   private static final int GAMES = 3;

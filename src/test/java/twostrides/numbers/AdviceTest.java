@@ -166,8 +166,7 @@ class AdviceTest {
 
   @Test
   void withoutAnAdjustedRateThePlainShareStands() {
-    Advice advice =
-        new Advice(120, 41, NONE, 0, ALIKE, ICED, Optional.empty(), ALIKE, NONE);
+    Advice advice = new Advice(120, 41, NONE, 0, ALIKE, ICED, Optional.empty(), ALIKE, NONE);
     assertTrue(
         advice.sentence().contains("12 of 41 (29 %, 95 % interval 18 to 44 %) were iced"),
         advice.sentence());

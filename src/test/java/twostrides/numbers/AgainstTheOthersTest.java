@@ -52,7 +52,8 @@ class AgainstTheOthersTest {
           for (String strength : STRENGTHS) {
             int n = 10 + random.nextInt(10);
             for (int i = 0; i < n; i++) {
-              exit(t, "p" + p, way, strength, random.nextDouble() < 0.02 + 0.04 * WAYS.indexOf(way));
+              exit(
+                  t, "p" + p, way, strength, random.nextDouble() < 0.02 + 0.04 * WAYS.indexOf(way));
             }
           }
         }

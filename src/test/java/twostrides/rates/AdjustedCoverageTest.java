@@ -3,6 +3,7 @@ package twostrides.rates;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
@@ -18,7 +19,7 @@ import org.junit.jupiter.api.Test;
 class AdjustedCoverageTest {
 
   private static final double LEAST = 0.93;
-  private static final int RUNS = 300;
+  private static final int RUNS = 200;
 
   /** What was found: members' own shares held, and how wide the intervals are. */
   private static final class Found {
@@ -49,8 +50,8 @@ class AdjustedCoverageTest {
     }
   }
 
-  /** The first member apart from the others. */
-  private static Found[] found(long seed, int[] trials, IntToDoubleFunction shares) {
+  /** The first member apart from the others; with that chance of being unlike the rest. */
+  private static Found[] found(long seed, int[] trials, IntToDoubleFunction shares, double apart) {
     SplittableRandom random = new SplittableRandom(seed);
     Found[] found = {new Found(), new Found()};
     for (int run = 0; run < RUNS; run++) {
@@ -60,10 +61,9 @@ class AdjustedCoverageTest {
         truths.add(shares.applyAsDouble(g));
         groups.add(AdjustedRatesTest.binomial(random, trials[g], truths.get(g)));
       }
-      AdjustedRates rates = AdjustedRates.of(groups);
+      AdjustedRates rates = AdjustedRates.of(groups, apart);
       for (int g = 0; g < trials.length; g++) {
-        found[g == 0 ? 0 : 1].add(
-            rates.of(groups.get(g)).orElseThrow().interval(), truths.get(g));
+        found[g == 0 ? 0 : 1].add(rates.of(groups.get(g)).orElseThrow().interval(), truths.get(g));
       }
     }
     return found;
@@ -71,7 +71,7 @@ class AdjustedCoverageTest {
 
   private static int[] each(int members, int trials) {
     int[] all = new int[members];
-    java.util.Arrays.fill(all, trials);
+    Arrays.fill(all, trials);
     return all;
   }
 
@@ -81,26 +81,34 @@ class AdjustedCoverageTest {
     int[] trials = {8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 25, 25, 25, 28, 32, 40};
     SplittableRandom random = new SplittableRandom(22);
     BetaDistribution shares = new BetaDistribution(6.6, 23.4);
-    Found others =
-        found(21, trials, g -> shares.inverseCumulativeProbability(random.nextDouble()))[1];
-    assertTrue(others.print("18 members who differ").part() >= LEAST);
+    Found[] found =
+        found(
+            21,
+            trials,
+            g -> shares.inverseCumulativeProbability(random.nextDouble()),
+            AdjustedRates.APART);
+    assertTrue(found[1].print("18 members who differ").part() >= LEAST);
   }
 
-  /** One at 20 % among nineteen at 5 %, 130 trials each: he is held far oftener than with one beta. */
+  /** One at 20 % among nineteen at 5 %: the chance of being unlike the rest is what holds him. */
   @Test
   void oneWhoIsUnlikeTheRest() {
-    Found[] found = found(23, each(20, 130), g -> g == 0 ? 0.20 : 0.05);
+    int[] trials = each(20, 130);
+    IntToDoubleFunction shares = g -> g == 0 ? 0.20 : 0.05;
+    Found[] found = found(23, trials, shares, AdjustedRates.APART);
     found[0].print("the one at 20 % among 5 %, n 130");
     found[1].print("the nineteen at 5 % beside him");
-    assertTrue(found[0].part() >= 0.85);
+    Found[] alike = found(23, trials, shares, 0);
+    alike[0].print("the one, were all from one distribution");
+    alike[1].print("the nineteen, were all from one distribution");
+    assertTrue(found[0].part() >= 0.85 && alike[0].part() < 0.75);
     assertTrue(found[1].part() >= LEAST);
-    // With one beta for all they are 0.060 wide.
-    assertTrue(found[1].width / found[1].all < 0.050);
+    assertTrue(found[1].width < 0.8 * alike[1].width);
   }
 
   @Test
   void membersWhoAreAlike() {
-    Found[] found = found(24, each(20, 47), g -> 0.05);
+    Found[] found = found(24, each(20, 47), g -> 0.05, AdjustedRates.APART);
     assertTrue(found[1].print("members alike at 5 %, n 47").part() >= LEAST);
   }
 }

@@ -139,8 +139,7 @@ class AdjustedRatesTest {
   private static double offset(List<Count> groups) {
     Count all = groups.stream().reduce(new Count(0, 0), Count::plus);
     double p = all.share().orElseThrow();
-    return -(all.successes() * Math.log(p)
-        + (all.trials() - all.successes()) * Math.log(1 - p));
+    return -(all.successes() * Math.log(p) + (all.trials() - all.successes()) * Math.log(1 - p));
   }
 
   private static double chance(Count g, double mean, double cases) {
@@ -258,8 +257,7 @@ class AdjustedRatesTest {
   /** Who has one of ten is not the likeliest beside 26 of 130, though beside 6 of 130 he may be. */
   @Test
   void theLikeliestHighestIsNotTheHighestShare() {
-    List<Count> groups =
-        groups("26/130 1/4 6/130 6/130 7/130 5/130 6/130 8/130 6/130 7/130 5/130");
+    List<Count> groups = groups("26/130 1/4 6/130 6/130 7/130 5/130 6/130 8/130 6/130 7/130 5/130");
     List<Double> chances = AdjustedRates.of(groups).highest(groups);
     assertEquals(1, chances.stream().mapToDouble(c -> c).sum(), 1e-9);
     assertTrue(chances.get(0) > 0.9, chances.toString());

@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * How well shares counted earlier say what is counted later: raw as they are, adjusted by
- * those of the group, and the group's one share for all. The error is the mean of (said - later share)² over
+ * How well shares counted earlier say what is counted later: raw as they are, adjusted by those of
+ * the group, and the group's one share for all. The error is the mean of (said - later share)² over
  * later trials; the chance in the later share is in all three alike.
  */
 public final class OutOfSample {

@@ -147,7 +147,9 @@ class SentencesTest {
         said);
   }
 
-  /** Seven of 118 are the most icings, three of 14 the highest share; neither is likely the worst. */
+  /**
+   * Seven of 118 are the most icings, three of 14 the highest share; neither is likely the worst.
+   */
   @Test
   void namesWhoIsMostLikelyTheHighestNotWhoPlaysMost() {
     SeasonTables t = new SeasonTables();
@@ -197,8 +199,7 @@ class SentencesTest {
           Columns.RESTART_CAUSE, i < 6 ? "other" : "none");
     }
     String said = sentences(t).get(2);
-    assertTrue(
-        said.contains("Most often followed by an icing: carried, released short"), said);
+    assertTrue(said.contains("Most often followed by an icing: carried, released short"), said);
   }
 
   @Test
@@ -210,8 +211,7 @@ class SentencesTest {
     assertTrue(said.get(1).contains("too few to say"), said.get(1));
     assertTrue(
         said.get(2)
-            .startsWith(
-                "No icing is written or can be inferred in these sheets. Too few attempts"),
+            .startsWith("No icing is written or can be inferred in these sheets. Too few attempts"),
         said.get(2));
     assertTrue(said.get(3).startsWith("Too few releases"), said.get(3));
     assertTrue(said.get(4).contains("not in these sheets"), said.get(4));
