@@ -302,6 +302,9 @@ var BOOK = (function () {
   // Another game's video is never played for a clip: which file is needed is said, and where a file
   // has no game in its name, the viewer is asked.
   function refuse(game, at) {
+    // Nor does a file begin that was still being opened for an earlier clip.
+    video.onloadedmetadata = null;
+    video.onerror = null;
     video.pause();
     var unnamed = files.filter(function (f) { return gameOf(f) === ''; });
     say(unnamed.length > 0 ? 'This clip is of ' + game + '. Which file is that game?'
@@ -336,6 +339,7 @@ var BOOK = (function () {
     }
     if (playing === file && video.readyState > 0) { go(); return; }
     playing = file;
+    say('Opening ' + file.name + '.');
     if (url) { URL.revokeObjectURL(url); }
     url = URL.createObjectURL(file);
     video.onloadedmetadata = go;
