@@ -65,7 +65,7 @@ public final class AdjustedRates {
    * @param mean the mean
    * @param weight how likely they are; the weights sum to 1
    */
-  record Belief(double[] shares, double mean, double cases, double weight) {}
+  record Belief(ShareGrid shares, double mean, double cases, double weight) {}
 
   private final List<Belief> beliefs;
   private final Map<Count, AdjustedRate> rates;
@@ -96,10 +96,10 @@ public final class AdjustedRates {
     Map<Count, double[]> evidence = new TreeMap<>(ORDER);
     times.forEach(
         (count, n) -> {
-          double[] likelihood = ShareGrid.likelihood(count);
+          ShareGrid likelihood = ShareGrid.likelihood(count);
           double[] chance = new double[log.length];
           for (int i = 0; i < log.length; i++) {
-            chance[i] = ShareGrid.product(before.get(i).shares(), likelihood);
+            chance[i] = before.get(i).shares().sumOfProducts(likelihood);
             log[i] += n * Math.log(chance[i]);
           }
           evidence.put(count, chance);
@@ -122,19 +122,17 @@ public final class AdjustedRates {
    * @param chance for each belief, how likely the count is by it
    */
   private static AdjustedRate rate(List<Belief> beliefs, Count count, double[] chance) {
-    double[] masses = new double[ShareGrid.CELLS];
+    ShareGrid masses = new ShareGrid();
     for (int i = 0; i < chance.length; i++) {
       // The weight holds the member's own count already; it comes back as the likelihood.
       double weight = beliefs.get(i).weight() / chance[i];
       if (weight > 0) {
-        ShareGrid.add(masses, weight, beliefs.get(i).shares());
+        masses.add(weight, beliefs.get(i).shares());
       }
     }
-    double[] own = ShareGrid.times(masses, ShareGrid.likelihood(count));
+    ShareGrid own = masses.times(ShareGrid.likelihood(count));
     return new AdjustedRate(
-        count,
-        ShareGrid.mean(own),
-        new Interval(ShareGrid.quantile(own, 0.025), ShareGrid.quantile(own, 0.975)));
+        count, own.mean(), new Interval(own.quantile(0.025), own.quantile(0.975)));
   }
 
   /** Means and spreads with their weights before any count but the pooled share is looked at. */
@@ -159,9 +157,9 @@ public final class AdjustedRates {
         double angle = pooled + off * error;
         if (angle > 0 && angle < Math.PI / 2) {
           double mean = ShareGrid.share(angle);
-          double[] shares = ShareGrid.beta(mean, 1 / spread);
+          ShareGrid shares = ShareGrid.beta(mean, 1 / spread);
           // Both parts over 1 - apart: the weights take that out again.
-          ShareGrid.add(shares, apart / (1 - apart), ShareGrid.beta(mean, WIDE));
+          shares.add(apart / (1 - apart), ShareGrid.beta(mean, WIDE));
           // Even in the root of the spread and in the mean, of which an angle holds sin 2 angle.
           double weight = (high - low) * error * Math.sin(2 * angle);
           beliefs.add(new Belief(shares, mean, 1 / spread, weight));
@@ -202,12 +200,12 @@ public final class AdjustedRates {
       return List.of();
     }
     double[] chances = new double[some.size()];
-    List<double[]> likelihoods = some.stream().map(ShareGrid::likelihood).toList();
+    List<ShareGrid> likelihoods = some.stream().map(ShareGrid::likelihood).toList();
     for (int i = 0; i < beliefs.size(); i++) {
       double weight = beliefs.get(i).weight();
-      List<double[]> masses = new ArrayList<>();
+      List<ShareGrid> masses = new ArrayList<>();
       for (int k = 0; k < some.size(); k++) {
-        masses.add(ShareGrid.times(beliefs.get(i).shares(), likelihoods.get(k)));
+        masses.add(beliefs.get(i).shares().times(likelihoods.get(k)));
       }
       double[] one = ShareGrid.highest(masses);
       for (int k = 0; k < chances.length; k++) {

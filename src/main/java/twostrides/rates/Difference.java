@@ -86,7 +86,7 @@ public record Difference(Clustered first, Clustered second) {
   public double chanceOfMore() {
     Count one = first.total();
     Count both = one.plus(second.total());
-    if (one.trials() == 0 || one.trials() == both.trials()) {
+    if (value().isEmpty()) {
       return 1;
     }
     HypergeometricDistribution counts =
@@ -104,7 +104,8 @@ public record Difference(Clustered first, Clustered second) {
 
   /** Chance of a first share as small as this or smaller, were the two shares one: 0 to 1. */
   public double chanceOfLess() {
-    return new Difference(second, first).chanceOfMore();
+    // Half of the count itself belongs to either side.
+    return value().isEmpty() ? 1 : 1 - chanceOfMore();
   }
 
   /** Chance of so large a difference either way, were the two shares one: 0 to 1. */

@@ -29,7 +29,7 @@ final class SheetAdvice {
     }
 
     boolean less(double level) {
-      return new Two(rest, own).more(level);
+      return !own.few() && !rest.few() && Formulas.exactOverGames(rest, own) <= level;
     }
 
     Want said(String begin, String were) {
