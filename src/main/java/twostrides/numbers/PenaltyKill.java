@@ -13,6 +13,7 @@ import twostrides.rates.BetaBinomial;
 import twostrides.rates.Count;
 import twostrides.rates.KaplanMeier;
 import twostrides.rates.Wait;
+import twostrides.review.FaceOffAfter;
 import twostrides.review.Say;
 import twostrides.review.ShownWay;
 import twostrides.review.TableRows;
@@ -91,11 +92,12 @@ final class PenaltyKill {
     return new Grid(
         "teams",
         "Teams",
-        "Exit attempts while shorthanded. Seconds burned a kill: relief after clears, cut short or not, over the kills of play sheets.",
+        "Kills and goals against come from play sheets; the tries to get it out from all sheets. Seconds burned a kill: relief after clears, cut short or not, over the kills.",
         List.of(
             Head.words("Team", "team"),
             Head.number("Kills", "kill"),
             Head.number("Seconds", "kill"),
+            Head.number("Goals against in the kills", "kill"),
             Head.number("Attempts", "exit-attempt"),
             Head.number("Cleared", "cleared"),
             Head.number("Share", "share"),
@@ -103,9 +105,9 @@ final class PenaltyKill {
             Head.number("Relief, median (95 %)", "relief"),
             Head.number("Burned a kill", "burned-a-kill"),
             Head.number("Kept in", "kept-in"),
-            Head.number("Attempts against, " + settings.shortWindow() + " after", "kept-in"),
-            Head.number("Goals", "kept-in"),
-            Head.number("Restarts", "own-zone-restart")),
+            Head.number(
+                "Attempts against, " + settings.shortWindow() + " after kept in", "kept-in"),
+            Head.number("Goals, " + settings.shortWindow() + " after kept in", "kept-in")),
         lines,
         "No exit attempt while shorthanded in these sheets.");
   }
@@ -126,6 +128,7 @@ final class PenaltyKill {
             name,
             String.valueOf(kills.size()),
             kills.isEmpty() ? Cell.NONE : Cell.decimals(sum(kills, Columns.SECONDS), 0),
+            against(kills, Columns.GOALS_AGAINST),
             String.valueOf(rows.size()),
             Cell.counts(cleared),
             Cell.share(cleared),
@@ -138,8 +141,7 @@ final class PenaltyKill {
                     : Cell.decimals(sum(kills, Columns.RELIEF_TOTAL_S) / kills.size(), 1) + " s",
             String.valueOf(kept.size()),
             against(kept, Columns.ATTEMPTS_AGAINST_20S),
-            against(kept, Columns.GOALS_AGAINST_20S),
-            Cell.counts(Season.restarts(rows))),
+            against(kept, Columns.GOALS_AGAINST_20S)),
         last);
   }
 
@@ -160,15 +162,16 @@ final class PenaltyKill {
                     Collectors.toList()));
     byWay.forEach(
         (way, rows) -> {
-          Count restarts = Season.restarts(rows);
+          Count iced = Season.iced(rows);
           lines.add(
               Line.of(
                   way.label(),
                   String.valueOf(rows.size()),
-                  Cell.counts(restarts),
-                  Cell.share(restarts),
-                  Cell.interval(Season.byGame(rows, Season::restarts)),
-                  String.valueOf(rows.stream().filter(Season::icing).count()),
+                  Cell.counts(iced),
+                  Cell.share(iced),
+                  Cell.interval(Season.byGame(rows, Season::iced)),
+                  Season.after(rows, FaceOffAfter.PENALTY),
+                  Season.after(rows, FaceOffAfter.OTHER),
                   Cell.median(relief(rows)),
                   against(rows, Columns.ATTEMPTS_AGAINST_20S),
                   against(rows, Columns.GOALS_AGAINST_20S)));
@@ -178,14 +181,15 @@ final class PenaltyKill {
         "Ways out while shorthanded, " + whose(),
         "Attempts and goals against within "
             + settings.shortWindow()
-            + " of the release, or of the draw where a restart followed.",
+            + " of the release, or of the face-off where a defensive-zone face-off followed.",
         List.of(
             Head.words("Way out", "way-out"),
             Head.number("Attempts", "exit-attempt"),
-            Head.number("Restarts", "own-zone-restart"),
+            Head.number("Icings", "icing"),
             Head.number("Share", "share"),
             Head.number("95 % interval", "interval"),
-            Head.number("Icings", "icing"),
+            Head.number("After a penalty", "after-a-penalty"),
+            Head.number("Other face-offs", "defensive-zone-face-off"),
             Head.number("Relief, median (95 %)", "relief"),
             Head.number("Attempts against", "attempts-against"),
             Head.number("Goals against", "goals-against")),
@@ -219,7 +223,7 @@ final class PenaltyKill {
                       drawn.get(1),
                       drawn.get(2),
                       Cell.median(relief(rows)),
-                      Cell.counts(Season.restarts(rows))));
+                      Cell.counts(Season.iced(rows))));
             });
     return new Grid(
         "players",
@@ -237,7 +241,7 @@ final class PenaltyKill {
             Head.number("95 % interval", "drawn-share"),
             Head.number("from the group", "prior-share"),
             Head.number("Relief, median (95 %)", "relief"),
-            Head.number("Restarts", "own-zone-restart")),
+            Head.number("Icings", "icing")),
         lines,
         "No player is named for an attempt while shorthanded.");
   }

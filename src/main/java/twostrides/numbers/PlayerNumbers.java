@@ -18,7 +18,7 @@ import twostrides.review.ShownWay;
 import twostrides.review.TableRows;
 
 /**
- * Every player against the team and the group: restart shares by way out and strength, drawn toward
+ * Every player against the team and the group: icing shares by way out and strength, drawn toward
  * the group; and whether the habit of releasing short of center changes over the season.
  */
 public final class PlayerNumbers {
@@ -48,7 +48,7 @@ public final class PlayerNumbers {
     for (TableRows r : season.exits) {
       String team = r.words(Columns.TEAM);
       Kind kind = kind(r);
-      Count one = Season.restarts(List.of(r));
+      Count one = Season.iced(List.of(r));
       everybody.merge(kind, one, Count::plus);
       teams.computeIfAbsent(team, t -> new TreeMap<>()).merge(kind, one, Count::plus);
       List<String> games = gamesOfTeam.computeIfAbsent(team, t -> new ArrayList<>());
@@ -69,7 +69,7 @@ public final class PlayerNumbers {
     byKind.forEach(
         (kind, players) ->
             groups.put(
-                kind, BetaBinomial.fit(players.values().stream().map(Season::restarts).toList())));
+                kind, BetaBinomial.fit(players.values().stream().map(Season::iced).toList())));
   }
 
   private static Kind kind(TableRows r) {
@@ -91,7 +91,7 @@ public final class PlayerNumbers {
 
   private Grid profile(String team, List<TableRows> own) {
     Map<Kind, Count> counts = new TreeMap<>();
-    own.forEach(r -> counts.merge(kind(r), Season.restarts(List.of(r)), Count::plus));
+    own.forEach(r -> counts.merge(kind(r), Season.iced(List.of(r)), Count::plus));
     int games = (int) own.stream().map(r -> r.words(Columns.GAME)).distinct().count();
     List<Line> lines = new ArrayList<>();
     counts.forEach(
@@ -113,11 +113,11 @@ public final class PlayerNumbers {
         });
     return new Grid(
         "against",
-        "Restarts, against the team and everybody",
+        "Icings, against the team and everybody",
         "The drawn share leans on all players of these sheets with the same way out and strength, the more the fewer attempts the player has. Games more: until the player's own interval would leave out everybody's share, if things stay as they are.",
         List.of(
             Head.words("Way out, strength", "way-out"),
-            Head.number("Restarts", "own-zone-restart"),
+            Head.number("Icings", "icing"),
             Head.number("Share", "share"),
             Head.number("Drawn share", "drawn-share"),
             Head.number("95 % interval", "drawn-share"),

@@ -32,7 +32,7 @@ public final class PlayerSheets {
 
   private final PlayerNumbers players;
   private final Map<String, BetaBinomial> groups = new TreeMap<>();
-  private final Map<String, Map<String, Count>> restartsOfTeam = new TreeMap<>();
+  private final Map<String, Map<String, Count>> icingsOfTeam = new TreeMap<>();
   private final Map<String, List<TableRows>> exitsOfTeam;
   private final Map<String, List<TableRows>> releasesOfTeam;
   private final Map<String, List<TableRows>> flagsOfTeam;
@@ -47,20 +47,20 @@ public final class PlayerSheets {
       for (List<TableRows> own : players.exitsOfPlayers()) {
         List<TableRows> in = own.stream().filter(row.in()).toList();
         if (!in.isEmpty()) {
-          byPlayer.add(Season.restarts(in));
+          byPlayer.add(Season.iced(in));
         }
       }
       groups.put(row.name(), BetaBinomial.fit(byPlayer));
     }
     exitsOfTeam.forEach(
         (team, exits) ->
-            restartsOfTeam.put(
+            icingsOfTeam.put(
                 team,
                 ROWS.stream()
                     .collect(
                         Collectors.toMap(
                             Row::name,
-                            row -> Season.restarts(exits.stream().filter(row.in()).toList())))));
+                            row -> Season.iced(exits.stream().filter(row.in()).toList())))));
   }
 
   private static List<Row> rows() {
@@ -108,7 +108,7 @@ public final class PlayerSheets {
     return new PlayerSheet(
         games.size(),
         advice.sentence(),
-        ways(ownExits, restartsOfTeam.getOrDefault(p.team(), Map.of())),
+        ways(ownExits, icingsOfTeam.getOrDefault(p.team(), Map.of())),
         players.habit(p.team(), p.player()));
   }
 
@@ -131,11 +131,11 @@ public final class PlayerSheets {
     return new Grid(
         "ways",
         "Ways out",
-        "All strengths; restarts where the ending is known. *: the group's interval.",
+        "All strengths; icings of the attempts whose ending is known. *: the group's interval.",
         List.of(
             Head.words("Way out", "way-out"),
             Head.number("Attempts", "exit-attempt"),
-            Head.number("Restarts", "own-zone-restart"),
+            Head.number("Icings", "icing"),
             Head.number("Share", "share"),
             Head.number("Drawn share (95 %)", "drawn-share"),
             Head.number("Team", "share")),
@@ -153,7 +153,7 @@ public final class PlayerSheets {
   }
 
   private Line line(Row row, List<TableRows> own, Count mates) {
-    Count count = Season.restarts(own);
+    Count count = Season.iced(own);
     return new Line(
         List.of(
             row.name(),

@@ -26,10 +26,10 @@ final class PlayerFigures {
                         new BookData.Player(r.get("team"), r.get("player")), p -> new ArrayList<>())
                     .add(r);
               }
-              everybody.put(kind, BookData.restarted(rows));
+              everybody.put(kind, BookData.icedAfter(rows));
               groups.put(
                   kind,
-                  new DrawnShares(players.values().stream().map(BookData::restarted).toList()));
+                  new DrawnShares(players.values().stream().map(BookData::icedAfter).toList()));
             });
   }
 
@@ -37,7 +37,7 @@ final class PlayerFigures {
     Wanted t =
         new Wanted(
             "Way out, strength",
-            "Restarts",
+            "Icings",
             "Share",
             "Drawn share",
             "95 % interval",
@@ -52,7 +52,7 @@ final class PlayerFigures {
     TeamFigures.byKind(own)
         .forEach(
             (kind, rows) -> {
-              Formulas.Share share = BookData.restarted(rows);
+              Formulas.Share share = BookData.icedAfter(rows);
               Formulas.Share all = everybody.get(kind);
               List<Want> row =
                   new ArrayList<>(
@@ -61,7 +61,7 @@ final class PlayerFigures {
                           Want.counts(share),
                           share.words()));
               row.addAll(groups.get(kind).cells(share));
-              row.add(of(BookData.restarted(mates.get(kind))));
+              row.add(of(BookData.icedAfter(mates.get(kind))));
               row.add(of(all));
               row.add(Formulas.gamesMore(share, all, games));
               t.row(row);
