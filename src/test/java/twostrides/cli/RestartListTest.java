@@ -1,6 +1,7 @@
 package twostrides.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -108,7 +109,7 @@ class RestartListTest {
         shown());
     assertTrue(shown().size() > 2, shown().toString());
     pick("Way out", "all");
-    pick("Draw won by", "own");
+    pick("Face-off won by", "own");
     pick("By the book", "no icing");
     pick("Period", "3");
     assertEquals(
@@ -119,7 +120,7 @@ class RestartListTest {
                     && r.get("ruling").equals("no icing")
                     && r.get("period").equals("3")),
         shown());
-    pick("Draw won by", "all");
+    pick("Face-off won by", "all");
     pick("By the book", "all");
     pick("Period", "all");
     pick("Game", restarts.get(0).get("game"));
@@ -154,21 +155,22 @@ class RestartListTest {
   @Test
   void everyTableHasTheListsThatTellItsRowsApart() {
     assertEquals(
-        "Had it last; Team; Opponent; Game; Period; Strength; Way out; Cause; By the book; Draw won by",
+        "Had it last; Team; Opponent; Game; Period; Strength; Way out; Cause; By the book; Face-off won by",
         lists("restarts.html", REGION));
     assertEquals(
-        "Had it last; Opponent; Game; Period; Strength; Way out; Cause; By the book; Draw won by",
+        "Had it last; Opponent; Game; Period; Strength; Way out; Cause; By the book; Face-off won by",
         lists("teams/01-glasswater-herons.html", REGION));
     assertEquals("Game; Period", lists("kill.html", "Every kill, Glasswater Herons"));
     assertEquals(
         "Let go by; Team; Game; Period; Strength", lists("flags.html", "Not flagged, because"));
     assertEquals("Strength; Way out", lists("index.html", "Ways out of Glasswater Herons"));
     assertEquals("Point", lists("rulings.html", "What this book says"));
-    assertEquals("", lists("costs.html", "What followed the draw"));
+    assertEquals("", lists("costs.html", "After a defensive-zone face-off"));
   }
 
   private static String lists(String page, String region) {
     browser.driver().get(book.resolve(page).toUri().toString());
+    assertFalse(BookPagesTest.firstCells(browser, region).isEmpty(), region);
     List<String> labels =
         browser
             .driver()
