@@ -51,7 +51,7 @@ class WhatIfCommandTest {
         "  dies short of their goal line ",
         "  an opponent can play it on the way ",
         "five of each team are drawn",
-        "Chance of icing 10 % (7 to 13 %): at most what was counted, 36 of 364 pucks sent on iced in six",
+        "Chance of icing 10 % (7 to 13 %): at most what was counted, 35 of 364 pucks sent on iced in six",
         "Chance of gaining center 87 % (58 to 99 %)",
         "0.10 losses of the puck a second under light pressure, a prior that is assumed",
         "6.4 to 10.5 m/s (21 to 34 ft/s)",
