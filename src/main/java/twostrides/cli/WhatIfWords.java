@@ -255,15 +255,21 @@ final class WhatIfWords {
 
   private String cheapest() {
     WayOutcome best = ways.cheapest();
-    if (best.way() == Way.RELEASE_NOW) {
+    boolean now = best.way() == Way.RELEASE_NOW;
+    Optional<WayOutcome> other = now ? ways.nextToReleasing() : ways.outcome(Way.RELEASE_NOW);
+    if (other.isEmpty()) {
       return "Cheapest by these numbers: " + best.way().words() + ".";
     }
-    Estimate saves = best.saves();
-    String close =
-        saves.value() < CALLED * saves.error() ? ", too close to call by these draws" : "";
+    Estimate saves = now ? other.get().saves() : best.saves();
+    double less = Math.abs(saves.value());
+    String close = less < CALLED * saves.error() ? ", too close to call by this simulation" : "";
     return format(
-        "Cheapest by these numbers: %s, %.3f +/- %.3f less than releasing now%s.",
-        best.way().words(), saves.value(), saves.error(), close);
+        "Cheapest by these numbers: %s, %.3f +/- %.3f less than %s%s.",
+        best.way().words(),
+        less,
+        saves.error(),
+        now ? other.get().way().words() : "releasing now",
+        close);
   }
 
   private void shots(List<String> lines) {

@@ -1,5 +1,6 @@
 package twostrides.race;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -62,6 +63,13 @@ public record WaysOut(
       best = less ? o : best;
     }
     return best;
+  }
+
+  /** The way that comes nearest to releasing now in price, no shot; empty where there is none. */
+  public Optional<WayOutcome> nextToReleasing() {
+    return outcomes.stream()
+        .filter(o -> !o.way().shot() && o.way() != Way.RELEASE_NOW)
+        .min(Comparator.comparingDouble(o -> o.price().value()));
   }
 
   /**

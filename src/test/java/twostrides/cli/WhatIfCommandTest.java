@@ -55,7 +55,8 @@ class WhatIfCommandTest {
         "Chance of gaining center 87 % (58 to 99 %)",
         "0.10 losses of the puck a second under light pressure, a prior that is assumed",
         "6.4 to 10.5 m/s (21 to 34 ft/s)",
-        "Cheapest by these numbers: gain center first, then release, ",
+        "Cheapest by these numbers: release now, as drawn, 0.001 +/- 0.00",
+        " less than gain center first, then release, too close to call by this simulation.",
         "so the change can wait 0.9 s. Nothing read supports a number");
     List<String> lines = r.lines();
     int n = lines.size();
