@@ -3,6 +3,7 @@ package twostrides.output;
 import java.io.IOException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -23,18 +24,21 @@ public final class OutputFolder implements AutoCloseable {
   /** Foreign files that a message names. */
   private static final int MOST_NAMED = 5;
 
+  /** How often the folder may vanish while we enter it; each time a run gave up. */
+  private static final int TRIES = 100;
+
   private final Path target;
   private final Path folder;
-  private final boolean made;
+  private final Path existed;
   private final OutputLock lock;
   private final Swap swap;
   private final FileList own;
 
   private OutputFolder(
-      Path target, Path folder, boolean made, OutputLock lock, Swap swap, FileList own) {
+      Path target, Path folder, Path existed, OutputLock lock, Swap swap, FileList own) {
     this.target = target;
     this.folder = folder;
-    this.made = made;
+    this.existed = existed;
     this.lock = lock;
     this.swap = swap;
     this.own = own;
@@ -56,33 +60,27 @@ public final class OutputFolder implements AutoCloseable {
   static OutputFolder at(Path target, List<Path> inputs, Swap.Step step)
       throws OutputException, IOException {
     Path folder = place(target);
-    boolean made = !Files.exists(folder);
-    try {
-      if (made) {
-        make(target, folder);
-      } else {
-        refuseUnlessOurs(target, folder);
-      }
-    } catch (IOException e) {
-      throw unusable(target, e);
-    }
+    Path existed = existing(folder);
     OutputLock lock = null;
+    boolean begun = false;
     try {
-      lock = OutputLock.take(folder, target);
+      refuseUnlessOurs(target, folder);
+      lock = lock(target, folder);
       step.done("locked");
       recover(folder, step);
       FileList own = refuseUnlessOurs(target, folder).present(folder);
       refuseInputs(target, folder, own, inputs);
-      OutputFolder out =
-          new OutputFolder(target, folder, made, lock, Swap.begin(folder, step), own);
-      lock = null;
-      return out;
+      Swap swap = Swap.begin(folder, step);
+      begun = true;
+      return new OutputFolder(target, folder, existed, lock, swap, own);
     } catch (IOException e) {
       throw unusable(target, e);
     } finally {
-      if (lock != null) {
-        lock.close();
-        removeIfEmpty(folder, made);
+      if (!begun) {
+        if (lock != null) {
+          lock.close();
+        }
+        removeMade(folder, existed);
       }
     }
   }
@@ -159,29 +157,51 @@ public final class OutputFolder implements AutoCloseable {
       // What is left over here is in nobody's way, and the next run takes it away.
     } finally {
       lock.close();
-      removeIfEmpty(folder, made);
+      removeMade(folder, existed);
     }
   }
 
-  private static void make(Path target, Path folder) throws OutputException, IOException {
-    if (Files.isSymbolicLink(folder)) {
-      throw new OutputException(
-          "The output "
-              + target
-              + " is a link to "
-              + Files.readSymbolicLink(folder)
-              + ", which does not exist. Make that folder, or name another one with --out.");
+  /** The part of the way to a folder that is there. */
+  private static Path existing(Path folder) {
+    Path at = folder;
+    while (!Files.exists(at) && at.getParent() != null) {
+      at = at.getParent();
     }
-    Files.createDirectories(folder);
+    return at;
+  }
+
+  /** Another run that gives up takes away the folder that it made, perhaps while we enter it. */
+  private static OutputLock lock(Path target, Path folder) throws OutputException, IOException {
+    for (int i = 1; ; i++) {
+      Files.createDirectories(folder);
+      try {
+        return OutputLock.take(folder, target);
+      } catch (NoSuchFileException e) {
+        if (i == TRIES) {
+          throw e;
+        }
+      }
+    }
   }
 
   /**
-   * The list of our files in a folder; empty where the folder is.
+   * The list of our files in a folder; empty where the folder is, or none is there.
    *
    * @throws OutputException when the folder holds something and no such list
    */
   private static FileList refuseUnlessOurs(Path target, Path folder)
       throws OutputException, IOException {
+    if (!Files.exists(folder)) {
+      if (Files.isSymbolicLink(folder)) {
+        throw new OutputException(
+            "The output "
+                + target
+                + " is a link to "
+                + Files.readSymbolicLink(folder)
+                + ", which does not exist. Make that folder, or name another one with --out.");
+      }
+      return new FileList(List.of());
+    }
     if (!Files.isDirectory(folder)) {
       throw new OutputException(
           "The output "
@@ -250,11 +270,14 @@ public final class OutputFolder implements AutoCloseable {
         : Optional.empty();
   }
 
-  private static void removeIfEmpty(Path folder, boolean made) throws IOException {
-    if (made) {
+  /** Takes away the folders that this run made, where nothing stands in them. */
+  private static void removeMade(Path folder, Path existed) throws IOException {
+    for (Path at = folder; !at.equals(existed); at = at.getParent()) {
       try {
-        Files.deleteIfExists(folder);
-      } catch (DirectoryNotEmptyException | NoSuchFileException e) {
+        if (Files.isDirectory(at, LinkOption.NOFOLLOW_LINKS)) {
+          Files.deleteIfExists(at);
+        }
+      } catch (DirectoryNotEmptyException e) {
         return;
       }
     }

@@ -19,6 +19,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.locks.LockSupport;
 
 /**
  * One run at a time in a folder. The lock is the operating system's, on a file that names its
@@ -41,6 +42,9 @@ final class OutputLock implements Closeable {
 
   /** How often the file may vanish under our hands before we give up; each time a run ended. */
   private static final int TRIES = 100;
+
+  /** Nanoseconds between two looks at a file. */
+  private static final long A_MOMENT = 20_000_000;
 
   private final Path file;
   private final FileChannel channel;
@@ -132,10 +136,18 @@ final class OutputLock implements Closeable {
     return Files.readAttributes(file, BasicFileAttributes.class).fileKey();
   }
 
+  /** What the holder wrote, which it does right after locking: a moment later at the latest. */
   private static String words(FileChannel channel) throws IOException {
-    ByteBuffer bytes = ByteBuffer.allocate(LONGEST);
-    channel.read(bytes, 0);
-    return new String(bytes.array(), 0, bytes.position(), StandardCharsets.UTF_8).strip();
+    String words = "";
+    for (int i = 0; i < TRIES && words.isEmpty(); i++) {
+      if (i > 0) {
+        LockSupport.parkNanos(A_MOMENT);
+      }
+      ByteBuffer bytes = ByteBuffer.allocate(LONGEST);
+      channel.read(bytes, 0);
+      words = new String(bytes.array(), 0, bytes.position(), StandardCharsets.UTF_8).strip();
+    }
+    return words;
   }
 
   private static OutputException held(Path shown, String holder) {

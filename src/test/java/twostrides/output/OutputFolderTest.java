@@ -9,11 +9,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Named;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -250,6 +252,17 @@ class OutputFolderTest {
     assertTrue(e.getMessage().contains(c.says), e.getMessage());
     assertTrue(e.getMessage().contains(out.toString()), e.getMessage());
     assertEquals(before, Book.tree(dir));
+  }
+
+  /** A run that gives up leaves no folder that was not there before. */
+  @Test
+  void foldersMadeForNothingGo() throws Exception {
+    OutputFolder.at(dir.resolve("a/b/out"), List.of()).close();
+    assertEquals(new TreeMap<>(), Book.tree(dir));
+    Files.createDirectory(dir.resolve("a"));
+    OutputFolder.at(dir.resolve("a/b/out"), List.of()).close();
+    OutputFolder.at(dir.resolve("a"), List.of()).close();
+    assertEquals(new TreeMap<>(Map.of("a", "folder")), Book.tree(dir));
   }
 
   @ParameterizedTest
