@@ -9,10 +9,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import twostrides.game.Frame;
-import twostrides.game.Usual;
 import twostrides.game.OnIce;
 import twostrides.game.RowReader;
 import twostrides.game.Season;
+import twostrides.game.Usual;
 import twostrides.rink.Place;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
@@ -106,8 +106,8 @@ public final class PlacesSheets {
   }
 
   private void row(SheetRow row, SheetMap map, GameReleases game) {
-    Frame frame = Frame.of(
-            map, Frame.View.ACTING_TEAM, new Usual(game.rink(), game.periodLength()));
+    Frame frame =
+        Frame.of(map, Frame.View.ACTING_TEAM, new Usual(game.rink(), game.periodLength()));
     RowReader in = new RowReader(row, frame);
     ClickedRow clickedRow = new ClickedRow(row, in, frame, game);
     Optional<GameReleases.LetGo> release = clickedRow.release();

@@ -36,8 +36,7 @@ final class SheetFigures {
   }
 
   Wanted ways(BookData.Player p) {
-    Wanted t =
-        new Wanted("Way out", "Attempts", "Icings", "Share", "Adjusted rate (95 %)", "Team");
+    Wanted t = new Wanted("Way out", "Attempts", "Icings", "Share", "Adjusted rate (95 %)", "Team");
     lines.forEach(
         (name, in) -> {
           List<BookData.Row> own = BookData.rows(data.exits, BookData.of(p).and(in));

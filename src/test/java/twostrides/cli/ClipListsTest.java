@@ -92,7 +92,9 @@ class ClipListsTest {
         List<Map<String, String>> own =
             rows.stream().filter(r -> r.get("game").equals(guarded(name))).toList();
         assertEquals(1, own.size(), name);
-        assertTrue(own.stream().allMatch(r -> unguarded(r.get("title")).contains(", " + name + ", ")), name);
+        assertTrue(
+            own.stream().allMatch(r -> unguarded(r.get("title")).contains(", " + name + ", ")),
+            name);
       }
     }
   }
