@@ -8,12 +8,16 @@ import twostrides.rink.Place;
  * @param side the player's team
  * @param skater who
  * @param at where, metres in that team's frame
- * @param pressure how close the nearest checker is; it stays while this player has the puck
+ * @param contact seconds until the first checker could be there
  */
-record Carrier(Side side, Skater skater, Place at, Pressure pressure) {
+record Carrier(Side side, Skater skater, Place at, double contact) {
+
+  Pressure pressure() {
+    return Pressure.of(contact);
+  }
 
   /** The same player farther on. */
   Carrier movedTo(Place place) {
-    return new Carrier(side, skater, place, pressure);
+    return new Carrier(side, skater, place, contact);
   }
 }

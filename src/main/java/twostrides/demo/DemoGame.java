@@ -10,18 +10,22 @@ public final class DemoGame {
   private final LocalDate date;
   private final Team home;
   private final Team away;
+  private final Source source;
   private final List<SheetRow> rows;
   private final List<ExitTruth> exits;
   private final List<ReleaseTruth> releases;
+  private final List<TruthBook.Kept> kept;
 
   DemoGame(int number, LocalDate date, Team home, Team away, Match played) {
     this.number = number;
     this.date = date;
     this.home = home;
     this.away = away;
+    source = played.source;
     rows = played.rows();
     exits = played.truth.exits();
     releases = played.truth.releases();
+    kept = played.truth.kept();
   }
 
   /** Game id as in the sheet: date, home and away code. */
@@ -49,6 +53,14 @@ public final class DemoGame {
     return TruthCsv.releases(this);
   }
 
+  int number() {
+    return number;
+  }
+
+  Source source() {
+    return source;
+  }
+
   LocalDate date() {
     return date;
   }
@@ -67,5 +79,10 @@ public final class DemoGame {
 
   List<ReleaseTruth> releases() {
     return releases;
+  }
+
+  /** Empty unless it was asked for. */
+  List<TruthBook.Kept> kept() {
+    return kept;
   }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import twostrides.demo.Chance.Telling;
 import twostrides.rink.Rink;
 
 /**
@@ -34,6 +35,11 @@ public final class DemoLeague {
    * @throws IllegalArgumentException if there are too few or too many games
    */
   public static DemoSeason simulate(int games, long seed) {
+    return simulate(games, seed, Telling.RELEASED);
+  }
+
+  /** The same games with more or less of the truth. */
+  static DemoSeason simulate(int games, long seed, Telling telling) {
     if (games < 1 || games > MOST_GAMES) {
       throw new IllegalArgumentException(
           "A demo season has 1 to " + MOST_GAMES + " games, not " + games + ".");
@@ -41,15 +47,16 @@ public final class DemoLeague {
     League league = League.found();
     List<DemoGame> played = new ArrayList<>();
     for (int number = 1; number <= games; number++) {
-      played.add(game(league, number, seed));
+      played.add(game(league, number, seed, telling));
     }
     return new DemoSeason(league.own().name(), seed, played);
   }
 
   /**
    * Simulates a season and writes it: {@code out/<game>.csv} and, in {@code out/truth/}, {@code
-   * <game>.truth.csv} with a row an exit attempt and {@code <game>.releases.truth.csv} with a row a
-   * release short of center. Folders are made; files of the same names are replaced.
+   * <game>.truth.csv} with a row an exit attempt, {@code <game>.releases.truth.csv} with a row a
+   * release short of center, and {@code players.truth.csv}; in {@code out/places/} the clicked
+   * places of some icings. Folders are made; files of the same names are replaced.
    *
    * @param out folder to write to
    * @param games 1 to 99
@@ -60,21 +67,26 @@ public final class DemoLeague {
   public static void write(Path out, int games, long seed) throws IOException {
     DemoSeason season = simulate(games, seed);
     Path truth = out.resolve("truth");
+    Path places = out.resolve("places");
     Files.createDirectories(truth);
+    Files.createDirectories(places);
     for (DemoGame game : season.games()) {
       put(out.resolve(game.fileStem() + ".csv"), game.sheetCsv());
       put(truth.resolve(game.fileStem() + ".truth.csv"), game.exitTruthCsv());
       put(truth.resolve(game.fileStem() + ".releases.truth.csv"), game.releaseTruthCsv());
     }
+    put(truth.resolve("players.truth.csv"), season.playersTruthCsv());
+    put(places.resolve("places.csv"), season.placesCsv());
   }
 
-  private static DemoGame game(League league, int number, long seed) {
+  private static DemoGame game(League league, int number, long seed, Telling telling) {
     Team opponent = league.opponents().get((number - 1) % league.opponents().size());
     boolean atHome = number % 2 == 1;
     Team home = atHome ? league.own() : opponent;
     Team away = atHome ? opponent : league.own();
     LocalDate date = FIRST_GAME.plusDays((long) (number - 1) * DAYS_BETWEEN);
-    Match played = GameSimulation.play(Rink.NORTH_AMERICAN, home, away, new Dice(seed, number));
+    Chance chance = Chance.of(seed, number, telling);
+    Match played = GameSimulation.play(Rink.NORTH_AMERICAN, home, away, chance);
     return new DemoGame(number, date, home, away, played);
   }
 

@@ -15,4 +15,14 @@ public record DemoSeason(String team, long seed, List<DemoGame> games) {
   public DemoSeason {
     games = List.copyOf(games);
   }
+
+  /** Skaters at some icings of the team, clicked on the video, as CSV text. */
+  public String placesCsv() {
+    return PlacesCsv.text(games, team, seed);
+  }
+
+  /** The truth about the players of all teams as CSV text. */
+  public String playersTruthCsv() {
+    return PlayersCsv.text(games);
+  }
 }

@@ -10,15 +10,32 @@ import java.util.SplittableRandom;
  * k is the same however many games are asked for and in whatever order they are made.
  */
 final class Dice {
-  /** Odd constants that spread seed and game number over 64 bits; any odd numbers would do. */
-  private static final long SPREAD_SEED = 0x9E37_79B9_7F4A_7C15L;
-
-  private static final long SPREAD_GAME = 0xD1B5_4A32_D192_ED03L;
+  /**
+   * Odd, and not the step of {@link SplittableRandom}: seeds or games that differ by one must not
+   * start one step apart on the same stream. Otherwise any odd number would do.
+   */
+  private static final long NEXT = 0xD1B5_4A32_D192_ED03L;
 
   private final SplittableRandom random;
 
   Dice(long seed, int game) {
-    random = new SplittableRandom(seed * SPREAD_SEED + game * SPREAD_GAME);
+    this(mixed(mixed(seed) + game * NEXT));
+  }
+
+  private Dice(long state) {
+    random = new SplittableRandom(state);
+  }
+
+  /** Other chance of the same game: what is drawn there changes nothing here. */
+  static Dice beside(long seed, int game, int which) {
+    return new Dice(mixed(mixed(mixed(seed) + game * NEXT) + which * NEXT));
+  }
+
+  /** Every bit of the result hangs on every bit given (Stafford's mix 13; one to one). */
+  private static long mixed(long bits) {
+    long a = (bits ^ (bits >>> 30)) * 0xBF58_476D_1CE4_E5B9L;
+    long b = (a ^ (a >>> 27)) * 0x94D0_49BB_1331_11EBL;
+    return b ^ (b >>> 31);
   }
 
   /** True with probability p; p may lie outside 0 to 1 and then counts as 0 or 1. */
@@ -29,6 +46,11 @@ final class Dice {
   /** A number from low to high, evenly spread. */
   double between(double low, double high) {
     return low + (high - low) * random.nextDouble();
+  }
+
+  /** A number from low to high, likeliest halfway. */
+  double about(double low, double high) {
+    return low + (high - low) * (random.nextDouble() + random.nextDouble()) / 2;
   }
 
   /** Either 1 or -1. */

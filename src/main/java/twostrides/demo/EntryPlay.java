@@ -1,7 +1,7 @@
 package twostrides.demo;
 
 import java.util.EnumMap;
-import twostrides.demo.Skater.Role;
+import java.util.Optional;
 import twostrides.demo.Words.Action;
 import twostrides.demo.Words.Outcome;
 import twostrides.rink.Place;
@@ -48,50 +48,64 @@ final class EntryPlay {
     return w;
   }
 
+  /** The puck goes with the player to a place of his frame; checkers do not stop him here. */
+  private Carrier brought(Place to, double speed) {
+    Body b = match.ice.holder().orElseThrow();
+    Place home = b.side.homeFrame(to);
+    for (double t = 0; t < 4 && b.distanceTo(home.x(), home.y()) > 0.8; t += Ice.STEP) {
+      b.goThrough(home.x(), home.y(), speed);
+      match.tick(Ice.STEP);
+    }
+    return match.holding().movedTo(to);
+  }
+
   private Next carryIn(Carrier c) {
     double line = match.rink.blueLineNeutralEdge();
+    double speed = match.dice.between(5, 7.5);
     Place over = match.spots.inside(line + 0.2, c.at().y() * 0.97);
-    match.run(c.at().distanceTo(over) / match.dice.between(4.0, 6.8));
+    Carrier there = brought(over, speed);
     if (match.dice.chance(OFFSIDE)) {
       return whistle.offside(c.side(), over);
     }
-    if (!match.dice.chance(c.pressure() == Pressure.HEAVY ? 0.5 : 0.82)) {
-      Place lost = match.spots.inside(Math.max(0.5, line + match.dice.between(-3, 1.5)), over.y());
-      return hands.gets(Action.TAKEAWAY, c.side().other(), lost.seenByOpponent(), Role.DEFENDER);
+    if (!match.dice.chance(there.pressure() == Pressure.HEAVY ? 0.5 : 0.82)) {
+      Place lost = match.spots.inside(Math.max(0.5, line + match.dice.between(-1, 1.5)), over.y());
+      return hands.gets(Action.TAKEAWAY, c.side().other(), lost.seenByOpponent(), 0);
     }
-    match.log(match.row(Action.ENTRY, c.movedTo(over)).went(Outcome.CARRIED).noTouch());
+    match.log(match.row(Action.ENTRY, there).went(Outcome.CARRIED).noTouch());
     Place inside = match.spots.inside(match.dice.between(line + 1.5, line + 9), over.y() * 0.9);
-    match.run(over.distanceTo(inside) / match.dice.between(4.0, 6.8));
-    return hands.control(Action.TOUCH, c.movedTo(inside));
+    return hands.keeps(brought(inside, speed));
   }
 
   private Next dump(Carrier c) {
-    match.run(match.dice.between(0, 1.2));
-    Releases.Deep end = releases.decide(c, 0, 0.33);
-    releases.send(c, end == Releases.Deep.REGAINED);
-    return releases.deepAfterRelease(c, end);
+    match.run(match.dice.between(0, 0.6));
+    releases.send(c, 0);
+    return releases.deepAfterRelease(c);
   }
 
   private Next passIn(Carrier c) {
-    Place to = match.spots.inside(match.dice.between(9, 20), match.dice.between(-11, 11));
-    Skater receiver = hands.receiver(c, to, Role.FORWARD);
-    if (match.dice.chance(0.68)) {
-      if (match.dice.chance(OFFSIDE * 2)) {
-        match.log(match.row(Action.PASS, c).went(Outcome.COMPLETE).toward(receiver, to));
-        match.run(Hands.flight(c.at(), to));
-        return whistle.offside(c.side(), to);
-      }
-      return hands.received(c, receiver, to);
+    double line = match.rink.blueLineNeutralEdge();
+    Optional<Target> found = Target.within(match, c, line + 1.4, 20);
+    if (found.isEmpty()) {
+      return dump(c);
     }
-    releases.missed(c, receiver, to);
-    match.run(match.dice.between(1, 3.4));
-    Place loose = match.spots.inside(to.x() + match.dice.between(-6, 6), to.y());
-    return hands.gets(Action.RECOVERY, c.side().other(), loose.seenByOpponent(), Role.DEFENDER);
+    Target to = found.get();
+    if (match.dice.chance(to.completes(c, 2.3))) {
+      if (match.dice.chance(OFFSIDE * 2)) {
+        match.log(match.row(Action.PASS, c).went(Outcome.COMPLETE).toward(to.skater(), to.place()));
+        hands.underway(c.side(), to);
+        return whistle.offside(c.side(), to.place());
+      }
+      return hands.received(c, to);
+    }
+    releases.missed(c, to, 0);
+    Place loose = match.spots.inside(to.place().x() + match.dice.between(-6, 6), to.place().y());
+    return hands.gets(
+        Action.RECOVERY, c.side().other(), loose.seenByOpponent(), match.dice.between(0.8, 2));
   }
 
   /** Back into the own half, into the own zone when a defender waits there. */
   private Next regroup(Carrier c) {
-    Place to = match.spots.inside(match.dice.between(-14, -3), match.dice.between(-10, 10));
-    return hands.received(c, hands.receiver(c, to, Role.DEFENDER), to);
+    Optional<Target> to = Target.within(match, c, -14, -3);
+    return to.isPresent() ? hands.received(c, to.get()) : dump(c);
   }
 }

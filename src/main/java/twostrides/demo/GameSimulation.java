@@ -11,7 +11,7 @@ final class GameSimulation {
    * Seconds of play that no single decision and its flight exceeds: a carrier with less left keeps
    * the puck until the horn, so that no puck is under way when a period ends.
    */
-  private static final double LONGEST_DECISION_S = 14;
+  private static final double LONGEST_DECISION_S = 24;
 
   private final Match match;
   private final Whistle whistle;
@@ -38,10 +38,10 @@ final class GameSimulation {
    * @param rink where
    * @param home the home team
    * @param away the visitors
-   * @param dice the game's own chance
+   * @param chance the game's own
    */
-  static Match play(Rink rink, Team home, Team away, Dice dice) {
-    Match match = new Match(rink, home, away, dice);
+  static Match play(Rink rink, Team home, Team away, Chance chance) {
+    Match match = new Match(rink, home, away, chance);
     GameSimulation simulation = new GameSimulation(match);
     for (int period = 1; period <= PERIODS; period++) {
       if (period > 1) {

@@ -1,6 +1,7 @@
 package twostrides.demo;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import twostrides.demo.Skater.Role;
 import twostrides.demo.Words.Action;
 import twostrides.demo.Words.Outcome;
@@ -10,7 +11,7 @@ import twostrides.rink.Place;
 /** Who gets the puck: recoveries, takeaways, passes received, and fouls that wait for a whistle. */
 final class Hands {
   /** Chance of a foul by the team without the puck, for each decision of a carrier; assumed. */
-  private static final double FOUL = 0.0074;
+  private static final double FOUL = 0.0060;
 
   /** Share of fouls by the carrier's own team, whistled at once; assumed. */
   private static final double OWN_FOUL = 0.16;
@@ -18,30 +19,54 @@ final class Hands {
   /** Chance for each decision that a net comes off or somebody is hurt; assumed. */
   private static final double MISHAP = 0.0014;
 
-  /** Share of pucks for a defender that a forward gets instead; assumed. */
-  private static final double OUT_OF_POSITION = 0.3;
+  /** A skater this near a loose puck has it, m, assumed: a stick's length. */
+  private static final double GETS_IT = 1.0;
+
+  /** Nobody looks longer for a loose puck, s. */
+  private static final double LONGEST_S = 6;
+
+  /** So long a receiver may be late for a pass, s. */
+  private static final double LATE_FOR_PASS_S = 0.8;
+
+  /** Share of face-offs that the side wins in whose zone they are: after its icing, and others. */
+  private static final double WON_AFTER_ICING = 0.42;
+
+  private static final double WON_IN_OWN_ZONE = 0.48;
 
   private final Match match;
   private final Whistle whistle;
   private Optional<Side> foul = Optional.empty();
+
+  /** The release row whose puck is still nobody's. */
+  private OptionalInt underWay = OptionalInt.empty();
 
   Hands(Match match, Whistle whistle) {
     this.match = match;
     this.whistle = whistle;
   }
 
-  /** A player has the puck from now on. */
-  Next control(Action how, Carrier carrier) {
-    boolean inside = match.inOwnZone(carrier.at());
+  /** A row of a puck sent on: whoever gets it next decides whether it was lost or regained. */
+  void sentIn(int row) {
+    underWay = OptionalInt.of(row);
+  }
+
+  /** A player has the puck from now on, at a place of his team's frame. */
+  Next control(Action how, Side side, Skater skater, Place at) {
+    boolean inside = match.inOwnZone(at);
     if (match.truth.attemptOpen() && !inside) {
-      throw new IllegalStateException("the puck is out and nobody said how: " + carrier);
+      throw new IllegalStateException("the puck is out and nobody said how: " + skater + at);
     }
-    Side side = carrier.side();
+    if (underWay.isPresent() && match.sentBy(underWay.getAsInt()) == side) {
+      match.regained(underWay.getAsInt());
+    }
+    underWay = OptionalInt.empty();
+    match.ice.held(side, skater, side.homeFrame(at));
     match.netsWithPuck(side);
     match.truth.controls(side, match.clock, inside);
+    Carrier carrier = match.holding();
     match.log(match.row(how, carrier));
-    if (!match.shortOfCenter(carrier.at())) {
-      match.changeOnTheFly(side);
+    if (!match.shortOfCenter(at)) {
+      match.changeOnTheFly(side, 25);
     }
     if (foul.equals(Optional.of(side))) {
       foul = Optional.empty();
@@ -51,53 +76,143 @@ final class Hands {
     return new Next.Held(carrier);
   }
 
-  /** A side gets a loose puck, or takes it from somebody, at a place of its frame. */
-  Next gets(Action how, Side side, Place at, Role wanted) {
-    Role likely = match.dice.chance(OUT_OF_POSITION) ? Role.FORWARD : wanted;
-    Skater skater = match.whoGetsTo(side, at, 0, likely, Optional.empty());
-    return control(how, new Carrier(side, skater, at, pressureAt(side, at, true)));
+  /** The same player still has it, farther on. */
+  Next keeps(Carrier carrier) {
+    return control(Action.TOUCH, carrier.side(), carrier.skater(), carrier.at());
+  }
+
+  /** Whoever of a side is soonest gets the puck at a place of its frame, no sooner than that. */
+  Next gets(Action how, Side side, Place at, double after) {
+    Place home = side.homeFrame(at);
+    Body body = match.ice.soonest(side, home);
+    for (double t = 0; t < after || t < LONGEST_S; t += Ice.STEP) {
+      if (t >= after && body.distanceTo(home.x(), home.y()) < GETS_IT) {
+        break;
+      }
+      body.bound = true;
+      body.goTo(home.x(), home.y(), body.top());
+      match.tick(Ice.STEP);
+    }
+    return control(how, side, body.skater, at);
+  }
+
+  /**
+   * A loose puck at a place of a side's frame: whoever is there first, of either team, once the
+   * puck is.
+   *
+   * @param side who sent it
+   * @param after seconds until it is there
+   * @param wait seconds by which the skaters of that side start later than the others
+   */
+  Next loose(Side side, Place at, double after, double wait) {
+    Place home = side.homeFrame(at);
+    match.ice.sent(home, true);
+    for (Body b : match.ice.bodies(side)) {
+      b.late += Math.max(0, wait);
+    }
+    for (Body b : match.ice.bodies(side.other())) {
+      b.late += Math.max(0, -wait);
+    }
+    for (double t = 0; t < after || t < LONGEST_S; t += Ice.STEP) {
+      if (t >= after) {
+        Optional<Body> there = there(home);
+        if (there.isPresent()) {
+          return recovers(there.get(), home);
+        }
+      }
+      match.tick(Ice.STEP);
+    }
+    Body own = match.ice.soonest(side, home);
+    Body other = match.ice.soonest(side.other(), home);
+    boolean first = own.distanceTo(home.x(), home.y()) < other.distanceTo(home.x(), home.y());
+    return recovers(first ? own : other, home);
+  }
+
+  private Next recovers(Body body, Place home) {
+    return control(Action.RECOVERY, body.side, body.skater, body.side.homeFrame(home));
+  }
+
+  private Optional<Body> there(Place home) {
+    Optional<Body> nearest = Optional.empty();
+    double least = GETS_IT;
+    for (Side side : Side.values()) {
+      for (Body b : match.ice.bodies(side)) {
+        double d = b.distanceTo(home.x(), home.y());
+        if (d < least) {
+          least = d;
+          nearest = Optional.of(b);
+        }
+      }
+    }
+    return nearest;
+  }
+
+  /** Who of a side is nearest to a place of its frame. */
+  Skater nearest(Side side, Place at) {
+    return match.ice.soonest(side, side.homeFrame(at)).skater;
+  }
+
+  /** The checker who got to the carrier has the puck, where the carrier lost it. */
+  Next stripped(Carrier carrier, Place lost) {
+    Side side = carrier.side().other();
+    Body holder = match.ice.holder().orElseThrow();
+    Body checker =
+        Contact.reached(match.ice, holder)
+            .orElseGet(() -> match.ice.soonest(side, carrier.side().homeFrame(lost)));
+    Next next = control(Action.TAKEAWAY, side, checker.skater, lost.seenByOpponent());
+    holder.late = match.dice.between(0.8, 1.6);
+    return next;
   }
 
   /** The goalkeeper comes out and plays the puck behind the net. */
   Next keeperGets(Side side) {
     Place at = match.spots.inside(-match.rink.goalLine() - 1, match.dice.between(-4, 4));
-    Skater keeper = match.bench(side).goalkeeper();
-    return control(Action.RECOVERY, new Carrier(side, keeper, at, Pressure.LIGHT));
+    return control(Action.RECOVERY, side, match.bench(side).goalkeeper(), at);
   }
 
   /** A pass that is received: both rows, and the time between. */
-  Next received(Carrier from, Skater receiver, Place to) {
-    match.log(match.row(Action.PASS, from).went(Outcome.COMPLETE).toward(receiver, to));
-    match.run(flight(from.at(), to));
-    return control(
-        Action.TOUCH, new Carrier(from.side(), receiver, to, pressureAt(from.side(), to, false)));
+  Next received(Carrier from, Target to) {
+    match.log(match.row(Action.PASS, from).went(Outcome.COMPLETE).toward(to.skater(), to.place()));
+    underway(from.side(), to);
+    return control(Action.TOUCH, from.side(), to.skater(), to.place());
   }
 
-  /** Who is to receive a pass. */
-  Skater receiver(Carrier from, Place to, Role wanted) {
-    double flight = flight(from.at(), to);
-    return match.whoGetsTo(from.side(), to, flight, wanted, Optional.of(from.skater()));
-  }
-
-  /** Seconds that a pass is under way: 12 m/s and a moment to take it, assumed. */
-  static double flight(Place from, Place to) {
-    return 0.3 + from.distanceTo(to) / 12.0;
+  /** A pass on its way: its receiver goes where it will be. */
+  void underway(Side side, Target to) {
+    Place home = side.homeFrame(to.place());
+    match.ice.sent(home, false);
+    Body b = match.ice.body(side, to.skater()).orElseThrow();
+    b.bound = true;
+    double most = to.flight() + LATE_FOR_PASS_S;
+    for (double t = 0; t < most; t += Ice.STEP) {
+      if (t >= to.flight() && b.distanceTo(home.x(), home.y()) < GETS_IT) {
+        break;
+      }
+      b.goTo(home.x(), home.y(), b.top());
+      match.tick(Ice.STEP);
+    }
   }
 
   /** Face-off: who wins it, and who has the puck a moment later. */
   Next faceOff(Next.Drop drop) {
     foul = Optional.empty();
-    match.netsAtFaceOff();
-    Side winner = match.dice.chance(0.5) ? Side.HOME : Side.AWAY;
+    underWay = OptionalInt.empty();
+    match.faceOff(drop);
+    double homeWins = 0.5;
+    if (drop.zoneOf().isPresent()) {
+      double own = drop.iced() ? WON_AFTER_ICING : WON_IN_OWN_ZONE;
+      homeWins = drop.zoneOf().get() == Side.HOME ? own : 1 - own;
+    }
+    Side winner = match.dice.chance(homeWins) ? Side.HOME : Side.AWAY;
     Place spot = winner.homeFrame(drop.homeSpot());
-    Carrier center = new Carrier(winner, drawer(winner), spot, Pressure.HEAVY);
+    Carrier center = new Carrier(winner, drawer(winner), spot, 0);
     match.log(match.row(Action.FACEOFF, center).against(drawer(winner.other())).noTouch());
-    match.run(match.dice.between(0.6, 2.8));
     Side first = match.dice.chance(0.9) ? winner : winner.other();
     Place own = first.homeFrame(drop.homeSpot());
     Place at =
-        clearOfCenter(own.x() - match.dice.between(1, 6), own.y() + match.dice.between(-5, 5));
-    return gets(Action.RECOVERY, first, at, Role.DEFENDER);
+        clearOfCenter(own.x() - match.dice.between(2, 6.5), own.y() + match.dice.between(-5, 5));
+    match.ice.won(first, first.homeFrame(at));
+    return gets(Action.RECOVERY, first, at, match.dice.between(0.6, 2.2));
   }
 
   /** Things that stop play and are no part of it, before a carrier decides. */
@@ -133,16 +248,5 @@ final class Hands {
         .filter(s -> s.role() == Role.FORWARD)
         .findFirst()
         .orElseThrow();
-  }
-
-  private Pressure pressureAt(Side side, Place at, boolean loosePuck) {
-    double relief =
-        switch (match.box.manpower(side)) {
-          case EVEN -> 1.0;
-          case POWER_PLAY -> 0.5;
-          case SHORTHANDED -> match.inOwnZone(at) ? 1.1 : 0.8;
-        };
-    double heavy = loosePuck ? 0.46 : 0.24;
-    return Pressure.draw(match.dice, heavy * relief, 0.38);
   }
 }

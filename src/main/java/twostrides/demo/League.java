@@ -5,6 +5,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.SplittableRandom;
 import twostrides.demo.Skater.Habits;
+import twostrides.demo.Skater.Legs;
 import twostrides.demo.Skater.Role;
 
 /**
@@ -27,19 +28,23 @@ final class League {
   /** Fixed: people do not change with the seed of a run. */
   private static final long PEOPLE_SEED = 20_311_004L;
 
+  /** Legs are drawn apart, so that who is who does not change with them. */
+  private static final long LEGS_SEED = 20_311_005L;
+
   /**
    * The six defenders of the team whose season is shown; what a reader of its book should find. In
-   * order: 4 hurries though there is time, 17 carries, 6 hurries a little, 23 passes well, 2 and 28
-   * are ordinary.
+   * order: 4 hurries though there is time and sends it too far, 17 carries, 6 hurries a little, 23
+   * passes well, 2 and 28 are ordinary. Nobody else of that team is iced more often than the
+   * others.
    */
   private static final List<Habits> OWN_DEFENDERS =
       List.of(
-          new Habits(4.5, 1.0, -0.02),
-          new Habits(0.3, 1.9, 0.03),
-          new Habits(2.4, 0.9, -0.03),
-          new Habits(0.6, 0.9, 0.09),
+          new Habits(4.5, 1.0, -0.02, 5.5),
+          new Habits(0.3, 1.9, 0.03, 1.0),
+          new Habits(2.4, 0.9, -0.03, 1.0),
+          new Habits(0.6, 0.9, 0.09, 1.0),
           Habits.USUAL,
-          new Habits(1.1, 0.8, -0.01));
+          new Habits(1.1, 0.8, -0.01, 1.0));
 
   /** Jersey numbers of that team: twelve forwards, then the six defenders in the order above. */
   private static final List<Integer> OWN_NUMBERS =
@@ -61,15 +66,16 @@ final class League {
   /** Builds the league; every call gives the same one. */
   static League found() {
     SplittableRandom people = new SplittableRandom(PEOPLE_SEED);
+    SplittableRandom legs = new SplittableRandom(LEGS_SEED);
     Iterator<String> names = names(people).iterator();
-    Team own = team("GLA", "Glasswater Herons", names, people, true);
+    Team own = team("GLA", "Glasswater Herons", names, people, legs, true);
     List<Team> opponents = new ArrayList<>();
-    opponents.add(team("TAR", "Tarn Wolves", names, people, false));
-    opponents.add(team("COP", "Copperfen Kites", names, people, false));
-    opponents.add(team("SAL", "Old Saltry Otters", names, people, false));
-    opponents.add(team("MER", "Merrowdale Pikes", names, people, false));
-    opponents.add(team("ASH", "Ashlock Lanterns", names, people, false));
-    opponents.add(team("BRA", "Brackenholm Storks", names, people, false));
+    opponents.add(team("TAR", "Tarn Wolves", names, people, legs, false));
+    opponents.add(team("COP", "Copperfen Kites", names, people, legs, false));
+    opponents.add(team("SAL", "Old Saltry Otters", names, people, legs, false));
+    opponents.add(team("MER", "Merrowdale Pikes", names, people, legs, false));
+    opponents.add(team("ASH", "Ashlock Lanterns", names, people, legs, false));
+    opponents.add(team("BRA", "Brackenholm Storks", names, people, legs, false));
     return new League(own, opponents);
   }
 
@@ -104,21 +110,32 @@ final class League {
   }
 
   private static Team team(
-      String code, String name, Iterator<String> names, SplittableRandom people, boolean shown) {
+      String code,
+      String name,
+      Iterator<String> names,
+      SplittableRandom people,
+      SplittableRandom legs,
+      boolean shown) {
     List<Skater> forwards = new ArrayList<>();
     Iterator<Integer> numbers = numbers(people, shown).iterator();
     for (int i = 0; i < Team.FORWARDS; i++) {
-      forwards.add(new Skater(numbers.next(), names.next(), Role.FORWARD, drawn(people)));
+      forwards.add(
+          new Skater(
+              numbers.next(), names.next(), Role.FORWARD, drawn(people), legs(legs, 7.8, 9.2)));
     }
     List<Skater> defenders = new ArrayList<>();
     for (int i = 0; i < Team.DEFENDERS; i++) {
       Habits habits = shown ? OWN_DEFENDERS.get(i) : drawn(people);
       String who = shown && i == 1 ? "Noor Halvik" : names.next();
-      defenders.add(new Skater(numbers.next(), who, Role.DEFENDER, habits));
+      defenders.add(new Skater(numbers.next(), who, Role.DEFENDER, habits, legs(legs, 7.4, 8.8)));
     }
     Skater keeper =
         new Skater(
-            shown ? 31 : people.nextInt(30, 36), names.next(), Role.GOALKEEPER, Habits.USUAL);
+            shown ? 31 : people.nextInt(30, 36),
+            names.next(),
+            Role.GOALKEEPER,
+            Habits.USUAL,
+            Legs.USUAL);
     return new Team(code, name, forwards, defenders, keeper);
   }
 
@@ -139,6 +156,14 @@ final class League {
 
   private static Habits drawn(SplittableRandom people) {
     return new Habits(
-        people.nextDouble(0.5, 1.6), people.nextDouble(0.7, 1.35), people.nextDouble(-0.04, 0.04));
+        people.nextDouble(0.5, 1.6),
+        people.nextDouble(0.7, 1.35),
+        people.nextDouble(-0.04, 0.04),
+        1.0);
+  }
+
+  private static Legs legs(SplittableRandom legs, double slowest, double fastest) {
+    return new Legs(
+        legs.nextDouble(slowest, fastest), legs.nextDouble(4.0, 5.4), legs.nextDouble(0.2, 0.45));
   }
 }

@@ -1,12 +1,9 @@
 package twostrides.demo;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import twostrides.demo.Skater.Role;
 import twostrides.demo.Words.Action;
 import twostrides.demo.Words.Outcome;
 import twostrides.demo.Words.Stoppage;
@@ -14,22 +11,29 @@ import twostrides.rink.Place;
 import twostrides.rink.Rink;
 
 /**
- * One game under way: clock, score, penalties, benches, the rows written so far and the truth. What
- * is done with the puck is decided by the plays; this class only keeps it all consistent.
+ * One game under way: clock, score, penalties, benches, the skaters on the ice, the rows written so
+ * far and the truth. What is done with the puck is decided by the plays; this class only keeps it
+ * all consistent.
  */
 final class Match {
   /** A trailing team plays without goalkeeper when it is behind by no more than this. */
   private static final int WITHIN_REACH = 2;
 
   /** Seconds of play after which a line is changed on the fly, assumed. */
-  private static final double SHIFT_S = 42;
+  private static final double SHIFT_S = 40;
+
+  /** What is left of the legs of skaters who may not change after an icing, assumed. */
+  private static final double TIRED = 0.82;
 
   final Rink rink;
   final Spots spots;
   final Dice dice;
   final GameClock clock;
   final PenaltyBox box = new PenaltyBox();
-  final TruthBook truth = new TruthBook();
+  final TruthBook truth;
+  final Source source;
+  final Ice ice;
+  private final Optional<Futures> futures;
   private final Bench home;
   private final Bench away;
   private final double pullsAt;
@@ -40,12 +44,21 @@ final class Match {
   private double awayShift;
   private boolean homeNetEmpty;
   private boolean awayNetEmpty;
+  private Optional<Side> tired = Optional.empty();
 
-  Match(Rink rink, Team homeTeam, Team awayTeam, Dice dice) {
+  /** A game about to begin. */
+  Match(Rink rink, Team homeTeam, Team awayTeam, Chance chance) {
     this.rink = rink;
-    this.dice = dice;
+    dice = chance.game();
+    source = chance.source();
+    truth = new TruthBook(chance.telling() == Chance.Telling.KEPT_TOO);
     spots = new Spots(rink);
     clock = new GameClock(dice.between(40, 200));
+    ice = new Ice(rink, dice);
+    futures =
+        chance.telling() == Chance.Telling.NO_FUTURES
+            ? Optional.empty()
+            : Optional.of(new Futures(rink, chance.futures()));
     home = new Bench(homeTeam, dice);
     away = new Bench(awayTeam, dice);
     pullsAt = 3 * GameClock.PERIOD_S - dice.between(75, 165);
@@ -76,16 +89,52 @@ final class Match {
     box.goalAgainst(side.other());
   }
 
-  /** Lets play run and lets out who has served. */
+  /** Lets play run, skaters skate, and lets out who has served. */
   void run(double seconds) {
-    clock.run(seconds);
-    box.release(clock.gameSeconds());
+    double left = seconds;
+    while (left > 1e-9) {
+      tick(Math.min(left, Ice.STEP));
+      left -= Ice.STEP;
+    }
   }
 
-  /** At a face-off both teams decide whether the goalkeeper stays. */
-  void netsAtFaceOff() {
+  /** A moment of play, no longer than a step of the world. */
+  void tick(double seconds) {
+    clock.run(seconds);
+    if (box.release(clock.gameSeconds())) {
+      for (Side side : Side.values()) {
+        fill(side);
+      }
+    }
+    ice.step(seconds);
+  }
+
+  /**
+   * Brings on who comes out of the box, or for the goalkeeper; nobody goes off for that in play.
+   */
+  private void fill(Side side) {
+    if (ice.bodies(side).size() < skatersWithExtra(side)) {
+      ice.comesOn(side, lineUp(side), skatersWithExtra(side));
+    }
+  }
+
+  private Optional<Body> kept(Side side) {
+    return ice.holder().filter(b -> b.side == side);
+  }
+
+  private List<Skater> lineUp(Side side) {
+    return bench(side).lineUp(skatersWithExtra(side), box.inside(side));
+  }
+
+  /** At a face-off both teams decide whether the goalkeeper stays, and line up. */
+  void faceOff(Next.Drop drop) {
     homeNetEmpty = pulls(Side.HOME);
     awayNetEmpty = pulls(Side.AWAY);
+    ice.clear();
+    for (Side side : Side.values()) {
+      double legs = tired.equals(Optional.of(side)) ? TIRED : 1;
+      ice.faceOff(side, lineUp(side), drop.homeSpot(), legs);
+    }
   }
 
   /** In play a goalkeeper leaves when the team has the puck; nobody comes back before a whistle. */
@@ -95,6 +144,7 @@ final class Match {
     } else {
       awayNetEmpty |= pulls(side);
     }
+    fill(side);
   }
 
   private boolean pulls(Side side) {
@@ -107,8 +157,8 @@ final class Match {
    * @param iced a team that may not change because it iced the puck
    */
   void freshLines(Optional<Side> iced) {
+    tired = iced;
     for (Side side : Side.values()) {
-      bench(side).forget();
       if (!iced.equals(Optional.of(side))) {
         bench(side).change(dice);
         startShift(side);
@@ -124,92 +174,84 @@ final class Match {
     }
   }
 
-  /** A side with the puck past center changes on the fly when its shift is long. */
-  void changeOnTheFly(Side side) {
+  /**
+   * A side that has sent the puck deep, or brought it past center, changes when its shift is long.
+   */
+  void changeOnTheFly(Side side, double after) {
     double since = side == Side.HOME ? homeShift : awayShift;
-    if (clock.gameSeconds() - since > SHIFT_S) {
+    if (clock.gameSeconds() - since > SHIFT_S + after) {
       bench(side).change(dice);
       startShift(side);
+      if (tired.equals(Optional.of(side))) {
+        tired = Optional.empty();
+      }
+      ice.change(side, lineUp(side), kept(side));
     }
   }
 
-  /** A skater of a side who can be at a place of that side's frame in so many seconds. */
-  Skater whoGetsTo(Side side, Place at, double in, Role wanted, Optional<Skater> notThis) {
-    Set<Skater> barred = new HashSet<>(box.inside(side));
-    notThis.ifPresent(barred::add);
-    return bench(side)
-        .whoGetsTo(
-            side.homeFrame(at),
-            clock.gameSeconds() + in,
-            wanted,
-            onIce(side),
-            Set.copyOf(barred),
-            dice);
-  }
-
+  /** Who is on the ice. */
   List<Skater> onIce(Side side) {
-    return bench(side).onIce(skatersWithExtra(side), box.inside(side));
+    return ice.bodies(side).stream().map(b -> b.skater).toList();
   }
 
   int skatersWithExtra(Side side) {
     return box.skaters(side) + (netEmpty(side) ? 1 : 0);
   }
 
-  /** A row of somebody who acts now; finish it and hand it to {@link #log}. */
-  SheetRow row(Action action, Carrier who) {
-    return SheetRow.of(clock, action, who, ice(who.side(), Optional.of(who.skater())));
+  /** Somebody who has the puck, as things are on the ice. */
+  Carrier holding() {
+    Body b = ice.holder().orElseThrow();
+    Place at = Ice.place(b);
+    return new Carrier(b.side, b.skater, spots.inside(at.x(), at.y()), Contact.secondsTo(ice, b));
   }
 
-  /** Writes a row; who stands where is remembered. */
-  void log(SheetRow row) {
+  /** A row of somebody who acts now; finish it and hand it to {@link #log}. */
+  SheetRow row(Action action, Carrier who) {
+    SheetRow row = SheetRow.of(clock, action, who, counts(who.side()));
+    return shortOfCenter(who.at()) ? row.seeing(Seen.of(ice, who.side())) : row;
+  }
+
+  /** Writes a row and says which it is. */
+  int log(SheetRow row) {
     rows.add(row);
-    boolean there =
-        row.action() != Action.PENALTY
-            && !row.outcome().equals(Optional.of(Outcome.DUMPED))
-            && row.side().isPresent();
-    if (there && row.skater().isPresent() && row.at().isPresent()) {
-      Side side = row.side().get();
-      bench(side).saw(row.skater().get(), side.homeFrame(row.at().get()), clock.gameSeconds());
-    }
+    return rows.size() - 1;
+  }
+
+  /** The team of a row. */
+  Side sentBy(int row) {
+    return rows.get(row).side().orElseThrow();
+  }
+
+  /** The puck of a release row came back to those who sent it. */
+  void regained(int release) {
+    rows.set(release, rows.get(release).went(Outcome.REGAINED));
   }
 
   void logStoppage(Stoppage word, Optional<Side> calledOn) {
-    rows.add(SheetRow.stoppage(clock, word, calledOn, calledOn.map(s -> ice(s, Optional.empty()))));
+    rows.add(SheetRow.stoppage(clock, word, calledOn, calledOn.map(this::counts)));
   }
 
-  /** Who is on the ice, the one who acts among them: he may just have come over the boards. */
-  private List<Skater> listed(Side side, Optional<Skater> acts) {
-    List<Skater> out = new ArrayList<>(onIce(side));
-    if (acts.isPresent() && !out.contains(acts.get()) && acts.get().role() != Role.GOALKEEPER) {
-      Role role = acts.get().role();
-      int off = out.size() - 1;
-      for (int i = out.size() - 1; i >= 0; i--) {
-        if (out.get(i).role() == role) {
-          off = i;
-          break;
-        }
-      }
-      out.set(off, acts.get());
-    }
-    return out;
-  }
-
-  private SheetRow.OnIce ice(Side side, Optional<Skater> acts) {
+  private SheetRow.OnIce counts(Side side) {
     return new SheetRow.OnIce(
-        numbers(listed(side, acts)),
+        numbers(onIce(side)),
         numbers(onIce(side.other())),
-        skatersWithExtra(side),
-        skatersWithExtra(side.other()),
+        ice.bodies(side).size(),
+        ice.bodies(side.other()).size(),
         netEmpty(side),
         netEmpty(side.other()));
   }
 
   private static String numbers(List<Skater> skaters) {
-    return skaters.stream()
-        .mapToInt(Skater::number)
-        .sorted()
-        .mapToObj(Integer::toString)
-        .collect(Collectors.joining("; "));
+    int[] numbers = new int[skaters.size()];
+    for (int i = 0; i < numbers.length; i++) {
+      numbers[i] = skaters.get(i).number();
+    }
+    Arrays.sort(numbers);
+    StringBuilder text = new StringBuilder();
+    for (int number : numbers) {
+      text.append(text.isEmpty() ? "" : "; ").append(number);
+    }
+    return text.toString();
   }
 
   boolean inOwnZone(Place at) {
@@ -221,8 +263,8 @@ final class Match {
     return rink.shortOfCenter(at.x()) > 0;
   }
 
-  /** Chance that a carrier who keeps the puck brings it to the red line, 0 to 1. */
-  double chanceOfCenter(Carrier carrier) {
-    return carrier.pressure().keepsFor(rink.shortOfCenter(carrier.at().x()));
+  /** In how many of some futures whoever has the puck now would bring it to center, 0 to 1. */
+  double chanceOfCenter() {
+    return futures.isPresent() ? futures.get().chance(ice) : 0;
   }
 }

@@ -1,17 +1,18 @@
 package twostrides.demo;
 
 import java.util.EnumMap;
+import java.util.Optional;
 import twostrides.demo.ExitTruth.CenterMark;
+import twostrides.demo.Keeping.Kept;
 import twostrides.demo.PenaltyBox.Manpower;
-import twostrides.demo.Skater.Role;
 import twostrides.demo.Words.Action;
 import twostrides.demo.Words.Outcome;
 import twostrides.rink.Place;
 
 /**
- * A player with the puck between the own blue line and center. All shares are assumed; the chance
- * of bringing it to center is {@link Match#chanceOfCenter}, the same that the truth writes down for
- * those who sent it on.
+ * A player with the puck between the own blue line and center. What he does hangs on how close his
+ * checkers are; whether he brings it to center is decided by whether one gets to him. All shares
+ * are assumed.
  */
 final class NeutralPlay {
   private enum Intent {
@@ -22,9 +23,13 @@ final class NeutralPlay {
     EMPTY_NET
   }
 
+  /** A player out here acts on a checker who is still this part of the seconds away, assumed. */
+  private static final double FORESIGHT = 0.72;
+
   private final Match match;
   private final Hands hands;
   private final Releases releases;
+  private final Keeping keeping;
   private final Whistle whistle;
 
   NeutralPlay(Match match, Hands hands, Releases releases, Whistle whistle) {
@@ -32,6 +37,7 @@ final class NeutralPlay {
     this.hands = hands;
     this.releases = releases;
     this.whistle = whistle;
+    keeping = new Keeping(match);
   }
 
   /**
@@ -43,9 +49,9 @@ final class NeutralPlay {
   Next decide(Carrier c, boolean written) {
     return switch (match.dice.choose(weights(c))) {
       case ON -> on(c, written);
-      case AHEAD -> ahead(c);
-      case SEND -> send(c);
-      case BACK -> back(c);
+      case AHEAD -> ahead(written);
+      case SEND -> send();
+      case BACK -> back(c, written);
       case EMPTY_NET -> atEmptyNet(c);
     };
   }
@@ -53,10 +59,10 @@ final class NeutralPlay {
   private EnumMap<Intent, Double> weights(Carrier c) {
     double hurry = c.skater().habits().hurry();
     EnumMap<Intent, Double> w = new EnumMap<>(Intent.class);
-    switch (c.pressure()) {
-      case NONE -> fill(w, 72, 17, 5 * hurry, 3);
-      case LIGHT -> fill(w, 56, 20, 17 * hurry, 2);
-      case HEAVY -> fill(w, 30, 26, 38 * (0.7 + 0.3 * hurry), 2);
+    switch (Pressure.of(c.contact() * FORESIGHT)) {
+      case NONE -> fill(w, 84, 17, 5 * hurry, 3);
+      case LIGHT -> fill(w, 60, 24, 14 * hurry, 4);
+      case HEAVY -> fill(w, 14, 46, 26 * (0.3 + 0.7 * hurry), 4);
     }
     if (match.box.manpower(c.side()) == Manpower.SHORTHANDED) {
       w.computeIfPresent(Intent.SEND, (key, weight) -> weight * 3);
@@ -77,95 +83,97 @@ final class NeutralPlay {
 
   /** Keeps it and goes for center. */
   private Next on(Carrier c, boolean written) {
-    double speed = match.dice.between(4.2, 6.6);
-    Place to = match.spots.inside(match.dice.between(0.5, 5.5), c.at().y() * 0.95);
-    if (match.dice.chance(match.chanceOfCenter(c))) {
-      match.run(c.at().distanceTo(to) / speed);
+    double before = match.truth.watches() ? match.chanceOfCenter() : 0;
+    SheetRow here = match.row(Action.TOUCH, c);
+    Kept kept = keeping.carry(match.dice.between(0.5, 5.5), Futures.LONGEST_S);
+    Carrier now = kept.carrier();
+    boolean gained = !match.shortOfCenter(now.at());
+    match.truth.kept(match.rink.shortOfCenter(c.at().x()), before, gained);
+    if (gained) {
       match.truth.center(CenterMark.GAINED);
-      return hands.control(Action.TOUCH, c.movedTo(to));
+      return hands.keeps(
+          now.movedTo(hands.clearOfCenter(Math.max(0.5, now.at().x()), now.at().y())));
+    }
+    double line = match.rink.blueLineNeutralEdge();
+    Carrier there = keeping.within(now, 0.2 - line, -0.5);
+    if (!kept.lost()) {
+      return hands.keeps(there);
     }
     if (!written) {
-      match.log(match.row(Action.TOUCH, c));
+      match.log(here);
     }
-    double x = c.at().x() + match.dice.between(0.1, 0.9) * (-0.5 - c.at().x());
-    Place lost = hands.clearOfCenter(Math.min(x, -0.5), c.at().y());
-    match.run(c.at().distanceTo(lost) / speed);
     match.truth.center(CenterMark.LOST_SHORT);
-    return hands.gets(Action.TAKEAWAY, c.side().other(), lost.seenByOpponent(), Role.DEFENDER);
+    return hands.stripped(there, match.spots.inside(there.at().x(), there.at().y()));
   }
 
   /** To a teammate past center. */
-  private Next ahead(Carrier c) {
-    match.run(match.dice.between(0, 1.6));
-    Place to = hands.clearOfCenter(match.dice.between(0.6, 7.4), match.dice.between(-12, 12));
-    Skater receiver = hands.receiver(c, to, Role.FORWARD);
-    double complete =
-        switch (c.pressure()) {
-          case NONE -> 0.88;
-          case LIGHT -> 0.80;
-          case HEAVY -> 0.62;
-        };
-    if (match.dice.chance(complete + c.skater().habits().passing())) {
+  private Next ahead(boolean written) {
+    Carrier c = held(1.2);
+    Optional<Target> found = Target.within(match, c, 0.6, 7.3);
+    if (found.isEmpty()) {
+      return c.pressure() == Pressure.HEAVY ? send() : on(c, written);
+    }
+    Target to = found.get();
+    if (match.dice.chance(to.completes(c, 3.2))) {
       match.truth.center(CenterMark.GAINED);
-      return hands.received(c, receiver, to);
+      return hands.received(c, to);
     }
-    releases.missed(c, receiver, to);
-    markReleased(c);
-    if (match.dice.chance(0.35)) {
-      return releases.deep(c, releases.decide(c, 0.33, 0.12));
+    double iced = releases.iced(c, 0.08);
+    markReleased(releases.missed(c, to, iced));
+    if (match.dice.chance(iced)) {
+      return releases.icing(c);
     }
-    match.run(match.dice.between(1, 3.4));
+    if (match.dice.chance(0.26)) {
+      return releases.deep(c);
+    }
     Place loose = hands.clearOfCenter(match.dice.between(-5, 7.3), match.dice.between(-12, 12));
-    return match.dice.chance(0.2)
-        ? hands.gets(Action.RECOVERY, c.side(), loose, Role.FORWARD)
-        : hands.gets(Action.RECOVERY, c.side().other(), loose.seenByOpponent(), Role.DEFENDER);
+    return hands.loose(c.side(), loose, match.dice.between(1, 3), 0);
+  }
+
+  /** A look before the puck goes, short of center all the while. */
+  private Carrier held(double longest) {
+    double from = 0.2 - match.rink.blueLineNeutralEdge();
+    return keeping.hold(match.dice.between(0, longest), from, -0.5).carrier();
   }
 
   /** Sends it on before center. */
-  private Next send(Carrier start) {
-    double step = Math.min(match.dice.between(0, 2), Math.max(0, -0.5 - start.at().x()));
-    match.run(step / 4 + match.dice.between(0, 0.4));
-    Carrier c =
-        start.movedTo(match.spots.inside(Math.min(start.at().x() + step, -0.5), start.at().y()));
-    boolean deep = match.dice.chance(0.78);
-    if (deep) {
-      Releases.Deep end = releases.decide(c, 0.09, 0.28);
-      releases.send(c, end == Releases.Deep.REGAINED);
-      markReleased(c);
-      return releases.deepAfterRelease(c, end);
+  private Next send() {
+    Carrier c = held(0.9);
+    double iced = releases.iced(c, 0.05);
+    markReleased(releases.send(c, iced));
+    if (match.dice.chance(iced)) {
+      return releases.icing(c);
     }
-    boolean regained = match.dice.chance(0.25);
-    releases.send(c, regained);
-    markReleased(c);
-    match.run(match.dice.between(1.1, 3.2));
+    if (match.dice.chance(0.75)) {
+      return releases.deepAfterRelease(c);
+    }
     Place loose = hands.clearOfCenter(match.dice.between(0.6, 7.3), match.dice.between(-12, 12));
-    return regained
-        ? hands.gets(Action.RECOVERY, c.side(), loose, Role.FORWARD)
-        : hands.gets(Action.RECOVERY, c.side().other(), loose.seenByOpponent(), Role.DEFENDER);
+    return hands.loose(c.side(), loose, match.dice.between(1, 3), 0);
   }
 
   /** Back to a defender in the own zone: a new attempt begins there. */
-  private Next back(Carrier c) {
+  private Next back(Carrier c, boolean written) {
     double line = match.rink.blueLineNeutralEdge();
-    Place to =
-        match.spots.inside(-match.dice.between(line + 0.5, line + 9), match.dice.between(-9, 9));
-    Skater receiver = hands.receiver(c, to, Role.DEFENDER);
+    Optional<Target> to = Target.within(match, c, -27, -line - 0.5);
+    if (to.isEmpty()) {
+      return on(c, written);
+    }
     match.truth.center(CenterMark.BROUGHT_BACK);
-    return hands.received(c, receiver, to);
+    return hands.received(c, to.get());
   }
 
   private Next atEmptyNet(Carrier c) {
     boolean in = match.dice.chance(0.4);
-    releases.shotFromAfar(c, in ? Outcome.GOAL : Outcome.MISSED);
-    markReleased(c);
+    double iced = in ? 0 : releases.iced(c, 0.7);
+    markReleased(releases.shotFromAfar(c, in ? Outcome.GOAL : Outcome.MISSED, iced));
     if (in) {
       match.run((match.rink.goalLine() - c.at().x()) / match.dice.between(14, 20));
       return whistle.goal(c.side());
     }
-    return releases.deep(c, releases.decide(c, 0.7, 0.1));
+    return match.dice.chance(iced) ? releases.icing(c) : releases.deep(c);
   }
 
-  private void markReleased(Carrier c) {
-    match.truth.centerReleased(match.clock, match.box.manpower(c.side()), match.chanceOfCenter(c));
+  private void markReleased(double chance) {
+    match.truth.centerReleased(match.clock, match.box.manpower(match.ice.attacking()), chance);
   }
 }

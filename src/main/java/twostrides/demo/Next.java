@@ -23,8 +23,14 @@ sealed interface Next {
    *
    * @param homeSpot the spot in the home team's frame, metres
    * @param zoneOf whose own zone the spot lies in, empty for the neutral zone
+   * @param iced whether that side has iced the puck
    */
-  record Drop(Place homeSpot, Optional<Side> zoneOf) implements Next {
+  record Drop(Place homeSpot, Optional<Side> zoneOf, boolean iced) implements Next {
+    /** The same after an icing. */
+    Drop afterIcing() {
+      return new Drop(homeSpot, zoneOf, true);
+    }
+
     @Override
     public Next then(Function<Carrier, Next> withPuck, Function<Drop, Next> atFaceOff) {
       return atFaceOff.apply(this);

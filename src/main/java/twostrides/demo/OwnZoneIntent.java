@@ -51,9 +51,9 @@ enum OwnZoneIntent {
 
   private static EnumMap<OwnZoneIntent, Double> usual(Pressure pressure) {
     return switch (pressure) {
-      case NONE -> weights(30, 42, 36, 1.0, 1.2);
-      case LIGHT -> weights(26, 26, 38, 6.5, 3.8);
-      case HEAVY -> weights(27, 12, 30, 18, 9);
+      case NONE -> weights(26, 84, 38, 1.0, 1.2);
+      case LIGHT -> weights(23, 50, 40, 5, 3.2);
+      case HEAVY -> weights(26, 12, 36, 12, 7.5);
     };
   }
 

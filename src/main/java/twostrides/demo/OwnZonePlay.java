@@ -1,7 +1,10 @@
 package twostrides.demo;
 
+import java.util.Optional;
 import twostrides.demo.ExitTruth.CenterMark;
 import twostrides.demo.ExitTruth.Way;
+import twostrides.demo.Ice.CarryEnd;
+import twostrides.demo.Keeping.Kept;
 import twostrides.demo.Skater.Role;
 import twostrides.demo.Words.Action;
 import twostrides.demo.Words.Outcome;
@@ -9,16 +12,23 @@ import twostrides.demo.Words.Stoppage;
 import twostrides.rink.Place;
 
 /**
- * A player with the puck in the own zone: the intention is drawn by {@link OwnZoneIntent}, here
- * chance decides how it goes. All shares are assumed and set so that games come out like the open
- * games: docs/demo.md.
+ * A player with the puck in the own zone: he looks about until he has to act, what he means to do
+ * is drawn by {@link OwnZoneIntent}, and skaters and chance decide how it goes. All shares are
+ * assumed and set so that games come out like the open games: docs/demo.md.
  */
 final class OwnZonePlay {
+  /** A player looks about, and carries on, no longer than this before he decides again, s. */
+  private static final double LONGEST_HOLD_S = 9;
+
+  private static final double LONGEST_CARRY_S = 5;
+
   private final Match match;
   private final Hands hands;
   private final Releases releases;
+  private final Keeping keeping;
   private final Whistle whistle;
   private final NeutralPlay neutral;
+  private final double line;
 
   OwnZonePlay(Match match, Hands hands, Releases releases, Whistle whistle, NeutralPlay neutral) {
     this.match = match;
@@ -26,19 +36,25 @@ final class OwnZonePlay {
     this.releases = releases;
     this.whistle = whistle;
     this.neutral = neutral;
+    keeping = new Keeping(match);
+    line = match.rink.blueLineNeutralEdge();
   }
 
   Next decide(Carrier start) {
-    OwnZoneIntent intent = OwnZoneIntent.draw(match, start);
     Carrier c = start;
-    if (intent != OwnZoneIntent.CARRY && match.dice.chance(0.6)) {
-      double hold = match.dice.between(0.6, c.pressure() == Pressure.HEAVY ? 3.0 : 5.6);
-      match.run(hold);
-      c = start.movedTo(nearby(start.at(), Math.min(3, hold) * 2.4));
-      if (!match.dice.chance(c.pressure().keeps(hold * 0.4))) {
-        return taken(c);
+    if (c.skater().role() == Role.GOALKEEPER) {
+      match.run(match.dice.between(0.2, 1.2));
+    } else if (match.dice.chance(0.93)) {
+      Kept kept = keeping.hold(match.dice.between(1, LONGEST_HOLD_S), -30, -line - 0.3);
+      if (kept.lost() && match.dice.chance(0.7)) {
+        return taken(kept.carrier());
       }
+      c = kept.carrier();
     }
+    return act(c, OwnZoneIntent.draw(match, c));
+  }
+
+  private Next act(Carrier c, OwnZoneIntent intent) {
     return switch (intent) {
       case TEAMMATE -> toTeammate(c);
       case CARRY -> carry(c);
@@ -50,80 +66,74 @@ final class OwnZonePlay {
   }
 
   private Next toTeammate(Carrier c) {
-    Place to = nearby(new Place(match.dice.between(-29, -11), match.dice.between(-12, 12)), 0);
-    Role role = match.dice.chance(0.35) ? Role.DEFENDER : Role.FORWARD;
-    Skater receiver = hands.receiver(c, to, role);
-    if (match.dice.chance(passing(c, 0.95, 0.88, 0.70))) {
-      return hands.received(c, receiver, to);
+    Optional<Target> found = Target.within(match, c, -29, -line - 0.5);
+    if (found.isEmpty()) {
+      return pass(c);
     }
-    releases.missed(c, receiver, to);
-    boolean teammate = match.dice.chance(0.2);
+    Target to = found.get();
+    if (match.dice.chance(to.completes(c, 4.2))) {
+      return hands.received(c, to);
+    }
+    releases.missed(c, to, 0);
     // A missed pass ends control, and with it the attempt, also when a teammate picks it up.
     lose(c);
-    match.run(match.dice.between(1.0, 4.0));
-    Place loose = nearby(to, 6);
-    return teammate
-        ? hands.gets(Action.RECOVERY, c.side(), loose, Role.DEFENDER)
-        : opponentGets(c.side(), loose);
+    return hands.loose(c.side(), nearby(to.place(), 6), match.dice.between(0.6, 1.6), 0.3);
   }
 
   private Next carry(Carrier c) {
-    double line = match.rink.blueLineNeutralEdge();
-    Place to = match.spots.inside(-match.dice.between(line - 2.2, line - 0.3), c.at().y() * 0.9);
-    double metres = c.at().distanceTo(to);
-    double speed = match.dice.between(4.2, 6.6);
-    if (!match.dice.chance(c.pressure().keepsFor(to.x() - c.at().x()))) {
-      double part = match.dice.between(0, 0.8);
-      match.run(part * metres / speed);
-      return taken(c.movedTo(nearby(between(c.at(), to, part), 0)));
+    Kept kept = keeping.carry(0.25 - line, LONGEST_CARRY_S);
+    Carrier now = kept.carrier();
+    if (kept.end() == CarryEnd.THERE) {
+      leave(Way.CARRY, c);
+      return match.dice.chance(0.4) ? hands.keeps(now) : neutral.decide(now, false);
     }
-    match.run(metres / speed);
-    leave(Way.CARRY, c);
-    boolean written = match.dice.chance(0.4);
-    return written
-        ? hands.control(Action.TOUCH, c.movedTo(to))
-        : neutral.decide(c.movedTo(to), false);
+    Carrier inside = now.movedTo(nearby(now.at(), 0));
+    return kept.lost() ? taken(inside) : hands.keeps(inside);
   }
 
   private Next pass(Carrier c) {
-    boolean stretch = match.dice.chance(0.42);
-    double x = stretch ? match.dice.between(0.6, 7.4) : match.dice.between(-7.2, -0.6);
-    Place to = hands.clearOfCenter(x, match.dice.between(-12, 12));
-    Skater receiver = hands.receiver(c, to, Role.FORWARD);
-    if (match.dice.chance(passing(c, 0.80, 0.64, 0.42) - (stretch ? 0.06 : -0.04))) {
+    Optional<Target> far =
+        match.dice.chance(0.75) ? Target.within(match, c, 0.6, 7.3) : Optional.empty();
+    Optional<Target> found = far.isPresent() ? far : Target.within(match, c, -7.2, 7.3);
+    if (found.isEmpty()) {
+      return c.skater().role() == Role.GOALKEEPER ? clear(c) : carry(c);
+    }
+    Target to = found.get();
+    boolean stretch = !match.shortOfCenter(to.place());
+    if (match.dice.chance(to.completes(c, 2.65))) {
       leave(Way.PASS, c);
-      if (!match.shortOfCenter(to)) {
+      if (stretch) {
         match.truth.center(CenterMark.GAINED);
       }
-      return hands.received(c, receiver, to);
+      return hands.received(c, to);
     }
-    releases.missed(c, receiver, to);
-    if (match.dice.chance(0.42)) {
+    double stopped = 0.35;
+    double iced = releases.iced(c, stretch ? 0.115 : 0.075);
+    double chance = releases.missed(c, to, (1 - stopped) * iced);
+    if (match.dice.chance(stopped)) {
       lose(c);
-      match.run(match.dice.between(0.6, 2.4));
       double part = match.dice.between(0.1, 0.5);
-      return opponentGets(c.side(), nearby(between(c.at(), to, part), 1.5));
+      Place loose = nearby(between(c.at(), to.place(), part), 1.5);
+      return hands.loose(c.side(), loose, match.dice.between(0.5, 1.4), 0.4);
     }
-    leaveSent(Way.MISSED_PASS, c);
-    if (match.dice.chance(stretch ? 0.46 : 0.30)) {
-      return releases.deep(c, releases.decide(c, 0.30, 0.10));
+    leaveSent(Way.MISSED_PASS, c, chance);
+    if (match.dice.chance(iced)) {
+      return releases.icing(c);
     }
-    return looseInNeutral(c.side(), 0.22);
+    return match.dice.chance(stretch ? 0.3 : 0.15) ? releases.deep(c) : looseInNeutral(c.side());
   }
 
   private Next chip(Carrier c) {
     if (!match.dice.chance(out(c, 0.92, 0.80, 0.62))) {
       return heldIn(c);
     }
-    boolean regained = match.dice.chance(0.30);
-    releases.send(c, regained);
-    leaveSent(Way.CHIP, c);
-    return looseInNeutral(c.side(), regained ? 1 : 0);
+    leaveSent(Way.CHIP, c, releases.send(c, 0));
+    return looseInNeutral(c.side());
   }
 
   private Next clear(Carrier c) {
     if (match.dice.chance(0.045)) {
-      releases.send(c, false);
+      releases.send(c, 0);
       lose(c);
       match.run(match.dice.between(0.6, 1.8));
       return whistle.nearest(Stoppage.OUT_OF_PLAY, c.side(), c.at());
@@ -131,50 +141,41 @@ final class OwnZonePlay {
     if (!match.dice.chance(out(c, 0.95, 0.86, 0.70))) {
       return heldIn(c);
     }
-    Releases.Deep end = releases.decide(c, 0.25, 0.08);
-    releases.send(c, end == Releases.Deep.REGAINED);
-    leaveSent(Way.LONG_CLEARANCE, c);
-    return releases.deepAfterRelease(c, end);
+    double iced = releases.iced(c, 0.175);
+    leaveSent(Way.LONG_CLEARANCE, c, releases.send(c, iced));
+    return match.dice.chance(iced) ? releases.icing(c) : releases.deepAfterRelease(c);
   }
 
   private Next atEmptyNet(Carrier c) {
-    if (match.dice.chance(0.3)) {
-      releases.shotFromAfar(c, Outcome.GOAL);
-      leaveSent(Way.LONG_CLEARANCE, c);
+    boolean in = match.dice.chance(0.3);
+    double iced = in ? 0 : releases.iced(c, 0.75);
+    leaveSent(
+        Way.LONG_CLEARANCE, c, releases.shotFromAfar(c, in ? Outcome.GOAL : Outcome.MISSED, iced));
+    if (in) {
       match.run((match.rink.goalLine() - c.at().x()) / match.dice.between(14, 20));
       return whistle.goal(c.side());
     }
-    releases.shotFromAfar(c, Outcome.MISSED);
-    leaveSent(Way.LONG_CLEARANCE, c);
-    return releases.deep(c, releases.decide(c, 0.75, 0.05));
+    return match.dice.chance(iced) ? releases.icing(c) : releases.deep(c);
   }
 
   private Next heldIn(Carrier c) {
-    releases.send(c, false);
+    releases.send(c, 0);
     lose(c);
-    match.run(match.dice.between(0.9, 3.0));
-    double line = match.rink.blueLineNeutralEdge();
     double x = -match.dice.between(line + 0.3, line + 5);
-    return opponentGets(c.side(), match.spots.inside(x, c.at().y() + match.dice.between(-3, 3)));
+    Place at = match.spots.inside(x, c.at().y() + match.dice.between(-3, 3));
+    Action how = match.dice.chance(0.15) ? Action.TAKEAWAY : Action.RECOVERY;
+    return hands.gets(how, c.side().other(), at.seenByOpponent(), match.dice.between(0.6, 2));
   }
 
-  private Next looseInNeutral(Side side, double own) {
-    match.run(match.dice.between(1.2, 3.8));
+  private Next looseInNeutral(Side side) {
     Place loose = hands.clearOfCenter(match.dice.between(-7.3, 7.3), match.dice.between(-12, 12));
-    return match.dice.chance(own)
-        ? hands.gets(Action.RECOVERY, side, loose, Role.FORWARD)
-        : hands.gets(Action.RECOVERY, side.other(), loose.seenByOpponent(), Role.DEFENDER);
+    return hands.loose(side, loose, match.dice.between(1.2, 3.4), 0);
   }
 
   /** An opponent strips the carrier inside the zone. */
   private Next taken(Carrier c) {
     lose(c);
-    return hands.gets(Action.TAKEAWAY, c.side().other(), c.at().seenByOpponent(), Role.FORWARD);
-  }
-
-  private Next opponentGets(Side side, Place at) {
-    Action how = match.dice.chance(0.15) ? Action.TAKEAWAY : Action.RECOVERY;
-    return hands.gets(how, side.other(), at.seenByOpponent(), Role.FORWARD);
+    return hands.stripped(c, c.at());
   }
 
   private void lose(Carrier c) {
@@ -185,13 +186,9 @@ final class OwnZonePlay {
     match.truth.left(way, c, match.clock, match.box.manpower(c.side()));
   }
 
-  private void leaveSent(Way way, Carrier c) {
+  private void leaveSent(Way way, Carrier c, double chance) {
     leave(way, c);
-    match.truth.leftWithChance(match.chanceOfCenter(c));
-  }
-
-  private double passing(Carrier c, double free, double light, double heavy) {
-    return out(c, free, light, heavy) + c.skater().habits().passing();
+    match.truth.leftWithChance(chance);
   }
 
   private static double out(Carrier c, double free, double light, double heavy) {
@@ -210,6 +207,6 @@ final class OwnZonePlay {
   private Place nearby(Place at, double metres) {
     double x = at.x() + match.dice.between(-metres, metres) * 0.7;
     double y = at.y() + match.dice.between(-metres, metres) * 0.7;
-    return match.spots.inside(Math.min(x, -match.rink.blueLineNeutralEdge() - 0.2), y);
+    return match.spots.inside(Math.min(x, -line - 0.2), y);
   }
 }

@@ -19,9 +19,9 @@ final class PenaltyBox {
 
   private final List<Sitting> sitting = new ArrayList<>();
 
-  /** Lets everybody out whose time is served. */
-  void release(double gameSeconds) {
-    sitting.removeIf(s -> s.until() <= gameSeconds);
+  /** Lets everybody out whose time is served; whether there was anybody. */
+  boolean release(double gameSeconds) {
+    return !sitting.isEmpty() && sitting.removeIf(s -> s.until() <= gameSeconds);
   }
 
   boolean hasRoom(Side side) {

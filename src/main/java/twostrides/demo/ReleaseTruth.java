@@ -15,6 +15,8 @@ import twostrides.rink.Place;
  * @param at place, metres in the releasing team's frame
  * @param shortOfCenter metres from the puck to the near edge of the red line, above 0
  * @param chance that the carrier would have gained center had he kept the puck, 0 to 1
+ * @param iced chance that a release such as this one by this player is iced, 0 to 1
+ * @param seen where the skaters were
  */
 record ReleaseTruth(
     int period,
@@ -25,7 +27,9 @@ record ReleaseTruth(
     Cause cause,
     Place at,
     double shortOfCenter,
-    double chance) {
+    double chance,
+    double iced,
+    Seen seen) {
 
   /** Sent on with no receiver, or meant for one who did not get it. */
   enum Kind {
@@ -45,6 +49,6 @@ record ReleaseTruth(
 
   ReleaseTruth withCause(Cause brought) {
     return new ReleaseTruth(
-        period, release, side, skater, kind, brought, at, shortOfCenter, chance);
+        period, release, side, skater, kind, brought, at, shortOfCenter, chance, iced, seen);
   }
 }

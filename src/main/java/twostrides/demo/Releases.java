@@ -3,23 +3,33 @@ package twostrides.demo;
 import twostrides.demo.ExitTruth.Cause;
 import twostrides.demo.PenaltyBox.Manpower;
 import twostrides.demo.ReleaseTruth.Kind;
-import twostrides.demo.Skater.Role;
 import twostrides.demo.Words.Action;
 import twostrides.demo.Words.Outcome;
 import twostrides.rink.Place;
 
 /** Pucks sent on: the rows, the truth about each, and where a long one ends. */
 final class Releases {
-  /** Average speed of a puck that goes the length of the ice, m/s, assumed. */
+  /**
+   * Mean speed of an iced puck from the release to the whistle, m/s: of the icings of the open
+   * games nine in ten lie between 7 and 14.
+   */
+  private static final double SLOWEST_ICED = 6.5;
+
+  private static final double FASTEST_ICED = 14.5;
+
+  /** Shortest time from a release to the whistle for icing, s: the same games. */
+  private static final double SHORTEST_ICING_S = 2.2;
+
+  /** Mean speed of a puck that goes deep and is played, m/s, assumed. */
   private static final double SLOWEST = 10;
 
   private static final double FASTEST = 18;
 
-  /** Shortest time from a release to the whistle for icing, s, assumed. */
-  private static final double SHORTEST_ICING_S = 2.1;
-
   /** Where the crossing of the far blue line is written: within the line, m. */
   private static final double FAR_LINE = 0.2;
+
+  /** Chance that the goalkeeper comes out for a puck sent deep, assumed. */
+  private static final double KEEPER = 0.12;
 
   private final Match match;
   private final Hands hands;
@@ -31,90 +41,97 @@ final class Releases {
     this.whistle = whistle;
   }
 
-  /** How a puck that runs deep ends; decided before anything is written. */
-  enum Deep {
-    ICED,
-    FETCHED,
-    REGAINED
+  /**
+   * The chance that a puck sent on or missed here is iced: none past center or for a shorthanded
+   * team, else the usual one with the player's habit as a factor on its odds.
+   *
+   * @param usual chance with the league's usual player
+   */
+  double iced(Carrier from, double usual) {
+    boolean exempt =
+        match.box.manpower(from.side()) == Manpower.SHORTHANDED || !match.shortOfCenter(from.at());
+    double odds = usual / (1 - usual) * from.skater().habits().far();
+    return exempt ? 0 : odds / (1 + odds);
   }
 
   /**
-   * Decides how a puck that runs deep ends.
+   * Writes a release; the truth keeps it when it is short of center.
    *
-   * @param iced chance of icing, were the team not exempt
-   * @param regained chance that the own team gets it when it is not iced
+   * @param iced the chance that it is iced
+   * @return the chance that the player would have gained center
    */
-  Deep decide(Carrier from, double iced, double regained) {
-    boolean exempt =
-        match.box.manpower(from.side()) == Manpower.SHORTHANDED || !match.shortOfCenter(from.at());
-    if (!exempt && match.dice.chance(iced)) {
-      return Deep.ICED;
-    }
-    return match.dice.chance(regained) ? Deep.REGAINED : Deep.FETCHED;
-  }
-
-  /** Writes a release; the truth keeps it when it is short of center. */
-  void send(Carrier from, boolean regained) {
-    match.log(match.row(Action.RELEASE, from).went(regained ? Outcome.REGAINED : Outcome.LOST));
-    keep(from, Kind.SENT);
+  double send(Carrier from, double iced) {
+    hands.sentIn(match.log(match.row(Action.RELEASE, from).went(Outcome.LOST)));
+    return keep(from, Kind.SENT, iced);
   }
 
   /** Writes a pass that is not received; the truth keeps it when it is short of center. */
-  void missed(Carrier from, Skater receiver, Place to) {
-    match.log(match.row(Action.PASS, from).went(Outcome.MISSED).toward(receiver, to));
-    keep(from, Kind.MISSED_PASS);
+  double missed(Carrier from, Target to, double iced) {
+    match.log(match.row(Action.PASS, from).went(Outcome.MISSED).toward(to.skater(), to.place()));
+    return keep(from, Kind.MISSED_PASS, iced);
   }
 
   /** Writes a shot from the own half at an empty net; a puck sent on like any other. */
-  void shotFromAfar(Carrier from, Outcome how) {
+  double shotFromAfar(Carrier from, Outcome how, double iced) {
     match.log(match.row(Action.SHOT, from).went(how));
-    keep(from, Kind.SENT);
+    return keep(from, Kind.SENT, iced);
   }
 
-  /** A release that goes past the far blue line; send it first. */
-  Next deepAfterRelease(Carrier from, Deep how) {
-    if (how != Deep.ICED) {
-      double x = match.rink.blueLineNeutralEdge() + FAR_LINE;
-      Place line = match.spots.inside(x, from.at().y() + match.dice.between(-2, 2));
-      match.log(match.row(Action.ENTRY, from.movedTo(line)).went(Outcome.DUMPED).noTouch());
-    }
-    return deep(from, how);
-  }
-
-  /** A puck on its way past the far blue line. */
-  Next deep(Carrier from, Deep how) {
+  /** The puck runs over the goal line untouched. */
+  Next icing(Carrier from) {
     double metres = match.rink.goalLine() - from.at().x();
-    double seconds = metres / match.dice.between(SLOWEST, FASTEST);
-    if (how == Deep.ICED) {
-      match.run(Math.max(SHORTEST_ICING_S, seconds));
-      return whistle.icing(from.side());
-    }
-    match.run(Math.max(1.2, seconds) + match.dice.between(0.4, 2.6));
-    Side side = how == Deep.REGAINED ? from.side() : from.side().other();
-    double depth = match.dice.between(15, match.rink.length() / 2);
-    double y = match.dice.between(-12, 12);
-    if (how == Deep.REGAINED) {
-      return hands.gets(Action.RECOVERY, side, match.spots.inside(depth, y), Role.FORWARD);
-    }
-    if (!match.netEmpty(side) && match.dice.chance(0.12)) {
-      return hands.keeperGets(side);
-    }
-    return hands.gets(Action.RECOVERY, side, match.spots.inside(-depth, y), Role.DEFENDER);
+    double seconds = metres / match.dice.about(SLOWEST_ICED, FASTEST_ICED);
+    Place at =
+        match.spots.inside(
+            match.rink.goalLine() + match.dice.between(0.3, 3), match.dice.between(-12, 12));
+    match.ice.sent(from.side().homeFrame(at), true);
+    match.run(Math.max(SHORTEST_ICING_S, seconds));
+    whistle.touched(from.side().other(), at.seenByOpponent());
+    return whistle.icing(from.side());
   }
 
-  private void keep(Carrier from, Kind kind) {
-    if (match.shortOfCenter(from.at())) {
-      match.truth.released(
-          new ReleaseTruth(
-              match.clock.period(),
-              match.clock.shown(),
-              from.side(),
-              from.skater(),
-              kind,
-              Cause.NONE,
-              from.at(),
-              match.rink.shortOfCenter(from.at().x()),
-              match.chanceOfCenter(from)));
+  /** A release that goes past the far blue line and is played; send it first. */
+  Next deepAfterRelease(Carrier from) {
+    double x = match.rink.blueLineNeutralEdge() + FAR_LINE;
+    Place line = match.spots.inside(x, from.at().y() + match.dice.between(-2, 2));
+    match.log(match.row(Action.ENTRY, from.movedTo(line)).went(Outcome.DUMPED).noTouch());
+    return deep(from);
+  }
+
+  /** A puck on its way past the far blue line, to be played there. */
+  Next deep(Carrier from) {
+    double metres = match.rink.goalLine() - from.at().x();
+    double seconds = Math.max(1.2, metres / match.dice.between(SLOWEST, FASTEST));
+    Side other = from.side().other();
+    match.changeOnTheFly(from.side(), 0);
+    if (!match.netEmpty(other) && match.dice.chance(KEEPER)) {
+      match.ice.sent(from.side().homeFrame(new Place(match.rink.goalLine(), 0)), true);
+      match.run(seconds + match.dice.between(0.2, 1.2));
+      return hands.keeperGets(other);
     }
+    double depth = match.dice.between(15, match.rink.length() / 2);
+    Place at = match.spots.inside(depth, match.dice.between(-12, 12));
+    return hands.loose(from.side(), at, seconds + match.dice.between(0.2, 1.6), 0);
+  }
+
+  private double keep(Carrier from, Kind kind, double iced) {
+    if (!match.shortOfCenter(from.at())) {
+      return 1;
+    }
+    double chance = match.chanceOfCenter();
+    match.truth.released(
+        new ReleaseTruth(
+            match.clock.period(),
+            match.clock.shown(),
+            from.side(),
+            from.skater(),
+            kind,
+            Cause.NONE,
+            from.at(),
+            match.rink.shortOfCenter(from.at().x()),
+            chance,
+            iced,
+            Seen.of(match.ice, from.side())));
+    return chance;
   }
 }

@@ -36,6 +36,8 @@ final class SheetCsv {
           "stoppage",
           "penalty",
           "pressure",
+          "own_skaters",
+          "opponent_skaters",
           "video_s");
 
   /** The only kind of penalty in this league. */
@@ -53,6 +55,8 @@ final class SheetCsv {
 
   private static List<String> cells(DemoGame game, SheetRow row) {
     Optional<SheetRow.OnIce> ice = row.ice();
+    boolean touch = row.pressure().isPresent();
+    Optional<Seen> seen = row.seen().filter(s -> touch && game.source().places());
     return List.of(
         game.id(),
         game.date().toString(),
@@ -77,12 +81,25 @@ final class SheetCsv {
         text(ice, i -> yesNo(i.netAgainstEmpty())),
         text(row.stoppage(), Words::word),
         row.action() == Action.PENALTY ? MINOR : "",
-        text(row.pressure(), Pressure::word),
+        text(row.pressure().filter(p -> game.source().pressure()), Pressure::word),
+        text(seen, s -> skaters(s.own())),
+        text(seen, s -> skaters(s.opponents())),
         Csv.number(row.video(), 1));
   }
 
+  /** Places and speeds, to a tenth. */
+  private static String skaters(List<Seen.Spot> skaters) {
+    StringBuilder text = new StringBuilder();
+    for (Seen.Spot s : skaters) {
+      text.append(text.isEmpty() ? "" : "; ");
+      text.append(Csv.number(s.x(), 1)).append(' ').append(Csv.number(s.y(), 1)).append(' ');
+      text.append(Csv.number(s.vx(), 1)).append(' ').append(Csv.number(s.vy(), 1));
+    }
+    return text.toString();
+  }
+
   /** Time left, minutes and seconds. */
-  private static String clock(int elapsed) {
+  static String clock(int elapsed) {
     int left = GameClock.PERIOD_S - elapsed;
     return String.format(Locale.ROOT, "%02d:%02d", left / 60, left % 60);
   }

@@ -22,6 +22,7 @@ import twostrides.rink.Place;
  * @param stoppage what stopped play
  * @param pressure how close the nearest checker was
  * @param ice skaters and nets, for the acting team
+ * @param seen where the skaters were, behind center
  */
 record SheetRow(
     int period,
@@ -36,7 +37,8 @@ record SheetRow(
     Optional<Place> to,
     Optional<Stoppage> stoppage,
     Optional<Pressure> pressure,
-    Optional<OnIce> ice) {
+    Optional<OnIce> ice,
+    Optional<Seen> seen) {
 
   /**
    * Skaters (an extra attacker included) with their numbers, and empty nets, seen by the acting
@@ -71,7 +73,8 @@ record SheetRow(
         Optional.empty(),
         Optional.empty(),
         Optional.of(who.pressure()),
-        Optional.of(ice));
+        Optional.of(ice),
+        Optional.empty());
   }
 
   /** A stoppage. */
@@ -90,7 +93,8 @@ record SheetRow(
         Optional.empty(),
         Optional.of(word),
         Optional.empty(),
-        ice);
+        ice,
+        Optional.empty());
   }
 
   SheetRow went(Outcome how) {
@@ -103,6 +107,25 @@ record SheetRow(
 
   SheetRow against(Skater loser) {
     return with(Optional.of(loser), outcome, at, to, pressure);
+  }
+
+  /** With the places of the skaters. */
+  SheetRow seeing(Seen skaters) {
+    return new SheetRow(
+        period,
+        elapsed,
+        video,
+        side,
+        skater,
+        other,
+        action,
+        outcome,
+        at,
+        to,
+        stoppage,
+        pressure,
+        ice,
+        Optional.of(skaters));
   }
 
   /** Called on somebody, wherever he stood. */
@@ -134,6 +157,7 @@ record SheetRow(
         newTo,
         stoppage,
         newPressure,
-        ice);
+        ice,
+        seen);
   }
 }

@@ -7,8 +7,9 @@ package twostrides.demo;
  * @param name given name and surname
  * @param role position
  * @param habits what sets the player apart
+ * @param legs how the player skates
  */
-record Skater(int number, String name, Role role, Habits habits) {
+record Skater(int number, String name, Role role, Habits habits, Legs legs) {
 
   Skater {
     if (number < 1 || number > 98) {
@@ -35,20 +36,43 @@ record Skater(int number, String name, Role role, Habits habits) {
    * @param hurry factor on sending the puck on short of center when a checker is not close
    * @param carry factor on carrying the puck out
    * @param passing added to the chance that a pass is received, -0.15 to 0.15
+   * @param far factor on the odds that a puck sent on or passed from behind center is iced
    */
-  record Habits(double hurry, double carry, double passing) {
+  record Habits(double hurry, double carry, double passing, double far) {
 
-    static final Habits USUAL = new Habits(1.0, 1.0, 0.0);
+    static final Habits USUAL = new Habits(1.0, 1.0, 0.0, 1.0);
 
     Habits {
-      if (hurry < 0 || carry < 0 || Math.abs(passing) > 0.15) {
+      if (hurry < 0 || carry < 0 || Math.abs(passing) > 0.15 || far <= 0) {
         throw new IllegalArgumentException(
             "habits need factors of 0 or more and passing within 0.15, not "
                 + hurry
                 + ", "
                 + carry
                 + ", "
-                + passing);
+                + passing
+                + ", "
+                + far);
+      }
+    }
+  }
+
+  /**
+   * How a player skates. Assumed, so that speeds on the ice come out like those of tracked games.
+   *
+   * @param topSpeed m/s, 6 to 10
+   * @param push most change of velocity, m/s a second, 2 to 8
+   * @param reaction seconds from a change of play to the first stride, 0 to 1
+   */
+  record Legs(double topSpeed, double push, double reaction) {
+
+    static final Legs USUAL = new Legs(8.2, 4.6, 0.3);
+
+    Legs {
+      boolean human = topSpeed >= 6 && topSpeed <= 10 && push >= 2 && push <= 8 && reaction >= 0;
+      if (!human || reaction > 1) {
+        throw new IllegalArgumentException(
+            "nobody skates like that: " + topSpeed + " m/s, " + push + " m/s2, " + reaction + " s");
       }
     }
   }

@@ -16,20 +16,20 @@ final class Spots {
   }
 
   Next.Drop center() {
-    return new Next.Drop(new Place(0, 0), Optional.empty());
+    return new Next.Drop(new Place(0, 0), Optional.empty(), false);
   }
 
   /** A spot in a side's own zone; y says on which hand, in that side's frame. */
   Next.Drop ownZone(Side side, double y) {
     Place spot = new Place(-rink.endSpotX(), y < 0 ? -rink.endSpotY() : rink.endSpotY());
-    return new Next.Drop(tenths(side.homeFrame(spot)), Optional.of(side));
+    return new Next.Drop(tenths(side.homeFrame(spot)), Optional.of(side), false);
   }
 
   /** The neutral spot nearest to a place of a side's frame. */
   Next.Drop neutral(Side side, Place at) {
     double x = at.x() < 0 ? -rink.neutralSpotX() : rink.neutralSpotX();
     double y = at.y() < 0 ? -rink.endSpotY() : rink.endSpotY();
-    return new Next.Drop(tenths(side.homeFrame(new Place(x, y))), Optional.empty());
+    return new Next.Drop(tenths(side.homeFrame(new Place(x, y))), Optional.empty(), false);
   }
 
   /** The spot nearest to a place of a side's frame, by zone. */

@@ -41,6 +41,17 @@ final class TruthBook {
     }
   }
 
+  /**
+   * A player who kept the puck short of center and went for it.
+   *
+   * @param shortOfCenter metres that he had to go
+   * @param chance in how many of the futures before it he gained center
+   * @param gained whether he did
+   */
+  record Kept(double shortOfCenter, double chance, boolean gained) {}
+
+  private final boolean watches;
+  private final List<Kept> kept = new ArrayList<>();
   private final List<ExitTruth> exits = new ArrayList<>();
   private final List<ReleaseTruth> releases = new ArrayList<>();
   private final List<Attempt> waiting = new ArrayList<>();
@@ -48,6 +59,26 @@ final class TruthBook {
   private Optional<Attempt> beyond = Optional.empty();
   private Optional<Side> spellOf = Optional.empty();
   private Optional<ReleaseTruth> underWay = Optional.empty();
+
+  /** Of a game; whether it is to watch those who kept the puck, which costs time. */
+  TruthBook(boolean watches) {
+    this.watches = watches;
+  }
+
+  boolean watches() {
+    return watches;
+  }
+
+  /** Somebody kept the puck and went for center. */
+  void kept(double shortOfCenter, double chance, boolean gained) {
+    if (watches) {
+      kept.add(new Kept(shortOfCenter, chance, gained));
+    }
+  }
+
+  List<Kept> kept() {
+    return List.copyOf(kept);
+  }
 
   /** A side has control. */
   void controls(Side side, GameClock clock, boolean inOwnZone) {

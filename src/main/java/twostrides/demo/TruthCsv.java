@@ -33,7 +33,8 @@ final class TruthCsv {
           "cause",
           "x_m",
           "short_of_center_m",
-          "p_gain_center");
+          "p_gain_center",
+          "p_icing");
 
   private TruthCsv() {}
 
@@ -72,7 +73,8 @@ final class TruthCsv {
               release.cause().word(),
               Csv.number(release.at().x(), 1),
               Csv.number(release.shortOfCenter(), 2),
-              chance(OptionalDouble.of(release.chance()))));
+              chance(OptionalDouble.of(release.chance())),
+              chance(OptionalDouble.of(release.iced()))));
     }
     return Csv.text(RELEASE_HEADER, lines);
   }

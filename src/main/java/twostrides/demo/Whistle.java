@@ -18,6 +18,12 @@ final class Whistle {
 
   private static final double LONGEST_BREAK_S = 44;
 
+  /** Share of icings for which such a sheet writes the touch: about that of the open games. */
+  private static final double TOUCH_WRITTEN = 0.7;
+
+  /** Share of these at the end-zone spots, where a hybrid race is decided; assumed. */
+  private static final double AT_THE_SPOT = 0.25;
+
   private final Match match;
 
   Whistle(Match match) {
@@ -26,8 +32,26 @@ final class Whistle {
 
   /** Icing: back into the own zone of the team that sent the puck. */
   Next icing(Side by) {
-    Next.Drop drop = match.spots.ownZone(by, match.dice.sign());
+    Next.Drop drop = match.spots.ownZone(by, match.dice.sign()).afterIcing();
     return stop(Stoppage.ICING, Optional.of(by), drop, Cause.ICING);
+  }
+
+  /**
+   * Where a sheet writes who got to an iced puck: a row of the other team at the second of the
+   * whistle. It is no control, and the truth knows nothing of it.
+   *
+   * @param side who got there
+   * @param puck where the puck is, in that side's frame
+   */
+  void touched(Side side, Place puck) {
+    if (match.source.whistleTouches() && match.dice.chance(TOUCH_WRITTEN)) {
+      double y = Math.copySign(match.rink.endSpotY(), puck.y());
+      Place spot = match.spots.inside(-match.rink.endSpotX(), y);
+      Place at = match.dice.chance(AT_THE_SPOT) ? spot : puck;
+      Body body = match.ice.soonest(side, side.homeFrame(at));
+      Carrier who = new Carrier(side, body.skater, at, 0);
+      match.log(match.row(Action.RECOVERY, who).noTouch());
+    }
   }
 
   /** Offside at the far blue line: dropped outside it. */
@@ -57,7 +81,7 @@ final class Whistle {
   /** A minor penalty, called where play stops; dropped in the offender's zone. */
   Next penalty(Side on) {
     Skater offender = match.dice.oneOf(match.onIce(on));
-    Carrier who = new Carrier(on, offender, new Place(0, 0), Pressure.NONE);
+    Carrier who = new Carrier(on, offender, new Place(0, 0), 0);
     match.log(match.row(Action.PENALTY, who).noTouch().noPlace());
     match.box.call(on, offender, match.clock.gameSeconds());
     Next.Drop drop = match.spots.ownZone(on, match.dice.sign());

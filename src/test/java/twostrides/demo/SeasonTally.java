@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import twostrides.demo.Chance.Telling;
 import twostrides.demo.PenaltyBox.Manpower;
 import twostrides.demo.Skater.Role;
 import twostrides.demo.Words.Action;
@@ -53,7 +54,7 @@ final class SeasonTally {
     }
   }
 
-  /** Seeds far apart: neighbours would draw the same numbers, one step later. */
+  /** Seeds of a run of seasons. */
   static long[] seeds(int seasons, long from) {
     return new SplittableRandom(from).longs(seasons).toArray();
   }
@@ -65,7 +66,7 @@ final class SeasonTally {
 
   /** Plays a season and counts its parts, of equally many games, apart. */
   static List<SeasonTally> parts(long seed, int parts) {
-    DemoSeason season = DemoLeague.simulate(GAMES, seed);
+    DemoSeason season = DemoLeague.simulate(GAMES, seed, Telling.NO_FUTURES);
     List<SeasonTally> tallies = new ArrayList<>();
     for (int part = 0; part < parts; part++) {
       SeasonTally tally = new SeasonTally();

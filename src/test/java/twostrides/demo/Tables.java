@@ -48,4 +48,10 @@ final class Tables {
   static boolean has(CSVRecord row, String column) {
     return !row.get(column).isEmpty();
   }
+
+  /** The row of the release that a stoppage for icing ends; a whistle touch may stand between. */
+  static int releaseBefore(List<CSVRecord> rows, int icing) {
+    boolean theirs = !rows.get(icing - 1).get("team").equals(rows.get(icing).get("team"));
+    return theirs ? icing - 2 : icing - 1;
+  }
 }

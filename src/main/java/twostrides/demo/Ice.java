@@ -1,0 +1,305 @@
+package twostrides.demo;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleConsumer;
+import twostrides.demo.Skater.Role;
+import twostrides.rink.Place;
+import twostrides.rink.Rink;
+
+/**
+ * The skaters of a game as bodies, and the puck: who has it, or where it will be. Places are in the
+ * home team's frame, m; all numbers are assumed and set so that distances and speeds come out like
+ * those of tracked games (docs/demo.md).
+ */
+final class Ice {
+  /** The world moves on by so many seconds at a time. */
+  static final double STEP = 0.1;
+
+  /** Bench doors and the penalty box, m from center. */
+  private static final double DOOR_X = 4;
+
+  private final Rink rink;
+  private final Dice dice;
+  private final List<Body> home = new ArrayList<>();
+  private final List<Body> away = new ArrayList<>();
+  private Optional<Body> holder = Optional.empty();
+  private Side attacking = Side.HOME;
+  private double puckX;
+  private double puckY;
+
+  /** Whether the puck is nobody's and skaters go for it. */
+  private boolean loose;
+
+  private double sinceAim;
+
+  Ice(Rink rink, Dice dice) {
+    this.rink = rink;
+    this.dice = dice;
+  }
+
+  Rink rink() {
+    return rink;
+  }
+
+  List<Body> bodies(Side side) {
+    return side == Side.HOME ? home : away;
+  }
+
+  Optional<Body> holder() {
+    return holder;
+  }
+
+  Side attacking() {
+    return attacking;
+  }
+
+  boolean loose() {
+    return loose;
+  }
+
+  double puckX() {
+    return puckX;
+  }
+
+  double puckY() {
+    return puckY;
+  }
+
+  /** 1 where the side attacks toward +x of the home team's frame, else -1. */
+  static int direction(Side side) {
+    return side == Side.HOME ? 1 : -1;
+  }
+
+  Optional<Body> body(Side side, Skater skater) {
+    return bodies(side).stream().filter(b -> b.skater.equals(skater)).findFirst();
+  }
+
+  /** Where a body is in its own team's frame. */
+  static Place place(Body body) {
+    int dir = direction(body.side);
+    return new Place(dir * body.x, dir * body.y);
+  }
+
+  /** Nobody is on the ice. */
+  void clear() {
+    home.clear();
+    away.clear();
+    holder = Optional.empty();
+  }
+
+  /** Everybody about a spot for a face-off. */
+  void faceOff(Side side, List<Skater> skaters, Place homeSpot, double legs) {
+    int dir = direction(side);
+    List<Body> bodies = bodies(side);
+    bodies.clear();
+    int forwards = 0;
+    int defenders = 0;
+    for (Skater s : skaters) {
+      boolean back = s.role() == Role.DEFENDER;
+      int n = back ? defenders++ : forwards++;
+      double behind = back ? 5.5 : n == 0 ? 0.7 : 1.2 + n / 3 * 4;
+      double across = back ? (n == 0 ? 3.5 : -3.5) : n == 0 ? 0 : n % 2 == 0 ? 5.5 : -5.5;
+      Body b = new Body(s, side, homeSpot.x() - dir * behind, homeSpot.y() + across);
+      b.legs = legs;
+      keepInside(b);
+      bodies.add(b);
+    }
+    puckX = homeSpot.x();
+    puckY = homeSpot.y();
+    attacking = side;
+  }
+
+  /** Skaters who leave vanish at the boards, those who come step in there; one may stay. */
+  void change(Side side, List<Skater> wanted, Optional<Body> stays) {
+    bodies(side).removeIf(b -> !wanted.contains(b.skater) && !stays.equals(Optional.of(b)));
+    comesOn(side, wanted, wanted.size());
+  }
+
+  /** Those of the wanted who are not there yet step in at the bench, up to so many skaters. */
+  void comesOn(Side side, List<Skater> wanted, int skaters) {
+    List<Body> bodies = bodies(side);
+    for (Skater s : wanted) {
+      if (bodies.size() < skaters && body(side, s).isEmpty()) {
+        bodies.add(new Body(s, side, -direction(side) * DOOR_X, 1 - rink.width() / 2));
+      }
+    }
+    shape(side);
+  }
+
+  /** A player has the puck at a place of the home team's frame; he is there. */
+  void held(Side side, Skater skater, Place at) {
+    Body b = body(side, skater).orElseGet(() -> new Body(skater, side, at.x(), at.y()));
+    b.x = at.x();
+    b.y = at.y();
+    boolean turned = side != attacking || loose;
+    attacking = side;
+    holder = Optional.of(b);
+    loose = false;
+    puckX = at.x();
+    puckY = at.y();
+    b.goThrough(at.x() + b.vx * 0.5, at.y() + b.vy * 0.5, 4);
+    rethink(turned);
+  }
+
+  /** The puck is under way to a place, from the side that attacks. */
+  void sent(Place at, boolean free) {
+    holder = Optional.empty();
+    loose = free;
+    puckX = at.x();
+    puckY = at.y();
+    rethink(true);
+  }
+
+  /** A face-off is won back to a place: the winner's shape is that of a team with the puck. */
+  void won(Side side, Place at) {
+    attacking = side;
+    sent(at, false);
+  }
+
+  /** Everybody looks again: shape, who presses, how hard; with a delay when play has turned. */
+  private void rethink(boolean turned) {
+    answer(home, turned);
+    answer(away, turned);
+    shape(Side.HOME);
+    shape(Side.AWAY);
+    freshMinds();
+  }
+
+  private void answer(List<Body> bodies, boolean turned) {
+    for (Body b : bodies) {
+      b.bound = false;
+      if (turned) {
+        b.late = b.skater.legs().reaction() * dice.between(0.7, 1.4);
+      }
+    }
+  }
+
+  /** How hard everybody skates and who presses, drawn anew. */
+  void freshMinds() {
+    efforts(home);
+    efforts(away);
+    Steering.pressers(this, dice);
+    Steering.aim(this);
+    sinceAim = 0;
+  }
+
+  private void efforts(List<Body> bodies) {
+    for (int i = 0; i < bodies.size(); i++) {
+      bodies.get(i).effort = dice.between(0.88, 1);
+    }
+  }
+
+  private void shape(Side side) {
+    Steering.shape(this, side);
+  }
+
+  /** The world moves on. */
+  void step(double dt) {
+    sinceAim += dt;
+    if (sinceAim >= 2 * STEP - 1e-9) {
+      Steering.aim(this);
+      sinceAim = 0;
+    }
+    move(home, dt);
+    move(away, dt);
+    if (holder.isPresent()) {
+      puckX = holder.get().x;
+      puckY = holder.get().y;
+    }
+  }
+
+  private void move(List<Body> bodies, double dt) {
+    for (int i = 0; i < bodies.size(); i++) {
+      Body b = bodies.get(i);
+      b.step(dt);
+      keepInside(b);
+    }
+  }
+
+  /** Nobody skates through the boards. */
+  private void keepInside(Body b) {
+    double maxX = rink.length() / 2 - 0.5;
+    double maxY = rink.width() / 2 - 0.5;
+    if (Math.abs(b.x) > maxX) {
+      b.x = Math.copySign(maxX, b.x);
+      b.vx = 0;
+    }
+    if (Math.abs(b.y) > maxY) {
+      b.y = Math.copySign(maxY, b.y);
+      b.vy = 0;
+    }
+    double radius = rink.cornerRadius() - 0.5;
+    double dx = Math.abs(b.x) - (maxX - radius);
+    double dy = Math.abs(b.y) - (maxY - radius);
+    if (dx > 0 && dy > 0 && dx * dx + dy * dy > radius * radius) {
+      double shrink = radius / Math.sqrt(dx * dx + dy * dy);
+      b.x = Math.copySign(maxX - radius + dx * shrink, b.x);
+      b.y = Math.copySign(maxY - radius + dy * shrink, b.y);
+      b.vx *= 0.5;
+      b.vy *= 0.5;
+    }
+  }
+
+  /** Who of a side would be first at a place of the home team's frame. */
+  Body soonest(Side side, Place at) {
+    Body soonest = bodies(side).get(0);
+    for (Body b : bodies(side)) {
+      if (b.secondsTo(at.x(), at.y()) < soonest.secondsTo(at.x(), at.y())) {
+        soonest = b;
+      }
+    }
+    return soonest;
+  }
+
+  /** How a carry ended. */
+  enum CarryEnd {
+    THERE,
+    REACHED,
+    STILL_AT_IT
+  }
+
+  /**
+   * The holder carries the puck up ice until he is there, a checker gets to him, or time is up.
+   *
+   * @param there in the frame of his team, m
+   * @param speed of the carry, m/s
+   * @param longest s
+   * @param clock lets time go on: the game's, or this world's alone
+   */
+  CarryEnd carry(double there, double speed, double longest, DoubleConsumer clock) {
+    Body carrier = holder.orElseThrow();
+    int dir = direction(carrier.side);
+    for (int i = 0; i * STEP < longest; i++) {
+      if (dir * carrier.x >= there) {
+        return CarryEnd.THERE;
+      }
+      if (Contact.reached(this, carrier).isPresent()) {
+        return CarryEnd.REACHED;
+      }
+      if (i % 2 == 0) {
+        Steering.head(this, carrier, speed);
+      }
+      clock.accept(STEP);
+    }
+    return CarryEnd.STILL_AT_IT;
+  }
+
+  /** Starts over as another world is now, with the puck's holder and the opponents alone. */
+  void likeAround(Ice other) {
+    Body carrier = other.holder.orElseThrow();
+    clear();
+    Body copy = new Body(carrier);
+    bodies(carrier.side).add(copy);
+    for (Body b : other.bodies(carrier.side.other())) {
+      bodies(b.side).add(new Body(b));
+    }
+    holder = Optional.of(copy);
+    attacking = carrier.side;
+    loose = false;
+    sinceAim = 0;
+    puckX = copy.x;
+    puckY = copy.y;
+  }
+}
