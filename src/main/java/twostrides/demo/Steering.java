@@ -95,7 +95,7 @@ final class Steering {
         i += other < seconds[k] ? 1 : 0;
       }
       double chance = i == 0 ? 0.78 : i == 1 ? 0.22 : 0.06;
-      if (b.skater.role() == Role.DEFENDER && u < 7) {
+      if (b.skater.role() == Role.DEFENDER && u < ice.rink().blueLineNeutralEdge()) {
         chance *= 0.5;
       }
       b.presses = dice.chance(chance);
@@ -112,6 +112,7 @@ final class Steering {
     int dir = Ice.direction(with);
     double u = dir * ice.puckX();
     double w = dir * ice.puckY();
+    double line = ice.rink().blueLineNeutralEdge();
     List<Body> own = ice.bodies(with);
     List<Body> others = ice.bodies(with.other());
     if (ice.loose()) {
@@ -125,7 +126,7 @@ final class Steering {
     for (int i = 0; i < own.size(); i++) {
       Body b = own.get(i);
       if (free(ice, b)) {
-        support(b, dir, u, w);
+        support(b, dir, u, w, line);
       }
     }
     for (int i = 0; i < others.size(); i++) {
@@ -134,7 +135,7 @@ final class Steering {
         if (b.presses) {
           press(ice, b, dir);
         } else {
-          check(b, dir, u, w);
+          check(b, dir, u, w, line);
         }
       }
     }
@@ -181,10 +182,10 @@ final class Steering {
   }
 
   /** Places of a team with the puck. */
-  private static void support(Body b, int dir, double u, double w) {
+  private static void support(Body b, int dir, double u, double w, double line) {
     double hand = w < 0 ? -1 : 1;
     boolean back = b.skater.role() == Role.DEFENDER;
-    if (u < -7.6) {
+    if (u < -line) {
       if (back) {
         go(b, dir, clamp(u - 2 - 3 * b.slot, -26, -12), -hand * (5 + b.slot));
       } else {
@@ -194,7 +195,7 @@ final class Steering {
           default -> go(b, dir, clamp(u + 24, -4, 7), -hand * (7 - 3 * (b.slot - 2)));
         }
       }
-    } else if (u < 7.6) {
+    } else if (u < line) {
       if (back) {
         go(b, dir, u - 6 - 3 * b.slot, -hand * (3 + 2 * b.slot));
       } else {
@@ -216,10 +217,10 @@ final class Steering {
   }
 
   /** Places of a team without it that does not press. */
-  private static void check(Body b, int dir, double u, double w) {
+  private static void check(Body b, int dir, double u, double w, double line) {
     boolean back = b.skater.role() == Role.DEFENDER;
     double side = b.slot == 0 ? 1 : -1;
-    if (u < -7.6) {
+    if (u < -line) {
       if (back) {
         go(b, dir, clamp(u + 17, -6.5, 5), side * 5.5 + 0.15 * w);
       } else {
@@ -229,7 +230,7 @@ final class Steering {
           default -> go(b, dir, clamp(u + 11, -14, -3), -w * 0.4);
         }
       }
-    } else if (u < 7.6) {
+    } else if (u < line) {
       if (back) {
         go(b, dir, clamp(u + 8, 3, 20), side * 4.5 + 0.25 * w);
       } else {

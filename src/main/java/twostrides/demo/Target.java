@@ -18,6 +18,9 @@ record Target(Skater skater, Place place, double flight, double room, double leg
 
   private static final double TAKING_S = 0.3;
 
+  /** Part of the flight by which a pass leads its receiver. */
+  private static final double LEADS = 0.8;
+
   /** How far up or down ice of his way a receiver gets to a pass: m, and m for each second. */
   private static final double TURNS_M = 1;
 
@@ -51,11 +54,12 @@ record Target(Skater skater, Place place, double flight, double room, double leg
       }
       double x = dir * b.x;
       double y = dir * b.y;
-      double flight = flight(carrier.at(), x, y);
-      double meetX = x + dir * b.vx * flight * 0.8;
-      double meetY = y + dir * b.vy * flight * 0.8;
-      double aimX = Math.max(from, Math.min(to, meetX));
-      double toAim = flight(carrier.at(), aimX, meetY);
+      // Where the puck would meet him, guessed from the flight to where he is now, then once more.
+      double guess = LEADS * flight(carrier.at(), x, y);
+      double aimX = Math.max(from, Math.min(to, x + dir * b.vx * guess));
+      double toAim = flight(carrier.at(), aimX, y + dir * b.vy * guess);
+      double meetX = x + dir * b.vx * LEADS * toAim;
+      double meetY = y + dir * b.vy * LEADS * toAim;
       if (Math.abs(aimX - meetX) > TURNS_M + TURNS_SPEED * toAim) {
         continue;
       }
