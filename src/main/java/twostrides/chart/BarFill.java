@@ -8,10 +8,10 @@ import java.awt.geom.Rectangle2D;
 
 /** The three parts of a bar, told apart by colour and by texture. */
 enum BarFill {
-  /** Led to an own-zone restart: vermillion with dark stripes. */
-  RESTART("led to an own-zone restart"),
+  /** Iced: vermillion with dark stripes. */
+  ICED("iced"),
   /** Did not: plain and light. */
-  NO_RESTART("did not"),
+  NOT_ICED("not iced"),
   /** The sheet does not say: white. */
   NOT_IN_SHEET("ending not in the sheet");
 
@@ -42,12 +42,12 @@ enum BarFill {
     }
     g.setColor(
         switch (this) {
-          case RESTART -> theme.restart();
-          case NO_RESTART -> theme.bar();
+          case ICED -> theme.restart();
+          case NOT_ICED -> theme.bar();
           case NOT_IN_SHEET -> Color.WHITE;
         });
     g.fill(part);
-    if (this == RESTART && part.getWidth() >= NARROWEST_STRIPED) {
+    if (this == ICED && part.getWidth() >= NARROWEST_STRIPED) {
       g.setColor(theme.ink());
       g.setStroke(STRIPE);
       g.draw(stripes(part));

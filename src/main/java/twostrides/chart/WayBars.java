@@ -17,7 +17,7 @@ final class WayBars extends AbstractCategoryItemRenderer {
   private static final long serialVersionUID = 1L;
 
   /** Pixels: between two outlines a shorter part would lose its colour. */
-  private static final double SHORTEST_RESTART = 3.5;
+  private static final double SHORTEST_ICED = 3.5;
 
   /** Part of a row's height that the bar takes. */
   private static final double THICKNESS = 0.68;
@@ -50,15 +50,15 @@ final class WayBars extends AbstractCategoryItemRenderer {
     double height = rowHeight * THICKNESS;
     double top = area.getY() + at * rowHeight + (rowHeight - height) / 2;
     double zero = at(rangeAxis, 0, area, plot);
-    double restarts = at(rangeAxis, row.restarts().successes(), area, plot);
-    if (row.restarts().successes() > 0) {
-      restarts = Math.max(restarts, zero + SHORTEST_RESTART);
+    double icings = at(rangeAxis, row.iced().successes(), area, plot);
+    if (row.iced().successes() > 0) {
+      icings = Math.max(icings, zero + SHORTEST_ICED);
     }
-    double known = Math.max(restarts, at(rangeAxis, row.restarts().trials(), area, plot));
+    double known = Math.max(icings, at(rangeAxis, row.iced().trials(), area, plot));
     double end = Math.max(known, at(rangeAxis, row.attempts(), area, plot));
     BarFill.NOT_IN_SHEET.draw(g, part(known, end, top, height), theme);
-    BarFill.NO_RESTART.draw(g, part(restarts, known, top, height), theme);
-    BarFill.RESTART.draw(g, part(zero, restarts, top, height), theme);
+    BarFill.NOT_ICED.draw(g, part(icings, known, top, height), theme);
+    BarFill.ICED.draw(g, part(zero, icings, top, height), theme);
     label(g, row, end + LABEL_GAP, area.getY() + (at + 0.5) * rowHeight);
   }
 
@@ -96,7 +96,7 @@ final class WayBars extends AbstractCategoryItemRenderer {
 
   /** The counts are what a bar is looked at for: bold, unless there are too few. */
   private static Font font(WayRows.Row row) {
-    return row.restarts().tooFew() ? Lettering.plain(13) : Lettering.bold(13);
+    return row.iced().tooFew() ? Lettering.plain(13) : Lettering.bold(13);
   }
 
   private static Font lesser() {

@@ -19,9 +19,9 @@ import twostrides.review.Profile;
 import twostrides.review.ShownStrength;
 
 /**
- * Exit attempts by way out and strength, one flat bar each. The striped part at the left led to an
- * own-zone restart; the count stands at the bar's end. The bar is as long as all attempts; the
- * share is of those whose ending the sheet tells.
+ * Exit attempts by way out and strength, one flat bar each. The striped part at the left was iced;
+ * the count stands at the bar's end. The bar is as long as all attempts; the share is of those
+ * whose ending the sheet tells.
  */
 public final class WayOutChart {
 
@@ -85,11 +85,11 @@ public final class WayOutChart {
     if (attempts == 0) {
       return "No exit attempts in these sheets.";
     }
-    Count restarts = profile.restarts();
+    Count iced = profile.iced();
     String all = attempts + (attempts == 1 ? " exit attempt" : " exit attempts");
-    return restarts.trials() == 0
+    return iced.trials() == 0
         ? all + "; how they ended is not in these sheets."
-        : all + "; all ways together: " + WayRows.said(restarts) + ".";
+        : all + "; all ways together: " + WayRows.said(iced) + ".";
   }
 
   private static String description(Profile profile, List<WayRows.Row> rows) {

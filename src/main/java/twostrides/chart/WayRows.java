@@ -30,16 +30,16 @@ final class WayRows {
    *
    * @param way the way out
    * @param strength the strength; empty in the row that says that there were none
-   * @param restarts own-zone restarts of the attempts whose ending is known
+   * @param iced icings of the attempts whose ending is known
    * @param attempts all attempts
    * @param first whether it is the first row of its way out
    */
   record Row(
-      ShownWay way, Optional<ShownStrength> strength, Count restarts, int attempts, boolean first) {
+      ShownWay way, Optional<ShownStrength> strength, Count iced, int attempts, boolean first) {
 
     /** Attempts whose ending the sheet does not say. */
     int unknownEndings() {
-      return attempts - restarts.trials();
+      return attempts - iced.trials();
     }
 
     /** What stands at the bar's end. */
@@ -47,7 +47,7 @@ final class WayRows {
       if (attempts == 0) {
         return "none";
       }
-      return restarts.trials() == 0 ? "" + attempts : said(restarts);
+      return iced.trials() == 0 ? "" + attempts : said(iced);
     }
 
     /** What stands after the share, in smaller words; often empty. */
@@ -56,7 +56,7 @@ final class WayRows {
       if (unknown == 0) {
         return "";
       }
-      return restarts.trials() == 0 ? "ending not in the sheet" : "+" + unknown + " unknown";
+      return iced.trials() == 0 ? "ending not in the sheet" : "+" + unknown + " unknown";
     }
 
     /** The name of the strength; empty in the row that says that there were none. */
@@ -66,15 +66,13 @@ final class WayRows {
   }
 
   /**
-   * A share in words: "7 of 31 restarted (23 %)", or "2 of 6, too few to say".
+   * A share in words: "7 of 31 iced (23 %)", or "2 of 6, too few to say".
    *
-   * @param restarts with one trial at least
+   * @param iced with one trial at least
    */
-  static String said(Count restarts) {
-    String counts = restarts.successes() + " of " + restarts.trials();
-    return restarts.tooFew()
-        ? counts + ", too few to say"
-        : counts + " restarted (" + percent(restarts) + ")";
+  static String said(Count iced) {
+    String counts = iced.successes() + " of " + iced.trials();
+    return iced.tooFew() ? counts + ", too few to say" : counts + " iced (" + percent(iced) + ")";
   }
 
   /** Whole percent, but never 0 % for some or 100 % for not all. */
@@ -105,17 +103,17 @@ final class WayRows {
       }
       for (int i = 0; i < ofWay.size(); i++) {
         Row r = ofWay.get(i);
-        rows.add(new Row(r.way, r.strength, r.restarts, r.attempts, i == 0));
+        rows.add(new Row(r.way, r.strength, r.iced, r.attempts, i == 0));
       }
     }
     return List.copyOf(rows);
   }
 
   private static Row row(WayCount c) {
-    return new Row(c.way(), Optional.of(c.strength()), c.restarts(), c.attempts(), false);
+    return new Row(c.way(), Optional.of(c.strength()), c.iced(), c.attempts(), false);
   }
 
   private static Row both(Row a, Row b) {
-    return new Row(a.way, a.strength, a.restarts.plus(b.restarts), a.attempts + b.attempts, false);
+    return new Row(a.way, a.strength, a.iced.plus(b.iced), a.attempts + b.attempts, false);
   }
 }

@@ -325,9 +325,9 @@ final class ChancesStage {
     }
     String cause = table.stringColumn(Columns.RESTART_CAUSE).get(i);
     if (!cause.startsWith("icing")) {
-      return cause.equals(RestartCause.OTHER.label())
-          ? FlagVerdict.OTHER_CAUSE
-          : FlagVerdict.UNKNOWN_CAUSE;
+      return cause.equals(RestartCause.UNKNOWN.label())
+          ? FlagVerdict.UNKNOWN_CAUSE
+          : FlagVerdict.OTHER_CAUSE;
     }
     if (avoid < settings.threshold()) {
       return FlagVerdict.TOO_RISKY;

@@ -131,6 +131,9 @@ public final class Columns {
   /** Who won the face-off: own or opponent. */
   public static final String WON_BY = "won_by";
 
+  /** Strength of the team of the zone at the face-off: after a penalty not that of the release. */
+  public static final String FACEOFF_STRENGTH = "faceoff_strength";
+
   /**
    * Whether the team of the zone had the puck last: its own restart, not one that followed the
    * opponent's play.

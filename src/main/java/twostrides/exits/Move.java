@@ -2,6 +2,7 @@ package twostrides.exits;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import twostrides.game.Strength;
 
 /**
  * One step of a game as the later stages see it: a row of the moves table.
@@ -106,6 +107,20 @@ record Move(
    */
   OptionalDouble x(String viewer) {
     return x.isEmpty() || by(viewer) ? x : OptionalDouble.of(-x.getAsDouble());
+  }
+
+  /**
+   * Manpower as a team sees it: a row tells that of the acting team.
+   *
+   * @param viewer one of the two teams
+   */
+  String strength(String viewer) {
+    if (by(viewer)) {
+      return strength;
+    }
+    return strength.equals(Strength.SHORTHANDED.label())
+        ? Strength.POWER_PLAY.label()
+        : strength.equals(Strength.POWER_PLAY.label()) ? Strength.SHORTHANDED.label() : strength;
   }
 
   /**

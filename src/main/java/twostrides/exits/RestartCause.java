@@ -6,7 +6,9 @@ public enum RestartCause {
   ICING_WRITTEN("icing_written"),
   /** Nothing is written, and release, manpower, spot and time all fit an icing. */
   ICING_INFERRED("icing_inferred"),
-  /** Written or shown by the rows to be something else. */
+  /** A penalty, written as the stoppage or as a penalty row between the last touch and the draw. */
+  PENALTY("penalty"),
+  /** Written to be something else: the reason names it. */
   OTHER("other"),
   /** An own-zone restart whose cause the sheet cannot tell. */
   UNKNOWN("unknown"),

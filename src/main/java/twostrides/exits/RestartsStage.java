@@ -32,7 +32,7 @@ final class RestartsStage {
                 .number(Columns.RELEASE_X_M, Columns.RELEASE_Y_M, Columns.SHORT_OF_CENTER_M)
                 .text(Columns.LINE_NOTE)
                 .number(Columns.SECONDS_TO_NEXT_TOUCH)
-                .text(Columns.WON_BY)
+                .text(Columns.WON_BY, Columns.FACEOFF_STRENGTH)
                 .count(Endings.AGAINST)
                 .number(Columns.SHIFT_S, Columns.STAY_S))
         .number(Columns.VIDEO_S)
@@ -96,7 +96,8 @@ final class RestartsStage {
           RulingsStage.fillWithoutRelease(out);
         }
       }
-      out.text(Columns.WON_BY, winner.equals(team) ? "own" : "opponent");
+      out.text(Columns.WON_BY, winner.equals(team) ? "own" : "opponent")
+          .text(Columns.FACEOFF_STRENGTH, draw.strength(team));
       endings.against(out, draw, team);
       shifts.fill(out, draw, team);
       circumstances.fill(out, own.orElse(draw), team);

@@ -84,6 +84,9 @@ final class StopFinder {
 
   private static Finding written(String team, Move stop) {
     String reason = stop.stop().orElse("other");
+    if (reason.equals(StopReason.PENALTY.word())) {
+      return new Finding(RestartCause.PENALTY, "the sheet says penalty");
+    }
     if (!reason.equals(StopReason.ICING.word())) {
       return new Finding(RestartCause.OTHER, "the sheet says " + reason.replace('_', ' '));
     }

@@ -19,7 +19,7 @@ import twostrides.review.TableRows;
  *
  * @param attempts exit attempts of the player
  * @param releases releases short of center of the player
- * @param flagged flagged ones, of the player's releases that an own-zone restart followed
+ * @param flagged flagged ones, of the player's releases that a defensive-zone face-off followed
  * @param clips moments on the sheet
  * @param releasedShort released short of center, of the pucks carried or passed out
  * @param iced iced ones, of the releases short of center
@@ -160,7 +160,7 @@ record Advice(
         ? Optional.empty()
         : Optional.of(
             (flagged.successes() == 1 ? "Look at one clip: " : "Gain center first: ")
-                + "an own-zone restart followed "
+                + "a defensive-zone face-off followed "
                 + flagged.trials()
                 + " of "
                 + Say.count(releases, "release")

@@ -16,22 +16,21 @@ public record CompareRow(String label, List<Integer> slots) {
   /** Strengths shown apart, by their number in a tally. */
   public static final List<String> APART = List.of("even", "shorthanded");
 
-  /** The restarts of all ways out come first: the page's sentence is about them. */
-  static final CompareRow RESTARTS =
+  /** The icings of all ways out come first: the page's sentence is about them. */
+  static final CompareRow ICINGS =
       new CompareRow(
-          "own-zone restart, of attempts",
-          IntStream.range(0, SideTally.WAYS.size()).boxed().toList());
+          "icing, of attempts", IntStream.range(0, SideTally.WAYS.size()).boxed().toList());
 
   /** What a side is asked first. */
   public static final List<CompareRow> SUMMARY =
       List.of(
-          RESTARTS,
+          ICINGS,
           new CompareRow(
               "released short, of carries and passes", List.of(SideTally.RELEASED_SHORT)),
           new CompareRow("iced, of releases short of center", List.of(SideTally.ICED)),
           new CompareRow("kept in, of attempts", List.of(SideTally.KEPT_IN)));
 
-  /** Own-zone restarts by way out. */
+  /** Icings by way out. */
   public static final List<CompareRow> WAYS =
       IntStream.range(0, SideTally.WAYS.size())
           .mapToObj(w -> new CompareRow(SideTally.WAYS.get(w).label(), List.of(w)))

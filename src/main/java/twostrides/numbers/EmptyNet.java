@@ -124,7 +124,7 @@ final class EmptyNet {
             Head.number("Goal followed", "goals-for"),
             Head.number("Share", "share"),
             Head.number("95 % interval", "interval"),
-            Head.number("Restarts", "own-zone-restart")),
+            Head.number("Icings", "icing")),
         lines,
         "No exit that gained center at an empty net.");
   }
@@ -140,7 +140,7 @@ final class EmptyNet {
             Cell.counts(scored),
             Cell.share(scored),
             Cell.interval(scored),
-            Cell.counts(Season.restarts(rows))),
+            Cell.counts(Season.iced(rows))),
         sum);
   }
 }

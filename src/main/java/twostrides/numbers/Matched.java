@@ -15,31 +15,33 @@ import twostrides.rates.Range;
 import twostrides.review.TableRows;
 
 /**
- * Attempts against after restarts, set against exits that left the zone without one.
+ * Attempts against after defensive-zone face-offs, set against exits that left the zone without
+ * one.
  *
- * <p>Strata are team, strength and score state. With n draws and mean a of the draws of a stratum,
- * m exits and mean b of its exits: after a draw sum(n a) / sum(n), after a matched exit sum(n b) /
- * sum(n), both over strata with m > 0. Draws of a stratum without exits are left out and counted.
- * The interval draws whole games again, since the rows of a game are not independent.
+ * <p>Strata are team, score state and strength: of a face-off at the face-off, of an exit at the
+ * release. With n face-offs of mean a in a stratum, and m exits of mean b: after a face-off sum(n
+ * a) / sum(n), after a matched exit sum(n b) / sum(n), both over strata with m > 0. Face-offs of a
+ * stratum without exits are left out and counted. The interval resamples whole games, since the
+ * rows of a game are not independent.
  *
- * @param draws draws with a match
- * @param unmatched draws left out
- * @param afterDraw attempts a draw
+ * @param faceOffs face-offs with a match
+ * @param unmatched face-offs left out
+ * @param afterFaceOff attempts a face-off
  * @param exits exits of the strata used
- * @param afterExit attempts an exit, weighted as the draws are
+ * @param afterExit attempts an exit, weighted as the face-offs are
  * @param interval 95 % interval of the difference; empty below ten games
- * @param games games with a draw or an exit
+ * @param games games with a face-off or an exit
  */
 record Matched(
-    int draws,
+    int faceOffs,
     int unmatched,
-    double afterDraw,
+    double afterFaceOff,
     int exits,
     double afterExit,
     Optional<Range> interval,
     int games) {
 
-  /** Sums of one game: draws, their attempts, exits, their attempts, by stratum. */
+  /** Sums of one game: face-offs, their attempts, exits, their attempts, by stratum. */
   private static final class Game {
     private final Map<Integer, long[]> strata = new TreeMap<>();
 
@@ -51,7 +53,7 @@ record Matched(
   }
 
   boolean tooFew() {
-    return draws < Count.FEWEST_TO_SAY || exits < Count.FEWEST_TO_SAY;
+    return faceOffs < Count.FEWEST_TO_SAY || exits < Count.FEWEST_TO_SAY;
   }
 
   /**
@@ -60,36 +62,36 @@ record Matched(
    * @param restarts own-zone restarts
    * @param exits exit attempts of the same teams
    * @param column the attempts column to compare
-   * @param seed seed of the draws of games
+   * @param seed seed of the resampled games
    */
   static Matched of(List<TableRows> restarts, List<TableRows> exits, String column, long seed) {
     Map<String, Integer> names = new HashMap<>();
     Map<String, Game> games = new TreeMap<>();
     for (TableRows r : restarts) {
-      add(games, names, r, column, 0);
+      add(games, names, r, Columns.FACEOFF_STRENGTH, column, 0);
     }
     for (TableRows r : exits) {
       boolean without = !r.flag(Columns.OWN_ZONE_RESTART).orElse(true);
       if (without && !Season.keptIn(r)) {
-        add(games, names, r, column, 2);
+        add(games, names, r, Columns.STRENGTH, column, 2);
       }
     }
     List<Game> clusters = new ArrayList<>(games.values());
     int strata = names.size();
     long[][] all = sums(clusters, strata);
-    int draws = 0;
+    int faceOffs = 0;
     int unmatched = 0;
     int used = 0;
     for (long[] s : all) {
       if (s[2] > 0) {
-        draws += (int) s[0];
+        faceOffs += (int) s[0];
         used += s[0] > 0 ? (int) s[2] : 0;
       } else {
         unmatched += (int) s[0];
       }
     }
     double[] means = means(all);
-    Bootstrap.Resampled drawn =
+    Bootstrap.Resampled resampled =
         new Bootstrap(seed, NumberSettings.DRAWS)
             .of(
                 clusters,
@@ -100,17 +102,22 @@ record Matched(
                       : OptionalDouble.of(m[0] - m[1]);
                 });
     return new Matched(
-        draws, unmatched, means[0], used, means[1], drawn.interval(), clusters.size());
+        faceOffs, unmatched, means[0], used, means[1], resampled.interval(), clusters.size());
   }
 
   private static void add(
-      Map<String, Game> games, Map<String, Integer> names, TableRows r, String column, int at) {
+      Map<String, Game> games,
+      Map<String, Integer> names,
+      TableRows r,
+      String strength,
+      String column,
+      int at) {
     OptionalInt attempts = r.count(column);
     if (attempts.isPresent()) {
       String stratum =
           r.words(Columns.TEAM)
               + "\n"
-              + r.words(Columns.STRENGTH)
+              + r.words(strength)
               + "\n"
               + RestartCosts.score(r).orElse("");
       int number = names.computeIfAbsent(stratum, k -> names.size());
@@ -133,20 +140,20 @@ record Matched(
     return all;
   }
 
-  /** Attempts after a draw and after a matched exit; NaN without a match. */
+  /** Attempts after a face-off and after a matched exit; NaN without a match. */
   private static double[] means(long[][] strata) {
     double n = 0;
-    double afterDraw = 0;
+    double afterFaceOff = 0;
     double afterExit = 0;
     for (long[] s : strata) {
       if (s[2] > 0 && s[0] > 0) {
         n += s[0];
-        afterDraw += s[1];
+        afterFaceOff += s[1];
         afterExit += s[0] * ((double) s[3] / s[2]);
       }
     }
     return n == 0
         ? new double[] {Double.NaN, Double.NaN}
-        : new double[] {afterDraw / n, afterExit / n};
+        : new double[] {afterFaceOff / n, afterExit / n};
   }
 }

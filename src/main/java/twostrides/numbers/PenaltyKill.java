@@ -14,6 +14,7 @@ import twostrides.rates.AdjustedRates;
 import twostrides.rates.Count;
 import twostrides.rates.KaplanMeier;
 import twostrides.rates.Wait;
+import twostrides.review.FaceOffAfter;
 import twostrides.review.Say;
 import twostrides.review.ShownWay;
 import twostrides.review.TableRows;
@@ -92,11 +93,12 @@ final class PenaltyKill {
     return new Grid(
         "teams",
         "Teams",
-        "Exit attempts while shorthanded. Seconds burned a kill: relief after clears, cut short or not, over the kills of play sheets.",
+        "Kills and goals against come from play sheets; the tries to get it out from all sheets. Seconds burned a kill: relief after clears, cut short or not, over the kills.",
         List.of(
             Head.words("Team", "team"),
             Head.number("Kills", "kill"),
             Head.number("Seconds", "kill"),
+            Head.number("Goals against in the kills", "kill"),
             Head.number("Attempts", "exit-attempt"),
             Head.number("Cleared", "cleared"),
             Head.number("Share", "share"),
@@ -104,9 +106,9 @@ final class PenaltyKill {
             Head.number("Relief, median (95 %)", "relief"),
             Head.number("Burned a kill", "burned-a-kill"),
             Head.number("Kept in", "kept-in"),
-            Head.number("Attempts against, " + settings.shortWindow() + " after", "kept-in"),
-            Head.number("Goals", "kept-in"),
-            Head.number("Restarts", "own-zone-restart")),
+            Head.number(
+                "Attempts against, " + settings.shortWindow() + " after kept in", "kept-in"),
+            Head.number("Goals, " + settings.shortWindow() + " after kept in", "kept-in")),
         lines,
         "No exit attempt while shorthanded in these sheets.");
   }
@@ -127,6 +129,7 @@ final class PenaltyKill {
             name,
             String.valueOf(kills.size()),
             kills.isEmpty() ? Cell.NONE : Cell.decimals(sum(kills, Columns.SECONDS), 0),
+            against(kills, Columns.GOALS_AGAINST),
             String.valueOf(rows.size()),
             Cell.counts(cleared),
             Cell.share(cleared),
@@ -139,8 +142,7 @@ final class PenaltyKill {
                     : Cell.decimals(sum(kills, Columns.RELIEF_TOTAL_S) / kills.size(), 1) + " s",
             String.valueOf(kept.size()),
             against(kept, Columns.ATTEMPTS_AGAINST_20S),
-            against(kept, Columns.GOALS_AGAINST_20S),
-            Cell.counts(Season.restarts(rows))),
+            against(kept, Columns.GOALS_AGAINST_20S)),
         last);
   }
 
@@ -161,15 +163,16 @@ final class PenaltyKill {
                     Collectors.toList()));
     byWay.forEach(
         (way, rows) -> {
-          Count restarts = Season.restarts(rows);
+          Count iced = Season.iced(rows);
           lines.add(
               Line.of(
                   way.label(),
                   String.valueOf(rows.size()),
-                  Cell.counts(restarts),
-                  Cell.share(restarts),
-                  Cell.interval(Season.byGame(rows, Season::restarts)),
-                  String.valueOf(rows.stream().filter(Season::icing).count()),
+                  Cell.counts(iced),
+                  Cell.share(iced),
+                  Cell.interval(Season.byGame(rows, Season::iced)),
+                  Season.after(rows, FaceOffAfter.PENALTY),
+                  Season.after(rows, FaceOffAfter.OTHER),
                   Cell.median(relief(rows)),
                   against(rows, Columns.ATTEMPTS_AGAINST_20S),
                   against(rows, Columns.GOALS_AGAINST_20S)));
@@ -179,14 +182,15 @@ final class PenaltyKill {
         "Ways out while shorthanded, " + whose(),
         "Attempts and goals against within "
             + settings.shortWindow()
-            + " of the release, or of the draw where a restart followed.",
+            + " of the release, or of the face-off where a defensive-zone face-off followed.",
         List.of(
             Head.words("Way out", "way-out"),
             Head.number("Attempts", "exit-attempt"),
-            Head.number("Restarts", "own-zone-restart"),
+            Head.number("Icings", "icing"),
             Head.number("Share", "share"),
             Head.number("95 % interval", "interval"),
-            Head.number("Icings", "icing"),
+            Head.number("After a penalty", "after-a-penalty"),
+            Head.number("Other face-offs", "defensive-zone-face-off"),
             Head.number("Relief, median (95 %)", "relief"),
             Head.number("Attempts against", "attempts-against"),
             Head.number("Goals against", "goals-against")),
@@ -219,7 +223,7 @@ final class PenaltyKill {
                       Cell.adjusted(rate),
                       Cell.adjustedInterval(rate),
                       Cell.median(relief(rows)),
-                      Cell.counts(Season.restarts(rows))));
+                      Cell.counts(Season.iced(rows))));
             });
     return new Grid(
         "players",
@@ -234,7 +238,7 @@ final class PenaltyKill {
             Head.number("Adjusted rate", "adjusted-rate"),
             Head.number("95 % interval", "adjusted-rate"),
             Head.number("Relief, median (95 %)", "relief"),
-            Head.number("Restarts", "own-zone-restart")),
+            Head.number("Icings", "icing")),
         lines,
         "No player is named for an attempt while shorthanded.");
   }

@@ -22,7 +22,7 @@ import twostrides.review.ShownWay;
 import twostrides.review.TableRows;
 
 /**
- * Every player against the team and the group: restart shares by way out and strength, adjusted by
+ * Every player against the team and the group: icing shares by way out and strength, adjusted by
  * everybody's; and whether the habit of releasing short of center changes over the season.
  */
 public final class PlayerNumbers {
@@ -52,7 +52,7 @@ public final class PlayerNumbers {
     for (TableRows r : season.exits) {
       String team = r.words(Columns.TEAM);
       Kind kind = kind(r);
-      Count one = Season.restarts(List.of(r));
+      Count one = Season.iced(List.of(r));
       everybody.merge(kind, one, Count::plus);
       teams.computeIfAbsent(team, t -> new TreeMap<>()).merge(kind, one, Count::plus);
       List<String> games = gamesOfTeam.computeIfAbsent(team, t -> new ArrayList<>());
@@ -73,7 +73,7 @@ public final class PlayerNumbers {
     byKind.forEach(
         (kind, players) ->
             rates.put(
-                kind, AdjustedRates.of(players.values().stream().map(Season::restarts).toList())));
+                kind, AdjustedRates.of(players.values().stream().map(Season::iced).toList())));
   }
 
   private static Kind kind(TableRows r) {
@@ -95,7 +95,7 @@ public final class PlayerNumbers {
 
   private Grid profile(String team, List<TableRows> own) {
     Map<Kind, Count> counts = new TreeMap<>();
-    own.forEach(r -> counts.merge(kind(r), Season.restarts(List.of(r)), Count::plus));
+    own.forEach(r -> counts.merge(kind(r), Season.iced(List.of(r)), Count::plus));
     Map<Kind, String> verdicts = verdicts(counts);
     List<Line> lines = new ArrayList<>();
     counts.forEach(
@@ -116,11 +116,11 @@ public final class PlayerNumbers {
         });
     return new Grid(
         "against",
-        "Restarts, against the team and everybody",
+        "Icings, against the team and everybody",
         "The adjusted rate leans on all players of these sheets with the same way out and strength, the more the fewer attempts the player has. Against the others: whether the player's share differs from everybody else's, all lines of this table allowed for.",
         List.of(
             Head.words("Way out, strength", "way-out"),
-            Head.number("Restarts", "own-zone-restart"),
+            Head.number("Icings", "icing"),
             Head.number("Share", "share"),
             Head.number("Adjusted rate", "adjusted-rate"),
             Head.number("95 % interval", "adjusted-rate"),

@@ -32,7 +32,7 @@ public final class PlayerSheets {
 
   private final PlayerNumbers players;
   private final Map<String, AdjustedRates> rates = new TreeMap<>();
-  private final Map<String, Map<String, Count>> restartsOfTeam = new TreeMap<>();
+  private final Map<String, Map<String, Count>> icingsOfTeam = new TreeMap<>();
   private final Map<String, List<TableRows>> exitsOfTeam;
   private final Map<String, List<TableRows>> releasesOfTeam;
   private final Map<String, List<TableRows>> flagsOfTeam;
@@ -47,20 +47,20 @@ public final class PlayerSheets {
       for (List<TableRows> own : players.exitsOfPlayers()) {
         List<TableRows> in = own.stream().filter(row.in()).toList();
         if (!in.isEmpty()) {
-          byPlayer.add(Season.restarts(in));
+          byPlayer.add(Season.iced(in));
         }
       }
       rates.put(row.name(), AdjustedRates.of(byPlayer));
     }
     exitsOfTeam.forEach(
         (team, exits) ->
-            restartsOfTeam.put(
+            icingsOfTeam.put(
                 team,
                 ROWS.stream()
                     .collect(
                         Collectors.toMap(
                             Row::name,
-                            row -> Season.restarts(exits.stream().filter(row.in()).toList())))));
+                            row -> Season.iced(exits.stream().filter(row.in()).toList())))));
   }
 
   private static List<Row> rows() {
@@ -109,7 +109,7 @@ public final class PlayerSheets {
     return new PlayerSheet(
         games.size(),
         advice.sentence(),
-        ways(ownExits, restartsOfTeam.getOrDefault(p.team(), Map.of())),
+        ways(ownExits, icingsOfTeam.getOrDefault(p.team(), Map.of())),
         players.habit(p.team(), p.player()));
   }
 
@@ -132,11 +132,11 @@ public final class PlayerSheets {
     return new Grid(
         "ways",
         "Ways out",
-        "All strengths; restarts where the ending is known.",
+        "All strengths; icings of the attempts whose ending is known.",
         List.of(
             Head.words("Way out", "way-out"),
             Head.number("Attempts", "exit-attempt"),
-            Head.number("Restarts", "own-zone-restart"),
+            Head.number("Icings", "icing"),
             Head.number("Share", "share"),
             Head.number("Adjusted rate (95 %)", "adjusted-rate"),
             Head.number("Team", "share")),
@@ -145,7 +145,7 @@ public final class PlayerSheets {
   }
 
   private Line line(Row row, List<TableRows> own, Count mates) {
-    Count count = Season.restarts(own);
+    Count count = Season.iced(own);
     return new Line(
         List.of(
             row.name(),

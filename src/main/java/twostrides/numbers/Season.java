@@ -1,5 +1,6 @@
 package twostrides.numbers;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import twostrides.exits.ExitTables;
 import twostrides.exits.WayOut;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
+import twostrides.review.FaceOffAfter;
 import twostrides.review.TableRows;
 
 /** The rows of a season's tables, with the questions that several pages ask of them. */
@@ -70,16 +72,16 @@ final class Season {
     return rows.stream().collect(Collectors.groupingBy(key, TreeMap::new, Collectors.toList()));
   }
 
-  /** Own-zone restarts of the exits for which the sheet can say. */
-  static Count restarts(List<TableRows> exits) {
-    int known = 0;
-    int restarted = 0;
-    for (TableRows r : exits) {
-      Optional<Boolean> restart = r.flag(Columns.OWN_ZONE_RESTART);
-      known += restart.isPresent() ? 1 : 0;
-      restarted += restart.orElse(false) ? 1 : 0;
-    }
-    return new Count(restarted, known);
+  /** Icings of the exits for which the sheet can say. */
+  static Count iced(List<TableRows> exits) {
+    List<FaceOffAfter> known = exits.stream().flatMap(r -> FaceOffAfter.of(r).stream()).toList();
+    return new Count(Collections.frequency(known, FaceOffAfter.ICING), known.size());
+  }
+
+  /** How many exits a defensive-zone face-off for a cause followed, as a page writes it. */
+  static String after(List<TableRows> exits, FaceOffAfter cause) {
+    return String.valueOf(
+        exits.stream().filter(r -> FaceOffAfter.of(r).filter(cause::equals).isPresent()).count());
   }
 
   /** How many rows have a word in a column, as a page writes it. */

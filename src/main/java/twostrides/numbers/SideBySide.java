@@ -23,9 +23,9 @@ public record SideBySide(Stretch a, Stretch b, String window) {
     };
   }
 
-  /** Own-zone restarts of all attempts, which the page's sentence is about. */
-  public Difference restarts() {
-    return difference(CompareRow.atAllStrengths(CompareRow.RESTARTS));
+  /** Icings of all attempts, which the page's sentence is about. */
+  public Difference icings() {
+    return difference(CompareRow.atAllStrengths(CompareRow.ICINGS));
   }
 
   private Difference difference(CompareRow.Shown row) {
@@ -66,8 +66,8 @@ public record SideBySide(Stretch a, Stretch b, String window) {
             CompareRow.SUMMARY),
         shares(
             "ways",
-            "Own-zone restarts by way out",
-            "Attempts that an own-zone restart followed, of those whose ending the sheet tells.",
+            "Icings by way out",
+            "Attempts that icing followed, of those whose ending the sheet tells.",
             "Way out",
             "way-out",
             CompareRow.WAYS),
@@ -113,7 +113,7 @@ public record SideBySide(Stretch a, Stretch b, String window) {
         "Attempts against",
         "Shot attempts of the opponent within "
             + window
-            + " of the release, or of the draw where a restart followed. No verdict: those of one game hang together.",
+            + " of the release, or of the face-off where a defensive-zone face-off followed. No verdict: those of one game hang together.",
         List.of(
             Head.words("After", "exit-attempt"),
             Head.number("A", "attempts-against"),

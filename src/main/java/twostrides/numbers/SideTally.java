@@ -8,13 +8,14 @@ import java.util.OptionalInt;
 import twostrides.exits.AtCenter;
 import twostrides.exits.Columns;
 import twostrides.exits.WayOut;
+import twostrides.review.FaceOffAfter;
 import twostrides.review.ShownStrength;
 import twostrides.review.ShownWay;
 import twostrides.review.TableRows;
 
 /**
  * What one side did in one game: for each thing that is counted, and each strength, how many of how
- * many. Restarts are counted by way out, one slot a way; the slots after them are named here.
+ * many. Icings are counted by way out, one slot a way; the slots after them are named here.
  */
 final class SideTally {
 
@@ -44,7 +45,7 @@ final class SideTally {
   /** Counts an exit attempt. */
   void exit(TableRows r) {
     ShownWay way = ShownWay.of(r.words(Columns.WAY_OUT), r.text(Columns.AT_CENTER));
-    r.flag(Columns.OWN_ZONE_RESTART).ifPresent(k -> add(r, WAYS.indexOf(way), k ? 1 : 0));
+    FaceOffAfter.of(r).ifPresent(a -> add(r, WAYS.indexOf(way), a == FaceOffAfter.ICING ? 1 : 0));
     add(r, KEPT_IN, Season.keptIn(r) ? 1 : 0);
     Optional<String> atCenter = r.text(Columns.AT_CENTER);
     boolean controlled =

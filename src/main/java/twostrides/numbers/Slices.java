@@ -8,6 +8,7 @@ import twostrides.exits.Columns;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.rates.Difference;
+import twostrides.review.FaceOffAfter;
 import twostrides.review.ShownWay;
 import twostrides.review.TableRows;
 
@@ -110,10 +111,12 @@ final class Slices {
             Head.number("Attempts", "exit-attempt"),
             Head.number("Carry over center", "way-out"),
             Head.number("Released short", "at-center"),
-            Head.number("Restarts", "own-zone-restart"),
+            Head.number("Icings", "icing"),
             Head.number("Share", "share"),
             Head.number("95 % interval", "interval"),
             Head.number("Against the rest", "difference-of-shares"),
+            Head.number("After a penalty", "after-a-penalty"),
+            Head.number("Other face-offs", "defensive-zone-face-off"),
             Head.number("Releases short of center", "release"),
             Head.number("Iced", "icing"),
             Head.number("Share", "share")),
@@ -127,8 +130,8 @@ final class Slices {
 
   private static Line line(
       String name, List<TableRows> in, List<TableRows> rest, List<TableRows> releases) {
-    Count restarts = Season.restarts(in);
-    Clustered byGame = Season.byGame(in, Season::restarts);
+    Count icings = Season.iced(in);
+    Clustered byGame = Season.byGame(in, Season::iced);
     Count iced = Season.share(releases, Season::icing);
     return Line.of(
         name,
@@ -136,10 +139,12 @@ final class Slices {
         String.valueOf(in.stream().filter(Slices::carriedOver).count()),
         String.valueOf(
             in.stream().filter(r -> Season.is(r, Columns.AT_CENTER, "released short")).count()),
-        Cell.counts(restarts),
-        Cell.share(restarts),
+        Cell.counts(icings),
+        Cell.share(icings),
         Cell.interval(byGame),
-        Cell.difference(new Difference(byGame, Season.byGame(rest, Season::restarts))),
+        Cell.difference(new Difference(byGame, Season.byGame(rest, Season::iced))),
+        Season.after(in, FaceOffAfter.PENALTY),
+        Season.after(in, FaceOffAfter.OTHER),
         String.valueOf(releases.size()),
         Cell.counts(iced),
         Cell.share(iced));

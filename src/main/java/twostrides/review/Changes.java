@@ -8,19 +8,19 @@ import java.util.Optional;
 import java.util.TreeMap;
 import twostrides.rates.Count;
 
-/** How often an own-zone restart followed, game by game, while the exits go by in order. */
+/** How often icing followed an exit attempt, game by game, while the exits go by in order. */
 final class Changes {
 
   private final Map<String, Map<String, Count>> byGame = new LinkedHashMap<>();
 
   /** Counts one attempt; one whose ending the sheet does not tell opens its game only. */
-  void exit(String game, String team, Optional<Boolean> restart) {
+  void exit(String game, String team, Optional<Boolean> iced) {
     Map<String, Count> teams = byGame.computeIfAbsent(game, g -> new TreeMap<>());
-    restart.ifPresent(r -> teams.merge(team, new Count(r ? 1 : 0, 1), Count::plus));
+    iced.ifPresent(i -> teams.merge(team, new Count(i ? 1 : 0, 1), Count::plus));
   }
 
-  /** Restarts of attempts by game, of our team or of all. */
-  List<Count> restarts(Optional<String> ours) {
+  /** Icings of attempts by game, of our team or of all. */
+  List<Count> icings(Optional<String> ours) {
     List<Count> counts = new ArrayList<>();
     for (Map<String, Count> teams : byGame.values()) {
       counts.add(

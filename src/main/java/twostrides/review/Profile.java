@@ -25,17 +25,22 @@ public record Profile(List<WayCount> counts, List<Mark> marks, Count releases) {
     return counts.stream().mapToInt(WayCount::attempts).sum();
   }
 
-  /** Icings that followed all attempts. */
-  public int icings() {
-    return counts.stream().mapToInt(WayCount::icings).sum();
-  }
-
-  /** Own-zone restarts of all attempts for which the sheet can say. */
-  public Count restarts() {
+  /** Icings that followed the attempts for which the sheet can say. */
+  public Count iced() {
     return byGame().total();
   }
 
-  /** The same restarts of a team game by game; of a player in one. */
+  /** Attempts that a defensive-zone face-off after a penalty followed. */
+  public int penalties() {
+    return counts.stream().mapToInt(WayCount::penalties).sum();
+  }
+
+  /** Attempts that a defensive-zone face-off for another reason followed. */
+  public int others() {
+    return counts.stream().mapToInt(WayCount::others).sum();
+  }
+
+  /** The same icings of a team game by game; of a player in one. */
   public Clustered byGame() {
     return counts.stream().map(WayCount::byGame).reduce(new Clustered(List.of()), Clustered::plus);
   }
@@ -45,13 +50,14 @@ public record Profile(List<WayCount> counts, List<Mark> marks, Count releases) {
     return counts.stream()
         .filter(c -> c.way() == way)
         .reduce(
-            new WayCount(way, ShownStrength.UNKNOWN, new Count(0, 0), 0, 0),
+            new WayCount(way, ShownStrength.UNKNOWN, new Clustered(List.of()), 0, 0, 0),
             (a, b) ->
                 new WayCount(
                     way,
                     ShownStrength.UNKNOWN,
                     a.byGame().plus(b.byGame()),
-                    a.icings() + b.icings(),
+                    a.penalties() + b.penalties(),
+                    a.others() + b.others(),
                     a.attempts() + b.attempts()));
   }
 }

@@ -82,7 +82,7 @@ public final class Reviewer {
                 playerReviews,
                 iced,
                 restarts,
-                changes.restarts(ours))
+                changes.icings(ours))
             .all();
     List<AuditLine> audits =
         TableRows.of(tables.restarts())
@@ -133,18 +133,15 @@ public final class Reviewer {
     ShownWay way = ShownWay.of(r.words(Columns.WAY_OUT), r.text(Columns.AT_CENTER));
     ShownStrength strength =
         r.text(Columns.STRENGTH).map(ShownStrength::of).orElse(ShownStrength.UNKNOWN);
-    Optional<Boolean> restart = r.flag(Columns.OWN_ZONE_RESTART);
-    boolean icing = MarkOutcome.iced(r);
-    teams
-        .computeIfAbsent(team, t -> new Tally())
-        .exit(way, strength, r.words(Columns.GAME), restart, icing);
-    changes.exit(r.words(Columns.GAME), team, restart);
+    Optional<FaceOffAfter> after = FaceOffAfter.of(r);
+    teams.computeIfAbsent(team, t -> new Tally()).exit(way, strength, r.words(Columns.GAME), after);
+    changes.exit(r.words(Columns.GAME), team, after.map(a -> a == FaceOffAfter.ICING));
     r.text(Columns.PLAYER)
         .ifPresent(
             p ->
                 players
                     .computeIfAbsent(new PlayerKey(team, p), k -> new Tally())
-                    .exit(way, strength, IN_ONE, restart, icing));
+                    .exit(way, strength, IN_ONE, after));
   }
 
   private void game(TableRows r, String team) {
@@ -233,26 +230,24 @@ public final class Reviewer {
 
     /** What came of the attempts of one way out at one strength. */
     private static final class Endings {
-      private final Map<String, Count> restarts = new TreeMap<>();
+      private final Map<String, Count> iced = new TreeMap<>();
       private int attempts;
-      private int icings;
+      private int penalties;
+      private int others;
     }
 
-    void exit(
-        ShownWay way,
-        ShownStrength strength,
-        String game,
-        Optional<Boolean> restart,
-        boolean icing) {
+    void exit(ShownWay way, ShownStrength strength, String game, Optional<FaceOffAfter> after) {
       Endings e =
           ways.computeIfAbsent(way, w -> new EnumMap<>(ShownStrength.class))
               .computeIfAbsent(strength, s -> new Endings());
       games.add(game);
       e.attempts++;
-      if (restart.isPresent()) {
-        e.restarts.merge(game, new Count(restart.get() ? 1 : 0, 1), Count::plus);
-        e.icings += restart.get() && icing ? 1 : 0;
-      }
+      after.ifPresent(
+          a -> {
+            e.iced.merge(game, new Count(a == FaceOffAfter.ICING ? 1 : 0, 1), Count::plus);
+            e.penalties += a == FaceOffAfter.PENALTY ? 1 : 0;
+            e.others += a == FaceOffAfter.OTHER ? 1 : 0;
+          });
     }
 
     void release(ReleaseLine line) {
@@ -267,13 +262,15 @@ public final class Reviewer {
           (way, strengths) ->
               strengths.forEach(
                   (strength, e) ->
-                      counts.add(new WayCount(way, strength, byGame(e), e.icings, e.attempts))));
+                      counts.add(
+                          new WayCount(
+                              way, strength, byGame(e), e.penalties, e.others, e.attempts))));
       return new Profile(counts, marks, new Count(iced, released));
     }
 
     private Clustered byGame(Endings e) {
       return new Clustered(
-          games.stream().map(g -> e.restarts.getOrDefault(g, new Count(0, 0))).toList());
+          games.stream().map(g -> e.iced.getOrDefault(g, new Count(0, 0))).toList());
     }
   }
 }

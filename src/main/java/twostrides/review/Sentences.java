@@ -3,6 +3,8 @@ package twostrides.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
+import twostrides.exits.RestartCause;
 import twostrides.rates.AdjustedRates;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
@@ -62,8 +64,8 @@ final class Sentences {
 
   private String attempts() {
     int attempts = teams.stream().mapToInt(t -> t.profile().attempts()).sum();
-    int icings = (int) restarts.stream().filter(RestartLine::icing).count();
-    Clustered restarted =
+    List<RestartLine> iced = restarts.stream().filter(RestartLine::icing).toList();
+    Clustered byGame =
         new Clustered(
             teams.stream().flatMap(t -> t.profile().byGame().clusters().stream()).toList());
     return "In "
@@ -73,11 +75,29 @@ final class Sentences {
         + " tried to leave the own zone "
         + Say.count(attempts, "time")
         + ", with "
-        + Say.count(icings, "icing")
-        + (games == 0 ? "" : " (" + Say.oneDecimal((double) icings / games) + " a game)")
-        + "; an own-zone restart followed in "
-        + Say.share(restarted)
-        + ".";
+        + Say.count(iced.size(), "icing")
+        + (games == 0 ? "" : " (" + Say.oneDecimal((double) iced.size() / games) + " a game)")
+        + inferred(iced)
+        + ". Of the tries, "
+        + Say.share(byGame)
+        + " ended in icing, "
+        + sum(Profile::penalties)
+        + " in a face-off after a penalty and "
+        + sum(Profile::others)
+        + " in another defensive-zone face-off.";
+  }
+
+  private int sum(ToIntFunction<Profile> what) {
+    return teams.stream().map(TeamReview::profile).mapToInt(what).sum();
+  }
+
+  /** Which of the icings the sheets do not write: all of them, in most real sheets. */
+  private static String inferred(List<RestartLine> iced) {
+    long n =
+        iced.stream().filter(r -> r.cause().equals(RestartCause.ICING_INFERRED.label())).count();
+    return n == 0
+        ? ""
+        : n == iced.size() ? ", all of them inferred" : ", " + n + " of them inferred";
   }
 
   /** The first third of the games against the last, and what the games between them say too. */
@@ -85,10 +105,10 @@ final class Sentences {
     if (byGame.size() < Trend.FEWEST_STEPS) {
       return "Fewer than three games with exit attempts: too few to say what changed.";
     }
-    Habit restarts = Habit.of(byGame);
-    Habit.Stretch first = restarts.stretches().get(0);
-    Habit.Stretch last = restarts.stretches().get(restarts.stretches().size() - 1);
-    return "An own-zone restart followed "
+    Habit icings = Habit.of(byGame);
+    Habit.Stretch first = icings.stretches().get(0);
+    Habit.Stretch last = icings.stretches().get(icings.stretches().size() - 1);
+    return "Icing followed "
         + brief(first.count())
         + " in "
         + Say.games(first.from(), first.to())
@@ -97,7 +117,7 @@ final class Sentences {
         + " in "
         + Say.games(last.from(), last.to())
         + ": "
-        + switch (restarts.trend().direction()) {
+        + switch (icings.trend().direction()) {
           case RISING -> "over all games the share rises, beyond chance.";
           case FALLING -> "over all games the share falls, beyond chance.";
           case FLAT_OR_UNCLEAR -> "over all games there is no clear change.";
@@ -146,7 +166,7 @@ final class Sentences {
             teams.stream()
                 .flatMap(t -> t.profile().counts().stream())
                 .filter(k -> k.way() == w && k.strength() == s)
-                .map(k -> new Count(k.icings(), k.restarts().trials()))
+                .map(WayCount::iced)
                 .reduce(new Count(0, 0), Count::plus);
         if (icings.trials() > 0) {
           ways.add(new Way(w, s, icings));
@@ -190,18 +210,27 @@ final class Sentences {
     List<RestartLine> counted =
         restarts.stream().filter(r -> r.attemptsAgainst().isPresent()).toList();
     if (counted.isEmpty()) {
-      return "What the restarts cost is not in these sheets: no shots are written.";
+      return "What icings cost is not in these sheets: no shots are written.";
     }
-    int attempts = counted.stream().mapToInt(r -> r.attemptsAgainst().getAsInt()).sum();
-    int goals = counted.stream().mapToInt(r -> r.goalsAgainst().orElse(0)).sum();
+    List<RestartLine> iced = counted.stream().filter(RestartLine::icing).toList();
+    List<RestartLine> others = counted.stream().filter(r -> !r.icing()).toList();
     return "In the "
         + Math.round(window)
         + " s after "
-        + Say.count(counted.size(), "own-zone restart")
-        + ", also those from play that began outside the zone, the opponents had "
-        + Say.count(attempts, "shot attempt")
-        + " and "
-        + Say.count(goals, "goal")
+        + Say.count(iced.size(), "icing")
+        + " the opponents had "
+        + against(iced)
+        + "; after "
+        + Say.count(others.size(), "other defensive-zone face-off")
+        + ", "
+        + against(others)
         + ".";
+  }
+
+  private static String against(List<RestartLine> faceOffs) {
+    return Say.count(
+            faceOffs.stream().mapToInt(r -> r.attemptsAgainst().getAsInt()).sum(), "shot attempt")
+        + " and "
+        + Say.count(faceOffs.stream().mapToInt(r -> r.goalsAgainst().orElse(0)).sum(), "goal");
   }
 }

@@ -4,33 +4,35 @@ import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 
 /**
- * Attempts of one way out at one strength, and what came of them.
+ * Attempts of one way out at one strength, and the defensive-zone face-offs that followed, by
+ * cause: an icing, a penalty and a frozen puck are different things to a coach.
  *
  * @param way the way out
  * @param strength the strength at the release
- * @param byGame own-zone restarts of the attempts for which the sheet can say: of a team game by
- *     game, the same games in the same order for all its ways; of a player in one
- * @param icings icings of the same attempts
+ * @param byGame icings of the attempts for which the sheet can say: of a team game by game, the
+ *     same games in the same order for all its ways; of a player in one
+ * @param penalties how many of the same attempts a face-off after a penalty followed
+ * @param others how many of them one for another reason, or one that the sheet does not tell
  * @param attempts all attempts, also those whose ending is not in the sheet
  */
 public record WayCount(
-    ShownWay way, ShownStrength strength, Clustered byGame, int icings, int attempts) {
+    ShownWay way,
+    ShownStrength strength,
+    Clustered byGame,
+    int penalties,
+    int others,
+    int attempts) {
 
   /** Rejects more endings than attempts. */
   public WayCount {
-    Count restarts = byGame.total();
-    if (restarts.trials() > attempts || icings > restarts.successes()) {
+    Count iced = byGame.total();
+    if (iced.trials() > attempts || iced.successes() + penalties + others > iced.trials()) {
       throw new IllegalArgumentException("more endings than attempts: " + way + ", " + strength);
     }
   }
 
-  /** Without games apart. */
-  public WayCount(ShownWay way, ShownStrength strength, Count restarts, int icings, int attempts) {
-    this(way, strength, new Clustered(restarts), icings, attempts);
-  }
-
-  /** Own-zone restarts of all games together. */
-  public Count restarts() {
+  /** Icings of all games together. */
+  public Count iced() {
     return byGame.total();
   }
 }

@@ -146,6 +146,20 @@ final class BookData {
         rows(exits, r -> r.has("own_zone_restart")), r -> r.is("own_zone_restart", "true"));
   }
 
+  /** Icings of the attempts whose ending the sheet tells. */
+  static Formulas.Share icedAfter(List<Row> exits) {
+    return share(
+        rows(exits, r -> r.has("own_zone_restart")),
+        r -> r.is("own_zone_restart", "true") && r.icing());
+  }
+
+  /** Attempts that a face-off after a penalty followed, and those with one for another reason. */
+  static List<Want> otherFaceOffs(List<Row> exits) {
+    List<Row> others = rows(exits, r -> r.is("own_zone_restart", "true") && !r.icing());
+    int penalties = rows(others, r -> r.is("restart_cause", "penalty")).size();
+    return List.of(Want.count(penalties), Want.count(others.size() - penalties));
+  }
+
   /** The same share with what its games say of how its cases hang together. */
   static Formulas.Share byGame(List<Row> rows, Function<List<Row>, Formulas.Share> share) {
     Map<String, List<Row>> games = new TreeMap<>();

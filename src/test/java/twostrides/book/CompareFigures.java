@@ -63,8 +63,8 @@ final class CompareFigures {
 
   private static final Predicate<BookData.Row> TOLD = r -> r.has("own_zone_restart");
 
-  private static boolean restart(BookData.Row r) {
-    return r.is("own_zone_restart", "true");
+  private static boolean iced(BookData.Row r) {
+    return r.is("own_zone_restart", "true") && r.icing();
   }
 
   private static final Asked RELEASED_SHORT =
@@ -92,15 +92,12 @@ final class CompareFigures {
           .map(
               w ->
                   Asked.yes(
-                      w,
-                      false,
-                      TOLD.and(r -> TeamFigures.way(r).equals(w)),
-                      CompareFigures::restart))
+                      w, false, TOLD.and(r -> TeamFigures.way(r).equals(w)), CompareFigures::iced))
           .toList();
 
   private static final List<Asked> SUMMARY =
       List.of(
-          Asked.yes("own-zone restart, of attempts", false, TOLD, CompareFigures::restart),
+          Asked.yes("icing, of attempts", false, TOLD, CompareFigures::iced),
           RELEASED_SHORT,
           ICED,
           KEPT_IN);
@@ -320,12 +317,12 @@ final class CompareFigures {
         Want.text(
             "A less B: points of a hundred, with a 95 % interval. Even and shorthanded stand apart where both occur."));
     List<Side> players = sides(b.data, "players");
-    Pair restarts = pairs(b, SUMMARY).get(0);
+    Pair icings = pairs(b, SUMMARY).get(0);
     all.add(
-        said("An own-zone restart followed ", restarts.a(), " exit attempts", players.get(0), "A")
-            .then(said(", and ", restarts.b(), "", players.get(1), "B"))
+        said("Icing followed ", icings.a(), " exit attempts", players.get(0), "A")
+            .then(said(", and ", icings.b(), "", players.get(1), "B"))
             .then(Want.text(": "))
-            .then(restarts.verdict())
+            .then(icings.verdict())
             .then(Want.text(".")));
     List<Pair> told =
         Stream.of(SUMMARY, WAYS)
@@ -343,7 +340,7 @@ final class CompareFigures {
         Want.text(
             "Shot attempts of the opponent within "
                 + b.data.shortly()
-                + " of the release, or of the draw where a restart followed. No verdict: those of one game hang together."));
+                + " of the release, or of the face-off where a defensive-zone face-off followed. No verdict: those of one game hang together."));
     List<String> left = new ArrayList<>();
     for (String kind : List.of("players", "units")) {
       List<Side> every = named(b.data, kind.equals("players") ? "player" : "on_ice");

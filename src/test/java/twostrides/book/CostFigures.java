@@ -9,23 +9,36 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
- * The page that says what a restart costs. The interval by game is drawn 2,000 times with the run's
- * seed, so it is not drawn again here: the difference has to lie inside it, and below ten games
- * there has to be none.
+ * The page that says what an icing costs. The interval by game is resampled 2,000 times with the
+ * run's seed, so it is not made again here: the difference has to lie inside it, and below ten
+ * games there has to be none.
  */
 final class CostFigures {
 
   /**
-   * Net goals in a hundred draws won, lost and in all, as docs/numbers.md has them: two decimals.
+   * Net goals in a hundred face-offs won, lost and in all, as docs/numbers.md has them: two
+   * decimals.
    */
   private static final Map<String, Double> PUBLISHED =
-      Map.of("draw won", 0.02, "draw lost", -1.60, "", -0.77);
+      Map.of("icings, face-off won", 0.02, "icings, face-off lost", -1.60, "", -0.77);
 
   private static final double PUBLISHED_STEP = 0.01;
 
+  /** Causes by their words, in the order of the page. */
+  private static final Map<String, Predicate<BookData.Row>> CAUSES = causes();
+
   private CostFigures() {}
+
+  private static Map<String, Predicate<BookData.Row>> causes() {
+    Map<String, Predicate<BookData.Row>> causes = new LinkedHashMap<>();
+    causes.put("icings", BookData.Row::icing);
+    causes.put("after a penalty", r -> r.is("restart_cause", "penalty"));
+    causes.put("other reasons", r -> !r.icing() && !r.is("restart_cause", "penalty"));
+    return causes;
+  }
 
   /** Draws of games whose sheet writes shots, by the name of their line. */
   private static Map<String, List<BookData.Row>> draws(BookData d) {
@@ -35,11 +48,13 @@ final class CostFigures {
           BookData.rows(
               d.restarts, r -> BookData.team(whose).test(r) && r.has("attempts_against_20s"));
       String name = whose.orElse("all teams") + ": ";
-      lines.put(name + "icings", BookData.rows(all, BookData.Row::icing));
-      lines.put(name + "other restarts", BookData.rows(all, r -> !r.icing()));
-      lines.put(name + "draw won", BookData.rows(all, r -> r.is("won_by", "own")));
-      lines.put(name + "draw lost", BookData.rows(all, r -> r.is("won_by", "opponent")));
-      lines.put(name + "all restarts", all);
+      List<BookData.Row> iced = BookData.rows(all, BookData.Row::icing);
+      lines.put(name + "icings", iced);
+      lines.put(name + "icings, face-off won", BookData.rows(iced, r -> r.is("won_by", "own")));
+      lines.put(
+          name + "icings, face-off lost", BookData.rows(iced, r -> r.is("won_by", "opponent")));
+      lines.put(name + "after a penalty", BookData.rows(all, CAUSES.get("after a penalty")));
+      lines.put(name + "other reasons", BookData.rows(all, CAUSES.get("other reasons")));
     }
     return lines;
   }
@@ -51,12 +66,12 @@ final class CostFigures {
   static Wanted after(BookData d) {
     Wanted t =
         new Wanted(
-            "Restarts",
-            "Draws",
+            "Face-offs",
+            "Number",
             "Attempts in " + d.shortly(),
-            "a draw",
+            "each",
             "Attempts in " + d.longer(),
-            "a draw",
+            "each",
             "Goals in " + d.shortly(),
             "Goals in " + d.longer());
     draws(d)
@@ -80,13 +95,13 @@ final class CostFigures {
   static Wanted goals(BookData d, double weight) {
     Wanted t =
         new Wanted(
-            "Restarts",
-            "Draws",
+            "Face-offs",
+            "Number",
             "Goals for",
             "Goals against",
-            "Net in 100 draws",
+            "Net in 100",
             "Published",
-            "Drawn together",
+            "Adjusted",
             "of it published");
     draws(d)
         .forEach(
@@ -118,7 +133,8 @@ final class CostFigures {
   }
 
   static Wanted tired(BookData d) {
-    Wanted t = new Wanted("Restarts", "Draws with skaters", "On the ice before", "Stayed on after");
+    Wanted t =
+        new Wanted("Face-offs", "With skaters listed", "On the ice before", "Stayed on after");
     draws(d)
         .forEach(
             (name, draws) -> {
@@ -144,25 +160,27 @@ final class CostFigures {
   static Wanted matched(BookData d, PageTable shown) {
     Wanted t =
         new Wanted(
-            "Restarts",
-            "Draws",
+            "Face-offs",
+            "Number",
             "without a match",
-            "Attempts a draw",
+            "Attempts each",
             "Exits",
             "Attempts an exit, matched",
             "Difference",
             "95 % interval",
             "Games");
     for (Optional<String> whose : whose(d)) {
-      for (boolean icings : List.of(true, false)) {
+      for (String cause : CAUSES.keySet()) {
         for (String column : List.of("attempts_against_20s", "attempts_against_30s")) {
           String name =
               whose.orElse("all teams")
-                  + (icings ? ": icings, " : ": all restarts, ")
+                  + ": "
+                  + cause
+                  + ", "
                   + (column.contains("20") ? d.shortly() : d.longer());
           String range =
               shown.rows().size() > t.rows.size() ? shown.rows().get(t.rows.size()).get(7) : "";
-          t.row(matched(d, whose, icings, column, name, range));
+          t.row(matched(d, whose, CAUSES.get(cause), column, name, range));
         }
       }
     }
@@ -172,14 +190,13 @@ final class CostFigures {
   private static List<Want> matched(
       BookData d,
       Optional<String> whose,
-      boolean icings,
+      Predicate<BookData.Row> cause,
       String column,
       String name,
       String range) {
     List<BookData.Row> draws =
         BookData.rows(
-            d.restarts,
-            r -> BookData.team(whose).test(r) && r.has(column) && (!icings || r.icing()));
+            d.restarts, r -> BookData.team(whose).test(r) && r.has(column) && cause.test(r));
     List<BookData.Row> exits =
         BookData.rows(
             d.exits,
@@ -189,13 +206,14 @@ final class CostFigures {
                     && r.is("own_zone_restart", "false")
                     && !r.is("way_out", "kept in"));
     Map<String, Stratum> strata = new TreeMap<>();
-    Function<BookData.Row, Stratum> at =
-        r ->
-            strata.computeIfAbsent(
-                r.get("team") + "|" + r.get("strength") + "|" + SliceFigures.score(r).orElse(""),
-                s -> new Stratum());
-    draws.forEach(r -> at.apply(r).draws.add(r));
-    exits.forEach(r -> at.apply(r).exits.add(r));
+    Function<String, Function<BookData.Row, Stratum>> at =
+        strength ->
+            r ->
+                strata.computeIfAbsent(
+                    r.get("team") + "|" + r.get(strength) + "|" + SliceFigures.score(r).orElse(""),
+                    s -> new Stratum());
+    draws.forEach(r -> at.apply("faceoff_strength").apply(r).draws.add(r));
+    exits.forEach(r -> at.apply("strength").apply(r).exits.add(r));
     Set<String> games = new TreeSet<>();
     draws.forEach(r -> games.add(r.get("game")));
     exits.forEach(r -> games.add(r.get("game")));

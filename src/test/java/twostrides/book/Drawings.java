@@ -28,25 +28,25 @@ final class Drawings {
             parts.add(way + ", " + strength + ": " + String.join(" ", bar(rows)));
           });
     }
-    Formulas.Share all = BookData.restarted(exits);
+    Formulas.Share all = BookData.icedAfter(exits);
     String first =
         exits.isEmpty()
             ? "No exit attempts in these sheets."
             : Sentences.count(exits.size(), "exit attempt")
                 + (all.n() == 0
                     ? "; how they ended is not in these sheets."
-                    : "; all ways together: " + restarted(all) + ".");
+                    : "; all ways together: " + iced(all) + ".");
     return Want.text(first + " " + String.join("; ", parts) + ".");
   }
 
   /** What stands at a bar: the share, and how many endings the sheet does not say. */
   private static List<String> bar(List<BookData.Row> rows) {
-    Formulas.Share s = BookData.restarted(rows);
+    Formulas.Share s = BookData.icedAfter(rows);
     if (s.n() == 0) {
       return List.of("" + rows.size(), "ending not in the sheet");
     }
     int unknown = rows.size() - s.n();
-    return unknown == 0 ? List.of(restarted(s)) : List.of(restarted(s), "+" + unknown + " unknown");
+    return unknown == 0 ? List.of(iced(s)) : List.of(iced(s), "+" + unknown + " unknown");
   }
 
   /** The counts at the bars, from above. */
@@ -59,7 +59,7 @@ final class Drawings {
   }
 
   /** On charts a share is never 0 % for some, nor 100 % for not all. */
-  private static String restarted(Formulas.Share s) {
+  private static String iced(Formulas.Share s) {
     String counts = s.k() + " of " + s.n();
     if (s.few()) {
       return counts + ", too few to say";
@@ -68,7 +68,7 @@ final class Drawings {
         s.percent() == 0 && s.k() > 0
             ? "under 1"
             : s.percent() == 100 && s.k() < s.n() ? "over 99" : "" + s.percent();
-    return counts + " restarted (" + percent + " %)";
+    return counts + " iced (" + percent + " %)";
   }
 
   /** The words of the map of releases. */

@@ -56,6 +56,7 @@ final class KillFigures {
             "Team",
             "Kills",
             "Seconds",
+            "Goals against in the kills",
             "Attempts",
             "Cleared",
             "Share",
@@ -63,9 +64,8 @@ final class KillFigures {
             "Relief, median (95 %)",
             "Burned a kill",
             "Kept in",
-            "Attempts against, " + d.shortly() + " after",
-            "Goals",
-            "Restarts");
+            "Attempts against, " + d.shortly() + " after kept in",
+            "Goals, " + d.shortly() + " after kept in");
     List<BookData.Row> all = shorthanded(d.exits);
     for (String team : sorted(all, "team")) {
       t.row(
@@ -89,6 +89,7 @@ final class KillFigures {
         kills.isEmpty()
             ? Want.text(Want.NONE)
             : Want.like("#", Want.num(BookData.total(kills, "seconds"), 0, 0.01 * kills.size())),
+        against(kills, "goals_against"),
         Want.count(rows.size()),
         Want.counts(cleared),
         cleared.words(),
@@ -97,8 +98,7 @@ final class KillFigures {
         Formulas.mean(burned, kills.size(), 1, 0.01, " s"),
         Want.count(kept.size()),
         against(kept, "attempts_against_20s"),
-        against(kept, "goals_against_20s"),
-        Want.counts(BookData.restarted(rows)));
+        against(kept, "goals_against_20s"));
   }
 
   static Wanted ways(BookData d) {
@@ -106,24 +106,27 @@ final class KillFigures {
         new Wanted(
             "Way out",
             "Attempts",
-            "Restarts",
+            "Icings",
             "Share",
             "95 % interval",
-            "Icings",
+            "After a penalty",
+            "Other face-offs",
             "Relief, median (95 %)",
             "Attempts against",
             "Goals against");
     for (String way : TeamFigures.WAYS) {
       List<BookData.Row> rows = BookData.rows(shown(d), r -> TeamFigures.way(r).equals(way));
-      Formulas.Share restarted = BookData.byGame(rows, BookData::restarted);
+      Formulas.Share iced = BookData.byGame(rows, BookData::icedAfter);
+      List<Want> others = BookData.otherFaceOffs(rows);
       if (!rows.isEmpty()) {
         t.row(
             Want.name(way),
             Want.count(rows.size()),
-            Want.counts(restarted),
-            restarted.words(),
-            restarted.interval(),
-            Want.count(BookData.rows(rows, BookData.Row::icing).size()),
+            Want.counts(iced),
+            iced.words(),
+            iced.interval(),
+            others.get(0),
+            others.get(1),
             relief(rows),
             against(rows, "attempts_against_20s"),
             against(rows, "goals_against_20s"));
@@ -163,7 +166,7 @@ final class KillFigures {
             "Adjusted rate",
             "95 % interval",
             "Relief, median (95 %)",
-            "Restarts");
+            "Icings");
     AdjustedFigures group = group(d);
     for (List<BookData.Row> rows : groups(shown(d), "player")) {
       Formulas.Share cleared = cleared(rows);
@@ -178,7 +181,7 @@ final class KillFigures {
       row.add(group.rate(cleared));
       row.add(group.interval(cleared));
       row.add(relief(rows));
-      row.add(Want.counts(BookData.restarted(rows)));
+      row.add(Want.counts(BookData.icedAfter(rows)));
       t.row(row);
     }
     return t;

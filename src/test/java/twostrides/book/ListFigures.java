@@ -137,7 +137,7 @@ final class ListFigures {
                 "Why",
                 "By the book",
                 "Clause",
-                "Draw won by",
+                "Face-off won by",
                 "Against",
                 "Video",
                 "Sheet"));

@@ -27,10 +27,10 @@ final class PlayerFigures {
                         new BookData.Player(r.get("team"), r.get("player")), p -> new ArrayList<>())
                     .add(r);
               }
-              everybody.put(kind, BookData.restarted(rows));
+              everybody.put(kind, BookData.icedAfter(rows));
               groups.put(
                   kind,
-                  new AdjustedFigures(players.values().stream().map(BookData::restarted).toList()));
+                  new AdjustedFigures(players.values().stream().map(BookData::icedAfter).toList()));
             });
   }
 
@@ -38,7 +38,7 @@ final class PlayerFigures {
     Wanted t =
         new Wanted(
             "Way out, strength",
-            "Restarts",
+            "Icings",
             "Share",
             "Adjusted rate",
             "95 % interval",
@@ -52,7 +52,7 @@ final class PlayerFigures {
     TeamFigures.byKind(own)
         .forEach(
             (kind, rows) -> {
-              Formulas.Share share = BookData.restarted(rows);
+              Formulas.Share share = BookData.icedAfter(rows);
               Formulas.Share all = everybody.get(kind);
               List<Want> row =
                   new ArrayList<>(
@@ -62,7 +62,7 @@ final class PlayerFigures {
                           share.words()));
               row.add(groups.get(kind).rate(share));
               row.add(groups.get(kind).interval(share));
-              row.add(of(BookData.restarted(mates.get(kind))));
+              row.add(of(BookData.icedAfter(mates.get(kind))));
               row.add(of(all));
               row.add(verdicts.getOrDefault(kind, Want.text(Want.FEW)));
               t.row(row);
@@ -77,7 +77,7 @@ final class PlayerFigures {
     TeamFigures.byKind(own)
         .forEach(
             (kind, rows) -> {
-              Formulas.Share share = BookData.restarted(rows);
+              Formulas.Share share = BookData.icedAfter(rows);
               Formulas.Share all = everybody.get(kind);
               Formulas.Share others = new Formulas.Share(all.k() - share.k(), all.n() - share.n());
               if (!share.few() && !others.few()) {

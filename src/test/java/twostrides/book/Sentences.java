@@ -95,13 +95,33 @@ final class Sentences {
             + count(exits.size(), "time")
             + ", with "
             + count(icings, "icing");
-    String followed = "; an own-zone restart followed in ";
+    List<BookData.Row> iced = BookData.rows(restarts, BookData.Row::icing);
+    int inferred = BookData.rows(iced, r -> r.is("restart_cause", "icing_inferred")).size();
+    String which =
+        (inferred == 0
+                ? ""
+                : inferred == icings
+                    ? ", all of them inferred"
+                    : ", " + inferred + " of them inferred")
+            + ". Of the tries, ";
     Want start =
         d.games.isEmpty()
-            ? Want.text(tried + followed)
+            ? Want.text(tried + which)
             : Want.like(
-                tried + " (# a game)" + followed, Want.num((double) icings / d.games.size(), 1));
-    all.add(start.then(BookData.byGame(exits, BookData::restarted).sentence("", ".")));
+                tried + " (# a game)" + which, Want.num((double) icings / d.games.size(), 1));
+    List<BookData.Row> others =
+        BookData.rows(exits, r -> r.is("own_zone_restart", "true") && !r.icing());
+    int penalties = BookData.rows(others, r -> r.is("restart_cause", "penalty")).size();
+    all.add(
+        start.then(
+            BookData.byGame(exits, BookData::icedAfter)
+                .sentence(
+                    "",
+                    " ended in icing, "
+                        + penalties
+                        + " in a face-off after a penalty and "
+                        + (others.size() - penalties)
+                        + " in another defensive-zone face-off.")));
     all.add(changed(exits));
     all.add(
         near(BookData.rows(restarts, BookData.Row::icing))
@@ -111,16 +131,20 @@ final class Sentences {
     List<BookData.Row> counted = BookData.rows(restarts, r -> r.has("attempts_against_20s"));
     all.add(
         counted.isEmpty()
-            ? Want.name("What the restarts cost is not in these sheets: no shots are written.")
+            ? Want.name("What icings cost is not in these sheets: no shots are written.")
             : Want.text(
                 "In the "
                     + d.shortly()
                     + " after "
-                    + count(counted.size(), "own-zone restart")
-                    + ", also those from play that began outside the zone, the opponents had "
-                    + count(BookData.sum(counted, "attempts_against_20s"), "shot attempt")
-                    + " and "
-                    + count(BookData.sum(counted, "goals_against_20s"), "goal")
+                    + count(BookData.rows(counted, BookData.Row::icing).size(), "icing")
+                    + " the opponents had "
+                    + against(BookData.rows(counted, BookData.Row::icing))
+                    + "; after "
+                    + count(
+                        BookData.rows(counted, r -> !r.icing()).size(),
+                        "other defensive-zone face-off")
+                    + ", "
+                    + against(BookData.rows(counted, r -> !r.icing()))
                     + "."));
     if (!ListFigures.dearest(d, true).isEmpty()) {
       all.add(
@@ -141,6 +165,12 @@ final class Sentences {
                 + " of "
                 + count(d.flags.size(), "release")
                 + " that an own-zone restart followed are flagged, each with its drawing."));
+  }
+
+  private static String against(List<BookData.Row> faceOffs) {
+    return count(BookData.sum(faceOffs, "attempts_against_20s"), "shot attempt")
+        + " and "
+        + count(BookData.sum(faceOffs, "goals_against_20s"), "goal");
   }
 
   private static Want dearestFirst(BookData d, String before, String after) {
@@ -165,13 +195,13 @@ final class Sentences {
     }
     List<Formulas.Share> byGame =
         games.stream()
-            .map(g -> BookData.restarted(BookData.rows(exits, e -> e.is("game", g))))
+            .map(g -> BookData.icedAfter(BookData.rows(exits, e -> e.is("game", g))))
             .toList();
     int early = n / 3;
     int late = 2 * n / 3;
     String trend = Formulas.trend("", byGame).words();
     return Want.text(
-        "An own-zone restart followed "
+        "Icing followed "
             + stretch(byGame.subList(0, early))
             + (early == 1 ? " in game 1 and " : " in games 1 to " + early + " and ")
             + stretch(byGame.subList(late, n))
@@ -243,9 +273,7 @@ final class Sentences {
     TeamFigures.byKind(exits)
         .forEach(
             (kind, rows) -> {
-              List<BookData.Row> told = BookData.rows(rows, r -> r.has("own_zone_restart"));
-              Formulas.Share s =
-                  BookData.share(told, r -> r.icing() && r.is("own_zone_restart", "true"));
+              Formulas.Share s = BookData.icedAfter(rows);
               all.add(s);
               if (!s.few()) {
                 kinds.add(kind);
@@ -346,11 +374,11 @@ final class Sentences {
         Want.like(
             "Goals for less goals against within "
                 + b.data.shortly()
-                + " of the draw. Goals are rare, so the figure is drawn toward a published one: end-zone draws at five against five of two NHL regular seasons, 63,428 draws (Schuckers 2012), taken with the weight of # draws (assumed). Those are all end-zone draws, not those after icing, and men of one league.",
+                + " of the face-off. Goals are rare, so the figure is adjusted toward a published one: end-zone face-offs at five against five of two NHL regular seasons, 63,428 in all (Schuckers 2012), taken with the weight of # face-offs (assumed). Those are all end-zone face-offs, not those after icing, and men of one league.",
             Want.num(b.goalPrior(), 0)));
     all.add(
         Want.text(
-            "Each restart is set against the exits of the same team that left the zone with no restart, at the same strength and the same score (ahead, level, behind). The interval draws whole games again (2000 times); it needs ten games."));
+            "Each face-off is set against the exits of the same team that left the zone with no defensive-zone face-off after them, at the same score (ahead, level, behind) and at the strength of the face-off: after a penalty the team is shorthanded by then. The interval resamples whole games (2000 times); it needs ten games."));
   }
 
   private static void kill(BookData d, List<Want> all) {
@@ -358,7 +386,7 @@ final class Sentences {
         Want.text(
             "Attempts and goals against within "
                 + d.shortly()
-                + " of the release, or of the draw where a restart followed."));
+                + " of the release, or of the face-off where a defensive-zone face-off followed."));
     all.add(
         Want.name(
             "Who took it out, or lost it inside. The adjusted rate leans on all players of these sheets, the more the fewer attempts the player has."));

@@ -105,7 +105,7 @@ final class SheetAdvice {
     if (flagged > 0) {
       return Want.text(
           (flagged == 1 ? "Look at one clip: " : "Gain center first: ")
-              + "an own-zone restart followed "
+              + "a defensive-zone face-off followed "
               + followed.size()
               + " of "
               + Sentences.count(releases, "release")

@@ -31,20 +31,19 @@ final class SheetFigures {
                     data.players().stream()
                         .map(p -> BookData.rows(data.exits, BookData.of(p).and(in)))
                         .filter(rows -> !rows.isEmpty())
-                        .map(BookData::restarted)
+                        .map(BookData::icedAfter)
                         .toList())));
   }
 
   Wanted ways(BookData.Player p) {
-    Wanted t =
-        new Wanted("Way out", "Attempts", "Restarts", "Share", "Adjusted rate (95 %)", "Team");
+    Wanted t = new Wanted("Way out", "Attempts", "Icings", "Share", "Adjusted rate (95 %)", "Team");
     lines.forEach(
         (name, in) -> {
           List<BookData.Row> own = BookData.rows(data.exits, BookData.of(p).and(in));
           if (!own.isEmpty()) {
-            Formulas.Share share = BookData.restarted(own);
+            Formulas.Share share = BookData.icedAfter(own);
             Formulas.Share team =
-                BookData.restarted(
+                BookData.icedAfter(
                     BookData.rows(data.exits, BookData.team(Optional.of(p.team())).and(in)));
             t.row(
                 Want.name(name),

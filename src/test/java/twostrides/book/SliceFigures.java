@@ -63,10 +63,12 @@ final class SliceFigures {
             "Attempts",
             "Carry over center",
             "Released short",
-            "Restarts",
+            "Icings",
             "Share",
             "95 % interval",
             "Against the rest",
+            "After a penalty",
+            "Other face-offs",
             "Releases short of center",
             "Iced",
             "Share");
@@ -74,7 +76,8 @@ final class SliceFigures {
       List<BookData.Row> in = BookData.rows(exits, r -> slice.apply(r).equals(name));
       List<BookData.Row> let = BookData.rows(releases, r -> slice.apply(r).equals(name));
       if (told && !(in.isEmpty() && let.isEmpty())) {
-        Formulas.Share restarted = BookData.byGame(in, BookData::restarted);
+        Formulas.Share after = BookData.byGame(in, BookData::icedAfter);
+        List<Want> others = BookData.otherFaceOffs(in);
         List<BookData.Row> rest = BookData.rows(exits, r -> !slice.apply(r).equals(name));
         Formulas.Share iced = BookData.iced(let);
         t.row(
@@ -83,10 +86,12 @@ final class SliceFigures {
             Want.count(
                 BookData.rows(in, r -> TeamFigures.way(r).equals("carry over center")).size()),
             Want.count(BookData.rows(in, r -> r.is("at_center", "released short")).size()),
-            Want.counts(restarted),
-            restarted.words(),
-            restarted.interval(),
-            Formulas.difference(restarted, BookData.byGame(rest, BookData::restarted)),
+            Want.counts(after),
+            after.words(),
+            after.interval(),
+            Formulas.difference(after, BookData.byGame(rest, BookData::icedAfter)),
+            others.get(0),
+            others.get(1),
             Want.count(let.size()),
             Want.counts(iced),
             iced.words());
@@ -144,7 +149,7 @@ final class SliceFigures {
   }
 
   static Wanted gained(BookData d) {
-    Wanted t = new Wanted("Team", "Exits", "Goal followed", "Share", "95 % interval", "Restarts");
+    Wanted t = new Wanted("Team", "Exits", "Goal followed", "Share", "95 % interval", "Icings");
     List<BookData.Row> all =
         BookData.rows(d.exits, r -> netEmpty(r) && r.is("at_center", "gained"));
     for (String team : new TreeSet<>(BookData.values(all, "team"))) {
@@ -163,6 +168,6 @@ final class SliceFigures {
         Want.counts(scored),
         scored.words(),
         scored.interval(),
-        Want.counts(BookData.restarted(rows)));
+        Want.counts(BookData.icedAfter(rows)));
   }
 }

@@ -50,7 +50,7 @@ final class TableCheckers {
           known("players", "Ways out", (b, t) -> TeamFigures.ways(b.exits(t.page()), false)),
           known(
               "players",
-              "Restarts, against the team and everybody",
+              "Icings, against the team and everybody",
               (b, t) -> b.figures.against(b.player(t.page()))),
           known(
               "players",
@@ -64,14 +64,15 @@ final class TableCheckers {
               "sheets",
               ".*",
               (b, t) -> b.sheets.ways(new BookData.Player(b.team(t.page()), t.heading()))),
-          known("costs.html", "After an own-zone restart", (b, t) -> CostFigures.after(b.data)),
+          known(
+              "costs.html", "After a defensive-zone face-off", (b, t) -> CostFigures.after(b.data)),
           known(
               "costs.html",
-              "Against matched exits without a restart",
+              "Against matched exits without a face-off",
               (b, t) -> CostFigures.matched(b.data, t)),
           known(
               "costs.html",
-              "Net goals after a restart",
+              "Net goals after the face-off",
               (b, t) -> CostFigures.goals(b.data, b.goalPrior())),
           known("costs.html", "Tired skaters", (b, t) -> CostFigures.tired(b.data)),
           known("kill.html", "Teams", (b, t) -> KillFigures.teams(b.data)),
@@ -94,7 +95,7 @@ final class TableCheckers {
           known("empty-net.html", "Gained center first", (b, t) -> SliceFigures.gained(b.data)),
           known("empty-net.html", "Who let it go", (b, t) -> SliceFigures.sent(b.data, true)),
           known("compare.html", "Side by side", (b, t) -> CompareFigures.summary(b)),
-          known("compare.html", "Own-zone restarts by way out", (b, t) -> CompareFigures.ways(b)),
+          known("compare.html", "Icings by way out", (b, t) -> CompareFigures.ways(b)),
           known("compare.html", "Attempts against", (b, t) -> CompareFigures.against(b)),
           known(
               "compare.html",

@@ -69,27 +69,32 @@ final class TeamFigures {
   static Wanted ways(List<BookData.Row> exits, boolean team) {
     Wanted t =
         new Wanted(
-            "Way out", "Strength", "Attempts", "Restarts", "Share", "95 % interval", "Icings");
+            "Way out",
+            "Strength",
+            "Attempts",
+            "Icings",
+            "Share",
+            "95 % interval",
+            "After a penalty",
+            "Other face-offs");
     byKind(exits).forEach((kind, rows) -> t.row(way(kind.way(), kind.strength(), rows, team)));
     return exits.isEmpty() ? t : t.row(way("all ways", "", exits, team));
   }
 
   private static List<Want> way(
       String way, String strength, List<BookData.Row> rows, boolean team) {
-    Formulas.Share restarted =
-        team ? BookData.byGame(rows, BookData::restarted) : BookData.restarted(rows);
+    Formulas.Share iced =
+        team ? BookData.byGame(rows, BookData::icedAfter) : BookData.icedAfter(rows);
+    List<Want> others = BookData.otherFaceOffs(rows);
     return List.of(
         Want.name(way),
         Want.name(strength),
         Want.count(rows.size()),
-        Want.counts(restarted),
-        restarted.words(),
-        restarted.interval(),
-        Want.count(icings(rows)));
-  }
-
-  private static int icings(List<BookData.Row> rows) {
-    return BookData.rows(rows, r -> r.icing() && r.is("own_zone_restart", "true")).size();
+        Want.counts(iced),
+        iced.words(),
+        iced.interval(),
+        others.get(0),
+        others.get(1));
   }
 
   static Wanted players(BookData d, String team) {
@@ -99,24 +104,24 @@ final class TeamFigures {
             "Attempts",
             "Carry over center",
             "Carried, released short",
-            "Restarts",
-            "Share",
             "Iced",
-            "Adjusted rate (95 %)");
+            "Adjusted rate (95 %)",
+            "After a penalty",
+            "Other face-offs");
     for (BookData.Player p : d.players()) {
       if (p.team().equals(team)) {
         List<BookData.Row> exits = BookData.rows(d.exits, BookData.of(p));
-        Formulas.Share restarted = BookData.restarted(exits);
         Formulas.Share iced = BookData.iced(BookData.rows(d.releases, BookData.of(p)));
+        List<Want> others = BookData.otherFaceOffs(exits);
         t.row(
             Want.name(p.name()),
             Want.count(exits.size()),
             Want.count(BookData.rows(exits, r -> way(r).equals(WAYS.get(0))).size()),
             Want.count(BookData.rows(exits, r -> way(r).equals(WAYS.get(1))).size()),
-            Want.counts(restarted),
-            restarted.words(),
             Want.counts(iced),
-            d.icedRates().both(iced));
+            d.icedRates().both(iced),
+            others.get(0),
+            others.get(1));
       }
     }
     return t;
@@ -128,23 +133,28 @@ final class TeamFigures {
             "Team",
             "Games",
             "Attempts",
-            "Restarts",
+            "Icings after an attempt",
             "Share",
             "95 % interval",
-            "Icings",
-            "Icings a game");
+            "After a penalty",
+            "Other face-offs",
+            "All icings",
+            "A game");
     for (String team : d.teams()) {
       List<BookData.Row> exits = BookData.rows(d.exits, BookData.team(Optional.of(team)));
-      Formulas.Share restarted = BookData.byGame(exits, BookData::restarted);
+      Formulas.Share iced = BookData.byGame(exits, BookData::icedAfter);
+      List<Want> others = BookData.otherFaceOffs(exits);
       int games = d.gamesOfTeam.get(team).size();
       int icings = icings(d, team);
       t.row(
           Want.name(team),
           Want.count(games),
           Want.count(exits.size()),
-          Want.counts(restarted),
-          restarted.words(),
-          restarted.interval(),
+          Want.counts(iced),
+          iced.words(),
+          iced.interval(),
+          others.get(0),
+          others.get(1),
           Want.count(icings),
           Want.like("#", Want.num((double) icings / games, 1)));
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.review.Habit;
 import twostrides.review.Mark;
@@ -20,8 +21,8 @@ final class Profiles {
 
   private Profiles() {}
 
-  static WayCount way(ShownWay way, ShownStrength strength, int restarts, int known, int attempts) {
-    return new WayCount(way, strength, new Count(restarts, known), restarts, attempts);
+  static WayCount way(ShownWay way, ShownStrength strength, int iced, int known, int attempts) {
+    return new WayCount(way, strength, new Clustered(new Count(iced, known)), 0, 0, attempts);
   }
 
   static Profile counts(WayCount... counts) {

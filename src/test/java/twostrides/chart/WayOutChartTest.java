@@ -25,16 +25,16 @@ class WayOutChartTest {
   void aPlayersChartSaysCountsBesideNames() throws Exception {
     List<String> texts = texts(Profiles.player());
     assertEquals("14 Ida Falk", texts.get(0));
-    assertEquals("98 exit attempts; all ways together: 12 of 96 restarted (13 %).", texts.get(1));
+    assertEquals("98 exit attempts; all ways together: 12 of 96 iced (13 %).", texts.get(1));
     for (String expected :
         List.of(
-            "led to an own-zone restart",
-            "did not",
+            "iced",
+            "not iced",
             "ending not in the sheet",
             "carried, released short",
-            "7 of 31 restarted (23 %)",
+            "7 of 31 iced (23 %)",
             "2 of 6, too few to say",
-            "0 of 22 restarted (0 %)",
+            "0 of 22 iced (0 %)",
             "+2 unknown",
             "shorthanded",
             "exit attempts")) {
@@ -128,8 +128,7 @@ class WayOutChartTest {
             .get(0)
             .getTextContent();
     assertTrue(
-        description.contains(
-            "long clearance, shorthanded: 0 of 11 restarted (0 %); missed pass: none;"),
+        description.contains("long clearance, shorthanded: 0 of 11 iced (0 %); missed pass: none;"),
         description);
   }
 

@@ -76,21 +76,21 @@ class WayRowsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "7 | 31 | 31 | 7 of 31 restarted (23 %)",
-        "0 | 14 | 14 | 0 of 14 restarted (0 %)",
-        "10 | 10 | 10 | 10 of 10 restarted (100 %)",
-        "1 | 300 | 300 | 1 of 300 restarted (under 1 %)",
-        "299 | 300 | 300 | 299 of 300 restarted (over 99 %)",
-        "1 | 200 | 200 | 1 of 200 restarted (1 %)",
+        "7 | 31 | 31 | 7 of 31 iced (23 %)",
+        "0 | 14 | 14 | 0 of 14 iced (0 %)",
+        "10 | 10 | 10 | 10 of 10 iced (100 %)",
+        "1 | 300 | 300 | 1 of 300 iced (under 1 %)",
+        "299 | 300 | 300 | 299 of 300 iced (over 99 %)",
+        "1 | 200 | 200 | 1 of 200 iced (1 %)",
         "2 | 9 | 9 | 2 of 9, too few to say",
-        "7 | 31 | 35 | 7 of 31 restarted (23 %) +4 unknown",
+        "7 | 31 | 35 | 7 of 31 iced (23 %) +4 unknown",
         "0 | 0 | 3 | 3 ending not in the sheet",
       })
-  void aRowSaysItsCountBeforeItsShare(int restarts, int known, int attempts, String expected) {
+  void aRowSaysItsCountBeforeItsShare(int iced, int known, int attempts, String expected) {
     WayRows.Row row =
         WayRows.of(
                 Profiles.counts(
-                    way(ShownWay.CARRY_OVER_CENTER, ShownStrength.EVEN, restarts, known, attempts)))
+                    way(ShownWay.CARRY_OVER_CENTER, ShownStrength.EVEN, iced, known, attempts)))
             .get(0);
     assertEquals(expected, (row.share() + " " + row.rest()).strip());
   }

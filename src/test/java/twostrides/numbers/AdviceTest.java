@@ -82,12 +82,12 @@ class AdviceTest {
   void flagsAreSaid() {
     flagged = new Count(3, 5);
     assertEquals(
-        "Gain center first: an own-zone restart followed 5 of 41 releases short of center, and in 3"
+        "Gain center first: a defensive-zone face-off followed 5 of 41 releases short of center, and in 3"
             + " of those 5 there was likely time to gain the red line first.",
         advice().sentence());
     flagged = new Count(1, 4);
     assertEquals(
-        "Look at one clip: an own-zone restart followed 4 of 41 releases short of center, and in 1"
+        "Look at one clip: a defensive-zone face-off followed 4 of 41 releases short of center, and in 1"
             + " of those 4 there was likely time to gain the red line first.",
         advice().sentence());
     flagged = new Count(1, 1);

@@ -185,7 +185,7 @@ class ComparePageTest {
 
   /** What the program itself says of two sides: sentence and cells. */
   private static List<String> said(SideBySide sides) {
-    Difference d = sides.restarts();
+    Difference d = sides.icings();
     List<String> said =
         new ArrayList<>(
             List.of(

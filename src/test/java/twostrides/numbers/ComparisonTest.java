@@ -49,7 +49,7 @@ class ComparisonTest {
           Columns.OWN_ZONE_RESTART,
           i % each < restarts,
           Columns.RESTART_CAUSE,
-          i % each < restarts ? "other" : "none",
+          i % each < restarts ? "icing_written" : "none",
           Columns.SHEET,
           "one.csv",
           Columns.LINE,
@@ -102,7 +102,7 @@ class ComparisonTest {
             .sides()
             .get(Comparison.Kind.TEAMS)
             .get(0);
-    CompareRow.Shown all = CompareRow.atAllStrengths(CompareRow.RESTARTS);
+    CompareRow.Shown all = CompareRow.atAllStrengths(CompareRow.ICINGS);
     Stretch whole = Stretch.whole(side);
     assertEquals(new Count(12, 28), new Count(all.hits(whole), all.cases(whole)));
     Stretch one = new Stretch(side, 1, 1);
@@ -111,14 +111,12 @@ class ComparisonTest {
     assertEquals(new Count(9, 21), new Count(all.hits(rest), all.cases(rest)));
     assertEquals("Herons, game 1", one.words());
     SideBySide sides = new SideBySide(one, rest, "20 s");
-    assertEquals(new Count(3, 7), sides.restarts().first().total());
-    assertEquals(new Count(9, 21), sides.restarts().second().total());
+    assertEquals(new Count(3, 7), sides.icings().first().total());
+    assertEquals(new Count(9, 21), sides.icings().second().total());
     assertEquals(
         List.of(
-            "own-zone restart, of attempts",
-            "own-zone restart, of attempts, even",
-            "own-zone restart, of attempts, shorthanded"),
-        CompareRow.shown(List.of(CompareRow.RESTARTS), one, rest).stream()
+            "icing, of attempts", "icing, of attempts, even", "icing, of attempts, shorthanded"),
+        CompareRow.shown(List.of(CompareRow.ICINGS), one, rest).stream()
             .map(CompareRow.Shown::label)
             .toList());
   }
@@ -127,7 +125,7 @@ class ComparisonTest {
   void aTeamGoesOverItsGamesAndAPlayerDoesNot() {
     Comparison c = of(chips(new SeasonTables(), "Herons", "8", 3, 7, 2));
     Count game = new Count(2, 7);
-    CompareRow.Shown all = CompareRow.atAllStrengths(CompareRow.RESTARTS);
+    CompareRow.Shown all = CompareRow.atAllStrengths(CompareRow.ICINGS);
     assertEquals(
         new Clustered(List.of(game, game, game)),
         all.count(Stretch.whole(c.sides().get(Comparison.Kind.STRETCHES).get(0))));

@@ -300,19 +300,19 @@ class EdgeSeasonsTest {
   @Test
   void reliefThatNeverEndedHasNoMedian() {
     List<String> team = cells(oneKill(), 1, 0, 0);
-    assertEquals("12 of 12", team.get(4));
-    assertEquals("not reached", team.get(7));
-    assertEquals("too few to say", team.get(8), "one kill is too few for a mean");
+    assertEquals("12 of 12", team.get(5));
+    assertEquals("not reached", team.get(8));
+    assertEquals("too few to say", team.get(9), "one kill is too few for a mean");
   }
 
   @Test
   void reliefThatEndedAtOnceLastsNoTime() {
-    assertEquals("0 s (0 to –)", cells(seasons().get("all relief over at once"), 1, 0, 0).get(7));
+    assertEquals("0 s (0 to –)", cells(seasons().get("all relief over at once"), 1, 0, 0).get(8));
   }
 
   @Test
-  void drawsWithoutShotsAreNotCounted() {
+  void faceOffsWithoutShotsAreNotCounted() {
     List<String> all = cells(seasons().get("no shots in the sheets"), 0, 0, 4);
-    assertEquals(List.of("all teams: all restarts", "0", "0", "–"), all.subList(0, 4));
+    assertEquals(List.of("all teams: other reasons", "0", "0", "–"), all.subList(0, 4));
   }
 }

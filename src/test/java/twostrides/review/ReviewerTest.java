@@ -82,8 +82,14 @@ class ReviewerTest {
     };
   }
 
+  /** Chips in one game whose endings are all known. */
+  private static WayCount chips(ShownStrength strength, Count iced, int penalties, int others) {
+    return new WayCount(
+        ShownWay.CHIP, strength, new Clustered(iced), penalties, others, iced.trials());
+  }
+
   @Test
-  void countsAttemptsRestartsAndIcingsByWayAndStrength() {
+  void countsAttemptsAndFaceOffsByCauseWayAndStrength() {
     SeasonTables t =
         new SeasonTables()
             .exit(exit("one", "Herons", "Wolves", "8", "chip", ""))
@@ -103,18 +109,26 @@ class ReviewerTest {
                     true,
                     Columns.RESTART_CAUSE,
                     "other"))
+            .exit(
+                with(
+                    exit("one", "Herons", "Wolves", "8", "chip", ""),
+                    Columns.OWN_ZONE_RESTART,
+                    true,
+                    Columns.RESTART_CAUSE,
+                    "penalty"))
             .exit(with(exit("one", "Herons", "Wolves", "8", "chip", ""), Columns.STRENGTH, ""));
     Profile p = review(t).teams().get(0).profile();
     assertEquals(
         List.of(
-            new WayCount(ShownWay.CHIP, ShownStrength.EVEN, new Count(1, 2), 1, 2),
-            new WayCount(ShownWay.CHIP, ShownStrength.SHORTHANDED, new Count(1, 1), 0, 1),
-            new WayCount(ShownWay.CHIP, ShownStrength.UNKNOWN, new Count(0, 1), 0, 1)),
+            chips(ShownStrength.EVEN, new Count(1, 3), 1, 0),
+            chips(ShownStrength.SHORTHANDED, new Count(0, 1), 0, 1),
+            chips(ShownStrength.UNKNOWN, new Count(0, 1), 0, 0)),
         p.counts());
-    assertEquals(4, p.attempts());
-    assertEquals(1, p.icings());
-    assertEquals(new Count(2, 4), p.restarts());
-    assertEquals(4, p.total(ShownWay.CHIP).attempts());
+    assertEquals(5, p.attempts());
+    assertEquals(new Count(1, 5), p.iced());
+    assertEquals(1, p.penalties());
+    assertEquals(1, p.others());
+    assertEquals(5, p.total(ShownWay.CHIP).attempts());
     assertEquals(0, p.total(ShownWay.PASS).attempts());
   }
 
@@ -152,7 +166,7 @@ class ReviewerTest {
                     ""));
     WayCount c = review(t).teams().get(0).profile().counts().get(0);
     assertEquals(2, c.attempts());
-    assertEquals(new Count(0, 1), c.restarts());
+    assertEquals(new Count(0, 1), c.iced());
   }
 
   @Test

@@ -13,14 +13,20 @@ class SentencesTest {
 
   /** Attempts in two games in turn. */
   private static void exits(
-      SeasonTables t, int n, int restarts, String way, String atCenter, String strength) {
+      SeasonTables t, int n, int iced, String way, String atCenter, String strength) {
     for (int i = 0; i < n; i++) {
-      exit(t, i % 2 == 0 ? "one" : "two", i < restarts, way, atCenter, strength);
+      exit(
+          t,
+          i % 2 == 0 ? "one" : "two",
+          i < iced ? "icing_written" : "none",
+          way,
+          atCenter,
+          strength);
     }
   }
 
   private static void exit(
-      SeasonTables t, String game, boolean restart, String way, String atCenter, String strength) {
+      SeasonTables t, String game, String cause, String way, String atCenter, String strength) {
     t.exit(
         Columns.GAME,
         game,
@@ -37,12 +43,13 @@ class SentencesTest {
         Columns.STRENGTH,
         strength,
         Columns.OWN_ZONE_RESTART,
-        restart,
+        !cause.equals("none"),
         Columns.RESTART_CAUSE,
-        restart ? "icing_written" : "none");
+        cause);
   }
 
-  private static void icing(SeasonTables t, String team, double shortOf, int attempts, int goals) {
+  private static void faceOff(
+      SeasonTables t, String team, String cause, double shortOf, int attempts, int goals) {
     t.restart(
         Columns.GAME,
         "one",
@@ -55,7 +62,7 @@ class SentencesTest {
         Columns.OWN_LAST,
         true,
         Columns.RESTART_CAUSE,
-        "icing_written",
+        cause,
         Columns.SHORT_OF_CENTER_M,
         shortOf,
         Columns.ATTEMPTS_AGAINST_20S,
@@ -112,27 +119,31 @@ class SentencesTest {
     exits(t, 20, 5, "carry", "released short", "even");
     exits(t, 20, 1, "chip", "", "even");
     exits(t, 6, 6, "long clearance", "", "shorthanded");
-    icing(t, "Herons", 4.9, 2, 1);
-    icing(t, "Herons", 5.1, 1, 0);
-    icing(t, "Wolves", 1.0, 9, 9);
+    exit(t, "one", "penalty", "kept in", "", "even");
+    exit(t, "one", "other", "kept in", "", "even");
+    faceOff(t, "Herons", "icing_written", 4.9, 2, 1);
+    faceOff(t, "Herons", "icing_inferred", 5.1, 1, 0);
+    faceOff(t, "Herons", "penalty", 12, 4, 1);
+    faceOff(t, "Wolves", "icing_written", 1.0, 9, 9);
     releases(t, "8 Brandt", 12, 3);
     releases(t, "9 Falk", 9, 9);
     releases(t, "10 Roth", 30, 2);
     List<String> said = sentences(t);
     assertEquals(
         List.of(
-            "In 2 games Herons tried to leave the own zone 46 times, with 2 icings (1.0 a game); an"
-                + " own-zone restart followed in 12 of 46 (26 %, 95 % interval 16 to 40 %).",
+            "In 2 games Herons tried to leave the own zone 48 times, with 2 icings (1.0 a game), 1 of"
+                + " them inferred. Of the tries, 12 of 48 (25 %, 95 % interval 15 to 39 %) ended in icing,"
+                + " 1 in a face-off after a penalty and 1 in another defensive-zone face-off.",
             "Fewer than three games with exit attempts: too few to say what changed.",
             "Of 2 icings with a known release, 1 was let go within 5.0 m (16 ft) of the red line."
                 + " Most often followed by an icing: carried, released short, at even strength, 5 of"
-                + " 20 (adjusted rate 27 %, 95 % interval 11 to 47 %); the chance that this is the"
+                + " 20 (adjusted rate 26 %, 95 % interval 10 to 46 %); the chance that this is the"
                 + " highest rate of 2 ways out is 96 %.",
             "Whose releases short of center are iced most often? Most likely those of No. 8 Brandt: 3"
                 + " of 12 (adjusted rate 28 %, 95 % interval 8 to 54 %); the chance that this is the"
                 + " highest rate of 2 players is 95 %.",
-            "In the 20 s after 2 own-zone restarts, also those from play that began outside the zone, the"
-                + " opponents had 3 shot attempts and 1 goal."),
+            "In the 20 s after 2 icings the opponents had 3 shot attempts and 1 goal; after 1 other"
+                + " defensive-zone face-off, 4 shot attempts and 1 goal."),
         said);
   }
 
@@ -210,7 +221,7 @@ class SentencesTest {
     SeasonTables t = new SeasonTables();
     for (int g = 0; g < restarts.length; g++) {
       for (int i = 0; i < 20; i++) {
-        exit(t, "game " + g, i < restarts[g], "chip", "", "even");
+        exit(t, "game " + g, i < restarts[g] ? "icing_written" : "none", "chip", "", "even");
       }
     }
     return sentences(t).get(1);
@@ -219,15 +230,15 @@ class SentencesTest {
   @Test
   void saysWhatChangedOnlyAsFarAsTheGamesCarryIt() {
     assertEquals(
-        "An own-zone restart followed 1 of 20 attempts (5 %) in game 1 and 12 of 20 attempts (60 %)"
+        "Icing followed 1 of 20 attempts (5 %) in game 1 and 12 of 20 attempts (60 %)"
             + " in game 3: over all games the share rises, beyond chance.",
         changed(1, 5, 12));
     assertEquals(
-        "An own-zone restart followed 17 of 40 attempts (43 %) in games 1 to 2 and 3 of 60 attempts"
+        "Icing followed 17 of 40 attempts (43 %) in games 1 to 2 and 3 of 60 attempts"
             + " (5 %) in games 5 to 7: over all games the share falls, beyond chance.",
         changed(9, 8, 5, 4, 2, 1, 0));
     assertEquals(
-        "An own-zone restart followed 4 of 20 attempts (20 %) in game 1 and 5 of 20 attempts (25 %)"
+        "Icing followed 4 of 20 attempts (20 %) in game 1 and 5 of 20 attempts (25 %)"
             + " in game 3: over all games there is no clear change.",
         changed(4, 3, 5));
   }
