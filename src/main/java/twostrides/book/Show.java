@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import twostrides.exits.Evidence;
+import twostrides.rates.AdjustedRate;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.review.FlagLine;
@@ -162,13 +163,14 @@ public final class Show {
     return f.sheet() + ", line " + f.line();
   }
 
-  /** A chance in whole per cent, never 0 or 100 for what is not. */
-  public static String chance(double p) {
-    return whole(p) + " %";
+  /** An adjusted rate with its interval; a dash where there is none. */
+  public static String adjusted(Optional<AdjustedRate> rate) {
+    return rate.map(Say::adjusted).orElse(NOT_THERE);
   }
 
-  private static String whole(double p) {
-    return p < 0.005 ? "under 1" : p > 0.995 ? "over 99" : String.valueOf(Math.round(100 * p));
+  /** A chance in whole per cent, never 0 or 100 for what is not. */
+  public static String chance(double p) {
+    return Say.chance(p);
   }
 
   /** A chance with its interval: "93 %, 95 % interval 71 to 98 %"; a dash where there is none. */
@@ -212,7 +214,7 @@ public final class Show {
   }
 
   private static String interval(Likely c) {
-    return whole(c.low()) + " to " + chance(c.high());
+    return chance(c.low()).replace(" %", "") + " to " + chance(c.high());
   }
 
   /** Attempts with two decimals, or a dash. */

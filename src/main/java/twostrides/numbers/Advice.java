@@ -5,45 +5,51 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import twostrides.rates.AdjustedRate;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.rates.Difference;
-import twostrides.rates.Range;
 import twostrides.review.Say;
 import twostrides.review.TableRows;
 
 /**
  * One sentence of advice for a player, tied to its numbers: the first rule that has something to
- * say, in the order of {@link #sentence}. A share is called more or less than the rest of the
- * team's only where the 95 % interval of the difference leaves out 0.
+ * say, in the order of {@link #sentence}. What the player does more or less often than the rest of
+ * the team comes first, single clips second, however many there are.
  *
  * @param attempts exit attempts of the player
- * @param releases releases short of center of the player
- * @param flagged flagged ones, of the player's releases that an own-zone restart followed
+ * @param flagged flagged ones, of the player's icings that carry a verdict
  * @param clips moments on the sheet
  * @param releasedShort released short of center, of the pucks carried or passed out
  * @param iced iced ones, of the releases short of center
+ * @param icedRate the adjusted rate of the same
  * @param keptIn kept in, of the attempts under no or light pressure
  * @param late iced ones, of the player's releases just after a penalty
  */
 record Advice(
     int attempts,
-    int releases,
     Count flagged,
     int clips,
     Pair releasedShort,
     Pair iced,
+    Optional<AdjustedRate> icedRate,
     Pair keptIn,
     Count late) {
 
-  /** From so many flags they come first; one alone may be bad luck. Assumed. */
-  private static final int SEVERAL = 2;
+  /**
+   * At most this chance of so many icings calls them a habit; with {@link #OTHERS} one equal player
+   * in fifty is told of any. Assumed; docs/checks.md has what it finds.
+   */
+  private static final double HABIT = 0.02;
 
-  /** Half a point of a hundred: a smaller one would be written as 0. */
-  private static final double NOTHING = 0.005;
+  /** The same for each of the other three comparisons. Assumed. */
+  private static final double OTHERS = 0.0025;
 
-  private static final String OUT = " pucks carried or passed out";
-  private static final String SHORT = "released short of center";
+  /** Once is no habit, however seldom the others are iced. Assumed. */
+  private static final int FEWEST_ICINGS = 2;
+
+  private static final String OUT = "of the pucks carried or passed out, ";
+  private static final String SHORT = "were released short of center";
 
   /**
    * The same count of the player and of the rest of the team, game by game: cases of one game may
@@ -65,45 +71,26 @@ record Advice(
       return own.total().tooFew() || rest.total().tooFew();
     }
 
-    private Optional<Range> range() {
-      return tooFew() ? Optional.empty() : new Difference(own, rest).interval();
+    boolean clearlyMore(double level) {
+      return !tooFew() && new Difference(own, rest).chanceOfMore() <= level;
     }
 
-    boolean clearlyMore() {
-      return range().filter(r -> r.low() >= NOTHING).isPresent();
-    }
-
-    boolean clearlyLess() {
-      return range().filter(r -> r.high() <= -NOTHING).isPresent();
+    boolean clearlyLess(double level) {
+      return !tooFew() && new Difference(own, rest).chanceOfLess() <= level;
     }
 
     /**
-     * "31 of 96 passes (32 %) were kept; in the rest of the team 145 of 804 (18 %): a difference of
-     * +14 points (95 % interval +5 to +24)".
+     * "31 of 96 (32 %, 95 % interval 24 to 42 %) were kept; in the rest of the team 145 of 804 (18
+     * %, 95 % interval 16 to 21 %)".
      *
-     * @param cases a space and what was counted
      * @param were what some of them were
      */
-    String said(String cases, String were) {
-      Difference d = new Difference(own, rest);
-      Range r = d.interval().orElseThrow();
-      return Cell.counts(own.total())
-          + cases
-          + " ("
-          + Cell.share(own.total())
-          + ") were "
-          + were
-          + "; in the rest of the team "
-          + Cell.counts(rest.total())
-          + " ("
-          + Cell.share(rest.total())
-          + "): a difference of "
-          + Cell.points(d.value().orElseThrow())
-          + " points (95 % interval "
-          + Cell.points(r.low())
-          + " to "
-          + Cell.points(r.high())
-          + ")";
+    String said(String were) {
+      return said(Say.share(own), were);
+    }
+
+    private String said(String share, String were) {
+      return share + " " + were + "; in the rest of the team " + Say.share(rest);
     }
   }
 
@@ -111,12 +98,11 @@ record Advice(
   String sentence() {
     return Stream.of(
             tooFew(),
-            severalFlags(),
-            oftenShort(),
             oftenIced(),
+            oftenShort(),
             oftenKeptIn(),
+            flags(),
             afterPenalty(),
-            oneFlag(),
             seldomShort())
         .flatMap(Optional::stream)
         .findFirst()
@@ -139,36 +125,45 @@ record Advice(
             + instead);
   }
 
-  /** There was time to gain center, more than once. */
-  Optional<String> severalFlags() {
-    return flagged.successes() < SEVERAL
-        ? Optional.empty()
-        : Optional.of("Gain center first: " + followed());
+  /** Iced more often once released short. */
+  Optional<String> oftenIced() {
+    return iced.own().total().successes() >= FEWEST_ICINGS && iced.clearlyMore(HABIT)
+        ? Optional.of(
+            "Look at how it is let go: of the releases short of center, "
+                + iced.said(Say.share(iced.own().total(), icedRate), "were iced")
+                + ".")
+        : Optional.empty();
   }
 
   /** Released short of center more than the rest of the team. */
   Optional<String> oftenShort() {
-    return releasedShort.clearlyMore()
-        ? Optional.of("Take it to center more often: " + releasedShort.said(OUT, SHORT) + ".")
-        : Optional.empty();
-  }
-
-  /** Iced more often once released short. */
-  Optional<String> oftenIced() {
-    return iced.clearlyMore()
-        ? Optional.of(
-            "Look at how it is let go: " + iced.said(" releases short of center", "iced") + ".")
+    return releasedShort.clearlyMore(OTHERS)
+        ? Optional.of("Take it to center more often: " + OUT + releasedShort.said(SHORT) + ".")
         : Optional.empty();
   }
 
   /** Kept in though nobody was close. */
   Optional<String> oftenKeptIn() {
-    return keptIn.clearlyMore()
+    return keptIn.clearlyMore(OTHERS)
         ? Optional.of(
-            "Get it out while there is room: "
-                + keptIn.said(" attempts under no or light pressure", "kept in")
+            "Get it out while there is room: of the attempts under no or light pressure, "
+                + keptIn.said("were kept in")
                 + ".")
         : Optional.empty();
+  }
+
+  /** There was time to gain center. */
+  Optional<String> flags() {
+    return flagged.successes() == 0
+        ? Optional.empty()
+        : Optional.of(
+            (flagged.successes() == 1 ? "Look at one clip: " : "Gain center first: ")
+                + "in "
+                + flagged.successes()
+                + " of "
+                + Say.count(flagged.trials(), "icing")
+                + " whose skaters' places and speeds are known there was likely time to gain the red"
+                + " line first.");
   }
 
   /** Iced when the penalty was over. */
@@ -186,45 +181,19 @@ record Advice(
                 + " iced.");
   }
 
-  /** There was time to gain center, once. */
-  Optional<String> oneFlag() {
-    return flagged.successes() == 1
-        ? Optional.of("Look at one clip: " + followed())
-        : Optional.empty();
-  }
-
-  private String followed() {
-    String restarts =
-        "an own-zone restart followed "
-            + flagged.trials()
-            + " of "
-            + Say.count(releases, "release")
-            + " short of center, and ";
-    String which =
-        flagged.trials() == 1
-            ? ""
-            : "in " + flagged.successes() + " of those " + flagged.trials() + " ";
-    return restarts + which + "there was likely time to gain the red line first.";
-  }
-
   /** Released short of center less than the rest of the team. */
   Optional<String> seldomShort() {
-    return releasedShort.clearlyLess()
-        ? Optional.of("Keep taking it to center: " + releasedShort.said(OUT, SHORT) + ".")
+    return releasedShort.clearlyLess(OTHERS)
+        ? Optional.of("Keep taking it to center: " + OUT + releasedShort.said(SHORT) + ".")
         : Optional.empty();
   }
 
-  /** Nothing can be told from chance. */
+  /** None of the rules has anything to say. */
   String nothing() {
     return releasedShort.tooFew()
         ? "Nothing stands out; with "
             + Cell.counts(releasedShort.own().total())
-            + OUT
-            + " "
-            + SHORT
-            + " it is too few to say more."
-        : "Nothing stands out: "
-            + releasedShort.said(OUT, SHORT)
-            + ", not to be told from chance yet.";
+            + " pucks carried or passed out released short of center it is too few to say more."
+        : "Nothing stands out: " + OUT + releasedShort.said(SHORT) + ".";
   }
 }

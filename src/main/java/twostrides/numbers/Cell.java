@@ -2,16 +2,15 @@ package twostrides.numbers;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import twostrides.rates.AdjustedRate;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.rates.Difference;
 import twostrides.rates.Interval;
 import twostrides.rates.KaplanMeier;
 import twostrides.rates.Range;
-import twostrides.rates.Shrunk;
 import twostrides.review.Say;
 
 /** Words of single cells: one way of writing counts, shares, means and seconds. */
@@ -47,18 +46,14 @@ final class Cell {
     return percent(i.low()) + " to " + percent(i.high()) + " %";
   }
 
-  /**
-   * Drawn share, its interval and the group's part of it; dashes where there is none. An interval
-   * that is the group's alone says so.
-   */
-  static List<String> drawn(Optional<Shrunk> d) {
-    return d.map(
-            s ->
-                List.of(
-                    percent(s.share()) + " %",
-                    percents(s.interval()) + (s.common() ? ", the group's" : ""),
-                    percent(s.priorWeight()) + " %"))
-        .orElse(List.of(NONE, NONE, NONE));
+  /** An adjusted rate; a dash where there is none. */
+  static String adjusted(Optional<AdjustedRate> rate) {
+    return rate.map(r -> percent(r.share()) + " %").orElse(NONE);
+  }
+
+  /** The interval of an adjusted rate; a dash where there is none. */
+  static String adjustedInterval(Optional<AdjustedRate> rate) {
+    return rate.map(r -> percents(r.interval())).orElse(NONE);
   }
 
   static String percent(double share) {

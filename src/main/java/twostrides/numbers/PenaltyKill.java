@@ -9,7 +9,8 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import twostrides.exits.Columns;
-import twostrides.rates.BetaBinomial;
+import twostrides.rates.AdjustedRate;
+import twostrides.rates.AdjustedRates;
 import twostrides.rates.Count;
 import twostrides.rates.KaplanMeier;
 import twostrides.rates.Wait;
@@ -202,8 +203,8 @@ final class PenaltyKill {
         Season.by(
             attempts.stream().filter(r -> r.text(Columns.PLAYER).isPresent()).toList(),
             r -> r.words(Columns.TEAM) + "\n" + r.words(Columns.PLAYER));
-    BetaBinomial group =
-        BetaBinomial.fit(every.values().stream().map(PenaltyKill::cleared).toList());
+    AdjustedRates rates =
+        AdjustedRates.of(every.values().stream().map(PenaltyKill::cleared).toList());
     List<Line> lines = new ArrayList<>();
     every.values().stream()
         .filter(rows -> Season.team(team).test(rows.get(0)))
@@ -211,7 +212,7 @@ final class PenaltyKill {
         .forEach(
             rows -> {
               Count cleared = cleared(rows);
-              List<String> drawn = Cell.drawn(group.shrink(cleared));
+              Optional<AdjustedRate> rate = rates.of(cleared);
               lines.add(
                   Line.of(
                       rows.get(0).words(Columns.PLAYER),
@@ -219,27 +220,23 @@ final class PenaltyKill {
                       Cell.counts(cleared),
                       Cell.share(cleared),
                       Cell.interval(cleared),
-                      drawn.get(0),
-                      drawn.get(1),
-                      drawn.get(2),
+                      Cell.adjusted(rate),
+                      Cell.adjustedInterval(rate),
                       Cell.median(relief(rows)),
                       Cell.counts(Season.iced(rows))));
             });
     return new Grid(
         "players",
         "Players while shorthanded, " + whose(),
-        "Who took it out, or lost it inside. The drawn share leans on all players of these sheets: "
-            + group.word()
-            + ".",
+        "Who took it out, or lost it inside. The adjusted rate leans on all players of these sheets, the more the fewer attempts the player has.",
         List.of(
             Head.words("Player", "player"),
             Head.words("Team", "team"),
             Head.number("Cleared", "cleared"),
             Head.number("Share", "share"),
             Head.number("95 % interval", "interval"),
-            Head.number("Drawn share", "drawn-share"),
-            Head.number("95 % interval", "drawn-share"),
-            Head.number("from the group", "prior-share"),
+            Head.number("Adjusted rate", "adjusted-rate"),
+            Head.number("95 % interval", "adjusted-rate"),
             Head.number("Relief, median (95 %)", "relief"),
             Head.number("Icings", "icing")),
         lines,

@@ -2,15 +2,19 @@ package twostrides.numbers;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import twostrides.exits.AtCenter;
 import twostrides.exits.Columns;
-import twostrides.rates.BetaBinomial;
+import twostrides.rates.AdjustedRate;
+import twostrides.rates.AdjustedRates;
 import twostrides.rates.Count;
-import twostrides.rates.HowManyMore;
+import twostrides.rates.Difference;
+import twostrides.rates.Holm;
 import twostrides.rates.Trend;
 import twostrides.review.Habit;
 import twostrides.review.ShownStrength;
@@ -18,13 +22,13 @@ import twostrides.review.ShownWay;
 import twostrides.review.TableRows;
 
 /**
- * Every player against the team and the group: icing shares by way out and strength, drawn toward
- * the group; and whether the habit of releasing short of center changes over the season.
+ * Every player against the team and the group: icing shares by way out and strength, adjusted by
+ * everybody's; and whether the habit of releasing short of center changes over the season.
  */
 public final class PlayerNumbers {
 
-  /** More games than this are not counted out. Assumed: no season is longer. */
-  private static final int MOST_GAMES = 200;
+  /** At most this chance, all lines of a page allowed for, is called a difference. */
+  private static final double CALLED = 0.05;
 
   private record Kind(ShownWay way, ShownStrength strength) implements Comparable<Kind> {
     @Override
@@ -37,7 +41,7 @@ public final class PlayerNumbers {
   /** A player of a team. */
   private record Who(String team, String player) {}
 
-  private final Map<Kind, BetaBinomial> groups = new TreeMap<>();
+  private final Map<Kind, AdjustedRates> rates = new TreeMap<>();
   private final Map<Kind, Count> everybody = new TreeMap<>();
   private final Map<String, Map<Kind, Count>> teams = new TreeMap<>();
   private final Map<Who, List<TableRows>> rows = new LinkedHashMap<>();
@@ -68,8 +72,8 @@ public final class PlayerNumbers {
     }
     byKind.forEach(
         (kind, players) ->
-            groups.put(
-                kind, BetaBinomial.fit(players.values().stream().map(Season::iced).toList())));
+            rates.put(
+                kind, AdjustedRates.of(players.values().stream().map(Season::iced).toList())));
   }
 
   private static Kind kind(TableRows r) {
@@ -92,57 +96,62 @@ public final class PlayerNumbers {
   private Grid profile(String team, List<TableRows> own) {
     Map<Kind, Count> counts = new TreeMap<>();
     own.forEach(r -> counts.merge(kind(r), Season.iced(List.of(r)), Count::plus));
-    int games = (int) own.stream().map(r -> r.words(Columns.GAME)).distinct().count();
+    Map<Kind, String> verdicts = verdicts(counts);
     List<Line> lines = new ArrayList<>();
     counts.forEach(
         (kind, count) -> {
           Count mates = teams.get(team).get(kind);
           Count all = everybody.get(kind);
-          List<String> drawn = Cell.drawn(groups.get(kind).shrink(count));
+          Optional<AdjustedRate> rate = rates.get(kind).of(count);
           lines.add(
               Line.of(
                   kind.way().label() + ", " + kind.strength().label(),
                   Cell.counts(count),
                   Cell.share(count),
-                  drawn.get(0),
-                  drawn.get(1),
-                  drawn.get(2),
+                  Cell.adjusted(rate),
+                  Cell.adjustedInterval(rate),
                   Cell.share(mates) + ", n " + mates.trials(),
                   Cell.share(all) + ", n " + all.trials(),
-                  more(count, all, games)));
+                  verdicts.getOrDefault(kind, Cell.FEW)));
         });
     return new Grid(
         "against",
         "Icings, against the team and everybody",
-        "The drawn share leans on all players of these sheets with the same way out and strength, the more the fewer attempts the player has. Games more: until the player's own interval would leave out everybody's share, if things stay as they are.",
+        "The adjusted rate leans on all players of these sheets with the same way out and strength, the more the fewer attempts the player has. Against the others: whether the player's share differs from everybody else's, all lines of this table allowed for.",
         List.of(
             Head.words("Way out, strength", "way-out"),
             Head.number("Icings", "icing"),
             Head.number("Share", "share"),
-            Head.number("Drawn share", "drawn-share"),
-            Head.number("95 % interval", "drawn-share"),
-            Head.number("from the group", "prior-share"),
+            Head.number("Adjusted rate", "adjusted-rate"),
+            Head.number("95 % interval", "adjusted-rate"),
             Head.number("Team", "share"),
             Head.number("Everybody", "share"),
-            Head.number("Games more", "games-more")),
+            Head.words("Against the others", "against-the-others")),
         lines,
         "No exit attempt of this player in these sheets.");
   }
 
-  /** Games until the own interval leaves out everybody's share, at the player's pace. */
-  private static String more(Count count, Count all, int games) {
-    if (count.trials() == 0 || all.share().isEmpty()) {
-      return Cell.NONE;
-    }
-    HowManyMore more = HowManyMore.untilItExcludes(count, all.share().getAsDouble());
-    if (more instanceof HowManyMore.Trials t) {
-      if (t.trials() == 0) {
-        return "none: it differs";
-      }
-      double needed = Math.ceil((double) t.trials() * games / count.trials());
-      return needed > MOST_GAMES ? "over " + MOST_GAMES : String.valueOf(Math.round(needed));
-    }
-    return "over " + MOST_GAMES;
+  /** Of the lines that have ten cases or more on both sides. */
+  private Map<Kind, String> verdicts(Map<Kind, Count> counts) {
+    Map<Kind, Difference> told = new TreeMap<>();
+    counts.forEach(
+        (kind, own) -> {
+          Count others = everybody.get(kind).minus(own);
+          if (!own.tooFew() && !others.tooFew()) {
+            told.put(kind, new Difference(own, others));
+          }
+        });
+    Iterator<Double> allowed =
+        Holm.allowing(told.values().stream().map(Difference::chance).toList()).iterator();
+    Map<Kind, String> words = new TreeMap<>();
+    told.forEach(
+        (kind, difference) ->
+            words.put(
+                kind,
+                allowed.next() > CALLED
+                    ? "no clear difference"
+                    : difference.value().orElseThrow() > 0 ? "more often" : "less often"));
+    return words;
   }
 
   /**

@@ -8,10 +8,11 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import twostrides.exits.Columns;
-import twostrides.rates.BetaBinomial;
+import twostrides.exits.FlagVerdict;
+import twostrides.rates.AdjustedRates;
 import twostrides.rates.Count;
-import twostrides.rates.Shrunk;
 import twostrides.review.PlayerReview;
+import twostrides.review.Say;
 import twostrides.review.ShownStrength;
 import twostrides.review.ShownWay;
 import twostrides.review.TableRows;
@@ -31,7 +32,7 @@ public final class PlayerSheets {
   private static final List<Row> ROWS = rows();
 
   private final PlayerNumbers players;
-  private final Map<String, BetaBinomial> groups = new TreeMap<>();
+  private final Map<String, AdjustedRates> rates = new TreeMap<>();
   private final Map<String, Map<String, Count>> icingsOfTeam = new TreeMap<>();
   private final Map<String, List<TableRows>> exitsOfTeam;
   private final Map<String, List<TableRows>> releasesOfTeam;
@@ -50,7 +51,7 @@ public final class PlayerSheets {
           byPlayer.add(Season.iced(in));
         }
       }
-      groups.put(row.name(), BetaBinomial.fit(byPlayer));
+      rates.put(row.name(), AdjustedRates.of(byPlayer));
     }
     exitsOfTeam.forEach(
         (team, exits) ->
@@ -97,11 +98,11 @@ public final class PlayerSheets {
     Advice advice =
         new Advice(
             ownExits.size(),
-            ownReleases.size(),
             flagged(flagsOfTeam.getOrDefault(p.team(), List.of()).stream().filter(own).toList()),
             p.worked().size() + p.talk().size(),
             Advice.Pair.of(exits, own, PlayerNumbers::releasedShort),
             Advice.Pair.of(releases, own, rows -> Season.share(rows, Season::icing)),
+            p.iced(),
             Advice.Pair.of(exits, own, PlayerSheets::keptInUnderLittlePressure),
             Season.share(
                 ownReleases.stream().filter(PenaltyKill::justAfter).toList(), Season::icing));
@@ -112,8 +113,15 @@ public final class PlayerSheets {
         players.habit(p.team(), p.player()));
   }
 
+  /** Flagged ones, of those that carry a verdict. */
   private static Count flagged(List<TableRows> flags) {
-    return Season.share(flags, r -> r.flag(Columns.FLAGGED).orElse(false));
+    List<FlagVerdict> verdicts =
+        flags.stream()
+            .map(r -> FlagVerdict.of(r.words(Columns.REASON)))
+            .filter(v -> v == FlagVerdict.FLAGGED || v.fellShort())
+            .toList();
+    return new Count(
+        (int) verdicts.stream().filter(v -> v == FlagVerdict.FLAGGED).count(), verdicts.size());
   }
 
   private static Count keptInUnderLittlePressure(List<TableRows> exits) {
@@ -131,25 +139,16 @@ public final class PlayerSheets {
     return new Grid(
         "ways",
         "Ways out",
-        "All strengths; icings of the attempts whose ending is known. *: the group's interval.",
+        "All strengths; icings of the attempts whose ending is known.",
         List.of(
             Head.words("Way out", "way-out"),
             Head.number("Attempts", "exit-attempt"),
             Head.number("Icings", "icing"),
             Head.number("Share", "share"),
-            Head.number("Drawn share (95 %)", "drawn-share"),
+            Head.number("Adjusted rate (95 %)", "adjusted-rate"),
             Head.number("Team", "share")),
         lines,
         "No exit attempt of this player in these sheets.");
-  }
-
-  /** In one cell; a star where the interval is the group's alone. */
-  private static String drawn(Shrunk d) {
-    return Cell.percent(d.share())
-        + " % ("
-        + Cell.percents(d.interval())
-        + ")"
-        + (d.common() ? " *" : "");
   }
 
   private Line line(Row row, List<TableRows> own, Count mates) {
@@ -160,7 +159,7 @@ public final class PlayerSheets {
             String.valueOf(own.size()),
             Cell.counts(count),
             Cell.share(count),
-            groups.get(row.name()).shrink(count).map(PlayerSheets::drawn).orElse(Cell.NONE),
+            rates.get(row.name()).of(count).map(Say::adjusted).orElse(Cell.NONE),
             Cell.share(mates) + ", n " + mates.trials()),
         row.sum());
   }

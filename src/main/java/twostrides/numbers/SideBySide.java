@@ -18,7 +18,7 @@ public record SideBySide(Stretch a, Stretch b, String window) {
     return switch (verdict) {
       case FIRST_MORE -> "A more often";
       case SECOND_MORE -> "B more often";
-      case CHANCE -> "not to be told from chance";
+      case CHANCE -> "no clear difference";
       case TOO_FEW -> Cell.FEW;
     };
   }

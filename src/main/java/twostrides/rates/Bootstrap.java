@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.function.Function;
+import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
  * Intervals by drawing whole clusters again, with replacement. Trials of one cluster are more alike
@@ -118,9 +119,7 @@ public record Bootstrap(long seed, int draws) {
   /** The part of the draws to leave out at each end: 0.0086 of 10 clusters, 0.025 of very many. */
   static double tail(int clusters) {
     double freedom = clusters - 1.0;
-    // t² / (freedom + t²) has the distribution Beta(1/2, freedom/2).
-    double x = new BetaPrior(0.5, freedom / 2).quantile(0.95);
-    double t = Math.sqrt(freedom * x / (1 - x));
+    double t = new TDistribution(freedom).inverseCumulativeProbability(0.975);
     return LogisticFit.twoSided(t * Math.sqrt(clusters / freedom)) / 2;
   }
 

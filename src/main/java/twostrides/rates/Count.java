@@ -34,6 +34,11 @@ public record Count(int successes, int trials) {
     return new Count(successes + other.successes, trials + other.trials);
   }
 
+  /** What is left of this count without a part of it. */
+  public Count minus(Count part) {
+    return new Count(successes - part.successes, trials - part.trials);
+  }
+
   /** Whether there are too few trials to say a share. */
   public boolean tooFew() {
     return trials < FEWEST_TO_SAY;

@@ -32,7 +32,7 @@ public record Trend(Direction direction, Optional<Slope> slope, OptionalDouble p
     RISING("rising"),
     /** It falls, beyond chance at the 5 % level. */
     FALLING("falling"),
-    /** It stays, or moves too little to be told from chance. */
+    /** It stays, or moves no more than chance moves it. */
     FLAT_OR_UNCLEAR("flat or unclear"),
     /** Fewer than three counts with trials, or fewer than ten trials in all. */
     TOO_FEW("too few to say");

@@ -1,6 +1,8 @@
 package twostrides.review;
 
 import java.util.List;
+import java.util.Optional;
+import twostrides.rates.AdjustedRate;
 
 /**
  * One player of the season.
@@ -9,6 +11,8 @@ import java.util.List;
  * @param team the player's team
  * @param player the name as shown
  * @param profile how the player leaves the zone
+ * @param iced how often the player's releases short of center are iced, all ways out together,
+ *     adjusted by all players of the sheets; empty without a release, and with too few players
  * @param releases the player's releases short of center, in the order of play
  * @param worked three moments that worked at most, the hardest first
  * @param talk three moments to talk about at most, the worst first
@@ -18,6 +22,7 @@ public record PlayerReview(
     String team,
     String player,
     Profile profile,
+    Optional<AdjustedRate> iced,
     List<ReleaseLine> releases,
     List<Moment> worked,
     List<Moment> talk) {

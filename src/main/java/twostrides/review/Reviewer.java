@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
+import twostrides.rates.AdjustedRates;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 
@@ -68,7 +69,10 @@ public final class Reviewer {
     Optional<String> ours = ourTeam();
     List<TeamReview> teamReviews = teamReviews(restarts, ours);
     List<FlagLine> flags = flags();
-    List<PlayerReview> playerReviews = playerReviews(new Moments(tables, flags, periodLength));
+    AdjustedRates iced =
+        AdjustedRates.of(players.values().stream().map(t -> t.profile().releases()).toList());
+    List<PlayerReview> playerReviews =
+        playerReviews(iced, new Moments(tables, flags, periodLength));
     List<String> sentences =
         new Sentences(
                 games.size(),
@@ -76,6 +80,7 @@ public final class Reviewer {
                 window,
                 teamReviews,
                 playerReviews,
+                iced,
                 restarts,
                 changes.icings(ours))
             .all();
@@ -190,7 +195,7 @@ public final class Reviewer {
     return out;
   }
 
-  private List<PlayerReview> playerReviews(Moments moments) {
+  private List<PlayerReview> playerReviews(AdjustedRates iced, Moments moments) {
     List<Map.Entry<PlayerKey, Tally>> order = new ArrayList<>(players.entrySet());
     order.sort(
         Comparator.comparing((Map.Entry<PlayerKey, Tally> e) -> -e.getValue().profile().attempts())
@@ -204,6 +209,7 @@ public final class Reviewer {
               e.getKey().team(),
               e.getKey().player(),
               e.getValue().profile(),
+              iced.of(e.getValue().profile().releases()),
               releases.getOrDefault(e.getKey(), List.of()),
               moments.worked(e.getKey().team(), e.getKey().player()),
               moments.talk(e.getKey().team(), e.getKey().player())));

@@ -3,6 +3,8 @@ package twostrides.review;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.Optional;
+import twostrides.rates.AdjustedRate;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.rates.Interval;
@@ -57,6 +59,53 @@ public final class Say {
       return "none";
     }
     return c.tooFew() ? "too few to say" : percent(c.share().orElseThrow()) + " %";
+  }
+
+  /**
+   * An adjusted rate with its interval: "22 % (11 to 36 %)".
+   *
+   * @param rate the rate
+   */
+  public static String adjusted(AdjustedRate rate) {
+    return percent(rate.share())
+        + " % ("
+        + percent(rate.interval().low())
+        + " to "
+        + percent(rate.interval().high())
+        + " %)";
+  }
+
+  /**
+   * Counts with their adjusted rate: "12 of 41 (adjusted rate 22 %, 95 % interval 11 to 36 %)";
+   * with the plain share where there is no adjusted one.
+   *
+   * @param c the counts
+   * @param adjusted the rate
+   */
+  public static String share(Count c, Optional<AdjustedRate> adjusted) {
+    return adjusted
+        .map(
+            r ->
+                c.successes()
+                    + " of "
+                    + c.trials()
+                    + " (adjusted rate "
+                    + percent(r.share())
+                    + " %, 95 % interval "
+                    + percent(r.interval().low())
+                    + " to "
+                    + percent(r.interval().high())
+                    + " %)")
+        .orElseGet(() -> share(c));
+  }
+
+  /**
+   * A chance in whole percent, never 0 or 100 for what is not.
+   *
+   * @param p 0 to 1
+   */
+  public static String chance(double p) {
+    return p < 0.005 ? "under 1 %" : p > 0.995 ? "over 99 %" : Math.round(100 * p) + " %";
   }
 
   /**
@@ -153,6 +202,17 @@ public final class Say {
                         && d != Character.DIRECTIONALITY_EUROPEAN_NUMBER_TERMINATOR
                         && d != Character.DIRECTIONALITY_COMMON_NUMBER_SEPARATOR);
     return turns ? "\u2068" + name + "\u2069" : name;
+  }
+
+  /**
+   * A player in a sentence: a number on the jersey that begins the name must not read as a count,
+   * so "4 Brandt" becomes "No. 4 Brandt".
+   *
+   * @param player a name from a sheet, untrusted text
+   */
+  public static String player(String player) {
+    boolean numbered = !player.isEmpty() && player.charAt(0) >= '0' && player.charAt(0) <= '9';
+    return (numbered ? "No. " : "") + name(player);
   }
 
   /**

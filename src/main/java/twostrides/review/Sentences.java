@@ -1,11 +1,11 @@
 package twostrides.review;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
 import twostrides.exits.RestartCause;
+import twostrides.rates.AdjustedRates;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
 import twostrides.rates.Trend;
@@ -27,6 +27,7 @@ final class Sentences {
   private final double window;
   private final List<TeamReview> teams;
   private final List<PlayerReview> players;
+  private final AdjustedRates iced;
   private final List<RestartLine> restarts;
   private final List<Count> byGame;
 
@@ -36,6 +37,7 @@ final class Sentences {
       double window,
       List<TeamReview> teams,
       List<PlayerReview> players,
+      AdjustedRates iced,
       List<RestartLine> restarts,
       List<Count> byGame) {
     this.games = games;
@@ -43,6 +45,7 @@ final class Sentences {
     this.window = window;
     this.teams = teams.stream().filter(t -> counts(t.team())).toList();
     this.players = players.stream().filter(p -> counts(p.team())).toList();
+    this.iced = iced;
     this.restarts = restarts.stream().filter(r -> counts(r.team())).toList();
     this.byGame = List.copyOf(byGame);
   }
@@ -117,7 +120,7 @@ final class Sentences {
         + switch (icings.trend().direction()) {
           case RISING -> "over all games the share rises, beyond chance.";
           case FALLING -> "over all games the share falls, beyond chance.";
-          case FLAT_OR_UNCLEAR -> "over all games it moves too little to be told from chance.";
+          case FLAT_OR_UNCLEAR -> "over all games there is no clear change.";
           case TOO_FEW -> "too few to say whether it moves.";
         };
   }
@@ -152,59 +155,55 @@ final class Sentences {
         + " of the red line.";
   }
 
-  private record Way(ShownWay way, ShownStrength strength, Clustered byGame) {}
+  private record Way(ShownWay way, ShownStrength strength, Count icings) {}
 
-  private String ways() {
-    List<Way> enough = new ArrayList<>();
+  /** By way out and strength; only those with attempts whose ending the sheet tells. */
+  private List<Way> icingsByWay() {
+    List<Way> ways = new ArrayList<>();
     for (ShownWay w : ShownWay.values()) {
       for (ShownStrength s : ShownStrength.values()) {
-        Clustered games =
-            new Clustered(
-                teams.stream()
-                    .flatMap(t -> t.profile().counts().stream())
-                    .filter(k -> k.way() == w && k.strength() == s)
-                    .flatMap(k -> k.byGame().clusters().stream())
-                    .toList());
-        if (!games.total().tooFew()) {
-          enough.add(new Way(w, s, games));
+        Count icings =
+            teams.stream()
+                .flatMap(t -> t.profile().counts().stream())
+                .filter(k -> k.way() == w && k.strength() == s)
+                .map(WayCount::iced)
+                .reduce(new Count(0, 0), Count::plus);
+        if (icings.trials() > 0) {
+          ways.add(new Way(w, s, icings));
         }
       }
     }
-    Optional<Way> worst =
-        enough.stream()
-            .max(
-                Comparator.comparingDouble((Way w) -> w.byGame().total().share().orElseThrow())
-                    .thenComparing(Way::way, Comparator.reverseOrder()));
-    if (worst.isEmpty()) {
-      return "No way out has ten attempts at one strength yet: too few to say which leads to icing.";
-    }
-    Way w = worst.get();
-    return "Most often followed by icing: "
-        + w.way().label()
-        + (w.strength() == ShownStrength.UNKNOWN ? "" : ", " + w.strength().phrase())
-        + ", "
-        + Say.share(w.byGame())
-        + ".";
+    return ways;
+  }
+
+  private String ways() {
+    List<Way> ways = icingsByWay();
+    AdjustedRates rates = AdjustedRates.of(ways.stream().map(Way::icings).toList());
+    return Likeliest.of(ways, Way::icings, rates)
+        .map(
+            most ->
+                "Most often followed by an icing: "
+                    + most.one().way().label()
+                    + (most.one().strength() == ShownStrength.UNKNOWN
+                        ? ""
+                        : ", " + most.one().strength().phrase())
+                    + ", "
+                    + most.said(rates)
+                    + most.highestOf("ways out"))
+        .orElse("Too few attempts or icings to say which way out leads to icings.");
   }
 
   private String player() {
-    Optional<PlayerReview> most =
-        players.stream()
-            .filter(p -> !p.profile().releases().tooFew())
-            .max(
-                Comparator.comparingInt((PlayerReview p) -> p.profile().releases().successes())
-                    .thenComparing(p -> -p.profile().releases().trials())
-                    .thenComparing(p -> -p.number()));
-    if (most.isEmpty() || most.get().profile().releases().successes() == 0) {
-      return "No player has ten releases short of center with an icing among them: too few to say whose habit it is.";
-    }
-    PlayerReview p = most.get();
-    return "Most icings by one player: "
-        + Say.name(p.player())
-        + (ours.isPresent() ? "" : " (" + Say.name(p.team()) + ")")
-        + "; of the player's releases short of center "
-        + Say.share(p.profile().releases())
-        + " were iced.";
+    return Likeliest.of(players, p -> p.profile().releases(), iced)
+        .map(
+            most ->
+                "Whose releases short of center are iced most often? Most likely those of "
+                    + Say.player(most.one().player())
+                    + (ours.isPresent() ? "" : " (" + Say.name(most.one().team()) + ")")
+                    + ": "
+                    + most.said(iced)
+                    + most.highestOf("players"))
+        .orElse("Too few releases or icings to say whose are iced most often.");
   }
 
   private String cost() {

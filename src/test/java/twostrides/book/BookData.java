@@ -30,7 +30,8 @@ final class BookData {
   record Row(CSVRecord cells) {
 
     String get(String column) {
-      return cells.get(column).replaceFirst("^'(?=[=+@\\t\\r-])", "");
+      String cell = cells.get(column);
+      return cell.startsWith("'") ? cell.replaceFirst("^'(?=[=+@\\t\\r-])", "") : cell;
     }
 
     boolean has(String column) {
@@ -222,6 +223,16 @@ final class BookData {
             .thenComparing(Player::team)
             .thenComparing(Player::name));
     return players;
+  }
+
+  private AdjustedFigures iced;
+
+  /** How often players' releases short of center were iced, all ways together. */
+  AdjustedFigures icedRates() {
+    if (iced == null) {
+      iced = new AdjustedFigures(players().stream().map(p -> iced(rows(releases, of(p)))).toList());
+    }
+    return iced;
   }
 
   double window() {

@@ -209,8 +209,7 @@ final class CompareFigures {
       return Want.text(
           !told()
               ? Want.FEW
-              : List.of("B more often", "not to be told from chance", "A more often")
-                  .get(more() + 1));
+              : List.of("B more often", "no clear difference", "A more often").get(more() + 1));
     }
   }
 

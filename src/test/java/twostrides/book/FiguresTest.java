@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
  * numbers that no checker knows fails, and so does a checker that no page needs.
  *
  * <p>Not drawn again: the interval by game. The difference has to lie inside it, and below ten
- * games there has to be none. A drawn share may miss by one per cent: it comes from another fit.
+ * games there has to be none. An adjusted rate may miss by one per cent: it comes from other sums.
  */
 class FiguresTest {
 

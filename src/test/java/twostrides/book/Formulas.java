@@ -176,23 +176,32 @@ final class Formulas {
   }
 
   /**
-   * Games more until (p - r)² n > z² r (1 - r), at the player's cases a game.
-   *
-   * @param games games in which the player has an attempt
+   * Fisher's exact test, one-sided, with half the chance of the count itself: the chance of a first
+   * share as large, were the two one. Binomial coefficients come one from the other.
    */
-  static Want gamesMore(Share own, Share all, int games) {
-    if (own.n() == 0 || all.n() == 0) {
-      return Want.text(Want.NONE);
+  static double exact(Share a, Share b) {
+    int all = a.k() + b.k();
+    int least = Math.max(0, all - b.n());
+    int most = Math.min(all, a.n());
+    double weight = 1;
+    double sum = 0;
+    double above = 0;
+    for (int k = least; k <= most; k++) {
+      sum += weight;
+      above += k > a.k() ? weight : k == a.k() ? weight / 2 : 0;
+      weight *= (double) (a.n() - k) / (k + 1) * (all - k) / (b.n() - all + k + 1);
     }
-    double r = all.value();
-    double gap = Math.pow(own.value() - r, 2);
-    double needed = Z * Z * r * (1 - r);
-    if (gap * own.n() > needed) {
-      return Want.text("none: it differs");
-    }
-    double cases = gap == 0 ? Double.POSITIVE_INFINITY : Math.floor(needed / gap) + 1 - own.n();
-    double more = Math.ceil(cases * games / own.n());
-    return Want.text(more > 200 ? "over 200" : String.valueOf(Math.round(more)));
+    return above / sum;
+  }
+
+  /**
+   * The same where cases of a game hang together: the normal score of the chance, over the root of
+   * the design effect of the difference.
+   */
+  static double exactOverGames(Share a, Share b) {
+    double design = (a.design() / a.n() + b.design() / b.n()) / (1.0 / a.n() + 1.0 / b.n());
+    double score = Math.sqrt(2) * Erf.erfcInv(2 * exact(a, b));
+    return Erf.erfc(score / Math.sqrt(design) / Math.sqrt(2)) / 2;
   }
 
   /**

@@ -150,8 +150,8 @@ final class KillFigures {
   }
 
   /** The group that shares lean on while shorthanded: all players of the sheets. */
-  static DrawnShares group(BookData d) {
-    return new DrawnShares(
+  static AdjustedFigures group(BookData d) {
+    return new AdjustedFigures(
         groups(shorthanded(d.exits), "player").stream().map(KillFigures::cleared).toList());
   }
 
@@ -163,12 +163,11 @@ final class KillFigures {
             "Cleared",
             "Share",
             "95 % interval",
-            "Drawn share",
+            "Adjusted rate",
             "95 % interval",
-            "from the group",
             "Relief, median (95 %)",
             "Icings");
-    DrawnShares group = group(d);
+    AdjustedFigures group = group(d);
     for (List<BookData.Row> rows : groups(shown(d), "player")) {
       Formulas.Share cleared = cleared(rows);
       List<Want> row =
@@ -179,7 +178,8 @@ final class KillFigures {
                   Want.counts(cleared),
                   cleared.words(),
                   cleared.interval()));
-      row.addAll(group.cells(cleared));
+      row.add(group.rate(cleared));
+      row.add(group.interval(cleared));
       row.add(relief(rows));
       row.add(Want.counts(BookData.icedAfter(rows)));
       t.row(row);

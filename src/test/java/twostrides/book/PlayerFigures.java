@@ -1,6 +1,7 @@
 package twostrides.book;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,7 +12,7 @@ import java.util.Optional;
 final class PlayerFigures {
 
   private final BookData data;
-  private final Map<TeamFigures.Kind, DrawnShares> groups = new HashMap<>();
+  private final Map<TeamFigures.Kind, AdjustedFigures> groups = new HashMap<>();
   private final Map<TeamFigures.Kind, Formulas.Share> everybody = new HashMap<>();
 
   PlayerFigures(BookData data) {
@@ -29,7 +30,7 @@ final class PlayerFigures {
               everybody.put(kind, BookData.icedAfter(rows));
               groups.put(
                   kind,
-                  new DrawnShares(players.values().stream().map(BookData::icedAfter).toList()));
+                  new AdjustedFigures(players.values().stream().map(BookData::icedAfter).toList()));
             });
   }
 
@@ -39,14 +40,13 @@ final class PlayerFigures {
             "Way out, strength",
             "Icings",
             "Share",
-            "Drawn share",
+            "Adjusted rate",
             "95 % interval",
-            "from the group",
             "Team",
             "Everybody",
-            "Games more");
+            "Against the others");
     List<BookData.Row> own = BookData.rows(data.exits, BookData.of(p));
-    int games = BookData.values(own, "game").size();
+    Map<TeamFigures.Kind, Want> verdicts = verdicts(own);
     Map<TeamFigures.Kind, List<BookData.Row>> mates =
         TeamFigures.byKind(BookData.rows(data.exits, BookData.team(Optional.of(p.team()))));
     TeamFigures.byKind(own)
@@ -60,13 +60,43 @@ final class PlayerFigures {
                           Want.name(kind.way() + ", " + kind.strength()),
                           Want.counts(share),
                           share.words()));
-              row.addAll(groups.get(kind).cells(share));
+              row.add(groups.get(kind).rate(share));
+              row.add(groups.get(kind).interval(share));
               row.add(of(BookData.icedAfter(mates.get(kind))));
               row.add(of(all));
-              row.add(Formulas.gamesMore(share, all, games));
+              row.add(verdicts.getOrDefault(kind, Want.text(Want.FEW)));
               t.row(row);
             });
     return t;
+  }
+
+  /** Lines with ten cases on both sides, the likeliest differences first: Holm 1979. */
+  private Map<TeamFigures.Kind, Want> verdicts(List<BookData.Row> own) {
+    record Line(TeamFigures.Kind kind, double chance, boolean more) {}
+    List<Line> lines = new ArrayList<>();
+    TeamFigures.byKind(own)
+        .forEach(
+            (kind, rows) -> {
+              Formulas.Share share = BookData.icedAfter(rows);
+              Formulas.Share all = everybody.get(kind);
+              Formulas.Share others = new Formulas.Share(all.k() - share.k(), all.n() - share.n());
+              if (!share.few() && !others.few()) {
+                double more = Formulas.exact(share, others);
+                double less = Formulas.exact(others, share);
+                lines.add(new Line(kind, 2 * Math.min(more, less), share.value() > others.value()));
+              }
+            });
+    lines.sort(Comparator.comparingDouble(Line::chance));
+    Map<TeamFigures.Kind, Want> verdicts = new HashMap<>();
+    boolean clear = true;
+    for (int i = 0; i < lines.size(); i++) {
+      clear &= lines.get(i).chance() * (lines.size() - i) <= 0.05;
+      verdicts.put(
+          lines.get(i).kind(),
+          Want.text(
+              !clear ? "no clear difference" : lines.get(i).more() ? "more often" : "less often"));
+    }
+    return verdicts;
   }
 
   private static Want of(Formulas.Share s) {

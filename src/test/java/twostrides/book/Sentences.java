@@ -2,7 +2,9 @@ package twostrides.book;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Leads, notes, captions and headings with numbers in them, made anew from the tables. */
 final class Sentences {
@@ -122,7 +124,9 @@ final class Sentences {
                         + " in another defensive-zone face-off.")));
     all.add(changed(exits));
     all.add(
-        near(BookData.rows(restarts, BookData.Row::icing)).then(Want.name(" ")).then(worst(exits)));
+        near(BookData.rows(restarts, BookData.Row::icing))
+            .then(Want.name(" "))
+            .then(worst(b, exits)));
     all.add(most(b));
     List<BookData.Row> counted = BookData.rows(restarts, r -> r.has("attempts_against_20s"));
     all.add(
@@ -168,14 +172,7 @@ final class Sentences {
   private static String flaggedOf(BookData d) {
     int flagged = flagged(d);
     int look = ListFigures.toLookAt(d).size();
-    int weighed =
-        BookData.rows(
-                d.flags,
-                r ->
-                    r.is("reason", "gaining center was not likely enough to avoid it")
-                        || r.is(
-                            "reason", "trying to gain center would have cost more than the icing"))
-            .size();
+    int weighed = BookData.rows(d.flags, ListFigures::fellShort).size();
     String icings = count(flagged + look + weighed, "icing") + " let go short of center ";
     return (flagged == 0
             ? "None of " + icings + "is flagged."
@@ -236,7 +233,7 @@ final class Sentences {
                 : trend.startsWith("falling")
                     ? "over all games the share falls, beyond chance."
                     : trend.startsWith("flat")
-                        ? "over all games it moves too little to be told from chance."
+                        ? "over all games there is no clear change."
                         : "too few to say whether it moves."));
   }
 
@@ -262,64 +259,116 @@ final class Sentences {
             + " let go within 5.0 m (16 ft) of the red line.");
   }
 
-  private static Want worst(List<BookData.Row> exits) {
-    TeamFigures.Kind kind = null;
-    Formulas.Share most = new Formulas.Share(-1, 1);
-    for (var e : TeamFigures.byKind(exits).entrySet()) {
-      Formulas.Share s = BookData.byGame(e.getValue(), BookData::icedAfter);
-      if (!s.few() && s.value() > most.value()) {
-        most = s;
-        kind = e.getKey();
+  /** The likeliest highest of those with ten cases; what the page names where two are as likely. */
+  private static int likeliest(
+      AdjustedFigures rates, List<Formulas.Share> some, Predicate<Integer> named) {
+    int best = -1;
+    Map<Integer, Double> chances = some.size() < 2 ? Map.of() : rates.highest(some);
+    for (int i = 0; i < some.size(); i++) {
+      double lead = best < 0 ? 1 : chances.getOrDefault(i, 0.0) - chances.getOrDefault(best, 0.0);
+      if (some.get(i).k() > 0 && !chances.isEmpty() && lead > (named.test(i) ? -0.01 : 0)) {
+        best = i;
       }
     }
-    if (kind == null) {
-      return Want.name(
-          "No way out has ten attempts at one strength yet: too few to say which leads to icing.");
-    }
-    String strength =
-        switch (kind.strength()) {
-          case "even" -> ", at even strength";
-          case "shorthanded" -> ", shorthanded";
-          case "power play" -> ", on the power play";
-          default -> "";
-        };
-    return most.sentence("Most often followed by icing: " + kind.way() + strength + ", ", ".");
+    return best;
+  }
+
+  private static Want highestOf(
+      AdjustedFigures rates, List<Formulas.Share> some, int best, String what) {
+    double chance = rates.highest(some).get(best);
+    // Drawn, so a point off at most; below one per cent and above 99 nothing is ever the likeliest.
+    return Want.like(
+        "; the chance that this is the highest rate of "
+            + some.size()
+            + " "
+            + what
+            + " is # %"
+            + (chance < 0.5 ? ": no clear difference." : "."),
+        Want.fitted(chance));
+  }
+
+  private static Want worst(BookRun b, List<BookData.Row> exits) {
+    List<TeamFigures.Kind> kinds = new ArrayList<>();
+    List<Formulas.Share> enough = new ArrayList<>();
+    List<Formulas.Share> all = new ArrayList<>();
+    TeamFigures.byKind(exits)
+        .forEach(
+            (kind, rows) -> {
+              Formulas.Share s = BookData.icedAfter(rows);
+              all.add(s);
+              if (!s.few()) {
+                kinds.add(kind);
+                enough.add(s);
+              }
+            });
+    List<String> names =
+        kinds.stream()
+            .map(
+                k ->
+                    k.way()
+                        + switch (k.strength()) {
+                          case "even" -> ", at even strength";
+                          case "shorthanded" -> ", shorthanded";
+                          case "power play" -> ", on the power play";
+                          default -> "";
+                        }
+                        + ", ")
+            .toList();
+    AdjustedFigures rates = new AdjustedFigures(all);
+    String before = "Most often followed by an icing: ";
+    int best = likeliest(rates, enough, i -> says(b, before + names.get(i)));
+    return best < 0
+        ? Want.name("Too few attempts or icings to say which way out leads to icings.")
+        : rates
+            .sentence(before + names.get(best), enough.get(best), "")
+            .then(highestOf(rates, enough, best, "ways out"));
+  }
+
+  private static boolean says(BookRun b, String words) {
+    return b.pages.get("index.html").select(".says li").text().contains(words);
   }
 
   private static Want most(BookRun b) {
-    BookData.Player player = null;
-    Formulas.Share most = new Formulas.Share(0, 0);
+    List<BookData.Player> players = new ArrayList<>();
+    List<Formulas.Share> enough = new ArrayList<>();
     for (BookData.Player p : b.players) {
       Formulas.Share s = BookData.iced(BookData.rows(b.data.releases, BookData.of(p)));
       boolean ours = b.data.ours().isEmpty() || b.data.ours().get().equals(p.team());
-      if (ours
-          && !s.few()
-          && (s.k() > most.k() || (s.k() == most.k() && s.k() > 0 && s.n() < most.n()))) {
-        player = p;
-        most = s;
+      if (ours && !s.few()) {
+        players.add(p);
+        enough.add(s);
       }
     }
-    if (player == null) {
-      return Want.name(
-          "No player has ten releases short of center with an icing among them: too few to say whose habit it is.");
-    }
-    return most.sentence(
-        "Most icings by one player: "
-            + player.name()
-            + (b.data.ours().isPresent() ? "" : " (" + player.team() + ")")
-            + "; of the player's releases short of center ",
-        " were iced.");
+    List<String> names =
+        players.stream()
+            .map(
+                p ->
+                    (p.name().matches("\\d.*") ? "No. " : "")
+                        + p.name()
+                        + (b.data.ours().isPresent() ? "" : " (" + p.team() + ")")
+                        + ": ")
+            .toList();
+    String before = "Whose releases short of center are iced most often? Most likely those of ";
+    AdjustedFigures rates = b.data.icedRates();
+    int best = likeliest(rates, enough, i -> says(b, before + names.get(i)));
+    return best < 0
+        ? Want.name("Too few releases or icings to say whose are iced most often.")
+        : rates
+            .sentence(before + names.get(best), enough.get(best), "")
+            .then(highestOf(rates, enough, best, "players"));
   }
 
   private static void player(BookRun b, String page, List<Want> all) {
     BookData.Player p = b.player(page);
     all.add(
-        BookData.iced(b.releases(page))
+        b.data
+            .icedRates()
             .sentence(
                 p.team()
                     + ". "
                     + count(b.exits(page).size(), "exit attempt")
                     + "; releases short of center that were iced: ",
+                BookData.iced(b.releases(page)),
                 ""));
     all.add(b.figures.trend(p));
     all.add(
@@ -362,9 +411,7 @@ final class Sentences {
                 + " of the release, or of the face-off where a defensive-zone face-off followed."));
     all.add(
         Want.name(
-            "Who took it out, or lost it inside. The drawn share leans on all players of these sheets: "
-                + KillFigures.group(d).word()
-                + "."));
+            "Who took it out, or lost it inside. The adjusted rate leans on all players of these sheets, the more the fewer attempts the player has."));
     all.add(
         Want.text(
             "Releases short of center within 10 s (assumed) of the last row that shows the team shorthanded: the exemption no longer held."));

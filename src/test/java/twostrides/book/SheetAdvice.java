@@ -24,47 +24,20 @@ final class SheetAdvice {
   /** A share of the player's rows, and of all other rows of the team. */
   private record Two(Formulas.Share own, Formulas.Share rest) {
 
-    /** Points of a hundred, lower and upper end; empty where there are too few. */
-    Optional<double[]> points() {
-      if (own.few() || rest.few()) {
-        return Optional.empty();
-      }
-      List<Want.Num> n = Formulas.difference(own, rest).numbers();
-      return Optional.of(new double[] {n.get(0).value(), n.get(1).value(), n.get(2).value()});
+    boolean more(double level) {
+      return !own.few() && !rest.few() && Formulas.exactOverGames(own, rest) <= level;
     }
 
-    boolean more() {
-      return points().isPresent() && points().get()[1] >= 0.5;
+    boolean less(double level) {
+      return !own.few() && !rest.few() && Formulas.exactOverGames(rest, own) <= level;
     }
 
-    boolean less() {
-      return points().isPresent() && points().get()[2] <= -0.5;
+    Want said(String begin, String were) {
+      return own.sentence(begin, "").then(rest(were));
     }
 
-    Want said(String begin, String cases, String were, String end) {
-      double[] p = points().orElseThrow();
-      return Want.like(
-          begin
-              + own.k()
-              + " of "
-              + own.n()
-              + cases
-              + " ("
-              + own.percent()
-              + " %) were "
-              + were
-              + "; in the rest of the team "
-              + rest.k()
-              + " of "
-              + rest.n()
-              + " ("
-              + rest.percent()
-              + " %): a difference of # points (95 % interval # to #)"
-              + end
-              + ".",
-          Want.signed(p[0], 0, 0),
-          Want.signed(p[1], 0, 0),
-          Want.signed(p[2], 0, 0));
+    Want rest(String were) {
+      return rest.sentence(" were " + were + "; in the rest of the team ", ".");
     }
   }
 
@@ -83,9 +56,9 @@ final class SheetAdvice {
    */
   Want sentence(int clips) {
     int attempts = own(data.exits).size();
-    int releases = own(data.releases).size();
     List<BookData.Row> followed = own(data.flags);
     int flagged = BookData.rows(followed, f -> f.is("flagged", "true")).size();
+    int judged = flagged + BookData.rows(followed, ListFigures::fellShort).size();
     if (attempts < 10) {
       return Want.text(
           "Too few to say: "
@@ -97,16 +70,14 @@ final class SheetAdvice {
                       ? Sentences.count(clips, "clip") + " instead, below."
                       : "the next games instead."));
     }
-    String restarts =
-        "an own-zone restart followed "
-            + followed.size()
-            + " of "
-            + Sentences.count(releases, "release")
-            + " short of center, and "
-            + (followed.size() == 1 ? "" : "in " + flagged + " of those " + followed.size() + " ")
-            + "there was likely time to gain the red line first.";
-    if (flagged >= 2) {
-      return Want.text("Gain center first: " + restarts);
+    Two iced = two(data.releases, BookData::iced);
+    if (iced.own().k() >= 2 && iced.more(0.02)) {
+      return data.icedRates()
+          .sentence(
+              "Look at how it is let go: of the releases short of center, ",
+              BookData.iced(own(data.releases)),
+              "")
+          .then(iced.rest("iced"));
     }
     Two out =
         two(
@@ -115,13 +86,9 @@ final class SheetAdvice {
                 BookData.share(
                     BookData.rows(rows, r -> r.has("at_center")),
                     r -> r.is("at_center", "released short")));
-    String pucks = " pucks carried or passed out";
-    if (out.more()) {
-      return out.said("Take it to center more often: ", pucks, "released short of center", "");
-    }
-    Two iced = two(data.releases, BookData::iced);
-    if (iced.more()) {
-      return iced.said("Look at how it is let go: ", " releases short of center", "iced", "");
+    String pucks = "of the pucks carried or passed out, ";
+    if (out.more(0.0025)) {
+      return out.said("Take it to center more often: " + pucks, "released short of center");
     }
     Two kept =
         two(
@@ -130,12 +97,19 @@ final class SheetAdvice {
                 BookData.share(
                     BookData.rows(rows, r -> Set.of("none", "light").contains(r.get("pressure"))),
                     r -> r.is("way_out", "kept in")));
-    if (kept.more()) {
+    if (kept.more(0.0025)) {
       return kept.said(
-          "Get it out while there is room: ",
-          " attempts under no or light pressure",
-          "kept in",
-          "");
+          "Get it out while there is room: of the attempts under no or light pressure, ",
+          "kept in");
+    }
+    if (flagged > 0) {
+      return Want.text(
+          (flagged == 1 ? "Look at one clip: " : "Gain center first: ")
+              + "in "
+              + flagged
+              + " of "
+              + Sentences.count(judged, "icing")
+              + " whose skaters' places and speeds are known there was likely time to gain the red line first.");
     }
     List<BookData.Row> late =
         BookData.rows(
@@ -154,24 +128,16 @@ final class SheetAdvice {
               + (lateIced == 1 ? " was" : " were")
               + " iced.");
     }
-    if (flagged == 1) {
-      return Want.text("Look at one clip: " + restarts);
+    if (out.less(0.0025)) {
+      return out.said("Keep taking it to center: " + pucks, "released short of center");
     }
-    if (out.less()) {
-      return out.said("Keep taking it to center: ", pucks, "released short of center", "");
-    }
-    return out.points().isEmpty()
+    return out.own().few() || out.rest().few()
         ? Want.text(
             "Nothing stands out; with "
                 + out.own().k()
                 + " of "
                 + out.own().n()
-                + pucks
-                + " released short of center it is too few to say more.")
-        : out.said(
-            "Nothing stands out: ",
-            pucks,
-            "released short of center",
-            ", not to be told from chance yet");
+                + " pucks carried or passed out released short of center it is too few to say more.")
+        : out.said("Nothing stands out: " + pucks, "released short of center");
   }
 }

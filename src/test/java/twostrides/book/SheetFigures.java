@@ -12,7 +12,7 @@ final class SheetFigures {
 
   private final BookData data;
   private final Map<String, Predicate<BookData.Row>> lines = new LinkedHashMap<>();
-  private final Map<String, DrawnShares> groups = new LinkedHashMap<>();
+  private final Map<String, AdjustedFigures> groups = new LinkedHashMap<>();
 
   SheetFigures(BookData data) {
     this.data = data;
@@ -27,7 +27,7 @@ final class SheetFigures {
         (name, in) ->
             groups.put(
                 name,
-                new DrawnShares(
+                new AdjustedFigures(
                     data.players().stream()
                         .map(p -> BookData.rows(data.exits, BookData.of(p).and(in)))
                         .filter(rows -> !rows.isEmpty())
@@ -36,13 +36,12 @@ final class SheetFigures {
   }
 
   Wanted ways(BookData.Player p) {
-    Wanted t = new Wanted("Way out", "Attempts", "Icings", "Share", "Drawn share (95 %)", "Team");
+    Wanted t = new Wanted("Way out", "Attempts", "Icings", "Share", "Adjusted rate (95 %)", "Team");
     lines.forEach(
         (name, in) -> {
           List<BookData.Row> own = BookData.rows(data.exits, BookData.of(p).and(in));
           if (!own.isEmpty()) {
             Formulas.Share share = BookData.icedAfter(own);
-            List<Want> drawn = groups.get(name).cells(share);
             Formulas.Share team =
                 BookData.icedAfter(
                     BookData.rows(data.exits, BookData.team(Optional.of(p.team())).and(in)));
@@ -51,25 +50,11 @@ final class SheetFigures {
                 Want.count(own.size()),
                 Want.counts(share),
                 share.words(),
-                drawn(drawn.get(0), drawn.get(1)),
+                groups.get(name).both(share),
                 Want.text(team.words().words() + ", n " + team.n()));
           }
         });
     return t;
-  }
-
-  /** In one cell; a star for the words that say that an interval is the group's. */
-  private static Want drawn(Want share, Want interval) {
-    if (share.words().equals(Want.NONE)) {
-      return share;
-    }
-    String group = ", the group's";
-    Want plain =
-        new Want(interval.words().replace(group, ""), interval.numbers(), interval.figure());
-    return share
-        .then(Want.text(" ("))
-        .then(plain)
-        .then(Want.text(interval.words().endsWith(group) ? ") *" : ")"));
   }
 
   /** The line under a player's name. */
@@ -79,16 +64,17 @@ final class SheetFigures {
     List<BookData.Row> both = new ArrayList<>(exits);
     both.addAll(releases);
     return Want.text(
-        p.team()
-            + ". "
-            + Sentences.count(exits.size(), "exit attempt")
-            + " and "
-            + Sentences.count(releases.size(), "release")
-            + " short of center, in "
-            + BookData.values(both, "game").size()
-            + " of the team's "
-            + Sentences.count(data.gamesOfTeam.get(p.team()).size(), "game")
-            + ".");
+            p.team()
+                + ". "
+                + Sentences.count(exits.size(), "exit attempt")
+                + " in "
+                + BookData.values(both, "game").size()
+                + " of the team's "
+                + Sentences.count(data.gamesOfTeam.get(p.team()).size(), "game")
+                + ".")
+        .then(
+            data.icedRates()
+                .sentence(" Releases short of center iced: ", BookData.iced(releases), "."));
   }
 
   /** The words of the habit's drawing: the rows of the habit's table, and its trend. */

@@ -105,7 +105,7 @@ final class TeamFigures {
             "Carry over center",
             "Carried, released short",
             "Iced",
-            "Share",
+            "Adjusted rate (95 %)",
             "After a penalty",
             "Other face-offs");
     for (BookData.Player p : d.players()) {
@@ -119,7 +119,7 @@ final class TeamFigures {
             Want.count(BookData.rows(exits, r -> way(r).equals(WAYS.get(0))).size()),
             Want.count(BookData.rows(exits, r -> way(r).equals(WAYS.get(1))).size()),
             Want.counts(iced),
-            iced.words(),
+            d.icedRates().both(iced),
             others.get(0),
             others.get(1));
       }

@@ -2,14 +2,14 @@ package twostrides.demo;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** How often intervals held the truth, kind by kind. */
 final class Held {
   /** The part of runs, %, in which a 95 % interval is to hold the truth. */
   static final double LEAST = 93;
-
-  static final double MOST = 97;
 
   /** Of fewer intervals a percentage says little. */
   private static final int FEWEST = 1000;
@@ -61,28 +61,27 @@ final class Held {
   }
 
   /**
-   * The kinds of the check outside 93 to 97 %, with their figures, but for those where independent
-   * trials would be outside as well: there it is whole numbers, which no interval of counts mends.
+   * The kinds of the check below 93 %, but for those where independent trials would be below as
+   * well: there it is whole numbers, which no interval of counts mends.
    */
-  Map<String, Double> outside() {
-    Map<String, Double> found = new TreeMap<>();
+  Set<String> below() {
+    Set<String> found = new TreeSet<>();
     for (String kind : kinds.keySet()) {
-      double percent = percent(kind);
       boolean counts = kind.matches(PARTS) && kinds.get(kind).all() >= FEWEST;
-      if (counts && (percent < LEAST || percent > MOST) && !wholeNumbers(kind)) {
-        found.put(kind, percent);
+      if (counts && percent(kind) < LEAST && !wholeNumbers(kind)) {
+        found.add(kind);
       }
     }
     return found;
   }
 
-  /** Whether independent trials are held as often, and outside too. */
+  /** Whether independent trials are held as often, and below too. */
   boolean wholeNumbers(String kind) {
     Kind k = kinds.get(kind);
     double independent = 100 * k.independent / k.told;
     return k.told > 0
         && Math.abs(percent(kind) - independent) <= NEAR
-        && (independent < LEAST + NEAR || independent > MOST - NEAR);
+        && independent < LEAST + NEAR;
   }
 
   /** Every kind on a line. */

@@ -14,7 +14,7 @@ import twostrides.rates.Count;
 import twostrides.rates.OutOfSample;
 
 /**
- * The first half of a simulated season says the second: shares drawn toward the team's skaters have
+ * The first half of a simulated season says the second: rates adjusted by the team's skaters have
  * less error than raw ones. Efron and Morris 1975, JASA 70:311, did it with batting averages.
  */
 class ShrinkageTest {
@@ -38,19 +38,19 @@ class ShrinkageTest {
 
   @ParameterizedTest
   @EnumSource
-  void drawnRestartSharesSayTheSecondHalfBetter(ShownOut way) {
+  void adjustedRestartRatesSayTheSecondHalfBetter(ShownOut way) {
     OutOfSample found = of((half, player) -> half.player(player, way));
     System.err.println(found.line("second half, restarts after " + way.word));
-    assertTrue(found.drawn() < found.raw());
+    assertTrue(found.adjusted() < found.raw());
   }
 
-  /** Here players differ: drawing has to beat one share for all as well. */
+  /** Here players differ: adjusting has to beat one share for all as well. */
   @Test
-  void drawnSharesOfCarriesReleasedShortBeatRawAndPooled() {
+  void adjustedRatesOfCarriesReleasedShortBeatRawAndPooled() {
     OutOfSample found = of(SeasonTally::shortOfCarries);
     System.err.println(found.line("second half, carries released short"));
-    assertTrue(found.drawn() < found.raw());
-    assertTrue(found.drawn() < found.pooled());
+    assertTrue(found.adjusted() < found.raw());
+    assertTrue(found.adjusted() < found.pooled());
   }
 
   private static OutOfSample of(BiFunction<SeasonTally, Player, Count> count) {

@@ -18,8 +18,9 @@ import twostrides.rates.OutOfSample;
 import twostrides.sheet.SheetException;
 
 /**
- * Two of three real games (open data) say the third, all three rotations: drawn shares against raw
- * ones. Only one team played twice, so players can be followed in two rotations; ways out in three.
+ * Two of three real games (open data) say the third, all three rotations: adjusted rates against
+ * raw shares. Only one team played twice, so players can be followed in two rotations; ways out in
+ * three.
  */
 class OpenShrinkageTest {
   private static final int GAMES = 3;
@@ -34,7 +35,7 @@ class OpenShrinkageTest {
     games = List.copyOf(new TreeSet<>(exits.stringColumn(Columns.GAME).asList()));
   }
 
-  /** Restarts by way out, each way drawn toward the others. */
+  /** Restarts by way out, each way adjusted by the others. */
   @Test
   void restartsByWayOut() {
     OutOfSample all = new OutOfSample();
@@ -44,10 +45,10 @@ class OpenShrinkageTest {
       System.err.println(one.line("open games, restarts by way, third game " + games.get(third)));
     }
     System.err.println(all.line("open games, restarts by way, all three"));
-    assertTrue(all.drawn() < all.raw());
+    assertTrue(all.adjusted() < all.raw());
   }
 
-  /** Players' restarts by way out, each player drawn toward the others with that way. */
+  /** Players' restarts by way out, each player adjusted by the others with that way. */
   @Test
   void restartsOfPlayersByWayOut() {
     OutOfSample all = new OutOfSample();
@@ -64,7 +65,7 @@ class OpenShrinkageTest {
           one.line("open games, players' restarts by way, third game " + games.get(third)));
     }
     System.err.println(all.line("open games, players' restarts by way, all that there is"));
-    assertTrue(all.drawn() < all.raw());
+    assertTrue(all.adjusted() < all.raw());
   }
 
   /** How many of a player's attempts are kept in: more trials, and players who differ. */
@@ -81,7 +82,7 @@ class OpenShrinkageTest {
       System.err.println(one.line("open games, players' kept in, third game " + games.get(third)));
     }
     System.err.println(all.line("open games, players' kept in, all that there is"));
-    assertTrue(all.drawn() < all.raw());
+    assertTrue(all.adjusted() < all.raw());
   }
 
   /** Members are named by row, empty for none; those of the first two games are the group. */

@@ -6,17 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import twostrides.rates.AdjustedRate;
 import twostrides.rates.Clustered;
 import twostrides.rates.Count;
+import twostrides.rates.Interval;
 
 /**
- * Each rule of advice, where it speaks and where it keeps silent. Intervals of differences:
- * Newcombe 1998, method 10, worked from the Wilson intervals by hand.
+ * Each rule of advice, where it speaks and where it keeps silent. Chances are those of Fisher's
+ * exact test (DifferenceTest), intervals of shares Wilson's.
  */
 class AdviceTest {
 
   private static final Count NONE = new Count(0, 0);
   private static final Advice.Pair ALIKE = pair(16, 96, 134, 804);
+  private static final Advice.Pair SHORT = pair(31, 96, 145, 804);
+  private static final Advice.Pair ICED = pair(12, 41, 14, 280);
+  private static final Advice.Pair KEPT = pair(20, 50, 100, 700);
 
   private int attempts = 120;
   private Count flagged = NONE;
@@ -27,7 +32,10 @@ class AdviceTest {
   private Count late = NONE;
 
   private Advice advice() {
-    return new Advice(attempts, 41, flagged, clips, releasedShort, iced, keptIn, late);
+    Count own = iced.own().total();
+    AdjustedRate rate = new AdjustedRate(own, 0.215, new Interval(0.1, 0.36));
+    return new Advice(
+        attempts, flagged, clips, releasedShort, iced, Optional.of(rate), keptIn, late);
   }
 
   private static Advice.Pair pair(int k, int n, int restK, int restN) {
@@ -54,26 +62,46 @@ class AdviceTest {
     assertEquals(Optional.empty(), advice().tooFew());
   }
 
+  /** Whatever is flagged, and however much: a habit is the sentence, clips come after it. */
   @Test
-  void severalFlagsComeFirst() {
-    flagged = new Count(3, 5);
-    releasedShort = pair(48, 96, 100, 804);
-    assertEquals(
-        "Gain center first: an own-zone restart followed 5 of 41 releases short of center, and in 3"
-            + " of those 5 there was likely time to gain the red line first.",
-        advice().sentence());
-    flagged = new Count(1, 5);
-    assertEquals(Optional.empty(), advice().severalFlags());
+  void theHabitComesBeforeAnyNumberOfFlags() {
+    for (int flags = 0; flags <= 12; flags++) {
+      flagged = new Count(flags, 14);
+      iced = ICED;
+      assertEquals(
+          "Look at how it is let go: of the releases short of center, 12 of 41 (adjusted rate 22 %,"
+              + " 95 % interval 10 to 36 %) were iced; in the rest of the team 14 of 280 (5 %, 95 %"
+              + " interval 3 to 8 %).",
+          advice().sentence());
+      iced = pair(2, 41, 14, 280);
+      assertEquals(flags == 0, advice().sentence().startsWith("Nothing stands out"));
+    }
   }
 
-  /** 31 of 96 less 145 of 804: 14.3 points; 23.8 to 42.2 % and 15.5 to 20.8 % give 5.3 to 24.4. */
+  @Test
+  void flagsAreSaid() {
+    flagged = new Count(3, 5);
+    assertEquals(
+        "Gain center first: in 3 of 5 icings whose skaters' places and speeds are known there was"
+            + " likely time to gain the red line first.",
+        advice().sentence());
+    flagged = new Count(1, 1);
+    assertEquals(
+        "Look at one clip: in 1 of 1 icing whose skaters' places and speeds are known there was"
+            + " likely time to gain the red line first.",
+        advice().sentence());
+    flagged = new Count(0, 3);
+    assertEquals(Optional.empty(), advice().flags());
+  }
+
+  /** 31 of 96 is 23.8 to 42.2 %, 145 of 804 is 15.5 to 20.8 %; the chance is .0009. */
   @Test
   void releasedShortMoreThanTheRestIsSaid() {
-    releasedShort = pair(31, 96, 145, 804);
+    releasedShort = SHORT;
     assertEquals(
-        "Take it to center more often: 31 of 96 pucks carried or passed out (32 %) were released"
-            + " short of center; in the rest of the team 145 of 804 (18 %): a difference of +14"
-            + " points (95 % interval +5 to +24).",
+        "Take it to center more often: of the pucks carried or passed out, 31 of 96 (32 %, 95 %"
+            + " interval 24 to 42 %) were released short of center; in the rest of the team 145 of"
+            + " 804 (18 %, 95 % interval 16 to 21 %).",
         advice().sentence());
   }
 
@@ -81,16 +109,22 @@ class AdviceTest {
   void whatMayBeChanceIsNeverCalledMore() {
     releasedShort = pair(24, 96, 145, 804);
     assertEquals(
-        "Nothing stands out: 24 of 96 pucks carried or passed out (25 %) were released short of"
-            + " center; in the rest of the team 145 of 804 (18 %): a difference of +7 points (95 %"
-            + " interval -1 to +17), not to be told from chance yet.",
+        "Nothing stands out: of the pucks carried or passed out, 24 of 96 (25 %, 95 % interval 17"
+            + " to 35 %) were released short of center; in the rest of the team 145 of 804 (18 %, 95"
+            + " % interval 16 to 21 %).",
         advice().sentence());
+  }
+
+  /** From 30 of 96 on the chance is below .0025, up to 7 that of so few. */
+  @Test
+  void oneCountDecides() {
     for (int k = 0; k <= 96; k++) {
       releasedShort = pair(k, 96, 145, 804);
-      String said = advice().sentence();
-      boolean leavesOutZero = said.matches(".*interval (\\+[1-9]\\d* to .*|-\\d+ to -[1-9].*)");
-      assertEquals(leavesOutZero, !said.contains("not to be told from chance yet"), said);
-      assertTrue(leavesOutZero || said.startsWith("Nothing stands out"), said);
+      String begin =
+          k >= 30
+              ? "Take it to center more often"
+              : k <= 7 ? "Keep taking it to center" : "Nothing stands out";
+      assertTrue(advice().sentence().startsWith(begin), k + ": " + advice().sentence());
     }
   }
 
@@ -102,8 +136,7 @@ class AdviceTest {
             new Clustered(
                 List.of(new Count(31, 40), new Count(0, 20), new Count(0, 20), new Count(0, 16))),
             new Clustered(new Count(145, 804)));
-    assertTrue(
-        advice().sentence().startsWith("Nothing stands out: 31 of 96 pucks"), advice().sentence());
+    assertTrue(advice().sentence().startsWith("Nothing stands out"), advice().sentence());
   }
 
   @Test
@@ -117,27 +150,30 @@ class AdviceTest {
         advice().sentence());
   }
 
+  /** One of ten, none of 300: the chance is .016, but once is no habit. */
   @Test
-  void icedMoreThanTheRestIsSaid() {
-    iced = pair(12, 41, 14, 280);
+  void onceIsNoHabit() {
+    iced = pair(1, 10, 0, 300);
+    assertEquals(Optional.empty(), advice().oftenIced());
+    iced = pair(2, 10, 0, 300);
+    assertTrue(advice().oftenIced().isPresent());
+  }
+
+  @Test
+  void withoutAnAdjustedRateThePlainShareStands() {
+    Advice advice = new Advice(120, NONE, 0, ALIKE, ICED, Optional.empty(), ALIKE, NONE);
     assertTrue(
-        advice()
-            .sentence()
-            .startsWith(
-                "Look at how it is let go: 12 of 41 releases short of center (29 %) were iced; in"
-                    + " the rest of the team 14 of 280 (5 %): a difference of +24 points"),
-        advice().sentence());
+        advice.sentence().contains("12 of 41 (29 %, 95 % interval 18 to 44 %) were iced"),
+        advice.sentence());
   }
 
   @Test
   void keptInUnderLittlePressureIsSaid() {
-    keptIn = pair(20, 50, 100, 700);
-    assertTrue(
-        advice()
-            .sentence()
-            .startsWith(
-                "Get it out while there is room: 20 of 50 attempts under no or light pressure (40"
-                    + " %) were kept in; in the rest of the team 100 of 700 (14 %)"),
+    keptIn = KEPT;
+    assertEquals(
+        "Get it out while there is room: of the attempts under no or light pressure, 20 of 50 (40"
+            + " %, 95 % interval 28 to 54 %) were kept in; in the rest of the team 100 of 700 (14 %,"
+            + " 95 % interval 12 to 17 %).",
         advice().sentence());
   }
 
@@ -155,41 +191,30 @@ class AdviceTest {
   }
 
   @Test
-  void oneFlagIsOneClip() {
-    flagged = new Count(1, 4);
-    assertEquals(
-        "Look at one clip: an own-zone restart followed 4 of 41 releases short of center, and in 1"
-            + " of those 4 there was likely time to gain the red line first.",
-        advice().sentence());
-    flagged = new Count(1, 1);
-    assertTrue(
-        advice()
-            .sentence()
-            .endsWith("short of center, and there was likely time to gain the red line first."));
-  }
-
-  @Test
   void releasedShortLessThanTheRestIsPraised() {
     releasedShort = pair(3, 96, 145, 804);
     assertTrue(
-        advice().sentence().startsWith("Keep taking it to center: 3 of 96 pucks"),
+        advice()
+            .sentence()
+            .startsWith("Keep taking it to center: of the pucks carried or passed out, 3 of 96"),
         advice().sentence());
   }
 
   /** The order of docs/numbers.md: each rule gives way to all before it. */
   @Test
   void theFirstRuleThatSpeaksIsTheSentence() {
+    releasedShort = pair(3, 96, 145, 804);
+    assertTrue(advice().sentence().startsWith("Keep taking it"));
     late = new Count(1, 1);
-    flagged = new Count(1, 1);
     assertTrue(advice().sentence().startsWith("Know when"));
-    keptIn = pair(20, 50, 100, 700);
-    assertTrue(advice().sentence().startsWith("Get it out"));
-    iced = pair(12, 41, 14, 280);
-    assertTrue(advice().sentence().startsWith("Look at how"));
-    releasedShort = pair(31, 96, 145, 804);
-    assertTrue(advice().sentence().startsWith("Take it to center"));
     flagged = new Count(2, 2);
     assertTrue(advice().sentence().startsWith("Gain center first"));
+    keptIn = KEPT;
+    assertTrue(advice().sentence().startsWith("Get it out"));
+    releasedShort = SHORT;
+    assertTrue(advice().sentence().startsWith("Take it to center"));
+    iced = ICED;
+    assertTrue(advice().sentence().startsWith("Look at how"));
     attempts = 3;
     assertTrue(advice().sentence().startsWith("Too few to say"));
   }

@@ -285,10 +285,10 @@ class ComparePageTest {
         List.of(
             "all of n: A more often",
             "0 of n: B more often",
-            "0 of n: not to be told from chance",
+            "0 of n: no clear difference",
             "some: A more often",
             "some: B more often",
-            "some: not to be told from chance",
+            "some: no clear difference",
             "few: too few to say")) {
       assertTrue(edges.contains(edge), edge + " is not among " + edges);
     }

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.hipparchus.distribution.continuous.BetaDistribution;
 import org.junit.jupiter.api.Test;
 
 /** A share over clusters: Wilson's where trials are independent, wider where they are not. */
@@ -64,13 +65,13 @@ class ClusteredTest {
   @Test
   void holdsWhereTrialsHangTogether() {
     SplittableRandom random = new SplittableRandom(9);
-    BetaPrior shares = new BetaPrior(6, 14);
+    BetaDistribution shares = new BetaDistribution(6, 14);
     int held = 0;
     int plain = 0;
     for (int run = 0; run < 400; run++) {
       List<Count> counts = new ArrayList<>();
       for (int i = 0; i < 40; i++) {
-        double share = shares.quantile(random.nextDouble());
+        double share = shares.inverseCumulativeProbability(random.nextDouble());
         int k = 0;
         for (int trial = 0; trial < 25; trial++) {
           k += random.nextDouble() < share ? 1 : 0;

@@ -50,6 +50,39 @@ class DifferenceTest {
     assertEquals(0.05 + Math.hypot(0.45632 - 0.3, 0.25 - 0.14187), range.high(), 2e-5);
   }
 
+  /**
+   * Fisher's tea (The Design of Experiments, 1935, chapter 2): of 4 and 4 cups all told right, 1 of
+   * 70, and one wrong or none, 17 of 70; the chance of the count itself halved.
+   */
+  @Test
+  void chancesAreFishersWithHalfOfTheCountItself() {
+    Difference three = new Difference(new Count(3, 4), new Count(1, 4));
+    assertEquals(17.0 / 70 - 8.0 / 70, three.chanceOfMore(), 1e-12);
+    assertEquals(1 - (17.0 / 70 - 8.0 / 70), three.chanceOfLess(), 1e-12);
+    assertEquals(2 * 9.0 / 70, three.chance(), 1e-12);
+    Difference four = new Difference(new Count(4, 4), new Count(0, 4));
+    assertEquals(0.5 / 70, four.chanceOfMore(), 1e-12);
+  }
+
+  @Test
+  void nothingToCompareIsNoDifference() {
+    Count none = new Count(0, 0);
+    assertEquals(1, new Difference(none, new Count(3, 9)).chance());
+    assertEquals(1, new Difference(new Count(3, 9), none).chance());
+    assertEquals(1, new Difference(new Count(0, 9), new Count(0, 40)).chance(), 1e-12);
+  }
+
+  /** The 12 of 40 clusters of all or nothing: one case each, so the chance is that of 12 of 40. */
+  @Test
+  void clustersMakeAChanceLarger() {
+    List<Count> games = new ArrayList<>(Collections.nCopies(12, new Count(10, 10)));
+    games.addAll(Collections.nCopies(28, new Count(0, 10)));
+    Clustered few = new Clustered(new Count(10, 100));
+    double apart = new Difference(new Count(120, 400), new Count(10, 100)).chanceOfMore();
+    double together = new Difference(new Clustered(games), few).chanceOfMore();
+    assertTrue(apart < 1e-4 && together > 0.003, apart + ", " + together);
+  }
+
   @Test
   void intervalsHoldTheirDifferenceAndTurnAboutWithIt() {
     for (int n1 = 1; n1 <= 8; n1++) {

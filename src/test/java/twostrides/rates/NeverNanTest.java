@@ -50,7 +50,7 @@ class NeverNanTest {
       Difference difference = new Difference(one, count());
       check(difference.value(), difference);
       check(difference.interval(), difference);
-      check(HowManyMore.untilItExcludes(one, random.nextDouble()), one);
+      check(difference.chance(), difference);
     }
   }
 
@@ -58,10 +58,9 @@ class NeverNanTest {
   void spreadsAndTrends() {
     for (int run = 0; run < 400; run++) {
       List<Count> counts = counts();
-      BetaBinomial fit = BetaBinomial.fit(counts);
-      check(fit, counts);
-      check(fit.shrink(count()), counts);
-      check(fit.shrink(new Count(0, 0)), counts);
+      AdjustedRates rates = AdjustedRates.of(counts);
+      counts.forEach(c -> check(rates.of(c), counts));
+      check(rates.highest(counts), counts);
       check(Trend.of(counts), counts);
       check(new Bootstrap(run, 20).share(counts), counts);
     }

@@ -1,18 +1,17 @@
 package twostrides.rates;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /**
- * How well shares counted earlier say what is counted later: raw as they are, drawn toward their
- * group, and the group's one share for all. The error is the mean of (said - later share)² over
+ * How well shares counted earlier say what is counted later: raw as they are, adjusted by those of
+ * the group, and the group's one share for all. The error is the mean of (said - later share)² over
  * later trials; the chance in the later share is in all three alike.
  */
 public final class OutOfSample {
   private double raw;
-  private double drawn;
+  private double adjusted;
   private double pooled;
   private int members;
   private int before;
@@ -20,19 +19,19 @@ public final class OutOfSample {
 
   /**
    * One group of members, counted twice. A member counts where it has trials both times; nobody
-   * does in a group too small to draw toward.
+   * does in a group too small to adjust by.
    *
    * @param earlier what was counted first
    * @param later what was counted then, in the same order
    */
   public void add(List<Count> earlier, List<Count> later) {
-    BetaBinomial fit = BetaBinomial.fit(new ArrayList<>(earlier));
+    AdjustedRates rates = AdjustedRates.of(earlier);
     Count all = earlier.stream().reduce(new Count(0, 0), Count::plus);
     for (int i = 0; i < earlier.size(); i++) {
       Count first = earlier.get(i);
       Count then = later.get(i);
-      Optional<Shrunk> shrunk = fit.shrink(first);
-      if (first.trials() == 0 || then.trials() == 0 || shrunk.isEmpty()) {
+      Optional<AdjustedRate> rate = rates.of(first);
+      if (first.trials() == 0 || then.trials() == 0 || rate.isEmpty()) {
         continue;
       }
       double share = then.share().orElseThrow();
@@ -40,7 +39,7 @@ public final class OutOfSample {
       before += first.trials();
       trials += then.trials();
       raw += then.trials() * square(first.share().orElseThrow() - share);
-      drawn += then.trials() * square(shrunk.get().share() - share);
+      adjusted += then.trials() * square(rate.get().share() - share);
       pooled += then.trials() * square(all.share().orElseThrow() - share);
     }
   }
@@ -55,9 +54,9 @@ public final class OutOfSample {
     return raw / trials;
   }
 
-  /** Mean square error of drawn shares. */
-  public double drawn() {
-    return drawn / trials;
+  /** Mean square error of adjusted rates. */
+  public double adjusted() {
+    return adjusted / trials;
   }
 
   /** Mean square error of one share for the whole group. */
@@ -71,14 +70,14 @@ public final class OutOfSample {
         ? name + ": nobody was counted twice"
         : String.format(
             Locale.ROOT,
-            "%s: %d members, %d trials before, %d after; mean square error raw %.5f, drawn %.5f,"
+            "%s: %d members, %d trials before, %d after; mean square error raw %.5f, adjusted %.5f,"
                 + " one share for all %.5f",
             name,
             members,
             before,
             trials,
             raw(),
-            drawn(),
+            adjusted(),
             pooled());
   }
 

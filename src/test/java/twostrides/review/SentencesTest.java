@@ -127,6 +127,7 @@ class SentencesTest {
     faceOff(t, "Wolves", "icing_written", 1.0, 9, 9);
     releases(t, "8 Brandt", 12, 3);
     releases(t, "9 Falk", 9, 9);
+    releases(t, "10 Roth", 30, 2);
     List<String> said = sentences(t);
     assertEquals(
         List.of(
@@ -135,13 +136,70 @@ class SentencesTest {
                 + " 1 in a face-off after a penalty and 1 in another defensive-zone face-off.",
             "Fewer than three games with exit attempts: too few to say what changed.",
             "Of 2 icings with a known release, 1 was let go within 5.0 m (16 ft) of the red line."
-                + " Most often followed by icing: carried, released short, at even strength, 5 of"
-                + " 20 (25 %, 95 % interval 11 to 47 %).",
-            "Most icings by one player: 8 Brandt; of the player's releases short of center 3 of 12 (25 %,"
-                + " 95 % interval 9 to 53 %) were iced.",
+                + " Most often followed by an icing: carried, released short, at even strength, 5 of"
+                + " 20 (adjusted rate 26 %, 95 % interval 10 to 46 %); the chance that this is the"
+                + " highest rate of 2 ways out is 96 %.",
+            "Whose releases short of center are iced most often? Most likely those of No. 8 Brandt: 3"
+                + " of 12 (adjusted rate 28 %, 95 % interval 8 to 54 %); the chance that this is the"
+                + " highest rate of 2 players is 95 %.",
             "In the 20 s after 2 icings the opponents had 3 shot attempts and 1 goal; after 1 other"
                 + " defensive-zone face-off, 4 shot attempts and 1 goal."),
         said);
+  }
+
+  /**
+   * Seven of 118 are the most icings, three of 14 the highest share; neither is likely the worst.
+   */
+  @Test
+  void namesWhoIsMostLikelyTheHighestNotWhoPlaysMost() {
+    SeasonTables t = new SeasonTables();
+    exits(t, 20, 1, "chip", "", "even");
+    releases(t, "4 Merle", 118, 7);
+    releases(t, "6 Hedda", 102, 5);
+    releases(t, "23 Yara", 87, 4);
+    releases(t, "10 Ilse", 45, 12);
+    releases(t, "12 Odile", 14, 3);
+    releases(t, "9 Elke", 25, 1);
+    String said = sentences(t).get(3);
+    assertTrue(
+        said.startsWith(
+            "Whose releases short of center are iced most often? Most likely those of No. 10 Ilse: 12"
+                + " of 45 (adjusted rate "),
+        said);
+    assertTrue(said.matches(".*highest rate of 6 players is [5-9]\\d %\\."), said);
+  }
+
+  /** All alike: whoever leads, the chance is small and the sentence says what that means. */
+  @Test
+  void namesNobodyAsClearlyTheHighestWhereAllAreAlike() {
+    SeasonTables t = new SeasonTables();
+    for (int player = 1; player <= 18; player++) {
+      releases(t, player + " Player", 40 + player, player % 3 == 0 ? 3 : 2);
+    }
+    String said = sentences(t).get(3);
+    assertTrue(
+        said.matches(".*highest rate of 18 players is 1?\\d %: no clear difference\\."), said);
+  }
+
+  /** A way out with restarts for penalties alone leads to no icing. */
+  @Test
+  void causesOtherThanIcingDoNotCountForAWayOut() {
+    SeasonTables t = new SeasonTables();
+    exits(t, 40, 4, "carry", "released short", "even");
+    exits(t, 40, 1, "chip", "", "even");
+    for (int i = 0; i < 12; i++) {
+      t.exit(
+          Columns.GAME, "one",
+          Columns.TEAM, "Herons",
+          Columns.OPPONENT, "against one",
+          Columns.PLAYER, "8 Brandt",
+          Columns.WAY_OUT, "pass",
+          Columns.STRENGTH, "even",
+          Columns.OWN_ZONE_RESTART, i < 6,
+          Columns.RESTART_CAUSE, i < 6 ? "other" : "none");
+    }
+    String said = sentences(t).get(2);
+    assertTrue(said.contains("Most often followed by an icing: carried, released short"), said);
   }
 
   @Test
@@ -153,10 +211,9 @@ class SentencesTest {
     assertTrue(said.get(1).contains("too few to say"), said.get(1));
     assertTrue(
         said.get(2)
-            .startsWith("No icing is written or can be inferred in these sheets. No way out"),
+            .startsWith("No icing is written or can be inferred in these sheets. Too few attempts"),
         said.get(2));
-    assertTrue(said.get(2).contains("too few to say"), said.get(2));
-    assertTrue(said.get(3).contains("too few to say"), said.get(3));
+    assertTrue(said.get(3).startsWith("Too few releases"), said.get(3));
     assertTrue(said.get(4).contains("not in these sheets"), said.get(4));
   }
 
@@ -182,7 +239,7 @@ class SentencesTest {
         changed(9, 8, 5, 4, 2, 1, 0));
     assertEquals(
         "Icing followed 4 of 20 attempts (20 %) in game 1 and 5 of 20 attempts (25 %)"
-            + " in game 3: over all games it moves too little to be told from chance.",
+            + " in game 3: over all games there is no clear change.",
         changed(4, 3, 5));
   }
 
@@ -210,6 +267,10 @@ class SentencesTest {
     String name = "8 \u05d3\u05e0\u05d4";
     exits(t, 2, 0, "chip", "", "even");
     releases(t, name, 12, 3);
-    assertTrue(sentences(t).get(3).contains("\u2068" + name + "\u2069; of the player's"));
+    releases(t, "9 Falk", 9, 1);
+    releases(t, "10 Roth", 30, 2);
+    assertTrue(
+        sentences(t).get(3).contains("those of No. \u2068" + name + "\u2069: 3 of 12"),
+        sentences(t).get(3));
   }
 }
