@@ -207,7 +207,7 @@ class WhatIfCommandTest {
     Run list = run("--assumptions");
     assertEquals(12, list.lines().size());
     for (String number :
-        List.of("5 m/s", "0.02, 0.10, 0.50; 0.15", "20 s", "3 %", "8 %", "2 deg")) {
+        List.of("5.2 m/s", "0.02, 0.10, 0.50; 0.15", "20 s", "3 %", "8 %", "2 deg")) {
       assertTrue(guide.contains(number), number);
     }
   }
