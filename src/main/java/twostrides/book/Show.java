@@ -173,10 +173,6 @@ public final class Show {
     return Say.chance(p);
   }
 
-  private static String whole(double p) {
-    return p < 0.005 ? "under 1" : p > 0.995 ? "over 99" : String.valueOf(Math.round(100 * p));
-  }
-
   /** A chance with its interval: "93 %, 95 % interval 71 to 98 %"; a dash where there is none. */
   public static String chance(Optional<Likely> chance) {
     return chance.map(c -> chance(c.p()) + ", 95 % interval " + interval(c)).orElse(NOT_THERE);
@@ -218,7 +214,7 @@ public final class Show {
   }
 
   private static String interval(Likely c) {
-    return whole(c.low()) + " to " + chance(c.high());
+    return chance(c.low()).replace(" %", "") + " to " + chance(c.high());
   }
 
   /** Attempts with two decimals, or a dash. */

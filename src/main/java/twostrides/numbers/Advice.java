@@ -18,8 +18,7 @@ import twostrides.review.TableRows;
  * the team comes first, single clips second, however many there are.
  *
  * @param attempts exit attempts of the player
- * @param releases releases short of center of the player
- * @param flagged flagged ones, of the player's releases that an own-zone restart followed
+ * @param flagged flagged ones, of the player's icings that carry a verdict
  * @param clips moments on the sheet
  * @param releasedShort released short of center, of the pucks carried or passed out
  * @param iced iced ones, of the releases short of center
@@ -29,7 +28,6 @@ import twostrides.review.TableRows;
  */
 record Advice(
     int attempts,
-    int releases,
     Count flagged,
     int clips,
     Pair releasedShort,
@@ -160,15 +158,12 @@ record Advice(
         ? Optional.empty()
         : Optional.of(
             (flagged.successes() == 1 ? "Look at one clip: " : "Gain center first: ")
-                + "an own-zone restart followed "
-                + flagged.trials()
+                + "in "
+                + flagged.successes()
                 + " of "
-                + Say.count(releases, "release")
-                + " short of center, and "
-                + (flagged.trials() == 1
-                    ? ""
-                    : "in " + flagged.successes() + " of those " + flagged.trials() + " ")
-                + "there was likely time to gain the red line first.");
+                + Say.count(flagged.trials(), "icing")
+                + " whose skaters' places and speeds are known there was likely time to gain the red"
+                + " line first.");
   }
 
   /** Iced when the penalty was over. */

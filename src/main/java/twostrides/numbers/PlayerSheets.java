@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import twostrides.exits.Columns;
+import twostrides.exits.FlagVerdict;
 import twostrides.rates.AdjustedRates;
 import twostrides.rates.Count;
 import twostrides.review.PlayerReview;
@@ -97,7 +98,6 @@ public final class PlayerSheets {
     Advice advice =
         new Advice(
             ownExits.size(),
-            ownReleases.size(),
             flagged(flagsOfTeam.getOrDefault(p.team(), List.of()).stream().filter(own).toList()),
             p.worked().size() + p.talk().size(),
             Advice.Pair.of(exits, own, PlayerNumbers::releasedShort),
@@ -113,8 +113,15 @@ public final class PlayerSheets {
         players.habit(p.team(), p.player()));
   }
 
+  /** Flagged ones, of those that carry a verdict. */
   private static Count flagged(List<TableRows> flags) {
-    return Season.share(flags, r -> r.flag(Columns.FLAGGED).orElse(false));
+    List<FlagVerdict> verdicts =
+        flags.stream()
+            .map(r -> FlagVerdict.of(r.words(Columns.REASON)))
+            .filter(v -> v == FlagVerdict.FLAGGED || v.fellShort())
+            .toList();
+    return new Count(
+        (int) verdicts.stream().filter(v -> v == FlagVerdict.FLAGGED).count(), verdicts.size());
   }
 
   private static Count keptInUnderLittlePressure(List<TableRows> exits) {

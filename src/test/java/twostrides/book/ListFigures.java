@@ -227,6 +227,12 @@ final class ListFigures {
     return t;
   }
 
+  /** Weighed, and no flag. */
+  static boolean fellShort(BookData.Row r) {
+    return r.is("reason", "gaining center was not likely enough to avoid it")
+        || r.is("reason", "trying to gain center would have cost more than the icing");
+  }
+
   /** Iced, and no verdict. */
   static boolean look(BookData.Row r) {
     return r.is("reason", "no verdict without skaters' places and speeds");
@@ -397,12 +403,7 @@ final class ListFigures {
   /** Weighed and not flagged, though the chance to avoid the icing is a half or more. */
   static List<BookData.Row> nearMisses(BookData d) {
     return d.flags.stream()
-        .filter(
-            f ->
-                (f.is("reason", "gaining center was not likely enough to avoid it")
-                        || f.is(
-                            "reason", "trying to gain center would have cost more than the icing"))
-                    && f.number("p_avoid") >= 0.5)
+        .filter(f -> fellShort(f) && f.number("p_avoid") >= 0.5)
         .sorted(Comparator.comparingDouble((BookData.Row f) -> -f.number("p_avoid")))
         .toList();
   }

@@ -172,14 +172,7 @@ final class Sentences {
   private static String flaggedOf(BookData d) {
     int flagged = flagged(d);
     int look = ListFigures.toLookAt(d).size();
-    int weighed =
-        BookData.rows(
-                d.flags,
-                r ->
-                    r.is("reason", "gaining center was not likely enough to avoid it")
-                        || r.is(
-                            "reason", "trying to gain center would have cost more than the icing"))
-            .size();
+    int weighed = BookData.rows(d.flags, ListFigures::fellShort).size();
     String icings = count(flagged + look + weighed, "icing") + " let go short of center ";
     return (flagged == 0
             ? "None of " + icings + "is flagged."
@@ -301,9 +294,7 @@ final class Sentences {
     TeamFigures.byKind(exits)
         .forEach(
             (kind, rows) -> {
-              List<BookData.Row> told = BookData.rows(rows, r -> r.has("own_zone_restart"));
-              Formulas.Share s =
-                  BookData.share(told, r -> r.icing() && r.is("own_zone_restart", "true"));
+              Formulas.Share s = BookData.icedAfter(rows);
               all.add(s);
               if (!s.few()) {
                 kinds.add(kind);

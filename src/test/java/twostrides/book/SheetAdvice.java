@@ -56,9 +56,9 @@ final class SheetAdvice {
    */
   Want sentence(int clips) {
     int attempts = own(data.exits).size();
-    int releases = own(data.releases).size();
     List<BookData.Row> followed = own(data.flags);
     int flagged = BookData.rows(followed, f -> f.is("flagged", "true")).size();
+    int judged = flagged + BookData.rows(followed, ListFigures::fellShort).size();
     if (attempts < 10) {
       return Want.text(
           "Too few to say: "
@@ -105,13 +105,11 @@ final class SheetAdvice {
     if (flagged > 0) {
       return Want.text(
           (flagged == 1 ? "Look at one clip: " : "Gain center first: ")
-              + "an own-zone restart followed "
-              + followed.size()
+              + "in "
+              + flagged
               + " of "
-              + Sentences.count(releases, "release")
-              + " short of center, and "
-              + (followed.size() == 1 ? "" : "in " + flagged + " of those " + followed.size() + " ")
-              + "there was likely time to gain the red line first.");
+              + Sentences.count(judged, "icing")
+              + " whose skaters' places and speeds are known there was likely time to gain the red line first.");
     }
     List<BookData.Row> late =
         BookData.rows(

@@ -125,7 +125,6 @@ class HabitLeagueTest {
       Advice advice =
           new Advice(
               100,
-              own.own().total().trials(),
               new Count(2, 3),
               6,
               pair(out, p),
