@@ -131,7 +131,7 @@ class FiguresTest {
     assertEquals(70, figures);
     List<List<String>> rows = new ArrayList<>(right.rows());
     List<String> row = new ArrayList<>(rows.get(0));
-    row.set(3, row.get(3).replace("0.47", "0.48"));
+    row.set(3, row.get(3).replaceFirst("\\d$", row.get(3).endsWith("1") ? "2" : "1"));
     rows.set(0, row);
     assertEquals(1, disagreements(wanted, right, right.heads(), rows));
     List<String> heads = new ArrayList<>(right.heads());
@@ -236,7 +236,7 @@ class FiguresTest {
         EmbeddedCounts.check(season) + EmbeddedCounts.check(game) + EmbeddedCounts.check(tags);
     long bytes = Files.size(dir.resolve("season").resolve("compare.html"));
     System.out.println(cells + " counts inside the compare page recomputed; " + bytes + " bytes.");
-    assertTrue(cells > 8_000, cells + " counts");
+    assertTrue(cells > 5_000, cells + " counts");
     assertTrue(bytes < 250_000, bytes + " bytes");
   }
 

@@ -71,7 +71,7 @@ class BookPrintTest {
     expected.put("slices.html", 3);
     expected.put("compare.html", 2);
     expected.put("rulings.html", 3);
-    expected.put("numbers.html", 7);
+    expected.put("numbers.html", 9);
     expected.put(first("teams"), 7);
     expected.put(first("players"), 6);
     List<String> wrong = new ArrayList<>();

@@ -13,16 +13,18 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import tech.tablesaw.api.Table;
+import twostrides.checks.Printed;
 import twostrides.demo.DemoGame;
 import twostrides.demo.DemoLeague;
 import twostrides.game.Season;
@@ -41,6 +43,8 @@ class ChancesTruthTest {
    * follow gaining it taken off.
    */
   private static final double AVOIDABLE = 0.65;
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   @TempDir static Path dir;
 
@@ -115,21 +119,23 @@ class ChancesTruthTest {
         without.stream().filter(r -> r.reason().equals(FlagVerdict.LOOK.words())).toList();
     assertEquals(0, without.stream().filter(Release::flagged).count());
     assertEquals(without.stream().filter(Release::iced).toList(), look);
-    double order = area(look, Comparator.comparingDouble(r -> r.pGain()));
-    double near = area(look, Comparator.comparingDouble(r -> -r.shortOfCenter()));
-    say(
+    double order = area(look, Comparator.comparingDouble(Release::pGain), Release::avoidable);
+    double near =
+        area(look, Comparator.comparingDouble(r -> -r.shortOfCenter()), Release::avoidable);
+    FIGURES.say(
         "order to look in: area %.3f by the tags, %.3f by distance, %d icings",
         order, near, look.size());
     assertTrue(order > near + 0.05, "tags " + order + ", distance " + near);
   }
 
-  /** How often an avoidable icing comes before one that was not, of all pairs; ties count half. */
-  private static double area(List<Release> icings, Comparator<Release> likelier) {
+  /** How often one that gains center comes before one that does not, of all pairs; ties half. */
+  private static double area(
+      List<Release> all, Comparator<Release> likelier, Predicate<Release> gained) {
     double before = 0;
     long pairs = 0;
-    for (Release a : icings) {
-      for (Release b : icings) {
-        if (a.avoidable() && !b.avoidable()) {
+    for (Release a : all) {
+      for (Release b : all) {
+        if (gained.test(a) && !gained.test(b)) {
           int c = likelier.compare(a, b);
           before += c > 0 ? 1 : c == 0 ? 0.5 : 0;
           pairs++;
@@ -139,7 +145,32 @@ class ChancesTruthTest {
     return before / pairs;
   }
 
-  private static void say(String format, Object... values) {
-    System.out.println(String.format(Locale.ROOT, format, values));
+  /**
+   * Measured from places and speeds, and what 40 futures of the simulated world say: put right by
+   * real carriers, the chance need not be that of this world, but it has to order its releases.
+   */
+  @Test
+  void measuredChancesOrderWhatWouldHaveBeen() {
+    List<Release> seen = RELEASES.stream().filter(r -> r.evidence().equals("measured")).toList();
+    for (int fifth = 0; fifth < 5; fifth++) {
+      int at = fifth;
+      List<Release> in =
+          seen.stream().filter(r -> Math.min(4, (int) (5 * r.pGain())) == at).toList();
+      FIGURES.say(
+          "measured, fifth %d: n %d, said %.2f, true %.2f",
+          fifth + 1,
+          in.size(),
+          in.stream().mapToDouble(Release::pGain).average().orElse(Double.NaN),
+          in.stream().mapToDouble(Release::trueGain).average().orElse(Double.NaN));
+    }
+    List<Release> flagged = seen.stream().filter(Release::flagged).toList();
+    FIGURES.say(
+        "flagged: %d, of them %d truly more likely than not to have gained center",
+        flagged.size(), flagged.stream().filter(r -> r.trueGain() > 0.5).count());
+    Predicate<Release> likely = r -> r.trueGain() > 0.5;
+    double order = area(seen, Comparator.comparingDouble(Release::pGain), likely);
+    double near = area(seen, Comparator.comparingDouble(r -> -r.shortOfCenter()), likely);
+    FIGURES.say("measured: n %d, area %.3f, by distance %.3f", seen.size(), order, near);
+    assertTrue(order > near + 0.05, "measured " + order + ", distance " + near);
   }
 }

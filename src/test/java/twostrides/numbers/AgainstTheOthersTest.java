@@ -7,11 +7,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.checks.Printed;
 import twostrides.exits.Columns;
 import twostrides.review.SeasonTables;
 
 /** Whether a player's line differs from everybody else's, all lines of his table allowed for. */
 class AgainstTheOthersTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   private static final List<String> WAYS =
       List.of("pass", "chip", "long clearance", "missed pass", "kept in", "moved, means unknown");
@@ -69,14 +73,9 @@ class AgainstTheOthersTest {
         pages++;
       }
     }
-    System.err.println(
-        "players alike: "
-            + wrong
-            + " of "
-            + pages
-            + " pages of "
-            + lines / pages
-            + " lines call a line different");
+    FIGURES.say(
+        "players alike: %d of %d pages of %d lines call a line different",
+        wrong, pages, lines / pages);
     assertTrue(wrong <= 0.05 * pages, wrong + " of " + pages);
   }
 

@@ -305,6 +305,30 @@ class EdgeSeasonsTest {
     assertEquals("too few to say", team.get(9), "one kill is too few for a mean");
   }
 
+  /** A goal after a clear, long after any window, is one of the kill all the same. */
+  @Test
+  void theKillPageGivesAllGoalsOfItsKillsNotThoseAfterFailedClearsAlone() {
+    SeasonTables t =
+        oneKill()
+            .kill(
+                Columns.GAME, "two",
+                Columns.KILL, 1,
+                Columns.TEAM, "Herons",
+                Columns.OPPONENT, "Wolves",
+                Columns.PERIOD, 1,
+                Columns.ELAPSED_S, 20.0,
+                Columns.SECONDS, 90.0,
+                Columns.ATTEMPTS, 0,
+                Columns.CLEARED, 0,
+                Columns.KEPT_IN, 0,
+                Columns.RELIEF_TOTAL_S, 0.0,
+                Columns.ATTEMPTS_AGAINST, 1,
+                Columns.GOALS_AGAINST, 1);
+    List<String> team = cells(t, 1, 0, 0);
+    assertEquals("1 in 2", team.get(3), "goals against in the kills");
+    assertEquals("–", team.get(12), "goals after pucks kept in: there were none");
+  }
+
   @Test
   void reliefThatEndedAtOnceLastsNoTime() {
     assertEquals("0 s (0 to –)", cells(seasons().get("all relief over at once"), 1, 0, 0).get(8));

@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.checks.Printed;
 import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
 import twostrides.rates.Clustered;
@@ -25,6 +27,8 @@ import twostrides.review.SeasonTables;
  * flags, so that a rule which looks at flags first names nobody.
  */
 class HabitLeagueTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   private static final int GAMES = 12;
   private static final int DEFENDERS = 6;
@@ -103,14 +107,9 @@ class HabitLeagueTest {
     }
 
     Named print(String who) {
-      System.err.println(
-          String.format(
-              Locale.ROOT,
-              "%s: %.1f %% of %d named for icings, %.2f %% for anything else",
-              who,
-              100.0 * iced / all,
-              all,
-              100.0 * other / all));
+      FIGURES.say(
+          "%s: %.1f %% of %d named for icings, %.2f %% for anything else",
+          who, 100.0 * iced / all, all, 100.0 * other / all);
       return this;
     }
   }
@@ -182,14 +181,9 @@ class HabitLeagueTest {
       assertTrue(!sheet.startsWith(NAMED) || sheet.contains(rate), sheet);
       assertTrue(!named || opening.contains(rate), opening);
     }
-    System.err.println(
-        "a defender at 20 % through the tables: named on "
-            + sheets
-            + " sheets and "
-            + openings
-            + " opening pages of "
-            + runs
-            + " seasons");
+    FIGURES.say(
+        "a defender at 20 %% through the tables: named on %d sheets and %d opening pages of %d seasons",
+        sheets, openings, runs);
     assertTrue(sheets >= 0.9 * runs && openings >= 0.9 * runs, sheets + ", " + openings);
   }
 

@@ -106,7 +106,7 @@ class DemoVideoTest {
   void whistleAndFaceOffOfEachStoppage() throws Exception {
     Off off =
         off("whistles", pairs(r -> r.action() == Action.FACEOFF || r.action() == Action.STOPPAGE));
-    assertEquals(27364, off.rows());
+    assertEquals(27138, off.rows());
     assertTrue(off.median() < 0.5 && off.most() < 1.05, off.toString());
     assertEquals(0, off.inferred() + off.drift());
   }
