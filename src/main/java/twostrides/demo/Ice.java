@@ -20,6 +20,9 @@ final class Ice {
   /** Bench doors and the penalty box, m from center. */
   private static final double DOOR_X = 4;
 
+  /** The middle of a skater comes no nearer to the boards, m. */
+  private static final double OFF_BOARDS = 0.5;
+
   private final Rink rink;
   private final Dice dice;
   private final List<Body> home = new ArrayList<>();
@@ -34,9 +37,16 @@ final class Ice {
 
   private double sinceAim;
 
+  private final double maxX;
+  private final double maxY;
+  private final double radius;
+
   Ice(Rink rink, Dice dice) {
     this.rink = rink;
     this.dice = dice;
+    maxX = rink.length() / 2 - OFF_BOARDS;
+    maxY = rink.width() / 2 - OFF_BOARDS;
+    radius = rink.cornerRadius() - OFF_BOARDS;
   }
 
   Rink rink() {
@@ -220,8 +230,6 @@ final class Ice {
 
   /** Nobody skates through the boards. */
   private void keepInside(Body b) {
-    double maxX = rink.length() / 2 - 0.5;
-    double maxY = rink.width() / 2 - 0.5;
     if (Math.abs(b.x) > maxX) {
       b.x = Math.copySign(maxX, b.x);
       b.vx = 0;
@@ -230,7 +238,6 @@ final class Ice {
       b.y = Math.copySign(maxY, b.y);
       b.vy = 0;
     }
-    double radius = rink.cornerRadius() - 0.5;
     double dx = Math.abs(b.x) - (maxX - radius);
     double dy = Math.abs(b.y) - (maxY - radius);
     if (dx > 0 && dy > 0 && dx * dx + dy * dy > radius * radius) {

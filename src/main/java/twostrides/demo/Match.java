@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import twostrides.demo.Words.Action;
 import twostrides.demo.Words.Outcome;
 import twostrides.demo.Words.Stoppage;
@@ -189,9 +190,10 @@ final class Match {
     }
   }
 
-  /** Who is on the ice. */
+  /** Who is on the ice; who has just been sent off is not. */
   List<Skater> onIce(Side side) {
-    return ice.bodies(side).stream().map(b -> b.skater).toList();
+    Set<Skater> sitting = box.inside(side);
+    return ice.bodies(side).stream().map(b -> b.skater).filter(s -> !sitting.contains(s)).toList();
   }
 
   int skatersWithExtra(Side side) {
@@ -232,11 +234,13 @@ final class Match {
   }
 
   private SheetRow.OnIce counts(Side side) {
+    List<Skater> own = onIce(side);
+    List<Skater> others = onIce(side.other());
     return new SheetRow.OnIce(
-        numbers(onIce(side)),
-        numbers(onIce(side.other())),
-        ice.bodies(side).size(),
-        ice.bodies(side.other()).size(),
+        numbers(own),
+        numbers(others),
+        own.size(),
+        others.size(),
         netEmpty(side),
         netEmpty(side.other()));
   }
