@@ -2,6 +2,7 @@ package twostrides.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -59,7 +60,11 @@ final class DemoCommand implements Callable<Integer> {
             + ", and the truth in "
             + out.resolve("truth")
             + ".");
-    console.println("Review them: two-strides review " + out);
+    Path places = out.resolve("places");
+    console.println(
+        "Review them: two-strides review "
+            + out
+            + (Files.isDirectory(places) ? " --places " + places : ""));
     return Main.DONE;
   }
 }

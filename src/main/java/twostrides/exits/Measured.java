@@ -13,6 +13,7 @@ import twostrides.race.Racer;
 import twostrides.race.Sighting;
 import twostrides.race.SkaterSettings;
 import twostrides.rink.Rink;
+import twostrides.rink.Units;
 
 /**
  * What the places of skaters say of a release.
@@ -105,16 +106,21 @@ record Measured(Around around, List<Sighting> opponents, Optional<GainChance> ga
             ? ""
             : String.format(
                 Locale.ROOT,
-                ", the nearest %.1f m from the puck and %s it%s%s",
-                apart(carrier(), opponents.get(0)),
+                ", the nearest %s from the puck and %s it%s%s",
+                length(apart(carrier(), opponents.get(0))),
                 side(opponents.get(0).racer()),
                 n == 1
                     ? ""
                     : String.format(
-                        Locale.ROOT, ", the next %.1f m", apart(carrier(), opponents.get(1))),
+                        Locale.ROOT, ", the next %s", length(apart(carrier(), opponents.get(1)))),
                 fast == n ? "" : ", speeds known of " + fast);
     String why = gain.isPresent() ? "" : ", too few near the puck to measure";
     return seen + nearest + (around.note().isEmpty() ? "" : " (" + around.note() + ")") + why;
+  }
+
+  /** Metres and feet, as pages can show either. */
+  private static String length(double metres) {
+    return String.format(Locale.ROOT, "%.1f m (%.0f ft)", metres, Units.FOOT.fromMetres(metres));
   }
 
   private String side(Racer r) {

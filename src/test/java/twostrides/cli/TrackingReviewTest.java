@@ -92,8 +92,10 @@ class TrackingReviewTest {
     String flags = flags(book);
     // Three opponents seen; the nearest at (12, -4) in the home frame, 7 m along and 2 m across.
     assertTrue(flags.contains(",measured,3,7.28,"), flags);
-    assertTrue(flags.contains("3 opponents seen, the nearest 7.3 m from the puck and behind it"));
-    assertTrue(flags.contains("the next 11.2 m (tracking, instant within 0.5 s by the player"));
+    assertTrue(
+        flags.contains("3 opponents seen, the nearest 7.3 m (24 ft) from the puck and behind it"));
+    assertTrue(
+        flags.contains("the next 11.2 m (37 ft) (tracking, instant within 0.5 s by the player"));
   }
 
   @Test
