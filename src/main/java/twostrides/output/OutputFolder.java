@@ -64,7 +64,7 @@ public final class OutputFolder implements AutoCloseable {
     OutputLock lock = null;
     boolean begun = false;
     try {
-      refuseUnlessOurs(target, folder);
+      refuseEarly(target, folder);
       lock = lock(target, folder);
       step.done("locked");
       recover(folder, step);
@@ -181,6 +181,15 @@ public final class OutputFolder implements AutoCloseable {
           throw e;
         }
       }
+    }
+  }
+
+  /** Before the lock is taken: what another run takes away meanwhile is for the lock to tell. */
+  private static void refuseEarly(Path target, Path folder) throws OutputException, IOException {
+    try {
+      refuseUnlessOurs(target, folder);
+    } catch (NoSuchFileException e) {
+      // The other run holds the folder or has just given it up.
     }
   }
 

@@ -133,7 +133,7 @@ class TagBrowserTest {
       assertTrue(
           b.text()
               .contains(
-                  "10 times, with 5 icings (5.0 a game); an own-zone restart followed in 5 of 10"),
+                  "10 times, with 5 icings (5.0 a game). Of the tries, 5 of 10 (50 %, 95 % interval"),
           b.text());
       quiet(b, programs);
     }
