@@ -72,7 +72,7 @@ final class ReleaseMatcher {
   /**
    * The skaters at a row.
    *
-   * @param row a row that {@link Game#mayLetGoShort} took
+   * @param row a row that {@link Game#letsGoShort} took
    */
   ReleaseMatch match(PlayRow row) {
     double second;

@@ -81,8 +81,9 @@ final class TrackedSkaters implements SkatersAtRelease {
     tracks.setAside().forEach(this::setAside);
     ReleaseMatcher matcher = new ReleaseMatcher(game, tracks, tracks.clock(sync));
     doubts.addAll(matcher.doubts());
-    for (PlayRow row : game.rows()) {
-      if (game.mayLetGoShort(row)) {
+    for (int i = 0; i < game.rows().size(); i++) {
+      if (game.letsGoShort(i)) {
+        PlayRow row = game.rows().get(i);
         ReleaseMatch match = matcher.match(row);
         matches.put(new Key(game.id(), row.sheet(), row.line()), match);
         if (match instanceof ReleaseMatch.Found f) {

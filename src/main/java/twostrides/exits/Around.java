@@ -1,7 +1,10 @@
 package twostrides.exits;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import twostrides.game.OnIce;
+import twostrides.game.PlayRow;
 import twostrides.race.Racer;
 import twostrides.race.Sighting;
 import twostrides.rink.Place;
@@ -16,6 +19,13 @@ import twostrides.rink.Place;
  * @param note how their places were found or what is doubtful about them, a phrase; else empty
  */
 public record Around(Sighting carrier, List<Sighting> others, double placeError, String note) {
+  /**
+   * An own skater this near the puck is who has it, metres. Assumed: in three tracked games (open
+   * data) the nearest own skater was that near at 330 of 345 releases short of center, within 1.5 m
+   * at 243.
+   */
+  private static final double HAS_IT = 2.5;
+
   /** Copies the skaters. */
   public Around {
     others = List.copyOf(others);
@@ -29,5 +39,35 @@ public record Around(Sighting carrier, List<Sighting> others, double placeError,
    */
   public static Sighting sighting(OnIce s, Place at) {
     return new Sighting(new Racer(s.own(), at.x(), at.y(), s.vx(), s.vy()), s.speedKnown());
+  }
+
+  /** The skaters whose places the row of a play sheet itself writes down. */
+  static Optional<Around> of(PlayRow row) {
+    if (row.skaters().isEmpty() || row.place().isEmpty()) {
+      return Optional.empty();
+    }
+    Place puck = row.place().get();
+    Optional<OnIce> carrier = Optional.empty();
+    for (OnIce s : row.skaters()) {
+      double apart = s.place().distanceTo(puck);
+      boolean nearer =
+          carrier.map(c -> apart < c.place().distanceTo(puck)).orElse(apart <= HAS_IT);
+      carrier = s.own() && nearer ? Optional.of(s) : carrier;
+    }
+    List<Sighting> others = new ArrayList<>();
+    for (OnIce s : row.skaters()) {
+      if (!Optional.of(s).equals(carrier)) {
+        others.add(sighting(s, s.place()));
+      }
+    }
+    return Optional.of(
+        new Around(
+            carrier
+                .map(c -> sighting(c, puck))
+                .orElseGet(
+                    () -> new Sighting(new Racer(true, puck.x(), puck.y(), 0, 0), false)),
+            others,
+            0,
+            "places from the play sheet"));
   }
 }

@@ -1,7 +1,7 @@
 package twostrides.exits;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** How far the player who lets the puck go had brought it up ice since he got it. */
 final class CarriedUpIce {
@@ -15,22 +15,24 @@ final class CarriedUpIce {
    * @param play the moves
    * @param release a release with a place
    */
-  static double metres(Play play, Move release) {
+  static double metres(PuckTimeline timeline, PuckEvent release) {
     double x = release.x().orElseThrow();
     double from = x;
-    for (int i = release.index() - 1; i >= 0; i--) {
-      Move m = play.moves().get(i);
-      if (!m.samePlay(release) || !m.control() || !his(m, release)) {
+    List<PuckEvent> before = timeline.before(release);
+    for (int i = before.size() - 1; i >= 0; i--) {
+      PuckEvent e = before.get(i);
+      if (!e.control() || !his(e, release)) {
         break;
       }
-      OptionalDouble there = m.x(release.team().orElseThrow());
-      from = there.orElse(from);
+      from = e.x(release.team().orElseThrow()).orElse(from);
     }
     return x - from;
   }
 
-  private static boolean his(Move m, Move release) {
-    Optional<String> player = m.player();
-    return player.isPresent() && player.equals(release.player()) && m.team().equals(release.team());
+  private static boolean his(PuckEvent e, PuckEvent release) {
+    Optional<String> player = e.player();
+    return player.isPresent()
+        && player.equals(release.player())
+        && e.team().equals(release.team());
   }
 }

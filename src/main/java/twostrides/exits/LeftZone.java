@@ -2,6 +2,7 @@ package twostrides.exits;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.EnumSet;
 import java.util.Set;
 import twostrides.game.StopReason;
 import twostrides.race.TravelBound;
@@ -13,19 +14,19 @@ import twostrides.race.TravelBound;
 final class LeftZone {
 
   /** Written reasons for which the puck must have left the zone. */
-  private static final Set<String> LEFT =
-      Set.of(StopReason.ICING.word(), StopReason.OFFSIDE.word());
+  private static final Set<StopReason> LEFT =
+      EnumSet.of(StopReason.ICING, StopReason.OFFSIDE);
 
   /** Written reasons after which the draw's place says nothing of where the puck was. */
-  private static final Set<String> SILENT =
-      Set.of(StopReason.PENALTY.word(), StopReason.INJURY.word(), StopReason.OUT_OF_PLAY.word());
+  private static final Set<StopReason> SILENT =
+      EnumSet.of(StopReason.PENALTY, StopReason.INJURY, StopReason.OUT_OF_PLAY);
 
-  private final Play play;
-  private final StopFinder stops;
+  private final PuckTimeline timeline;
+  private final StoppageCause stops;
 
-  LeftZone(Play play) {
-    this.play = play;
-    this.stops = new StopFinder(play);
+  LeftZone(PuckTimeline timeline) {
+    this.timeline = timeline;
+    this.stops = new StoppageCause(timeline);
   }
 
   /**
@@ -33,12 +34,12 @@ final class LeftZone {
    *
    * @param release the release
    */
-  WayOut way(Move release) {
+  WayOut way(PuckEvent release) {
     Reach reach = reach(release);
     if (reach == Reach.INSIDE) {
       return WayOut.KEPT_IN;
     }
-    if (release.kind() == Move.Kind.MISSED_PASS) {
+    if (release.kind() == PuckEvent.Kind.MISSED_PASS) {
       return WayOut.MISSED_PASS;
     }
     return reach == Reach.FAR ? WayOut.LONG_CLEARANCE : WayOut.CHIP;
@@ -51,12 +52,12 @@ final class LeftZone {
     FAR
   }
 
-  private Reach reach(Move release) {
+  private Reach reach(PuckEvent release) {
     if (release.goal()) {
       return Reach.FAR;
     }
     String team = release.team().orElseThrow();
-    Move next = play.next(release);
+    PuckEvent next = timeline.next(release);
     if (!next.ends()) {
       // A next touch with no place says only that the puck was touched; without more it is not
       // shown to have left.
@@ -65,19 +66,19 @@ final class LeftZone {
     return afterStop(release, team);
   }
 
-  private Reach reachOf(Move m, String team) {
+  private Reach reachOf(PuckEvent m, String team) {
     OptionalDouble x = m.x(team);
-    if (play.rink(m).inOwnZone(x.orElseThrow())) {
+    if (timeline.rink().inOwnZone(x.orElseThrow())) {
       return Reach.INSIDE;
     }
-    return play.rink(m).pastFarBlueLine(x.getAsDouble()) ? Reach.FAR : Reach.NEUTRAL;
+    return timeline.rink().pastFarBlueLine(x.getAsDouble()) ? Reach.FAR : Reach.NEUTRAL;
   }
 
-  private Reach afterStop(Move release, String team) {
-    Optional<Move> faceoff = play.nextFaceoff(release);
-    Move end = faceoff.orElseGet(() -> play.periodEnd(release));
-    Optional<String> written =
-        stops.writtenStop(end).flatMap(Move::stop).filter(w -> !w.equals(MovesStage.PERIOD_END));
+  private Reach afterStop(PuckEvent release, String team) {
+    Optional<PuckEvent> faceoff = timeline.nextFaceOff(release);
+    PuckEvent end = faceoff.orElseGet(() -> timeline.periodEnd(release));
+    Optional<StopReason> written =
+        stops.writtenStop(end).flatMap(PuckEvent::stop).filter(w -> w != StopReason.PERIOD_END);
     if (written.filter(LEFT::contains).isPresent()) {
       return Reach.FAR;
     }
@@ -87,23 +88,23 @@ final class LeftZone {
     if (faceoff.isEmpty() || faceoff.get().x().isEmpty()) {
       return sentTheLength(release, end) ? Reach.FAR : Reach.INSIDE;
     }
-    if (!play.surelyInOwnZone(faceoff.get(), team)) {
+    if (!timeline.surelyInOwnZone(faceoff.get(), team)) {
       return reachOf(faceoff.get(), team);
     }
     boolean far =
-        stops.cause(team, faceoff.get()).icing()
+        stops.cause(team, faceoff.get()).cause().icing()
             || (written.isEmpty() && sentTheLength(release, end));
     return far ? Reach.FAR : Reach.INSIDE;
   }
 
   /** Whether a pass was meant for somebody beyond the own zone. */
-  private boolean meantToLeave(Move release) {
-    return release.toX().isPresent() && !play.rink(release).inOwnZone(release.toX().getAsDouble());
+  private boolean meantToLeave(PuckEvent release) {
+    return release.row().target().filter(p -> !timeline.rink().inOwnZone(p.x())).isPresent();
   }
 
-  private boolean sentTheLength(Move release, Move until) {
-    return release.kind() == Move.Kind.SENT
+  private boolean sentTheLength(PuckEvent release, PuckEvent until) {
+    return release.kind() == PuckEvent.Kind.SENT
         && release.x().isPresent()
-        && play.timeToGoTheLength(release, until) != TravelBound.Fit.TOO_QUICK;
+        && timeline.timeToGoTheLength(release, until) != TravelBound.Fit.TOO_QUICK;
   }
 }

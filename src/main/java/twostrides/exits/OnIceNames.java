@@ -3,10 +3,8 @@ package twostrides.exits;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
 
@@ -16,9 +14,6 @@ import twostrides.game.PlayRow;
  * stays as it is written.
  */
 final class OnIceNames {
-
-  /** Knows nobody. */
-  static final OnIceNames NONE = new OnIceNames(Map.of());
 
   private static final Pattern NUMBER = Pattern.compile("#?(\\d{1,2})\\b.*", Pattern.DOTALL);
 
@@ -47,18 +42,14 @@ final class OnIceNames {
   }
 
   /**
-   * The players of a list, sorted, with "; " between them; empty for an empty list.
+   * The players of a list, sorted.
    *
    * @param team their team
    * @param listed as the sheet writes them
    */
-  Optional<String> of(Optional<String> team, List<String> listed) {
-    if (listed.isEmpty() || team.isEmpty()) {
-      return Optional.empty();
-    }
-    Map<String, String> known = names.getOrDefault(team.get(), Map.of());
-    return Optional.of(
-        listed.stream().map(n -> name(known, n)).sorted().collect(Collectors.joining("; ")));
+  List<String> of(String team, List<String> listed) {
+    Map<String, String> known = names.getOrDefault(team, Map.of());
+    return listed.stream().map(n -> name(known, n)).sorted().toList();
   }
 
   private static String name(Map<String, String> known, String written) {

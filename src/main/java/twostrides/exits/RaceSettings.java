@@ -46,7 +46,7 @@ public record RaceSettings(long seed, int draws, SkaterSet skaters, double thres
   }
 
   /** Draws of a release that no restart followed. */
-  int fewer() {
+  public int fewer() {
     return Math.max(100, draws / 10);
   }
 }

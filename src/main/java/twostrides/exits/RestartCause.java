@@ -25,4 +25,9 @@ public enum RestartCause {
   public String label() {
     return label;
   }
+
+  /** Whether play stopped for icing. */
+  public boolean icing() {
+    return this == ICING_WRITTEN || this == ICING_INFERRED;
+  }
 }

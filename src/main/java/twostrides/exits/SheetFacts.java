@@ -1,5 +1,6 @@
 package twostrides.exits;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import twostrides.game.Strength;
@@ -16,10 +17,10 @@ import twostrides.rulebook.SettingKey;
  */
 final class SheetFacts {
 
-  private final Play play;
+  private final PuckTimeline timeline;
 
-  SheetFacts(Play play) {
-    this.play = play;
+  SheetFacts(PuckTimeline timeline) {
+    this.timeline = timeline;
   }
 
   /**
@@ -28,8 +29,8 @@ final class SheetFacts {
    *
    * @param release the release
    */
-  Facts iced(Move release) {
-    return wentTheIcingWay(atRelease(release), play.settings().book());
+  Facts iced(PuckEvent release) {
+    return wentTheIcingWay(atRelease(release), timeline.settings().book());
   }
 
   /** Facts completed by what an icing call says under the book of the game. */
@@ -56,12 +57,12 @@ final class SheetFacts {
    *
    * @param rink the rink
    * @param x metres along the rink, where the tag has a place
-   * @param strength label of the strength
+   * @param strength the team's strength
    * @param iced whether it was tagged as icing
    * @param played the book of the game
    */
   static Facts tagged(
-      Rink rink, OptionalDouble x, String strength, boolean iced, IcingBook played) {
+      Rink rink, OptionalDouble x, Strength strength, boolean iced, IcingBook played) {
     Facts facts = Facts.NONE.with(from(rink, x), strength(strength), Fact.FACE_OFF_UNKNOWN);
     return iced
         ? wentTheIcingWay(facts.with(Fact.TOUCH_NONE), played)
@@ -73,9 +74,9 @@ final class SheetFacts {
    *
    * @param release the release
    */
-  Facts notIced(Move release) {
+  Facts notIced(PuckEvent release) {
     Facts facts = atRelease(release);
-    Move next = play.next(release);
+    PuckEvent next = timeline.next(release);
     if (next.ends() || !next.touch()) {
       return facts;
     }
@@ -84,7 +85,7 @@ final class SheetFacts {
     if (x.isEmpty()) {
       return facts.with(Fact.TOUCH_UNKNOWN);
     }
-    Rink rink = play.rink(release);
+    Rink rink = timeline.rink();
     boolean own = next.by(team);
     if (x.getAsDouble() > rink.goalLine()) {
       return facts.with(Fact.PUCK_CROSSED, own ? Fact.RACE_ATTACKER : Fact.RACE_DEFENDER);
@@ -99,39 +100,34 @@ final class SheetFacts {
         Fact.PUCK_SHORT_OF_GOAL_LINE);
   }
 
-  private Facts atRelease(Move release) {
+  private Facts atRelease(PuckEvent release) {
     Facts facts =
         Facts.NONE.with(
-            from(play.rink(release), release.x()), strength(release.strength()), faceOff(release));
+            from(timeline.rink(), release.x()), strength(release.strength()), faceOff(release));
     // The sheet says where a pass was meant to go, not whether it could have been reached.
-    return release.kind() == Move.Kind.MISSED_PASS ? facts.with(Fact.PASS_UNKNOWN) : facts;
+    return release.kind() == PuckEvent.Kind.MISSED_PASS ? facts.with(Fact.PASS_UNKNOWN) : facts;
   }
 
   private static Fact from(Rink rink, OptionalDouble place) {
     return place.isPresent() ? Facts.from(rink, place.getAsDouble()) : Fact.FROM_UNKNOWN;
   }
 
-  private static Fact strength(String label) {
-    if (label.equals(Strength.SHORTHANDED.label())) {
-      return Fact.STRENGTH_SHORTHANDED;
-    }
-    if (label.equals(Strength.POWER_PLAY.label())) {
-      return Fact.STRENGTH_POWER_PLAY;
-    }
-    return label.equals(Strength.UNKNOWN.label()) ? Fact.STRENGTH_UNKNOWN : Fact.STRENGTH_EVEN;
+  private static Fact strength(Strength strength) {
+    return switch (strength) {
+      case SHORTHANDED -> Fact.STRENGTH_SHORTHANDED;
+      case POWER_PLAY -> Fact.STRENGTH_POWER_PLAY;
+      case UNKNOWN -> Fact.STRENGTH_UNKNOWN;
+      case EVEN -> Fact.STRENGTH_EVEN;
+    };
   }
 
-  /** Whoever won the draw and let the puck go with no row between may have done both in one. */
-  private Fact faceOff(Move release) {
-    if (release.index() == 0) {
+  private Fact faceOff(PuckEvent release) {
+    List<PuckEvent> before = timeline.before(release);
+    PuckEvent last = before.isEmpty() ? release : before.get(before.size() - 1);
+    if (last.kind() != PuckEvent.Kind.FACEOFF) {
       return Fact.FACE_OFF_NO;
     }
-    Move before = play.moves().get(release.index() - 1);
-    boolean fromDraw = before.samePlay(release) && before.kind() == Move.Kind.FACEOFF;
-    if (!fromDraw) {
-      return Fact.FACE_OFF_NO;
-    }
-    Optional<String> winner = before.player();
+    Optional<String> winner = last.player();
     return winner.isEmpty() || winner.equals(release.player())
         ? Fact.FACE_OFF_UNKNOWN
         : Fact.FACE_OFF_LATER;

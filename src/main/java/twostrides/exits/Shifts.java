@@ -1,72 +1,60 @@
 package twostrides.exits;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
- * How long the skaters at a draw or release had been on the ice, and how long they stayed, from the
- * lists of players on the ice. A shift is followed row by row within its period; a row that lists
- * nobody says nothing. The times are play, not rest: a shift that began before the period counts
- * from the period's start.
+ * How long a team's skaters had been on the ice at an event, and stayed after it: mean seconds of
+ * play over the skaters that the row lists, within the period. A shift runs over the rows in a row
+ * that list the skater; each is followed once, forward and backward.
  */
 final class Shifts {
 
-  private final Play play;
+  private final Map<String, OptionalDouble[]> before = new HashMap<>();
+  private final Map<String, OptionalDouble[]> after = new HashMap<>();
 
-  Shifts(Play play) {
-    this.play = play;
-  }
-
-  /**
-   * Fills the mean seconds before and after the draw; nothing where the draw's row lists nobody.
-   *
-   * @param out the row under way
-   * @param draw the draw
-   * @param team whose skaters
-   */
-  void fill(Shape.Filler out, Move draw, String team) {
-    out.number(Columns.SHIFT_S, seconds(draw, team, -1))
-        .number(Columns.STAY_S, seconds(draw, team, 1));
-  }
-
-  /**
-   * Fills the mean seconds before a release only.
-   *
-   * @param out the row under way
-   * @param release the release
-   * @param team whose skaters
-   */
-  void fillBefore(Shape.Filler out, Move release, String team) {
-    out.number(Columns.SHIFT_S, seconds(release, team, -1));
-  }
-
-  private OptionalDouble seconds(Move at, String team, int step) {
-    Optional<String> listed = at.onIce(team);
-    if (listed.isEmpty()) {
-      return OptionalDouble.empty();
+  Shifts(PuckTimeline timeline) {
+    List<PuckEvent> backward = new ArrayList<>(timeline.events());
+    Collections.reverse(backward);
+    for (String team : List.of(timeline.game().home(), timeline.game().away())) {
+      before.put(team, follow(timeline, timeline.events(), team));
+      after.put(team, follow(timeline, backward, team));
     }
-    return List.of(listed.get().split("; ", -1)).stream()
-        .mapToDouble(s -> Math.abs(at.elapsed() - seen(at, team, s, step).elapsed()))
-        .average();
   }
 
-  /** The farthest move of the shift in one direction. */
-  private Move seen(Move draw, String team, String skater, int step) {
-    Move last = draw;
-    for (int i = draw.index() + step; i >= 0 && i < play.moves().size(); i += step) {
-      Move m = play.moves().get(i);
-      if (!m.samePlay(draw)) {
-        break;
+  private static OptionalDouble[] follow(
+      PuckTimeline timeline, List<PuckEvent> events, String team) {
+    OptionalDouble[] mean = new OptionalDouble[events.size()];
+    Map<String, Double> since = new HashMap<>();
+    int period = -1;
+    for (PuckEvent e : events) {
+      if (e.period() != period) {
+        since.clear();
+        period = e.period();
       }
-      Optional<String> listed = m.onIce(team);
-      if (listed.isPresent()) {
-        if (!List.of(listed.get().split("; ", -1)).contains(skater)) {
-          break;
-        }
-        last = m;
+      List<String> listed = timeline.onIce(e, team);
+      mean[e.index()] = OptionalDouble.empty();
+      if (!listed.isEmpty()) {
+        since.keySet().retainAll(listed);
+        listed.forEach(s -> since.putIfAbsent(s, e.elapsed()));
+        mean[e.index()] =
+            listed.stream().mapToDouble(s -> Math.abs(e.elapsed() - since.get(s))).average();
       }
     }
-    return last;
+    return mean;
+  }
+
+  /** Seconds on the ice before an event. */
+  OptionalDouble before(PuckEvent e, String team) {
+    return before.get(team)[e.index()];
+  }
+
+  /** Seconds on the ice after it. */
+  OptionalDouble after(PuckEvent e, String team) {
+    return after.get(team)[e.index()];
   }
 }

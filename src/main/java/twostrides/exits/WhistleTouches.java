@@ -88,7 +88,7 @@ final class WhistleTouches {
         r.action() == Action.RECOVERY
             || r.action() == Action.TAKEAWAY
             || r.action() == Action.TOUCH;
-    double slack = StopFinder.SPOT_SLACK + game.placeStep();
+    double slack = StoppageCause.SPOT_SLACK + game.placeStep();
     return plays
         && r.team().equals(Optional.of(opponent))
         && r.place().isPresent()

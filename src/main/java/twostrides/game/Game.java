@@ -68,19 +68,44 @@ public record Game(
     return team.equals(home) ? away : home;
   }
 
+  /** What its rows share. */
+  public Fixture fixture() {
+    return new Fixture(
+        id, date, venueKnown ? Optional.of(home) : Optional.empty(), rink, placeStep, periodLength);
+  }
+
   /**
-   * Whether a row may let the puck go short of center with nobody receiving it.
+   * Whether a row lets the puck go with no teammate who gets it: sent on, shot, or a pass that is
+   * missed. Where the sheet does not say whether a pass was received, the next row does: any but
+   * the own team's control means that it was not.
    *
-   * @param row one of its rows
+   * @param i which of its rows
    */
-  public boolean mayLetGoShort(PlayRow row) {
-    boolean sent =
-        row.action() == Action.RELEASE
-            || row.action() == Action.SHOT
-            || (row.action() == Action.PASS
-                && !row.outcome().equals(Optional.of(Outcome.COMPLETE)));
-    return sent
-        && row.team().isPresent()
-        && row.place().filter(p -> rink.shortOfCenter(p.x()) > 0).isPresent();
+  public boolean letsGo(int i) {
+    PlayRow r = rows.get(i);
+    return switch (r.action()) {
+      case RELEASE, SHOT -> true;
+      case PASS -> r.outcome().map(o -> o == Outcome.MISSED).orElse(!ownControlFollows(i));
+      default -> false;
+    };
+  }
+
+  private boolean ownControlFollows(int i) {
+    return i + 1 < rows.size()
+        && rows.get(i + 1).period() == rows.get(i).period()
+        && rows.get(i + 1).control()
+        && rows.get(i + 1).team().equals(rows.get(i).team());
+  }
+
+  /**
+   * Whether a row lets the puck go short of center: what the race is about.
+   *
+   * @param i which of its rows
+   */
+  public boolean letsGoShort(int i) {
+    PlayRow r = rows.get(i);
+    return letsGo(i)
+        && r.team().isPresent()
+        && r.place().filter(p -> rink.shortOfCenter(p.x()) > 0).isPresent();
   }
 }

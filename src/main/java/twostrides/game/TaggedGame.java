@@ -39,12 +39,8 @@ public record TaggedGame(
     return new TaggedGame(id, date, home, rink, placeStep, periodLength, others);
   }
 
-  /**
-   * "home" or "away"; empty when the sheet does not say.
-   *
-   * @param team one of the two
-   */
-  public Optional<String> venueOf(String team) {
-    return home.map(h -> h.equals(team) ? "home" : "away");
+  /** What its rows share. */
+  public Fixture fixture() {
+    return new Fixture(id, date, home, rink, placeStep, periodLength);
   }
 }

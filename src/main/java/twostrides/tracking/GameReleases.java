@@ -75,8 +75,9 @@ record GameReleases(
 
   private static GameReleases of(Game game) {
     List<LetGo> releases = new ArrayList<>();
-    for (PlayRow r : game.rows()) {
-      if (game.mayLetGoShort(r)) {
+    for (int i = 0; i < game.rows().size(); i++) {
+      if (game.letsGoShort(i)) {
+        PlayRow r = game.rows().get(i);
         String team = r.team().orElseThrow();
         releases.add(
             new LetGo(

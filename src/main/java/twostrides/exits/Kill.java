@@ -1,0 +1,71 @@
+package twostrides.exits;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * A stretch in which a team is shorthanded, from the first row that shows it so to the first that
+ * does not.
+ *
+ * @param number number in its game, from 1
+ * @param team who is shorthanded
+ * @param opponent the other team
+ * @param from when it begins
+ * @param end when it ends
+ * @param seconds seconds of play that it lasted
+ * @param exits the team's exit attempts in it
+ * @param events the opponent's shots, and the face-offs, in it
+ */
+public record Kill(
+    int number,
+    String team,
+    String opponent,
+    When from,
+    End end,
+    double seconds,
+    List<Exit> exits,
+    List<Event> events) {
+
+  /** Copies the lists. */
+  public Kill {
+    exits = List.copyOf(exits);
+    events = List.copyOf(events);
+  }
+
+  /**
+   * The end.
+   *
+   * @param period period, from 1
+   * @param elapsed seconds of play since that period began
+   */
+  public record End(int period, double elapsed) {}
+
+  /** What happens in a kill besides exit attempts. */
+  public enum What {
+    /** A shot attempt of the opponent. */
+    ATTEMPT_AGAINST,
+    /** One that scored. */
+    GOAL_AGAINST,
+    /** A face-off. */
+    FACE_OFF
+  }
+
+  /**
+   * Something that happens.
+   *
+   * @param what what
+   * @param secondsIn seconds of play since the kill began
+   * @param video second of the video, where it is known
+   */
+  public record Event(What what, double secondsIn, OptionalDouble video) {}
+
+  /** Shot attempts of the opponent, goals included. */
+  public int attemptsAgainst() {
+    return (int) events.stream().filter(e -> e.what() != What.FACE_OFF).count();
+  }
+
+  /** Goals of the opponent. */
+  public int goalsAgainst() {
+    return (int) events.stream().filter(e -> e.what() == What.GOAL_AGAINST).count();
+  }
+}

@@ -1,0 +1,25 @@
+package twostrides.exits;
+
+import twostrides.rulebook.Ruling;
+import twostrides.rulebook.RulingWords;
+
+/**
+ * What another book says of a release.
+ *
+ * @param book the other book's id
+ * @param ruling its ruling
+ * @param played what the book of the run says of the same facts
+ */
+public record OtherRuling(String book, Ruling ruling, Ruling played) {
+
+  /** Whether only one of the two says icing, or only one leaves it open. */
+  public boolean differs() {
+    return ruling instanceof Ruling.Icing != played instanceof Ruling.Icing
+        || ruling instanceof Ruling.NotYetDecided != played instanceof Ruling.NotYetDecided;
+  }
+
+  /** The other book's ruling as a sentence with its reason. */
+  public String sentence() {
+    return RulingWords.sentence(ruling);
+  }
+}

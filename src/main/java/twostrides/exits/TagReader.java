@@ -1,0 +1,179 @@
+package twostrides.exits;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import twostrides.game.TagEnd;
+import twostrides.game.TaggedExit;
+import twostrides.game.TaggedGame;
+import twostrides.rink.Place;
+import twostrides.rulebook.Facts;
+import twostrides.rulebook.IcingBook;
+
+/** Rows of a tag sheet, which already are exits, become the records of their game. */
+public final class TagReader {
+
+  private final TaggedGame game;
+  private final IcingBook book;
+  private final List<Exit> exits = new ArrayList<>();
+  private final List<Release> releases = new ArrayList<>();
+  private final List<Restart> restarts = new ArrayList<>();
+
+  private TagReader(TaggedGame game, IcingBook book) {
+    this.game = game;
+    this.book = book;
+  }
+
+  /**
+   * Reads a tagged game.
+   *
+   * @param game the game
+   * @param book the book of the run
+   */
+  public static GameRecords read(TaggedGame game, IcingBook book) {
+    TagReader reader = new TagReader(game, book);
+    game.exits().forEach(reader::row);
+    return new GameRecords(
+        game.fixture(),
+        reader.exits,
+        reader.releases,
+        reader.restarts,
+        List.of(),
+        List.of(),
+        0,
+        new Carries(List.of()));
+  }
+
+  private void row(TaggedExit tag) {
+    WayOut way = find(WayOut.values(), WayOut::label, tag.wayOut()).orElseThrow();
+    Situation at = situation(tag);
+    ExitOutcome outcome = outcome(tag);
+    Exit exit =
+        new Exit(
+            exits.size() + 1,
+            tag.elapsed(),
+            at,
+            tag.player(),
+            way,
+            tag.atCenter().flatMap(w -> find(AtCenter.values(), AtCenter::label, w)),
+            outcome,
+            OptionalDouble.empty());
+    exits.add(exit);
+    boolean iced = outcome.cause() == RestartCause.ICING_WRITTEN;
+    BookRuling ruling = BookRuling.of(book, facts(tag, iced), iced);
+    Optional<Release> release = Optional.empty();
+    if (at.where().shortOfCenter().isPresent()) {
+      LetGo.Kind kind =
+          way == WayOut.MISSED_PASS ? LetGo.Kind.MISSED_PASS : LetGo.Kind.SENT;
+      release =
+          Optional.of(
+              new Release(
+                  releases.size() + 1,
+                  Optional.of(exit),
+                  at,
+                  new LetGo(kind, Optional.empty(), OptionalDouble.empty()),
+                  outcome,
+                  new Release.Rulings(
+                      ruling, Rulings.mayBeIcing(book, facts(tag, true)), List.of()),
+                  Optional.empty()));
+      release.ifPresent(releases::add);
+    }
+    if (outcome.restarted().orElse(false)) {
+      restarts.add(
+          new Restart(
+              new Restart.FaceOff(
+                  at.when(),
+                  OptionalDouble.empty(),
+                  outcome.cause(),
+                  iced ? "tagged as icing" : "tagged as an own-zone restart",
+                  Optional.empty(),
+                  Optional.empty(),
+                  Optional.empty(),
+                  Restart.ShiftTimes.UNKNOWN),
+              at,
+              Optional.of(true),
+              Optional.of(
+                  new Restart.Behind(
+                      release,
+                      Optional.of(exit),
+                      release.isPresent() || iced ? ruling : BookRuling.NO_RELEASE,
+                      OptionalDouble.empty()))));
+    }
+  }
+
+  private Situation situation(TaggedExit tag) {
+    return new Situation(
+        new When(
+            game.fixture(),
+            tag.period(),
+            tag.elapsed(),
+            tag.video(),
+            tag.sheet(),
+            Math.toIntExact(tag.line())),
+        tag.team(),
+        tag.opponent(),
+        tag.player(),
+        new Where(tag.place(), shortOfCenter(tag), Optional.empty()),
+        new GameState(
+            tag.strength(),
+            tag.netEmpty(),
+            tag.pressure(),
+            OptionalInt.empty(),
+            List.of(),
+            OptionalDouble.empty(),
+            OptionalInt.empty()));
+  }
+
+  private OptionalDouble shortOfCenter(TaggedExit tag) {
+    if (!tag.letGo() || tag.place().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double s = game.rink().shortOfCenter(tag.place().get().x());
+    return s > 0 ? OptionalDouble.of(s) : OptionalDouble.empty();
+  }
+
+  private static ExitOutcome outcome(TaggedExit tag) {
+    return new ExitOutcome(
+        tag.ended().map(e -> nextTouch(e, tag.end())),
+        tag.ended()
+            .filter(e -> e != TagEnd.STOPPED)
+            .map(e -> e == TagEnd.ICING || e == TagEnd.OWN_ZONE_RESTART),
+        switch (tag.ended().orElse(TagEnd.STOPPED)) {
+          case ICING -> RestartCause.ICING_WRITTEN;
+          case OWN_ZONE_RESTART, STOPPED -> RestartCause.UNKNOWN;
+          case OPPONENT, OWN, GOAL_AGAINST -> RestartCause.NONE;
+        },
+        OptionalDouble.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static NextTouch nextTouch(TagEnd end, Optional<Place> where) {
+    OptionalDouble x =
+        where.isPresent() ? OptionalDouble.of(where.get().x()) : OptionalDouble.empty();
+    return switch (end) {
+      case OWN -> new NextTouch(NextTouch.By.OWN, x, OptionalDouble.empty());
+      case OPPONENT -> new NextTouch(NextTouch.By.OPPONENT, x, OptionalDouble.empty());
+      case GOAL_AGAINST ->
+          new NextTouch(NextTouch.By.OPPONENT, OptionalDouble.empty(), OptionalDouble.empty());
+      case ICING, OWN_ZONE_RESTART, STOPPED -> NextTouch.NONE;
+    };
+  }
+
+  private Facts facts(TaggedExit tag, boolean iced) {
+    OptionalDouble x =
+        tag.place().isPresent()
+            ? OptionalDouble.of(tag.place().get().x())
+            : OptionalDouble.empty();
+    return SheetFacts.tagged(game.rink(), x, tag.strength(), iced, book);
+  }
+
+  private static <T> Optional<T> find(T[] values, Function<T, String> label, String word) {
+    return Arrays.stream(values).filter(v -> label.apply(v).equals(word)).findFirst();
+  }
+}

@@ -1,0 +1,137 @@
+package twostrides.season;
+
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import twostrides.exits.Around;
+import twostrides.exits.LetGo;
+import twostrides.exits.RaceSettings;
+import twostrides.exits.Release;
+import twostrides.exits.Restart;
+import twostrides.exits.RestartCause;
+import twostrides.race.Delivery;
+import twostrides.race.Draws;
+import twostrides.race.PuckSpread;
+import twostrides.race.Scene;
+import twostrides.rink.Place;
+
+/**
+ * Could he have gained center? For every release short of center: the chance, on what it rests, and
+ * whether it is flagged. Definitions: docs/race.md. It needs what only a season knows: what icings
+ * cost, how carriers fare.
+ */
+final class Flags {
+
+  /** Simulations that show where a puck would go: enough for a diagram. */
+  private static final int SPREAD_DRAWS = 400;
+
+  private final RaceSettings settings;
+  private final CarryRates carry;
+  private final Costs costs;
+
+  Flags(RaceSettings settings, CarryRates carry, Costs costs) {
+    this.settings = settings;
+    this.carry = carry;
+    this.costs = costs;
+  }
+
+  /**
+   * Weighs releases. Each race has a seed of its own, so the order and the threads change nothing.
+   *
+   * @param releases all of the sheets
+   * @param skaters who was where at a release, besides what the play sheet says
+   */
+  List<Assessed> assess(List<Release> releases, SkatersAtRelease skaters) {
+    SkatersAtRelease all = ((SkatersAtRelease) r -> r.seen().stream().toList()).and(skaters);
+    List<List<Around>> around = releases.stream().map(all::at).toList();
+    return IntStream.range(0, releases.size())
+        .parallel()
+        .mapToObj(i -> new Assessed(releases.get(i), assess(releases.get(i), around.get(i))))
+        .toList();
+  }
+
+  private Assessment assess(Release r, List<Around> around) {
+    int n = restarted(r) ? settings.draws() : settings.fewer();
+    List<PositionsSeen> seen =
+        around.stream()
+            .map(
+                a ->
+                    PositionsSeen.of(
+                        r.at().when().game().rink(),
+                        a,
+                        settings.skaters().settings(),
+                        draws(r),
+                        n))
+            .toList();
+    return Assessment.of(
+        GainEvidence.of(r, carry, seen), costs, settings.threshold(), toWeigh(r));
+  }
+
+  private static boolean restarted(Release r) {
+    return r.outcome().restarted().orElse(false);
+  }
+
+  private Draws draws(Release r) {
+    return new Draws(settings.seed(), r.at().when().game().id() + "#" + r.number());
+  }
+
+  /** Why there is nothing to weigh; {@link FlagVerdict#FLAGGED} where icing followed. */
+  private static FlagVerdict toWeigh(Release r) {
+    if (!restarted(r)) {
+      return FlagVerdict.NO_RESTART;
+    }
+    if (!r.iced()) {
+      return r.outcome().cause() == RestartCause.UNKNOWN
+          ? FlagVerdict.UNKNOWN_CAUSE
+          : FlagVerdict.OTHER_CAUSE;
+    }
+    return r.rulings().mayBeIcing() ? FlagVerdict.FLAGGED : FlagVerdict.NOT_ICING;
+  }
+
+  /**
+   * The releases that an own-zone restart followed.
+   *
+   * @param assessed all releases
+   * @param restarts all restarts
+   */
+  List<Flag> flags(List<Assessed> assessed, List<Restart> restarts) {
+    KindIcings kinds = new KindIcings(assessed.stream().map(Assessed::release).toList());
+    FlagWords words = new FlagWords(settings.threshold(), costs.icing());
+    Map<Release, Restart> followed = new IdentityHashMap<>();
+    for (Restart r : restarts) {
+      r.behind().flatMap(Restart.Behind::release).ifPresent(x -> followed.putIfAbsent(x, r));
+    }
+    return assessed.stream()
+        .filter(a -> restarted(a.release()))
+        .map(
+            a ->
+                new Flag(
+                    a.release(),
+                    a.assessment(),
+                    kinds.of(KindIcings.Kind.of(a.release())),
+                    puck(a.release()),
+                    costs.icing(),
+                    words.sentence(a.release().shortOfCenter(), a.assessment()),
+                    Optional.ofNullable(followed.get(a.release()))))
+        .toList();
+  }
+
+  private PuckSpread puck(Release r) {
+    Delivery delivery =
+        r.how().kind() == LetGo.Kind.MISSED_PASS ? Delivery.MISSED_PASS : Delivery.SENT;
+    Place from = r.at().where().place().orElseThrow();
+    Scene scene =
+        new Scene(
+            r.at().when().game().rink(),
+            from.x(),
+            from.y(),
+            delivery.forLevel(settings.level()),
+            OptionalDouble.empty(),
+            List.of(),
+            settings.skaters());
+    return PuckSpread.of(scene, draws(r), Math.min(SPREAD_DRAWS, settings.draws()));
+  }
+}

@@ -1,0 +1,203 @@
+package twostrides.season;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import tech.tablesaw.api.Table;
+import twostrides.exits.Exit;
+import twostrides.exits.GameReader;
+import twostrides.exits.GameRecords;
+import twostrides.exits.Kill;
+import twostrides.exits.ManpowerGap;
+import twostrides.exits.Release;
+import twostrides.exits.Restart;
+import twostrides.exits.Settings;
+import twostrides.exits.TagReader;
+import twostrides.game.Game;
+import twostrides.game.TaggedGame;
+import twostrides.rates.Count;
+
+/**
+ * A season: the records of all its games, what only a season knows (costs, carrying rates, flags),
+ * and its tables. Games of play sheets come first, then those of tag sheets.
+ */
+public final class Season {
+
+  private final List<GameRecords> games;
+  private final List<Restart> restarts;
+  private final List<Assessed> releases;
+  private final List<Flag> flags;
+  private final CarryRates carrying;
+  private final Costs costs;
+  private final Columns.Windows columns;
+  private final Tables tables;
+
+  /** The tables, each made once. */
+  private record Tables(
+      Table exits,
+      Table releases,
+      Table restarts,
+      Table kills,
+      Table rulings,
+      Table flags,
+      Table manpower,
+      Table players) {}
+
+  private Season(
+      List<GameRecords> played,
+      List<GameRecords> tagged,
+      Settings settings,
+      SkatersAtRelease skaters) {
+    games = Stream.of(played, tagged).flatMap(List::stream).toList();
+    restarts = games.stream().flatMap(g -> g.restarts().stream()).toList();
+    columns = new Columns.Windows(settings.window(), settings.longWindow());
+    Schemas schemas = new Schemas(columns, settings.race().seed());
+    Table exits = schemas.exits().table(exits(games));
+    Table faceOffs = schemas.restarts().table(restarts);
+    carrying = new CarryRates(played);
+    costs =
+        Costs.of(
+            new Rows(exits.first(exits(played).size())), new Rows(faceOffs), columns.attempts());
+    Flags weigh = new Flags(settings.race(), carrying, costs);
+    releases =
+        weigh.assess(games.stream().flatMap(g -> g.releases().stream()).toList(), skaters);
+    flags = weigh.flags(releases, restarts);
+    tables =
+        new Tables(
+            exits,
+            schemas.releases().table(releases),
+            faceOffs,
+            schemas.kills().table(games.stream().flatMap(g -> g.kills().stream()).toList()),
+            schemas.rulings().table(asked(games)),
+            schemas.flags().table(flags),
+            schemas.manpower().table(games.stream().flatMap(g -> g.gaps().stream()).toList()),
+            schemas.players().table(PlayerCount.of(new Rows(exits))));
+  }
+
+  private static List<Exit> exits(List<GameRecords> games) {
+    return games.stream().flatMap(g -> g.exits().stream()).toList();
+  }
+
+  private static List<Schemas.Asked> asked(List<GameRecords> games) {
+    List<Schemas.Asked> asked = new ArrayList<>();
+    for (GameRecords g : games) {
+      for (Release r : g.releases()) {
+        r.rulings().others().forEach(o -> asked.add(new Schemas.Asked(r, o)));
+      }
+    }
+    return asked;
+  }
+
+  /**
+   * A season of games that were read.
+   *
+   * @param games games of play sheets
+   * @param tagged games of tag sheets
+   * @param settings windows, books, race
+   * @param skaters who was where at a release, besides what the play sheets say
+   */
+  public static Season of(
+      List<Game> games,
+      List<TaggedGame> tagged,
+      Settings settings,
+      SkatersAtRelease skaters) {
+    return new Season(
+        games.parallelStream().map(g -> GameReader.read(g, settings)).toList(),
+        tagged.stream().map(g -> TagReader.read(g, settings.book())).toList(),
+        settings,
+        skaters);
+  }
+
+  /** The records of its games. */
+  public List<GameRecords> games() {
+    return games;
+  }
+
+  /** Its face-offs in a team's own zone. */
+  public List<Restart> restartRecords() {
+    return restarts;
+  }
+
+  /** Its releases short of center, each with what came out for it. */
+  public List<Assessed> releaseRecords() {
+    return releases;
+  }
+
+  /** Its releases that an own-zone restart followed, flagged or not. */
+  public List<Flag> flagRecords() {
+    return flags;
+  }
+
+  /** How carriers of its play sheets fare. */
+  public CarryRates carrying() {
+    return carrying;
+  }
+
+  /** What gaining center, icings and lost pucks cost in its play sheets. */
+  public Costs costs() {
+    return costs;
+  }
+
+  /** The columns that are named after the run's windows. */
+  public Columns.Windows columns() {
+    return columns;
+  }
+
+  /** Rows on which manpower columns and penalty rows disagree, of those that have both. */
+  public Count manpowerDisagrees() {
+    return new Count(
+        games.stream().flatMap(g -> g.gaps().stream()).mapToInt(ManpowerGap::rows).sum(),
+        games.stream().mapToInt(GameRecords::manpowerCompared).sum());
+  }
+
+  /** One row an exit attempt. */
+  public Table exits() {
+    return tables.exits();
+  }
+
+  /** One row a release short of center. */
+  public Table releases() {
+    return tables.releases();
+  }
+
+  /** One row a face-off in a team's own zone. */
+  public Table restarts() {
+    return tables.restarts();
+  }
+
+  /** One row a stretch in which a team of a play sheet is shorthanded. */
+  public Table kills() {
+    return tables.kills();
+  }
+
+  /** One row a release short of center and other book asked. */
+  public Table rulings() {
+    return tables.rulings();
+  }
+
+  /** One row a release that an own-zone restart followed. */
+  public Table flags() {
+    return tables.flags();
+  }
+
+  /** One row a run of rows on which manpower columns and penalty rows disagree. */
+  public Table manpower() {
+    return tables.manpower();
+  }
+
+  /** Counts per player, way out, mark at center and strength. */
+  public Table players() {
+    return tables.players();
+  }
+
+  /** Its penalty kills. */
+  public List<Kill> killRecords() {
+    return games.stream().flatMap(g -> g.kills().stream()).toList();
+  }
+
+  /** Every table, in the order of docs/tables.md. */
+  public List<Table> tables() {
+    return List.of(
+        exits(), releases(), restarts(), kills(), rulings(), flags(), manpower(), players());
+  }
+}

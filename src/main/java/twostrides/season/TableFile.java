@@ -1,0 +1,48 @@
+package twostrides.season;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import tech.tablesaw.api.DoubleColumn;
+import tech.tablesaw.api.Table;
+import tech.tablesaw.columns.Column;
+import twostrides.sheet.CsvOut;
+
+/**
+ * Writes a table as CSV: metres with two decimals, seconds with up to two and no needless zeros,
+ * true and false, missing as an empty cell.
+ */
+public final class TableFile {
+
+  private TableFile() {}
+
+  public static void write(Table table, Path file) throws IOException {
+    try (CsvOut out = new CsvOut(file)) {
+      out.row(table.columnNames());
+      for (int i = 0; i < table.rowCount(); i++) {
+        int row = i;
+        out.row(table.columns().stream().map(c -> cell(c, row)).toList());
+      }
+    }
+  }
+
+  private static String cell(Column<?> column, int row) {
+    if (column.isMissing(row)) {
+      return "";
+    }
+    if (column instanceof DoubleColumn numbers) {
+      BigDecimal exact =
+          BigDecimal.valueOf(numbers.getDouble(row))
+              .setScale(decimals(column.name()), RoundingMode.HALF_EVEN);
+      BigDecimal shown = column.name().endsWith("_m") ? exact : exact.stripTrailingZeros();
+      return shown.signum() == 0 ? shown.abs().toPlainString() : shown.toPlainString();
+    }
+    return String.valueOf(column.get(row));
+  }
+
+  /** Chances and costs in ten-thousandths, metres and seconds in hundredths. */
+  private static int decimals(String column) {
+    return column.startsWith("p_") || column.startsWith("cost_") ? 4 : 2;
+  }
+}
