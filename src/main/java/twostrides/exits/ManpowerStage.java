@@ -11,7 +11,7 @@ import twostrides.game.Game;
 import twostrides.game.PenaltyRead;
 import twostrides.game.PlayRow;
 import twostrides.game.Strength;
-import twostrides.penalty.PenaltyRules;
+import twostrides.rulebook.penalty.PenaltyRules;
 
 /**
  * Strength at every row, from the manpower columns and from the penalty rows. Where a sheet has

@@ -1,13 +1,13 @@
-package twostrides.penalty;
+package twostrides.rulebook.penalty;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import twostrides.penalty.BoxEvent.Called;
-import twostrides.penalty.BoxEvent.Goal;
-import twostrides.penalty.PenaltyRules.AtExpiry;
+import twostrides.rulebook.penalty.BoxEvent.Called;
+import twostrides.rulebook.penalty.BoxEvent.Goal;
+import twostrides.rulebook.penalty.PenaltyRules.AtExpiry;
 
 /** Goes through a game step by step and notes who is on the ice after each. */
 final class Box {

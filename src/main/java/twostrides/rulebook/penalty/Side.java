@@ -1,4 +1,4 @@
-package twostrides.penalty;
+package twostrides.rulebook.penalty;
 
 import java.util.Locale;
 

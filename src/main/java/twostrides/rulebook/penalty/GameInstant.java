@@ -1,4 +1,4 @@
-package twostrides.penalty;
+package twostrides.rulebook.penalty;
 
 /**
  * An instant of a game: the clock, and the place among the rows that carry the same reading.

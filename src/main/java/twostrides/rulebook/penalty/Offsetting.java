@@ -1,4 +1,4 @@
-package twostrides.penalty;
+package twostrides.rulebook.penalty;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import twostrides.penalty.PenaltyRules.CoincidentalMinors;
+import twostrides.rulebook.penalty.PenaltyRules.CoincidentalMinors;
 
 /** Penalties of both teams at one stoppage: which of them offset each other. */
 final class Offsetting {

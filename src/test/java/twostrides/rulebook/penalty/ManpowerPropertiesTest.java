@@ -1,4 +1,4 @@
-package twostrides.penalty;
+package twostrides.rulebook.penalty;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,8 +12,8 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
-import twostrides.penalty.HalfSecondCounter.Counted;
-import twostrides.penalty.InventedGames.Invented;
+import twostrides.rulebook.penalty.HalfSecondCounter.Counted;
+import twostrides.rulebook.penalty.InventedGames.Invented;
 
 /** What holds in every game, over 2,000 made-up ones; seeds 1 to 2,000. */
 class ManpowerPropertiesTest {

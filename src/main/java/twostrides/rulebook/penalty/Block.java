@@ -1,9 +1,9 @@
-package twostrides.penalty;
+package twostrides.rulebook.penalty;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import twostrides.penalty.BoxEvent.Called;
+import twostrides.rulebook.penalty.BoxEvent.Called;
 
 /**
  * A stretch of time for which a penalty takes a skater off.

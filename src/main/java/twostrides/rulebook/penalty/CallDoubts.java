@@ -1,8 +1,8 @@
-package twostrides.penalty;
+package twostrides.rulebook.penalty;
 
 import java.util.ArrayList;
 import java.util.List;
-import twostrides.penalty.BoxEvent.Called;
+import twostrides.rulebook.penalty.BoxEvent.Called;
 
 /** What the calls of a stoppage leave open by themselves. */
 final class CallDoubts {

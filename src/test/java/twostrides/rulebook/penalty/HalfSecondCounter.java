@@ -1,4 +1,4 @@
-package twostrides.penalty;
+package twostrides.rulebook.penalty;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,9 +9,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import twostrides.penalty.BoxEvent.Called;
-import twostrides.penalty.PenaltyRules.AtExpiry;
-import twostrides.penalty.PenaltyRules.CoincidentalMinors;
+import twostrides.rulebook.penalty.BoxEvent.Called;
+import twostrides.rulebook.penalty.PenaltyRules.AtExpiry;
+import twostrides.rulebook.penalty.PenaltyRules.CoincidentalMinors;
 
 /**
  * A second count of manpower, written from the rules: it walks through the game half a second at a

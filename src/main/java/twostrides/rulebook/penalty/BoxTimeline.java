@@ -1,9 +1,9 @@
-package twostrides.penalty;
+package twostrides.rulebook.penalty;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import twostrides.penalty.BoxEvent.Called;
+import twostrides.rulebook.penalty.BoxEvent.Called;
 
 /**
  * Who is on the ice, by penalties, at every instant of a game.

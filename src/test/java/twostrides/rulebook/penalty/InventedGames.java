@@ -1,4 +1,4 @@
-package twostrides.penalty;
+package twostrides.rulebook.penalty;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
-import twostrides.penalty.PenaltyRules.AtExpiry;
-import twostrides.penalty.PenaltyRules.CoincidentalMinors;
+import twostrides.rulebook.penalty.PenaltyRules.AtExpiry;
+import twostrides.rulebook.penalty.PenaltyRules.CoincidentalMinors;
 
 /** Made-up games with far more penalties than real ones, and many ties of the clock. */
 final class InventedGames {

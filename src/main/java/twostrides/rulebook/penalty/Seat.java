@@ -1,10 +1,10 @@
-package twostrides.penalty;
+package twostrides.rulebook.penalty;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import twostrides.penalty.BoxEvent.Called;
+import twostrides.rulebook.penalty.BoxEvent.Called;
 
 /**
  * One place in the penalty box that costs its team a skater: what one person serves, one block

@@ -1,12 +1,12 @@
-package twostrides.penalty;
+package twostrides.rulebook.penalty;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import twostrides.penalty.BoxEvent.Called;
-import twostrides.penalty.BoxEvent.Goal;
-import twostrides.penalty.BoxEvent.NetEmpty;
-import twostrides.penalty.BoxEvent.Signalled;
+import twostrides.rulebook.penalty.BoxEvent.Called;
+import twostrides.rulebook.penalty.BoxEvent.Goal;
+import twostrides.rulebook.penalty.BoxEvent.NetEmpty;
+import twostrides.rulebook.penalty.BoxEvent.Signalled;
 
 /** What the rows of a sheet come to, in the order in which it happens. */
 sealed interface Step {

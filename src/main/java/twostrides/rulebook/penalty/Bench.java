@@ -1,10 +1,10 @@
-package twostrides.penalty;
+package twostrides.rulebook.penalty;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import twostrides.penalty.BoxEvent.Called;
+import twostrides.rulebook.penalty.BoxEvent.Called;
 
 /** The penalties of one team that cost it a skater: those running, and those whose clock waits. */
 final class Bench {

@@ -1,4 +1,4 @@
-package twostrides.penalty;
+package twostrides.rulebook.penalty;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import twostrides.penalty.PenaltyRules.AtExpiry;
-import twostrides.penalty.PenaltyRules.CoincidentalMinors;
+import twostrides.rulebook.penalty.PenaltyRules.AtExpiry;
+import twostrides.rulebook.penalty.PenaltyRules.CoincidentalMinors;
 
 /** Reads the words of {@code cases.csv}; see the README.txt beside it. */
 final class CaseEvents {
