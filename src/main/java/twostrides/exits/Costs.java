@@ -3,7 +3,7 @@ package twostrides.exits;
 import java.util.OptionalInt;
 import tech.tablesaw.api.Table;
 import twostrides.race.WayOutAssumptions;
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /**
  * What came of gaining center, of an icing and of losing the puck short of center in these sheets:

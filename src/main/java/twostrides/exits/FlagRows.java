@@ -8,7 +8,7 @@ import twostrides.race.Delivery;
 import twostrides.race.Draws;
 import twostrides.race.PuckSpread;
 import twostrides.race.Scene;
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /** The flags table: one row a release that an own-zone restart followed, flagged or not. */
 final class FlagRows {

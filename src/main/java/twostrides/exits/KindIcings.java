@@ -3,7 +3,7 @@ package twostrides.exits;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /**
  * How many releases of a kind were iced in these sheets: sent or missed pass, from the own zone or

@@ -3,6 +3,6 @@
  * column is named in one place, {@link twostrides.exits.Columns}, with its unit in the name.
  *
  * <p>May import {@code game}, {@code rulebook} (with {@code rulebook.penalty}), {@code race} and
- * {@code rates}, and {@code rink} for places.
+ * {@code stats}, and {@code rink} for places.
  */
 package twostrides.exits;

@@ -9,15 +9,15 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import twostrides.exits.Columns;
-import twostrides.rates.AdjustedRate;
-import twostrides.rates.AdjustedRates;
-import twostrides.rates.Count;
-import twostrides.rates.KaplanMeier;
-import twostrides.rates.Wait;
 import twostrides.review.FaceOffAfter;
 import twostrides.review.Say;
 import twostrides.review.ShownWay;
 import twostrides.review.TableRows;
+import twostrides.stats.AdjustedRate;
+import twostrides.stats.AdjustedRates;
+import twostrides.stats.Count;
+import twostrides.stats.KaplanMeier;
+import twostrides.stats.Wait;
 
 /**
  * The penalty-kill page: was the zone cleared, what did that burn, what followed when it was not,

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import twostrides.demo.SeasonTally.Player;
-import twostrides.rates.Count;
-import twostrides.rates.Wait;
+import twostrides.stats.Count;
+import twostrides.stats.Wait;
 
 /** The league in the long run: many seasons added up stand for what is really so. */
 final class LongRun {

@@ -12,10 +12,10 @@ import twostrides.demo.Chance.Telling;
 import twostrides.demo.PenaltyBox.Manpower;
 import twostrides.demo.Skater.Role;
 import twostrides.demo.Words.Action;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
-import twostrides.rates.Wait;
 import twostrides.rink.Rink;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
+import twostrides.stats.Wait;
 
 /**
  * A simulated season as counts of own-zone restarts by way out, straight from the truth: nothing is
