@@ -93,8 +93,9 @@ public record KaplanMeier(int waits, List<Step> steps, double lastSeconds) {
   public record RestrictedMean(double seconds, double standardError, Range interval) {}
 
   /** The curve of these waits; their order does not matter. */
-  public static KaplanMeier of(List<Wait> waits) {
-    List<Wait> sorted = waits.stream().sorted(Comparator.comparingDouble(Wait::seconds)).toList();
+  public static KaplanMeier of(List<CensoredTime> waits) {
+    List<CensoredTime> sorted =
+        waits.stream().sorted(Comparator.comparingDouble(CensoredTime::seconds)).toList();
     List<Step> steps = new ArrayList<>();
     double survival = 1;
     double greenwood = 0;

@@ -31,7 +31,7 @@ public record LogRank(
     double p) {
 
   /** Compares the groups; empty where no event falls while both groups are at risk. */
-  public static Optional<LogRank> of(List<Wait> first, List<Wait> second) {
+  public static Optional<LogRank> of(List<CensoredTime> first, List<CensoredTime> second) {
     double[] waits1 = sorted(first, false);
     double[] waits2 = sorted(second, false);
     double[] ends1 = sorted(first, true);
@@ -63,10 +63,10 @@ public record LogRank(
   }
 
   /** The seconds in rising order, of all waits or of those that ended. */
-  private static double[] sorted(List<Wait> waits, boolean endedOnly) {
+  private static double[] sorted(List<CensoredTime> waits, boolean endedOnly) {
     return waits.stream()
         .filter(w -> w.ended() || !endedOnly)
-        .mapToDouble(Wait::seconds)
+        .mapToDouble(CensoredTime::seconds)
         .sorted()
         .toArray();
   }

@@ -69,8 +69,8 @@ class NeverNanTest {
   @Test
   void waits() {
     for (int run = 0; run < 2000; run++) {
-      List<Wait> first = waitsUpTo(random.nextInt(12));
-      List<Wait> second = waitsUpTo(random.nextInt(12));
+      List<CensoredTime> first = waitsUpTo(random.nextInt(12));
+      List<CensoredTime> second = waitsUpTo(random.nextInt(12));
       KaplanMeier curve = KaplanMeier.of(first);
       check(curve, first);
       for (KaplanMeier.Band band : KaplanMeier.Band.values()) {
@@ -83,11 +83,11 @@ class NeverNanTest {
     }
   }
 
-  private List<Wait> waitsUpTo(int n) {
-    List<Wait> waits = new ArrayList<>();
+  private List<CensoredTime> waitsUpTo(int n) {
+    List<CensoredTime> waits = new ArrayList<>();
     int ending = random.nextInt(4);
     for (int i = 0; i < n; i++) {
-      waits.add(new Wait(random.nextInt(7), random.nextInt(3) < ending));
+      waits.add(new CensoredTime(random.nextInt(7), random.nextInt(3) < ending));
     }
     return waits;
   }

@@ -23,15 +23,15 @@ import twostrides.stats.KaplanMeier.Band;
  */
 class SurvivalTest {
 
-  private static final List<Wait> TREATED =
+  private static final List<CensoredTime> TREATED =
       waits("6 6 6 6+ 7 9+ 10 10+ 11+ 13 16 17+ 19+ 20+ 22 23 25+ 32+ 32+ 34+ 35+");
 
-  private static final List<Wait> PLACEBO =
+  private static final List<CensoredTime> PLACEBO =
       waits("1 1 2 2 3 4 4 5 5 8 8 8 8 11 11 12 12 15 17 22 23");
 
-  private static List<Wait> waits(String text) {
+  private static List<CensoredTime> waits(String text) {
     return Arrays.stream(text.split(" ", -1))
-        .map(w -> new Wait(Double.parseDouble(w.replace("+", "")), !w.endsWith("+")))
+        .map(w -> new CensoredTime(Double.parseDouble(w.replace("+", "")), !w.endsWith("+")))
         .toList();
   }
 
@@ -120,7 +120,7 @@ class SurvivalTest {
     assertEquals(OptionalDouble.empty(), last.standardError());
     assertEquals(Optional.empty(), last.band(Band.LOG_LOG));
     assertEquals(OptionalDouble.of(0), curve.survival(99));
-    double mean = PLACEBO.stream().mapToDouble(Wait::seconds).average().orElseThrow();
+    double mean = PLACEBO.stream().mapToDouble(CensoredTime::seconds).average().orElseThrow();
     assertEquals(mean, curve.restrictedMean(23).orElseThrow().seconds(), 1e-12);
   }
 
@@ -169,10 +169,10 @@ class SurvivalTest {
   void orderDoesNotMatterAndBandsHoldTheCurve() {
     SplittableRandom random = new SplittableRandom(3);
     for (int run = 0; run < 200; run++) {
-      List<Wait> waits = new ArrayList<>();
+      List<CensoredTime> waits = new ArrayList<>();
       int n = 1 + random.nextInt(30);
       for (int i = 0; i < n; i++) {
-        waits.add(new Wait(random.nextInt(15), random.nextInt(3) > 0));
+        waits.add(new CensoredTime(random.nextInt(15), random.nextInt(3) > 0));
       }
       KaplanMeier curve = KaplanMeier.of(waits);
       Collections.reverse(waits);
@@ -196,11 +196,11 @@ class SurvivalTest {
     SplittableRandom random = new SplittableRandom(8);
     int called = 0;
     for (int run = 0; run < 1000; run++) {
-      List<List<Wait>> pair = List.of(new ArrayList<>(), new ArrayList<>());
+      List<List<CensoredTime>> pair = List.of(new ArrayList<>(), new ArrayList<>());
       for (int i = 0; i < 60; i++) {
         double end = -10 * Math.log(1 - random.nextDouble());
         double watched = 20 * random.nextDouble();
-        pair.get(i % 2).add(new Wait(Math.min(end, watched), end <= watched));
+        pair.get(i % 2).add(new CensoredTime(Math.min(end, watched), end <= watched));
       }
       called += LogRank.of(pair.get(0), pair.get(1)).orElseThrow().p() < 0.05 ? 1 : 0;
     }
@@ -210,7 +210,8 @@ class SurvivalTest {
   @ParameterizedTest
   @CsvSource({"0, 1", "-0.0, 1"})
   void negativeZeroIsZero(double seconds, int events) {
-    KaplanMeier curve = KaplanMeier.of(List.of(new Wait(seconds, true), new Wait(0, false)));
+    KaplanMeier curve =
+        KaplanMeier.of(List.of(new CensoredTime(seconds, true), new CensoredTime(0, false)));
     assertEquals(events, curve.steps().size());
     assertEquals(2, curve.steps().get(0).atRisk());
   }
@@ -218,6 +219,6 @@ class SurvivalTest {
   @ParameterizedTest
   @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY})
   void impossibleWaitsAreRejected(double seconds) {
-    assertThrows(IllegalArgumentException.class, () -> new Wait(seconds, true));
+    assertThrows(IllegalArgumentException.class, () -> new CensoredTime(seconds, true));
   }
 }

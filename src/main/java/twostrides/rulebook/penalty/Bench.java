@@ -10,10 +10,10 @@ import twostrides.rulebook.penalty.BoxEvent.Called;
 final class Bench {
 
   /** What a reading of the clock freed: players, and how many of them had nobody in the box. */
-  record Freed(List<Block> ended, List<Called> comeBack, List<Called> emptyBox) {}
+  record Freed(List<ServedPenalty> ended, List<Called> comeBack, List<Called> emptyBox) {}
 
   /** A minor that a goal ended, and what the choice left open. */
-  record Ended(Block block, Optional<String> doubt) {}
+  record Ended(ServedPenalty penalty, Optional<String> doubt) {}
 
   private final int most;
   private final List<Seat> seats = new ArrayList<>();
@@ -44,13 +44,13 @@ final class Bench {
   int waiting() {
     int calls = 0;
     for (Seat s : seats) {
-      long distinct = s.blocks().stream().map(Block::call).distinct().count();
+      long distinct = s.penalties().stream().map(ServedPenalty::call).distinct().count();
       calls += (int) distinct - (s.running() ? 1 : 0);
     }
     return calls;
   }
 
-  /** When the next block runs out, ms; {@link Long#MAX_VALUE} when none runs. */
+  /** When the next penalty runs out, ms; {@link Long#MAX_VALUE} when none runs. */
   long nextExpiry() {
     return seats.stream()
         .filter(Seat::running)
@@ -79,16 +79,16 @@ final class Bench {
   /**
    * Sits down the penalties of one stoppage.
    *
-   * @param blocks those that count
+   * @param penalties those that count
    * @param now play since the game began, ms
    * @return what the sheet leaves open
    */
-  List<String> sit(List<Block> blocks, long now) {
-    List<Block> sorted = new ArrayList<>(blocks);
-    sorted.sort(Block.CANONICAL);
-    List<Called> calls = sorted.stream().map(Block::call).toList();
+  List<String> sit(List<ServedPenalty> penalties, long now) {
+    List<ServedPenalty> sorted = new ArrayList<>(penalties);
+    sorted.sort(ServedPenalty.CANONICAL);
+    List<Called> calls = sorted.stream().map(ServedPenalty::call).toList();
     List<Seat> fresh = new ArrayList<>();
-    for (Block b : sorted) {
+    for (ServedPenalty b : sorted) {
       Optional<Seat> here = seats.stream().filter(s -> s.takes(b, calls)).findFirst();
       if (here.isPresent()) {
         here.get().add(b);
@@ -107,7 +107,10 @@ final class Bench {
     boolean runs = fresh.stream().anyMatch(Seat::running);
     boolean waits = fresh.stream().anyMatch(s -> !s.running());
     long kinds =
-        fresh.stream().map(s -> s.blocks().stream().map(Block::millis).toList()).distinct().count();
+        fresh.stream()
+            .map(s -> s.penalties().stream().map(ServedPenalty::millis).toList())
+            .distinct()
+            .count();
     if (!runs || !waits || kinds < 2) {
       return List.of();
     }
@@ -117,16 +120,16 @@ final class Bench {
   }
 
   /**
-   * Ends every block that runs out now. A player comes back only where the team is entitled to more
-   * skaters (NHL 26.2: S): where another penalty waited, that one starts and the number stays.
+   * Ends every penalty that runs out now. A player comes back only where the team is entitled to
+   * more skaters (NHL 26.2: S): where another penalty waited, that one starts and the number stays.
    */
   Freed expire(long now) {
-    List<Block> ended = new ArrayList<>();
+    List<ServedPenalty> ended = new ArrayList<>();
     List<Called> manned = new ArrayList<>();
     List<Called> unmanned = new ArrayList<>();
     for (Seat s : List.copyOf(seats)) {
       if (s.running() && s.endsAt() == now) {
-        Block b = s.end(now);
+        ServedPenalty b = s.end(now);
         ended.add(b);
         if (s.done()) {
           seats.remove(s);
@@ -144,7 +147,7 @@ final class Bench {
 
   /**
    * A goal ends the minor with the least time left (NHL 16.2: S), of those being served. Of a
-   * double minor it is the block being served, and the next block starts (NHL 18.2: S). Of two that
+   * double minor it is the half being served, and the next half starts (NHL 18.2: S). Of two that
    * would run out together, the one whose player comes back.
    */
   Optional<Ended> endLeastLeft(long now) {
@@ -154,7 +157,7 @@ final class Bench {
             .sorted(
                 Comparator.comparingLong(Seat::endsAt)
                     .thenComparingLong(Seat::behind)
-                    .thenComparing(Seat::current, Block.CANONICAL))
+                    .thenComparing(Seat::current, ServedPenalty.CANONICAL))
             .toList();
     if (minors.isEmpty()) {
       return Optional.empty();
@@ -162,14 +165,14 @@ final class Bench {
     Seat least = minors.get(0);
     boolean open =
         minors.stream().anyMatch(s -> s.endsAt() == least.endsAt() && s.behind() != least.behind());
-    Block block = least.end(now);
+    ServedPenalty penalty = least.end(now);
     if (least.done()) {
       seats.remove(least);
     }
     startWaiting(now);
     return Optional.of(
         new Ended(
-            block,
+            penalty,
             open
                 ? Optional.of(
                     "two minors had the same time left when the goal came; no book read says which"

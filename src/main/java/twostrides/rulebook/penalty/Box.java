@@ -97,7 +97,7 @@ final class Box {
     long now = nextMillis();
     List<String> why = new ArrayList<>();
     for (Side side : Side.values()) {
-      for (Block b : strengths.expire(side, now)) {
+      for (ServedPenalty b : strengths.expire(side, now)) {
         why.add(named(b.call()) + " ran out");
         if (b.minor()) {
           lastMinorOut.put(side, now);
@@ -134,12 +134,12 @@ final class Box {
   private void stop(Step.Stoppage s) {
     long now = clock.millis(s.at());
     s.signalled().forEach(up -> signalled.put(up.side(), true));
-    Map<Side, List<Block>> called = new EnumMap<>(Side.class);
+    Map<Side, List<ServedPenalty>> called = new EnumMap<>(Side.class);
     for (Side side : Side.values()) {
       called.put(side, new ArrayList<>());
     }
     for (Called c : s.calls()) {
-      called.get(c.side()).addAll(Block.of(c, rules));
+      called.get(c.side()).addAll(ServedPenalty.of(c, rules));
     }
     new CallDoubts(rules).of(s).forEach(text -> doubt(s.at(), text));
     List<String> why = new ArrayList<>();
@@ -147,8 +147,8 @@ final class Box {
       goal(goal, called, now, why);
     }
     boolean byGoal = !why.isEmpty();
-    List<Block> counted = assess(called, s.at(), now);
-    counted.stream().map(Block::call).distinct().forEach(c -> why.add(named(c)));
+    List<ServedPenalty> counted = assess(called, s.at(), now);
+    counted.stream().map(ServedPenalty::call).distinct().forEach(c -> why.add(named(c)));
     strengths.atStoppage(clock.overtime(s.at().period()));
     signalled.replaceAll((side, up) -> false);
     Change.Cause cause = byGoal ? Change.Cause.GOAL : Change.Cause.STARTED;
@@ -165,7 +165,7 @@ final class Box {
    * memory). Where the book says so, a shorthanded goal ends a minor of the team that scored (PWHL:
    * P).
    */
-  private void goal(Goal goal, Map<Side, List<Block>> called, long now, List<String> why) {
+  private void goal(Goal goal, Map<Side, List<ServedPenalty>> called, long now, List<String> why) {
     Side against = goal.scoring().other();
     atExpiry(goal, against, now);
     if (goal.penaltyShot()) {
@@ -178,7 +178,8 @@ final class Box {
     if (!ended && signalled.get(against)) {
       Optional<Bench.Ended> struck = Offsetting.strikeSignalled(called.get(against));
       struck.flatMap(Bench.Ended::doubt).ifPresent(text -> doubt(goal.at(), text));
-    } else if (called.get(against).stream().anyMatch(Block::minor) && !signalled.get(against)) {
+    } else if (called.get(against).stream().anyMatch(ServedPenalty::minor)
+        && !signalled.get(against)) {
       doubt(
           goal.at(),
           "a goal ("
@@ -193,7 +194,7 @@ final class Box {
 
   private boolean ends(Goal goal, Optional<Bench.Ended> ended, List<String> why) {
     ended.flatMap(Bench.Ended::doubt).ifPresent(text -> doubt(goal.at(), text));
-    ended.ifPresent(e -> why.add("goal (" + goal.ref() + ") ended " + named(e.block().call())));
+    ended.ifPresent(e -> why.add("goal (" + goal.ref() + ") ended " + named(e.penalty().call())));
     return ended.isPresent();
   }
 
@@ -214,18 +215,19 @@ final class Box {
     }
   }
 
-  private List<Block> assess(Map<Side, List<Block>> called, GameInstant at, long now) {
+  private List<ServedPenalty> assess(
+      Map<Side, List<ServedPenalty>> called, GameInstant at, long now) {
     Offsetting offsetting =
         new Offsetting(
             called.get(Side.HOME), called.get(Side.AWAY), rules, strengths.nothingServed());
     offsetting.doubts().forEach(text -> doubt(at, text));
-    List<Block> counted = new ArrayList<>();
+    List<ServedPenalty> counted = new ArrayList<>();
     for (Side side : Side.values()) {
-      List<Block> left = offsetting.left(side);
+      List<ServedPenalty> left = offsetting.left(side);
       strengths.bench(side).sit(left, now).forEach(text -> doubt(at, text));
       counted.addAll(left);
     }
-    counted.sort(Block.CANONICAL);
+    counted.sort(ServedPenalty.CANONICAL);
     return counted;
   }
 

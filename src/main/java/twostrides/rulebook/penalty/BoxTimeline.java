@@ -89,7 +89,7 @@ public final class BoxTimeline {
     for (BoxEvent e : events) {
       end = Math.max(end, clock.millis(e.at()));
       if (e instanceof Called c) {
-        served += Block.of(c, rules).stream().mapToLong(Block::millis).sum();
+        served += ServedPenalty.of(c, rules).stream().mapToLong(ServedPenalty::millis).sum();
       }
     }
     return clock.instant(end + served, 0).period() + 1;

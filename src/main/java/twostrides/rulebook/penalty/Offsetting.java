@@ -12,18 +12,19 @@ import twostrides.rulebook.penalty.PenaltyRules.CoincidentalMinors;
 /** Penalties of both teams at one stoppage: which of them offset each other. */
 final class Offsetting {
 
-  private final Map<Side, List<Block>> left = new EnumMap<>(Side.class);
+  private final Map<Side, List<ServedPenalty>> left = new EnumMap<>(Side.class);
   private final List<String> doubts = new ArrayList<>();
 
   /**
    * Works out what counts.
    *
-   * @param home blocks called on the home team
-   * @param away blocks called on the visiting team
+   * @param home penalties called on the home team
+   * @param away penalties called on the visiting team
    * @param rules the book
    * @param nothingElse whether no other penalty that costs a skater is being served
    */
-  Offsetting(List<Block> home, List<Block> away, PenaltyRules rules, boolean nothingElse) {
+  Offsetting(
+      List<ServedPenalty> home, List<ServedPenalty> away, PenaltyRules rules, boolean nothingElse) {
     left.put(Side.HOME, new ArrayList<>(home));
     left.put(Side.AWAY, new ArrayList<>(away));
     if (rules.coincidentalMinors() == CoincidentalMinors.FOUR_ON_FOUR) {
@@ -37,7 +38,7 @@ final class Offsetting {
   }
 
   /** What still counts. */
-  List<Block> left(Side side) {
+  List<ServedPenalty> left(Side side) {
     return List.copyOf(left.get(side));
   }
 
@@ -50,7 +51,7 @@ final class Offsetting {
    * One minor each and nothing else running: both sit, neither is replaced, four on four (NHL 19.1:
    * S). A double minor each is not that case.
    */
-  private static boolean oneMinorEach(List<Block> home, List<Block> away) {
+  private static boolean oneMinorEach(List<ServedPenalty> home, List<ServedPenalty> away) {
     return home.size() == 1
         && away.size() == 1
         && home.get(0).minor()
@@ -58,14 +59,15 @@ final class Offsetting {
         && home.get(0).millis() == away.get(0).millis();
   }
 
-  private void minorsBesideMajors(List<Block> home, List<Block> away, boolean nothingElse) {
+  private void minorsBesideMajors(
+      List<ServedPenalty> home, List<ServedPenalty> away, boolean nothingElse) {
     boolean majors =
         home.stream().anyMatch(b -> !b.minor()) && away.stream().anyMatch(b -> !b.minor());
     if (nothingElse
         && majors
         && oneMinorEach(
-            home.stream().filter(Block::minor).toList(),
-            away.stream().filter(Block::minor).toList())) {
+            home.stream().filter(ServedPenalty::minor).toList(),
+            away.stream().filter(ServedPenalty::minor).toList())) {
       doubts.add(
           "one minor each beside majors on both teams at one stoppage: no rule was read for whether"
               + " that is four on four, taken: the minors cancel");
@@ -82,7 +84,7 @@ final class Offsetting {
     TreeSet<Long> lengths = new TreeSet<>(Comparator.reverseOrder());
     left.get(Side.HOME).stream()
         .filter(b -> b.minor() == minors)
-        .map(Block::millis)
+        .map(ServedPenalty::millis)
         .forEach(lengths::add);
     for (long length : lengths) {
       long pairs = Math.min(count(Side.HOME, minors, length), count(Side.AWAY, minors, length));
@@ -108,36 +110,37 @@ final class Offsetting {
     return left.get(side).stream().filter(b -> b.minor() == minors && b.millis() == length).count();
   }
 
-  private static boolean choiceMatters(List<Block> blocks, boolean minors, long length) {
-    return blocks.stream()
+  private static boolean choiceMatters(List<ServedPenalty> penalties, boolean minors, long length) {
+    return penalties.stream()
             .filter(b -> b.minor() == minors && b.millis() == length)
             .map(
                 b ->
-                    owned(blocks, b).stream()
-                        .sorted(Comparator.comparing(Block::millis))
-                        .map(Block::millis)
+                    owned(penalties, b).stream()
+                        .sorted(Comparator.comparing(ServedPenalty::millis))
+                        .map(ServedPenalty::millis)
                         .toList())
             .distinct()
             .count()
         > 1;
   }
 
-  private static List<Block> owned(List<Block> blocks, Block of) {
-    return blocks.stream().filter(b -> b.owner().equals(of.owner())).toList();
+  private static List<ServedPenalty> owned(List<ServedPenalty> penalties, ServedPenalty of) {
+    return penalties.stream().filter(b -> b.owner().equals(of.owner())).toList();
   }
 
   /**
-   * The block to strike out so that fewest skaters are missing in the end: of a player without a
-   * major that counts, who has the fewest blocks (from memory: books prefer one player short).
+   * The penalty to strike out so that fewest skaters are missing in the end: of a player without a
+   * major that counts, who has the fewest penalties (from memory: books prefer one player short).
    */
-  private static Optional<Block> pick(List<Block> blocks, boolean minors, long length) {
-    return blocks.stream()
+  private static Optional<ServedPenalty> pick(
+      List<ServedPenalty> penalties, boolean minors, long length) {
+    return penalties.stream()
         .filter(b -> b.minor() == minors && b.millis() == length)
         .min(
-            Comparator.<Block>comparingInt(
-                    b -> (int) owned(blocks, b).stream().filter(o -> !o.minor()).count())
-                .thenComparingInt(b -> owned(blocks, b).size())
-                .thenComparing(Block.CANONICAL));
+            Comparator.<ServedPenalty>comparingInt(
+                    b -> (int) owned(penalties, b).stream().filter(o -> !o.minor()).count())
+                .thenComparingInt(b -> owned(penalties, b).size())
+                .thenComparing(ServedPenalty.CANONICAL));
   }
 
   /**
@@ -146,18 +149,20 @@ final class Offsetting {
    *
    * @return the minor struck out, and whether it was one of several that are not alike
    */
-  static Optional<Bench.Ended> strikeSignalled(List<Block> blocks) {
-    Optional<Block> gone =
-        blocks.stream()
-            .filter(Block::minor)
-            .map(Block::millis)
+  static Optional<Bench.Ended> strikeSignalled(List<ServedPenalty> penalties) {
+    Optional<ServedPenalty> gone =
+        penalties.stream()
+            .filter(ServedPenalty::minor)
+            .map(ServedPenalty::millis)
             .min(Comparator.naturalOrder())
-            .flatMap(length -> pick(blocks, true, length));
+            .flatMap(length -> pick(penalties, true, length));
     if (gone.isEmpty()) {
       return Optional.empty();
     }
-    boolean several = blocks.stream().filter(Block::minor).map(Block::owner).distinct().count() > 1;
-    blocks.remove(gone.get());
+    boolean several =
+        penalties.stream().filter(ServedPenalty::minor).map(ServedPenalty::owner).distinct().count()
+            > 1;
+    penalties.remove(gone.get());
     return Optional.of(
         new Bench.Ended(
             gone.get(),

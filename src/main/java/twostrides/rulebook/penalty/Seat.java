@@ -7,23 +7,23 @@ import java.util.Optional;
 import twostrides.rulebook.penalty.BoxEvent.Called;
 
 /**
- * One place in the penalty box that costs its team a skater: what one person serves, one block
+ * One place in the penalty box that costs its team a skater: what one person serves, one penalty
  * after the other.
  */
 final class Seat {
 
   private static final long WAITS = -1;
 
-  private final Deque<Block> blocks = new ArrayDeque<>();
+  private final Deque<ServedPenalty> penalties = new ArrayDeque<>();
   private long endsAt = WAITS;
 
-  Seat(Block first) {
-    blocks.add(first);
+  Seat(ServedPenalty first) {
+    penalties.add(first);
   }
 
-  /** Adds a block behind those already here. */
-  void add(Block block) {
-    blocks.add(block);
+  /** Adds a penalty behind those already here. */
+  void add(ServedPenalty penalty) {
+    penalties.add(penalty);
   }
 
   boolean running() {
@@ -31,7 +31,7 @@ final class Seat {
   }
 
   /**
-   * Starts the clock of the first block.
+   * Starts the clock of the first penalty.
    *
    * @param now play since the game began, ms
    */
@@ -39,36 +39,36 @@ final class Seat {
     endsAt = now + current().millis();
   }
 
-  /** When the running block runs out, ms. */
+  /** When the running penalty runs out, ms. */
   long endsAt() {
     return endsAt;
   }
 
-  Block current() {
-    return blocks.getFirst();
+  ServedPenalty current() {
+    return penalties.getFirst();
   }
 
-  /** What is to be served, the running block first. */
-  List<Block> blocks() {
-    return List.copyOf(blocks);
+  /** What is to be served, the running penalty first. */
+  List<ServedPenalty> penalties() {
+    return List.copyOf(penalties);
   }
 
-  /** Blocks behind the running one, ms. */
+  /** Penalties behind the running one, ms. */
   long behind() {
-    return blocks.stream().skip(1).mapToLong(Block::millis).sum();
+    return penalties.stream().skip(1).mapToLong(ServedPenalty::millis).sum();
   }
 
-  /** Ends the running block and starts the next one, if there is one. */
-  Block end(long now) {
-    Block ended = blocks.removeFirst();
-    if (!blocks.isEmpty()) {
+  /** Ends the running penalty and starts the next one, if there is one. */
+  ServedPenalty end(long now) {
+    ServedPenalty ended = penalties.removeFirst();
+    if (!penalties.isEmpty()) {
       start(now);
     }
     return ended;
   }
 
   boolean done() {
-    return blocks.isEmpty();
+    return penalties.isEmpty();
   }
 
   /**
@@ -76,19 +76,19 @@ final class Seat {
    * or called on the same player at the same stoppage (from memory: a player with two penalties
    * serves them one after the other, and so does who sits for him).
    *
-   * @param block of the new penalty
+   * @param penalty of the new penalty
    * @param sameStoppage the calls of the stoppage at which it is called
    */
-  boolean takes(Block block, List<Called> sameStoppage) {
-    Optional<String> sitter = block.call().sitter();
-    return blocks.stream()
-        .map(Block::call)
+  boolean takes(ServedPenalty penalty, List<Called> sameStoppage) {
+    Optional<String> sitter = penalty.call().sitter();
+    return penalties.stream()
+        .map(ServedPenalty::call)
         .anyMatch(
             here ->
-                here.equals(block.call())
+                here.equals(penalty.call())
                     || (sitter.isPresent() && here.sitter().equals(sitter))
                     || (here.player().isPresent()
-                        && here.player().equals(block.call().player())
+                        && here.player().equals(penalty.call().player())
                         && sameStoppage.contains(here)));
   }
 }

@@ -66,7 +66,7 @@ final class Strengths {
    * @param now play since the game began, ms
    * @return what ran out
    */
-  List<Block> expire(Side side, long now) {
+  List<ServedPenalty> expire(Side side, long now) {
     Bench.Freed freed = bench(side).expire(now);
     skaters.merge(
         side, freed.comeBack().size(), (on, back) -> Math.min(rules.fullSkaters(), on + back));

@@ -22,10 +22,10 @@ record Term(Called call, OptionalLong endsAt, boolean ranOut) {
     List<Term> waiting = new ArrayList<>();
     for (Seat s : bench.seats()) {
       Called current = s.current().call();
-      List<Block> blocks = s.blocks();
+      List<ServedPenalty> penalties = s.penalties();
       List<Called> behind = new ArrayList<>();
       long own = 0;
-      for (Block b : blocks.subList(1, blocks.size())) {
+      for (ServedPenalty b : penalties.subList(1, penalties.size())) {
         if (b.call().equals(current)) {
           own += b.millis();
         } else if (!behind.contains(b.call())) {

@@ -6,17 +6,17 @@ import static twostrides.rulebook.FactKey.WANTS;
 
 import java.util.List;
 import java.util.Optional;
-import twostrides.rulebook.Draw.Change;
-import twostrides.rulebook.Draw.Place;
-import twostrides.rulebook.Draw.Spot;
-import twostrides.rulebook.Draw.TimeOut;
+import twostrides.rulebook.FaceOff.Change;
+import twostrides.rulebook.FaceOff.Place;
+import twostrides.rulebook.FaceOff.Spot;
+import twostrides.rulebook.FaceOff.TimeOut;
 
-/** Where the draw is, who picks the spot, who may change and who may take a time-out. */
-final class DrawRules {
-  private DrawRules() {}
+/** Where the face-off is, who picks the spot, who may change and who may take a time-out. */
+final class FaceOffRules {
+  private FaceOffRules() {}
 
-  /** The draw after an icing. */
-  static Draw afterIcing(IcingBook b, Facts f) {
+  /** The face-off after an icing. */
+  static FaceOff afterIcing(IcingBook b, Facts f) {
     Reason place = reason(b, SettingKey.SPOT, "draw", "the draw is in the icing team's end zone");
     Place where = Place.ICING_TEAM_END;
     Spot spot = spot(b);
@@ -31,7 +31,7 @@ final class DrawRules {
               "with a penalty signalled on the other team the draw is in the neutral zone");
     }
     Change change = change(b, f);
-    return new Draw(
+    return new FaceOff(
         where,
         spot,
         change,
@@ -128,11 +128,11 @@ final class DrawRules {
   }
 
   /**
-   * The draw where it is no icing and play stopped all the same; empty where play goes on.
+   * The face-off where it is no icing and play stopped all the same; empty where play goes on.
    *
    * @param decided the rule that decided
    */
-  static Optional<Draw> withoutIcing(IcingBook b, Facts f, Reason decided) {
+  static Optional<FaceOff> withoutIcing(IcingBook b, Facts f, Reason decided) {
     boolean leftShort =
         decided.rule().equals(WayRules.SHORT)
             && f.is(Fact.ABSTAINED_YES)
@@ -167,17 +167,17 @@ final class DrawRules {
     return Optional.empty();
   }
 
-  /** The draw after a goal. */
-  static Draw afterGoal() {
+  /** The face-off after a goal. */
+  static FaceOff afterGoal() {
     return free(Place.CENTER, Reason.common("draw", "after a goal the draw is at center ice"));
   }
 
-  private static Draw free(IcingBook b, Place place, SettingKey key, String text) {
+  private static FaceOff free(IcingBook b, Place place, SettingKey key, String text) {
     return free(place, reason(b, key, "draw", text));
   }
 
-  private static Draw free(Place place, Reason why) {
-    return new Draw(place, Spot.NO_CHOICE, Change.ALLOWED, TimeOut.ALLOWED, List.of(why));
+  private static FaceOff free(Place place, Reason why) {
+    return new FaceOff(place, Spot.NO_CHOICE, Change.ALLOWED, TimeOut.ALLOWED, List.of(why));
   }
 
   private static Reason reason(IcingBook b, SettingKey key, String rule, String text) {

@@ -5,16 +5,17 @@ import java.util.List;
 /**
  * How play starts again.
  *
- * @param place where the draw is
+ * @param place where the face-off is
  * @param spot which of the two spots
  * @param change whether the icing team may change
  * @param timeOut whether the icing team may take its time-out
  * @param reasons the rules behind it, in this order
  */
-public record Draw(Place place, Spot spot, Change change, TimeOut timeOut, List<Reason> reasons) {
+public record FaceOff(
+    Place place, Spot spot, Change change, TimeOut timeOut, List<Reason> reasons) {
 
   /** Copies the reasons. */
-  public Draw {
+  public FaceOff {
     reasons = List.copyOf(reasons);
   }
 

@@ -6,24 +6,24 @@ import java.util.List;
 import twostrides.rulebook.penalty.BoxEvent.Called;
 
 /**
- * A stretch of time for which a penalty takes a skater off.
+ * A stretch of time for which a call takes a skater off: a whole penalty, or half of a double minor.
  *
  * @param call the penalty
  * @param millis its length, ms
  */
-record Block(Called call, long millis) {
+record ServedPenalty(Called call, long millis) {
 
   /**
    * An order of the penalties of one stoppage that does not depend on the order of their rows:
    * majors before minors, as they are served (from memory), then by the names that the sheet gives.
    */
-  static final Comparator<Block> CANONICAL =
-      Comparator.comparing(Block::minor)
+  static final Comparator<ServedPenalty> CANONICAL =
+      Comparator.comparing(ServedPenalty::minor)
           .thenComparing(b -> b.call().player().orElse(""))
           .thenComparing(b -> b.call().servedBy().orElse(""))
           .thenComparing(b -> b.call().kind())
           .thenComparing(b -> b.call().ref())
-          .thenComparing(Block::millis);
+          .thenComparing(ServedPenalty::millis);
 
   /** Whether a goal can end it: minors only, not majors or match penalties (NHL 20.2: S). */
   boolean minor() {
@@ -31,10 +31,11 @@ record Block(Called call, long millis) {
   }
 
   /**
-   * The blocks of a penalty. A double minor is two, one after the other (NHL 18.2: S); a misconduct
-   * and a game misconduct are none. A match penalty counts as a major where the book knows none.
+   * What is served for a call. A double minor is two, one after the other (NHL 18.2: S); a
+   * misconduct and a game misconduct are none. A match penalty counts as a major where the book
+   * knows none.
    */
-  static List<Block> of(Called call, PenaltyRules rules) {
+  static List<ServedPenalty> of(Called call, PenaltyRules rules) {
     if (!call.kind().costsSkater()) {
       return List.of();
     }
@@ -43,11 +44,11 @@ record Block(Called call, long millis) {
         call.lengthSeconds().isPresent()
             ? call.lengthSeconds().getAsDouble() / parts
             : usualSeconds(call.kind(), rules);
-    List<Block> blocks = new ArrayList<>();
+    List<ServedPenalty> penalties = new ArrayList<>();
     for (int i = 0; i < parts; i++) {
-      blocks.add(new Block(call, GameInstant.toMillis(seconds)));
+      penalties.add(new ServedPenalty(call, GameInstant.toMillis(seconds)));
     }
-    return List.copyOf(blocks);
+    return List.copyOf(penalties);
   }
 
   private static double usualSeconds(PenaltyKind kind, PenaltyRules rules) {
