@@ -1,5 +1,7 @@
 package twostrides;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -28,20 +30,21 @@ class ArchitectureTest {
           Map.entry("sheet", Set.of("toml")),
           Map.entry("output", Set.of()),
           Map.entry("rink", Set.of()),
-          Map.entry("penalty", Set.of()),
-          Map.entry("game", Set.of("sheet", "rink", "penalty")),
+          Map.entry("game", Set.of("sheet", "rink", "rulebook")),
           Map.entry("tag", Set.of("sheet", "game", "rink")),
           Map.entry("tracking", Set.of("sheet", "rink", "game")),
-          Map.entry("rulebook", Set.of("rink", "penalty", "toml")),
-          Map.entry("race", Set.of("rink", "rulebook", "rates", "toml")),
-          Map.entry("rates", Set.of()),
-          Map.entry("exits", Set.of("game", "rink", "rulebook", "race", "rates", "penalty")),
-          Map.entry("review", Set.of("exits", "rates")),
-          Map.entry("chart", Set.of("review", "exits", "rink", "rates")),
-          Map.entry("numbers", Set.of("exits", "rates", "review")),
-          Map.entry("book", Set.of("review", "numbers", "chart", "exits", "rates", "sheet")),
+          Map.entry("rulebook", Set.of("rink", "toml")),
+          Map.entry("race", Set.of("rink", "rulebook", "stats", "toml")),
+          Map.entry("stats", Set.of()),
+          Map.entry("exits", Set.of("game", "rink", "rulebook", "race", "stats")),
+          Map.entry("review", Set.of("exits", "stats")),
+          Map.entry("chart", Set.of("review", "exits", "rink", "stats")),
+          Map.entry("numbers", Set.of("exits", "stats", "review")),
+          Map.entry("book", Set.of("review", "numbers", "chart", "exits", "stats", "sheet")),
           Map.entry("demo", Set.of("rink")),
           Map.entry("cli", Set.of("*")));
+
+  private static final String PENALTY = "twostrides.rulebook.penalty..";
 
   private final JavaClasses ours =
       new ClassFileImporter()
@@ -85,6 +88,29 @@ class ArchitectureTest {
                               .allowEmptyShould(true);
                       rule.check(ours);
                     }));
+  }
+
+  /** The book uses the penalties; they know no book, and no package of ours at all. */
+  @Test
+  void penaltiesImportNothingOfOurs() {
+    noClasses()
+        .that()
+        .resideInAPackage(PENALTY)
+        .should()
+        .dependOnClassesThat(resideInAPackage("twostrides..").and(resideOutsideOfPackage(PENALTY)))
+        .check(ours);
+  }
+
+  /** A game has penalties, but its rows are read before any book rules on them. */
+  @Test
+  void gamesKnowPenaltiesButNoBook() {
+    noClasses()
+        .that()
+        .resideInAPackage("twostrides.game..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("twostrides.rulebook")
+        .check(ours);
   }
 
   @Test

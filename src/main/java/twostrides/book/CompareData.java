@@ -10,8 +10,8 @@ import twostrides.numbers.CompareRow;
 import twostrides.numbers.Comparison;
 import twostrides.numbers.Side;
 import twostrides.numbers.SideBySide;
-import twostrides.rates.Count;
-import twostrides.rates.Difference;
+import twostrides.stats.Count;
+import twostrides.stats.Difference;
 
 /**
  * The counts and words that compare.js works with, as JSON inside the page: a page from disk may

@@ -32,12 +32,12 @@ import twostrides.numbers.Numbers;
 import twostrides.numbers.OtherBooks;
 import twostrides.numbers.PlayerSheet;
 import twostrides.numbers.Sides;
-import twostrides.rates.Count;
 import twostrides.review.FlagLine;
 import twostrides.review.PlayerReview;
 import twostrides.review.Profile;
 import twostrides.review.SeasonReview;
 import twostrides.review.TeamReview;
+import twostrides.stats.Count;
 
 /**
  * Writes the review book: a folder that opens from disk with no network. Pages do not depend on

@@ -9,9 +9,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import twostrides.exits.Evidence;
-import twostrides.rates.AdjustedRate;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
 import twostrides.review.FlagLine;
 import twostrides.review.Likely;
 import twostrides.review.Moment;
@@ -22,6 +19,9 @@ import twostrides.review.RestartLine;
 import twostrides.review.Say;
 import twostrides.review.SeasonReview;
 import twostrides.review.TeamReview;
+import twostrides.stats.AdjustedRate;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
 
 /** Words of single table cells; the pages call these and nothing else does any formatting. */
 public final class Show {

@@ -13,10 +13,10 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.data.category.DefaultCategoryDataset;
-import twostrides.rates.Count;
-import twostrides.rates.Interval;
 import twostrides.review.Habit;
 import twostrides.review.Say;
+import twostrides.stats.Count;
+import twostrides.stats.Interval;
 
 /**
  * The habit over the season: the share of carries and passes out that were released short of

@@ -12,10 +12,10 @@ import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.AbstractCategoryItemRenderer;
 import org.jfree.chart.renderer.category.CategoryItemRendererState;
 import org.jfree.data.category.CategoryDataset;
-import twostrides.rates.Count;
-import twostrides.rates.Interval;
 import twostrides.review.Habit;
 import twostrides.review.Say;
+import twostrides.stats.Count;
+import twostrides.stats.Interval;
 
 /**
  * Draws one stretch of a season: a dot at the share, a bar over its interval, and beneath it the

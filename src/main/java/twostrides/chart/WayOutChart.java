@@ -14,9 +14,9 @@ import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.data.category.DefaultCategoryDataset;
-import twostrides.rates.Count;
 import twostrides.review.Profile;
 import twostrides.review.ShownStrength;
+import twostrides.stats.Count;
 
 /**
  * Exit attempts by way out and strength, one flat bar each. The striped part at the left was iced;

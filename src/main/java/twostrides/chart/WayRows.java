@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import twostrides.rates.Count;
 import twostrides.review.Profile;
 import twostrides.review.ShownStrength;
 import twostrides.review.ShownWay;
 import twostrides.review.WayCount;
+import twostrides.stats.Count;
 
 /**
  * The rows of a way-out chart: a row for every strength at which a way out occurs, and one empty

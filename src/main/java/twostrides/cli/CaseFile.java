@@ -15,7 +15,7 @@ import java.util.TreeMap;
 import twostrides.output.OutputException;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.Bookshelf;
-import twostrides.rulebook.Draw;
+import twostrides.rulebook.FaceOff;
 import twostrides.rulebook.FactKey;
 import twostrides.rulebook.Facts;
 import twostrides.rulebook.IcingBook;
@@ -233,14 +233,14 @@ final class CaseFile {
   }
 
   private static Map<String, String> answers(Ruling ruling) {
-    Optional<Draw> draw = ruling.draw();
+    Optional<FaceOff> faceOff = ruling.faceOff();
     Map<String, String> answers = new TreeMap<>();
     answers.put("ruling", ruling.word());
     answers.put("rule", ruling.reason().rule());
-    answers.put("place", draw.map(d -> word(d.place())).orElse("none"));
-    answers.put("spot", draw.map(d -> word(d.spot())).orElse("none"));
-    answers.put("change", draw.map(d -> word(d.change())).orElse("none"));
-    answers.put("time_out", draw.map(d -> word(d.timeOut())).orElse("none"));
+    answers.put("place", faceOff.map(d -> word(d.place())).orElse("none"));
+    answers.put("spot", faceOff.map(d -> word(d.spot())).orElse("none"));
+    answers.put("change", faceOff.map(d -> word(d.change())).orElse("none"));
+    answers.put("time_out", faceOff.map(d -> word(d.timeOut())).orElse("none"));
     return answers;
   }
 

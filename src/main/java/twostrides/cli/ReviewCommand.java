@@ -34,7 +34,6 @@ import twostrides.numbers.Numbers;
 import twostrides.output.OutputFolder;
 import twostrides.race.SkaterSet;
 import twostrides.race.TravelBound;
-import twostrides.rates.Count;
 import twostrides.review.Anonymous;
 import twostrides.review.Profile;
 import twostrides.review.Reviewer;
@@ -45,6 +44,7 @@ import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SetAside;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
+import twostrides.stats.Count;
 import twostrides.tracking.SyncSheets;
 import twostrides.tracking.VideoSeconds;
 

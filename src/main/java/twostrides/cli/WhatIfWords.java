@@ -18,12 +18,12 @@ import twostrides.race.WayOutAssumptions;
 import twostrides.race.WayOutcome;
 import twostrides.race.WaysOut;
 import twostrides.race.WhatIf;
-import twostrides.rates.Count;
 import twostrides.rink.Units;
 import twostrides.rulebook.Facts;
 import twostrides.rulebook.IcingBook;
 import twostrides.rulebook.Ruling;
 import twostrides.rulebook.RulingWords;
+import twostrides.stats.Count;
 
 /** The answer to one release in plain words, line by line. */
 final class WhatIfWords {

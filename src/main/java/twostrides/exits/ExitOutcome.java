@@ -2,7 +2,7 @@ package twostrides.exits;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import twostrides.rates.Wait;
+import twostrides.stats.CensoredTime;
 
 /**
  * What followed an exit or a release.
@@ -25,5 +25,5 @@ public record ExitOutcome(
     RestartCause cause,
     OptionalDouble restartElapsed,
     Optional<Boolean> restartWithinWindow,
-    Optional<Wait> reentry,
+    Optional<CensoredTime> reentry,
     Optional<Against> against) {}

@@ -2,7 +2,7 @@ package twostrides.exits;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import twostrides.rates.Wait;
+import twostrides.stats.CensoredTime;
 
 /** What followed the exits and releases of one game. */
 final class ExitOutcomes {
@@ -69,11 +69,11 @@ final class ExitOutcomes {
             e -> e.kind() == PuckEvent.Kind.FACEOFF && timeline.surelyInOwnZone(e, team));
   }
 
-  private Optional<Wait> reentry(PuckEvent release, String team) {
+  private Optional<CensoredTime> reentry(PuckEvent release, String team) {
     for (PuckEvent e : timeline.after(release)) {
       boolean back = e.control() && !e.by(team) && timeline.surelyInOwnZone(e, team);
       if (e.ends() || back) {
-        return Optional.of(new Wait(e.elapsed() - release.elapsed(), !e.ends()));
+        return Optional.of(new CensoredTime(e.elapsed() - release.elapsed(), !e.ends()));
       }
     }
     return Optional.empty();

@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
-import twostrides.penalty.BoxEvent;
-import twostrides.penalty.BoxTimeline;
-import twostrides.penalty.GameInstant;
-import twostrides.penalty.OnIce;
-import twostrides.penalty.PenaltyKind;
-import twostrides.penalty.PenaltyRules;
-import twostrides.penalty.Side;
+import twostrides.rulebook.penalty.BoxEvent;
+import twostrides.rulebook.penalty.BoxTimeline;
+import twostrides.rulebook.penalty.GameInstant;
+import twostrides.rulebook.penalty.OnIce;
+import twostrides.rulebook.penalty.PenaltyKind;
+import twostrides.rulebook.penalty.PenaltyRules;
+import twostrides.rulebook.penalty.Side;
 
 /**
  * What the penalty rows of a game say about manpower, row by row.

@@ -3,8 +3,8 @@ package twostrides.game;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import twostrides.penalty.PenaltyKind;
 import twostrides.rink.Place;
+import twostrides.rulebook.penalty.PenaltyKind;
 
 /**
  * One row of a play sheet in the program's frame and clock.

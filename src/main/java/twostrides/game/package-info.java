@@ -3,6 +3,6 @@
  * instant. Places in metres in the acting team's frame, time in seconds of play since the period
  * began.
  *
- * <p>May import {@code sheet}, {@code rink} and {@code penalty}.
+ * <p>May import {@code sheet}, {@code rink} and {@code rulebook.penalty}.
  */
 package twostrides.game;

@@ -5,12 +5,12 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import twostrides.rates.AdjustedRate;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
-import twostrides.rates.Difference;
 import twostrides.review.Say;
 import twostrides.review.TableRows;
+import twostrides.stats.AdjustedRate;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
+import twostrides.stats.Difference;
 
 /**
  * One sentence of advice for a player, tied to its numbers: the first rule that has something to

@@ -4,14 +4,14 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import twostrides.rates.AdjustedRate;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
-import twostrides.rates.Difference;
-import twostrides.rates.Interval;
-import twostrides.rates.KaplanMeier;
-import twostrides.rates.Range;
 import twostrides.review.Say;
+import twostrides.stats.AdjustedRate;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
+import twostrides.stats.Difference;
+import twostrides.stats.Interval;
+import twostrides.stats.KaplanMeier;
+import twostrides.stats.Range;
 
 /** Words of single cells: one way of writing counts, shares, means and seconds. */
 final class Cell {

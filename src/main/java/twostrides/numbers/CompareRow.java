@@ -3,7 +3,7 @@ package twostrides.numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import twostrides.rates.Clustered;
+import twostrides.stats.Clustered;
 
 /**
  * A row of the compare page: what is counted, summed over slots of a tally.

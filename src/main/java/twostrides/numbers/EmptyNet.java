@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import twostrides.exits.AtCenter;
 import twostrides.exits.Columns;
-import twostrides.rates.Count;
 import twostrides.review.TableRows;
+import twostrides.stats.Count;
 
 /**
  * The empty-net page: what came of pucks sent at the opponent's empty net from behind center, and

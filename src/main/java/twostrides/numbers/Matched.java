@@ -9,10 +9,10 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import twostrides.exits.Columns;
-import twostrides.rates.Bootstrap;
-import twostrides.rates.Count;
-import twostrides.rates.Range;
 import twostrides.review.TableRows;
+import twostrides.stats.Bootstrap;
+import twostrides.stats.Count;
+import twostrides.stats.Range;
 
 /**
  * Attempts against after defensive-zone face-offs, set against exits that left the zone without

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
-import twostrides.rates.Count;
 import twostrides.review.TableRows;
+import twostrides.stats.Count;
 
 /** Releases short of center as the book of the run and another book rule them. */
 public final class OtherBooks {

@@ -9,15 +9,15 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import twostrides.exits.Columns;
-import twostrides.rates.AdjustedRate;
-import twostrides.rates.AdjustedRates;
-import twostrides.rates.Count;
-import twostrides.rates.KaplanMeier;
-import twostrides.rates.Wait;
 import twostrides.review.FaceOffAfter;
 import twostrides.review.Say;
 import twostrides.review.ShownWay;
 import twostrides.review.TableRows;
+import twostrides.stats.AdjustedRate;
+import twostrides.stats.AdjustedRates;
+import twostrides.stats.CensoredTime;
+import twostrides.stats.Count;
+import twostrides.stats.KaplanMeier;
 
 /**
  * The penalty-kill page: was the zone cleared, what did that burn, what followed when it was not,
@@ -72,12 +72,12 @@ final class PenaltyKill {
 
   /** Relief after each clear whose sheet tells it. */
   static KaplanMeier relief(List<TableRows> rows) {
-    List<Wait> waits = new ArrayList<>();
+    List<CensoredTime> waits = new ArrayList<>();
     for (TableRows r : rows) {
       OptionalDouble s = r.number(Columns.RELIEF_S);
       Optional<Boolean> cut = r.flag(Columns.RELIEF_CUT_SHORT);
       if (!Season.keptIn(r) && s.isPresent() && cut.isPresent()) {
-        waits.add(new Wait(s.getAsDouble(), !cut.get()));
+        waits.add(new CensoredTime(s.getAsDouble(), !cut.get()));
       }
     }
     return KaplanMeier.of(waits);

@@ -10,16 +10,16 @@ import java.util.Optional;
 import java.util.TreeMap;
 import twostrides.exits.AtCenter;
 import twostrides.exits.Columns;
-import twostrides.rates.AdjustedRate;
-import twostrides.rates.AdjustedRates;
-import twostrides.rates.Count;
-import twostrides.rates.Difference;
-import twostrides.rates.Holm;
-import twostrides.rates.Trend;
 import twostrides.review.Habit;
 import twostrides.review.ShownStrength;
 import twostrides.review.ShownWay;
 import twostrides.review.TableRows;
+import twostrides.stats.AdjustedRate;
+import twostrides.stats.AdjustedRates;
+import twostrides.stats.Count;
+import twostrides.stats.Difference;
+import twostrides.stats.Holm;
+import twostrides.stats.Trend;
 
 /**
  * Every player against the team and the group: icing shares by way out and strength, adjusted by

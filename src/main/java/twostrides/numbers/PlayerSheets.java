@@ -9,13 +9,13 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import twostrides.exits.Columns;
 import twostrides.exits.FlagVerdict;
-import twostrides.rates.AdjustedRates;
-import twostrides.rates.Count;
 import twostrides.review.PlayerReview;
 import twostrides.review.Say;
 import twostrides.review.ShownStrength;
 import twostrides.review.ShownWay;
 import twostrides.review.TableRows;
+import twostrides.stats.AdjustedRates;
+import twostrides.stats.Count;
 
 /** Makes the numbers of every player's sheet, in few enough lines for a printed page. */
 public final class PlayerSheets {

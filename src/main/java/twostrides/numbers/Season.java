@@ -11,10 +11,10 @@ import java.util.stream.Collectors;
 import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
 import twostrides.exits.WayOut;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
 import twostrides.review.FaceOffAfter;
 import twostrides.review.TableRows;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
 
 /** The rows of a season's tables, with the questions that several pages ask of them. */
 final class Season {

@@ -2,7 +2,7 @@ package twostrides.numbers;
 
 import java.util.List;
 import java.util.stream.Stream;
-import twostrides.rates.Difference;
+import twostrides.stats.Difference;
 
 /**
  * Two sides beside each other: what the compare page shows of them.

@@ -13,11 +13,11 @@ import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
-import twostrides.rates.Count;
 import twostrides.review.Say;
 import twostrides.review.SeasonReview;
 import twostrides.review.TableRows;
 import twostrides.review.TeamReview;
+import twostrides.stats.Count;
 
 /** Counts a season's exits and releases for every player, unit and team, game by game. */
 public final class Sides {

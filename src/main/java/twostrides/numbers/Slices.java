@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import twostrides.exits.Columns;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
-import twostrides.rates.Difference;
 import twostrides.review.FaceOffAfter;
 import twostrides.review.ShownWay;
 import twostrides.review.TableRows;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
+import twostrides.stats.Difference;
 
 /**
  * The slices page: exits and releases by strength, score, period, pressure, side, venue and

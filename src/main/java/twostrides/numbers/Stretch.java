@@ -2,9 +2,9 @@ package twostrides.numbers;
 
 import java.util.List;
 import java.util.stream.Stream;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
 import twostrides.review.Say;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
 
 /**
  * A side in some of its team's games.

@@ -1,6 +1,6 @@
 package twostrides.race;
 
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /**
  * How a puck is sent: the spread from which its unknown speed, direction and loft are drawn.

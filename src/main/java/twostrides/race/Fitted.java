@@ -1,6 +1,6 @@
 package twostrides.race;
 
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /**
  * The numbers that were fitted on real games, all in one place: two games of a men's club

@@ -1,7 +1,7 @@
 package twostrides.race;
 
 import org.hipparchus.special.Gamma;
-import twostrides.rates.Range;
+import twostrides.stats.Range;
 
 /**
  * How often a carrier loses the puck, per second that he keeps it: events over seconds, drawn

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import twostrides.rates.Range;
 import twostrides.rink.Rink;
+import twostrides.stats.Range;
 
 /**
  * Where the puck goes over many draws: how wide it is spread at places up ice, and how far it gets.

@@ -1,7 +1,7 @@
 package twostrides.race;
 
 import java.util.Optional;
-import twostrides.rates.Interval;
+import twostrides.stats.Interval;
 
 /**
  * What a measured chance of gaining center would be, guessed from what any sheet says: only for an

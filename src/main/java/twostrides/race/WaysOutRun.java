@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import twostrides.rates.Count;
-import twostrides.rates.Interval;
 import twostrides.rink.Rink;
+import twostrides.stats.Count;
+import twostrides.stats.Interval;
 
 /** One comparison of ways out. For one thread. */
 final class WaysOutRun {

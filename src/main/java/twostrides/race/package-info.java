@@ -3,6 +3,6 @@
  * boards, the skater's disc, the race that a rulebook asks about, and the chance of gaining center.
  * Metres, seconds, metres a second, radians; the frame of the team that releases.
  *
- * <p>May import {@code rink}, {@code rulebook} and {@code rates}.
+ * <p>May import {@code rink}, {@code rulebook} and {@code stats}.
  */
 package twostrides.race;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /** How often icing followed an exit attempt, game by game, while the exits go by in order. */
 final class Changes {

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import twostrides.exits.Evidence;
 import twostrides.exits.FlagVerdict;
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /**
  * A release that an own-zone restart followed: flagged, without a verdict, or not flagged with its

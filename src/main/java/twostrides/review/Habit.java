@@ -2,8 +2,8 @@ package twostrides.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import twostrides.rates.Count;
-import twostrides.rates.Trend;
+import twostrides.stats.Count;
+import twostrides.stats.Trend;
 
 /**
  * A habit over the season, such as releasing pucks short of center that were carried or passed out:

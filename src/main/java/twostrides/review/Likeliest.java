@@ -3,8 +3,8 @@ package twostrides.review;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import twostrides.rates.AdjustedRates;
-import twostrides.rates.Count;
+import twostrides.stats.AdjustedRates;
+import twostrides.stats.Count;
 
 /**
  * The one of several that most likely has the highest rate, however many cases each has: a maximum

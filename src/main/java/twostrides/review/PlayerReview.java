@@ -2,7 +2,7 @@ package twostrides.review;
 
 import java.util.List;
 import java.util.Optional;
-import twostrides.rates.AdjustedRate;
+import twostrides.stats.AdjustedRate;
 
 /**
  * One player of the season.

@@ -1,8 +1,8 @@
 package twostrides.review;
 
 import java.util.List;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
 
 /**
  * How a team or a player leaves the zone.

@@ -6,7 +6,7 @@ import java.util.function.ToDoubleFunction;
 import twostrides.exits.Columns;
 import twostrides.exits.Evidence;
 import twostrides.exits.FlagVerdict;
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /** Reads rows of the restarts and releases tables into the lines that pages show. */
 final class RestartLines {

@@ -15,9 +15,9 @@ import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
-import twostrides.rates.AdjustedRates;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
+import twostrides.stats.AdjustedRates;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
 
 /** Makes the review of a season from the pipeline's tables. */
 public final class Reviewer {

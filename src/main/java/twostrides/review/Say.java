@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Optional;
-import twostrides.rates.AdjustedRate;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
-import twostrides.rates.Interval;
+import twostrides.stats.AdjustedRate;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
+import twostrides.stats.Interval;
 
 /** Numbers in words: one way of writing counts, shares and clocks on every page. */
 public final class Say {

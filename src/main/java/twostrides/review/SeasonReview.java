@@ -2,7 +2,7 @@ package twostrides.review;
 
 import java.util.List;
 import java.util.Optional;
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /**
  * What the book shows of a season.

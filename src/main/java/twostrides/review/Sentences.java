@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
 import twostrides.exits.RestartCause;
-import twostrides.rates.AdjustedRates;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
-import twostrides.rates.Trend;
+import twostrides.stats.AdjustedRates;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
+import twostrides.stats.Trend;
 
 /**
  * What the season says in five sentences, each with its numbers and how many they come from. They

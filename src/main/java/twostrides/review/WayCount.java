@@ -1,7 +1,7 @@
 package twostrides.review;
 
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
 
 /**
  * Attempts of one way out at one strength, and the defensive-zone face-offs that followed, by

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import twostrides.penalty.PenaltyRules;
 import twostrides.rink.Rink;
+import twostrides.rulebook.penalty.PenaltyRules;
 
 /**
  * One rulebook in one season: a setting for every key.

@@ -37,16 +37,16 @@ public final class Judge {
     }
     Reason completed = completed(book, facts);
     return open.isEmpty()
-        ? new Ruling.Icing(completed, DrawRules.afterIcing(book, facts))
+        ? new Ruling.Icing(completed, FaceOffRules.afterIcing(book, facts))
         : new Ruling.NotYetDecided(completed, open);
   }
 
   private static Ruling decided(Effect effect, Reason reason, IcingBook book, Facts facts) {
     return switch (effect) {
-      case GOAL -> new Ruling.Goal(reason, DrawRules.afterGoal());
-      case WAVED_OFF -> new Ruling.WavedOff(reason, DrawRules.withoutIcing(book, facts, reason));
+      case GOAL -> new Ruling.Goal(reason, FaceOffRules.afterGoal());
+      case WAVED_OFF -> new Ruling.WavedOff(reason, FaceOffRules.withoutIcing(book, facts, reason));
       case NO_ICING, NOT_YET ->
-          new Ruling.NoIcing(reason, DrawRules.withoutIcing(book, facts, reason));
+          new Ruling.NoIcing(reason, FaceOffRules.withoutIcing(book, facts, reason));
     };
   }
 
@@ -65,7 +65,7 @@ public final class Judge {
 
   /**
    * The assumed settings on which a ruling hangs: those for which no source was found and with
-   * another value of which the ruling or its draw would be another.
+   * another value of which the ruling or its face-off would be another.
    *
    * @param book the book
    * @param facts the situation
@@ -90,16 +90,17 @@ public final class Judge {
     return hanging;
   }
 
-  /** The ruling and its draw, without reasons. */
+  /** The ruling and its face-off, without reasons. */
   private static String outcome(Ruling r) {
-    Optional<Draw> draw = r.draw();
+    Optional<FaceOff> faceOff = r.faceOff();
     String open =
         r instanceof Ruling.NotYetDecided n
             ? n.open().stream().map(o -> o.fact().column()).toList().toString()
             : "";
     return r.word()
         + open
-        + draw.map(
+        + faceOff
+            .map(
                 d ->
                     ", draw "
                         + d.place().words()

@@ -10,7 +10,7 @@ public sealed interface Ruling {
   Reason reason();
 
   /** How play starts again; empty where it goes on. */
-  Optional<Draw> draw();
+  Optional<FaceOff> faceOff();
 
   /** The ruling in two words, as tables write it. */
   String word();
@@ -19,11 +19,11 @@ public sealed interface Ruling {
    * Icing.
    *
    * @param reason how it was completed
-   * @param then the draw
+   * @param then the face-off
    */
-  record Icing(Reason reason, Draw then) implements Ruling {
+  record Icing(Reason reason, FaceOff then) implements Ruling {
     @Override
-    public Optional<Draw> draw() {
+    public Optional<FaceOff> faceOff() {
       return Optional.of(then);
     }
 
@@ -38,9 +38,9 @@ public sealed interface Ruling {
    * does not exempt, and over the goal line with nobody's touch or whistle in between.
    *
    * @param reason which exception
-   * @param draw the draw, where play stopped all the same
+   * @param faceOff the face-off, where play stopped all the same
    */
-  record NoIcing(Reason reason, Optional<Draw> draw) implements Ruling {
+  record NoIcing(Reason reason, Optional<FaceOff> faceOff) implements Ruling {
     @Override
     public String word() {
       return "no icing";
@@ -52,9 +52,9 @@ public sealed interface Ruling {
    * was first to it.
    *
    * @param reason which exception
-   * @param draw the draw, where play stopped all the same
+   * @param faceOff the face-off, where play stopped all the same
    */
-  record WavedOff(Reason reason, Optional<Draw> draw) implements Ruling {
+  record WavedOff(Reason reason, Optional<FaceOff> faceOff) implements Ruling {
     @Override
     public String word() {
       return "waved off";
@@ -65,11 +65,11 @@ public sealed interface Ruling {
    * The puck is in the net and the goal counts.
    *
    * @param reason why
-   * @param then the draw, at center
+   * @param then the face-off, at center
    */
-  record Goal(Reason reason, Draw then) implements Ruling {
+  record Goal(Reason reason, FaceOff then) implements Ruling {
     @Override
-    public Optional<Draw> draw() {
+    public Optional<FaceOff> faceOff() {
       return Optional.of(then);
     }
 
@@ -95,7 +95,7 @@ public sealed interface Ruling {
     }
 
     @Override
-    public Optional<Draw> draw() {
+    public Optional<FaceOff> faceOff() {
       return Optional.empty();
     }
 

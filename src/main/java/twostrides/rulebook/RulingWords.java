@@ -66,7 +66,7 @@ public final class RulingWords {
                 + ")");
       }
     }
-    r.draw().ifPresent(d -> draw(d, lines));
+    r.faceOff().ifPresent(d -> faceOff(d, lines));
     return lines;
   }
 
@@ -90,7 +90,7 @@ public final class RulingWords {
         .toList();
   }
 
-  private static void draw(Draw d, List<String> lines) {
+  private static void faceOff(FaceOff d, List<String> lines) {
     String spot = d.spot().words().isEmpty() ? "" : "; " + d.spot().words();
     lines.add("Face-off: " + d.place().words() + spot + cite(d, "draw") + ".");
     if (d.reasons().size() > 1) {
@@ -99,7 +99,7 @@ public final class RulingWords {
     }
   }
 
-  private static String cite(Draw d, String rule) {
+  private static String cite(FaceOff d, String rule) {
     return d.reasons().stream()
         .filter(r -> r.rule().equals(rule))
         .map(r -> " (" + r.cite() + ")")

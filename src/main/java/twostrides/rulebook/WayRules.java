@@ -15,7 +15,7 @@ import static twostrides.rulebook.FactKey.TOUCH;
  */
 final class WayRules {
 
-  /** Name of the rule that also moves the draw. */
+  /** Name of the rule that also moves the face-off. */
   static final String LEFT_ALONE = "left alone on purpose";
 
   /** Name of the rule for a puck that lies where a defender can leave it alone as well. */

@@ -2,7 +2,7 @@ package twostrides.season;
 
 import twostrides.exits.AtCenter;
 import twostrides.race.WayOutAssumptions;
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /**
  * What came of gaining center, of an icing and of losing the puck short of center in these sheets:

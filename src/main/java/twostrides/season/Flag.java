@@ -5,7 +5,7 @@ import twostrides.exits.BookRuling;
 import twostrides.exits.Release;
 import twostrides.exits.Restart;
 import twostrides.race.PuckSpread;
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /**
  * A release that an own-zone restart followed, flagged or not, with what there is to say of it.

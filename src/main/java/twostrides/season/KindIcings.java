@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import twostrides.exits.LetGo;
 import twostrides.exits.Release;
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /**
  * How many releases of a kind were iced in these sheets: sent or missed pass, from the own zone or

@@ -10,8 +10,8 @@ import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.selection.Selection;
 import tech.tablesaw.table.TableSlice;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
 
 /**
  * Rows of one of the season's tables, picked by Tablesaw selections: the questions that every count

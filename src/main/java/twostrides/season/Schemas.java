@@ -24,7 +24,7 @@ import twostrides.exits.Where;
 import twostrides.game.Fixture;
 import twostrides.game.NetEmpty;
 import twostrides.game.Pressure;
-import twostrides.rates.Wait;
+import twostrides.stats.CensoredTime;
 
 /**
  * What each table of a season holds, column by column.
@@ -271,7 +271,7 @@ public record Schemas(Columns.Windows windows, long seed) {
     double sum = 0;
     for (Exit e : k.exits()) {
       sum +=
-          e.way() == WayOut.KEPT_IN ? 0 : e.outcome().reentry().map(Wait::seconds).orElse(0.0);
+          e.way() == WayOut.KEPT_IN ? 0 : e.outcome().reentry().map(CensoredTime::seconds).orElse(0.0);
     }
     return sum;
   }

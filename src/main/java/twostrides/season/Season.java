@@ -15,7 +15,7 @@ import twostrides.exits.Settings;
 import twostrides.exits.TagReader;
 import twostrides.game.Game;
 import twostrides.game.TaggedGame;
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /**
  * A season: the records of all its games, what only a season knows (costs, carrying rates, flags),

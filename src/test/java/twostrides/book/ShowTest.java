@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
 
 /** Words of single cells. */
 class ShowTest {

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
-import twostrides.rates.Count;
 import twostrides.review.Habit;
+import twostrides.stats.Count;
 
 class HabitChartTest {
 

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
 import twostrides.review.Habit;
 import twostrides.review.Mark;
 import twostrides.review.MarkOutcome;
@@ -13,6 +11,8 @@ import twostrides.review.Profile;
 import twostrides.review.ShownStrength;
 import twostrides.review.ShownWay;
 import twostrides.review.WayCount;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
 
 /** Made-up profiles for the tests of this package. */
 final class Profiles {

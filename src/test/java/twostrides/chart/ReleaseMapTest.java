@@ -10,11 +10,11 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
-import twostrides.rates.Count;
 import twostrides.review.Mark;
 import twostrides.review.MarkOutcome;
 import twostrides.review.Profile;
 import twostrides.rink.Rink;
+import twostrides.stats.Count;
 
 class ReleaseMapTest {
 

@@ -9,9 +9,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import twostrides.rates.Count;
 import twostrides.review.ShownStrength;
 import twostrides.review.ShownWay;
+import twostrides.stats.Count;
 
 class WayRowsTest {
 

@@ -18,16 +18,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import twostrides.demo.SeasonTally.Player;
-import twostrides.rates.AdjustedRate;
-import twostrides.rates.AdjustedRates;
-import twostrides.rates.Bootstrap;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
-import twostrides.rates.Difference;
-import twostrides.rates.Interval;
-import twostrides.rates.KaplanMeier;
-import twostrides.rates.KaplanMeier.Band;
-import twostrides.rates.Range;
+import twostrides.stats.AdjustedRate;
+import twostrides.stats.AdjustedRates;
+import twostrides.stats.Bootstrap;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
+import twostrides.stats.Difference;
+import twostrides.stats.Interval;
+import twostrides.stats.KaplanMeier;
+import twostrides.stats.KaplanMeier.Band;
+import twostrides.stats.Range;
 
 /**
  * How often 95 % intervals hold the truth: 2,000 seasons of twelve games of the invented league,

@@ -1,10 +1,10 @@
 package twostrides.demo;
 
 import java.util.Optional;
-import twostrides.rates.Count;
-import twostrides.rates.Difference;
-import twostrides.rates.Interval;
-import twostrides.rates.Range;
+import twostrides.stats.Count;
+import twostrides.stats.Difference;
+import twostrides.stats.Interval;
+import twostrides.stats.Range;
 
 /**
  * How often 95 % intervals of independent trials hold the truth, counted out over all outcomes by

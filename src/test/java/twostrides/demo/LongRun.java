@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import twostrides.demo.SeasonTally.Player;
-import twostrides.rates.Count;
-import twostrides.rates.Wait;
+import twostrides.stats.CensoredTime;
+import twostrides.stats.Count;
 
 /** The league in the long run: many seasons added up stand for what is really so. */
 final class LongRun {
@@ -46,7 +46,7 @@ final class LongRun {
     for (ShownOut way : ShownOut.values()) {
       team.computeIfAbsent(way, w -> new Sum()).add(season.team(way).total());
       even.computeIfAbsent(way, w -> new Sum()).add(season.even(way).total());
-      for (Wait wait : season.relief.get(way)) {
+      for (CensoredTime wait : season.relief.get(way)) {
         relief.computeIfAbsent(way, w -> new TreeMap<>())
             .computeIfAbsent((int) wait.seconds(), s -> new long[2])[wait.ended() ? 1 : 0]++;
       }

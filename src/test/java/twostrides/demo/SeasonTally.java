@@ -12,10 +12,10 @@ import twostrides.demo.Chance.Telling;
 import twostrides.demo.PenaltyBox.Manpower;
 import twostrides.demo.Skater.Role;
 import twostrides.demo.Words.Action;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
-import twostrides.rates.Wait;
 import twostrides.rink.Rink;
+import twostrides.stats.CensoredTime;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
 
 /**
  * A simulated season as counts of own-zone restarts by way out, straight from the truth: nothing is
@@ -46,7 +46,7 @@ final class SeasonTally {
   final Map<Player, Map<ShownOut, int[]>> players = new TreeMap<>();
 
   /** Relief of that team's attempts, by way; whole seconds, as a sheet has them. */
-  final Map<ShownOut, List<Wait>> relief = new EnumMap<>(ShownOut.class);
+  final Map<ShownOut, List<CensoredTime>> relief = new EnumMap<>(ShownOut.class);
 
   private SeasonTally() {
     for (ShownOut way : ShownOut.values()) {
@@ -85,7 +85,7 @@ final class SeasonTally {
     evenByGame.add(even);
     ReliefWalk walk = new ReliefWalk(game.rows());
     for (ExitTruth exit : game.exits()) {
-      Wait wait = walk.next(exit);
+      CensoredTime wait = walk.next(exit);
       Optional<ShownOut> way = ShownOut.of(exit);
       if (way.isEmpty()) {
         continue;
@@ -149,7 +149,7 @@ final class SeasonTally {
     }
 
     /** From the release to the opponent's next touch in that zone; a stoppage cuts it short. */
-    Wait next(ExitTruth exit) {
+    CensoredTime next(ExitTruth exit) {
       while (!begins(rows.get(from), exit)) {
         from++;
       }
@@ -159,7 +159,7 @@ final class SeasonTally {
       }
       from++;
       SheetRow end = rows.get(at);
-      return new Wait(end.elapsed() - exit.release(), end.action() != Action.STOPPAGE);
+      return new CensoredTime(end.elapsed() - exit.release(), end.action() != Action.STOPPAGE);
     }
 
     private static boolean begins(SheetRow row, ExitTruth exit) {

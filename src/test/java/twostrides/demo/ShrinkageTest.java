@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import twostrides.demo.SeasonTally.Player;
-import twostrides.rates.Count;
-import twostrides.rates.OutOfSample;
+import twostrides.stats.Count;
+import twostrides.stats.OutOfSample;
 
 /**
  * The first half of a simulated season says the second: rates adjusted by the team's skaters have

@@ -23,10 +23,10 @@ import twostrides.race.RaceModel;
 import twostrides.race.Regression;
 import twostrides.race.Scene;
 import twostrides.race.SkaterLevel;
-import twostrides.rates.Count;
-import twostrides.rates.Forecast;
 import twostrides.rink.Rink;
 import twostrides.sheet.SheetException;
+import twostrides.stats.Count;
+import twostrides.stats.Forecast;
 
 /**
  * Chances of icing in six real games (open data) against the icings that happened: what the race

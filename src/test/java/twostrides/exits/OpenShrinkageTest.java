@@ -13,9 +13,9 @@ import java.util.function.IntPredicate;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import tech.tablesaw.api.Table;
-import twostrides.rates.Count;
-import twostrides.rates.OutOfSample;
 import twostrides.sheet.SheetException;
+import twostrides.stats.Count;
+import twostrides.stats.OutOfSample;
 
 /**
  * Two of three real games (open data) say the third, all three rotations: adjusted rates against

@@ -37,7 +37,7 @@ class NotebooksTest {
           "game",
           "exits",
           "race",
-          "rates",
+          "stats",
           "review",
           "numbers",
           "rulebook",

@@ -34,12 +34,12 @@ import twostrides.book.ReviewBook;
 import twostrides.browser.Browser;
 import twostrides.chart.Charts;
 import twostrides.exits.Columns;
-import twostrides.rates.Count;
-import twostrides.rates.Difference;
 import twostrides.review.Reviewer;
 import twostrides.review.SeasonReview;
 import twostrides.review.SeasonTables;
 import twostrides.rink.Rink;
+import twostrides.stats.Count;
+import twostrides.stats.Difference;
 
 /**
  * The compare page in a real browser: what its script shows of any two sides is what the program's

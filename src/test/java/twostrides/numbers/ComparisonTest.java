@@ -11,11 +11,11 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
-import twostrides.rates.Difference;
 import twostrides.review.Reviewer;
 import twostrides.review.SeasonTables;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
+import twostrides.stats.Difference;
 
 /** Who can be compared, with what the page opens, and how counts of games add up. */
 class ComparisonTest {

@@ -12,13 +12,13 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import twostrides.checks.Printed;
 import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
 import twostrides.review.PlayerReview;
 import twostrides.review.Reviewer;
 import twostrides.review.Say;
 import twostrides.review.SeasonReview;
 import twostrides.review.SeasonTables;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
 
 /**
  * Leagues written for this test: seasons of twelve games, six defenders who let go six pucks a game

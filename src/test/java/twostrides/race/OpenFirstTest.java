@@ -14,7 +14,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import twostrides.race.Regression.Score;
-import twostrides.rates.Forecast;
+import twostrides.stats.Forecast;
 
 /**
  * Who is first to a puck that was sent away or missed: the race of the skaters whose places and

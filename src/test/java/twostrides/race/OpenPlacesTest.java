@@ -14,8 +14,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import twostrides.race.Regression.Case;
 import twostrides.race.Regression.Score;
-import twostrides.rates.Forecast;
 import twostrides.rink.Rink;
+import twostrides.stats.Forecast;
 
 /**
  * Chances of gaining center against what became of real carriers who kept on (open data): measured

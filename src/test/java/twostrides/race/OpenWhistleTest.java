@@ -12,9 +12,9 @@ import java.util.function.Predicate;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import twostrides.rates.Range;
 import twostrides.rink.Rink;
 import twostrides.rink.Units;
+import twostrides.stats.Range;
 
 /**
  * Release to whistle of real icings (open data) against the model's band: the time to the far goal

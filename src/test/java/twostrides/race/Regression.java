@@ -17,8 +17,8 @@ import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
-import twostrides.rates.Calibration;
-import twostrides.rates.Forecast;
+import twostrides.stats.Calibration;
+import twostrides.stats.Forecast;
 
 /** Fits lines through log odds to cases of several games, and scores them one game left out. */
 public final class Regression {

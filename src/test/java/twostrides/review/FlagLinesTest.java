@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import twostrides.exits.Columns;
 import twostrides.exits.FlagVerdict;
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /** Which releases are flags, near misses, to be looked at, or none of them, and in what order. */
 class FlagLinesTest {

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import twostrides.rates.Count;
-import twostrides.rates.Trend;
+import twostrides.stats.Count;
+import twostrides.stats.Trend;
 
 class HabitTest {
 

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 import twostrides.exits.AtCenter;
 import twostrides.exits.Columns;
 import twostrides.exits.WayOut;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
 
 /** Reviews of small seasons that are counted by hand. */
 class ReviewerTest {

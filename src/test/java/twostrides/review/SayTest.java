@@ -3,7 +3,7 @@ package twostrides.review;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 
 /** Whole per cent against whole-number arithmetic. */
 class SayTest {

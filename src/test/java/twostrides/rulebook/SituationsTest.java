@@ -75,11 +75,11 @@ class SituationsTest {
     String said = RulingWords.sentence(ruling);
     assertEquals(r.get("ruling"), ruling.word(), said);
     expect(r, "rule", ruling.reason().rule(), said);
-    Optional<Draw> draw = ruling.draw();
-    expect(r, "place", draw.map(d -> word(d.place())).orElse("none"), said);
-    expect(r, "spot", draw.map(d -> word(d.spot())).orElse("none"), said);
-    expect(r, "change", draw.map(d -> word(d.change())).orElse("none"), said);
-    expect(r, "time_out", draw.map(d -> word(d.timeOut())).orElse("none"), said);
+    Optional<FaceOff> faceOff = ruling.faceOff();
+    expect(r, "place", faceOff.map(d -> word(d.place())).orElse("none"), said);
+    expect(r, "spot", faceOff.map(d -> word(d.spot())).orElse("none"), said);
+    expect(r, "change", faceOff.map(d -> word(d.change())).orElse("none"), said);
+    expect(r, "time_out", faceOff.map(d -> word(d.timeOut())).orElse("none"), said);
   }
 
   private static void expect(CSVRecord r, String column, String found, String said) {

@@ -1,0 +1,271 @@
+package twostrides.rulebook.penalty;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import twostrides.rulebook.penalty.BoxEvent.Called;
+import twostrides.rulebook.penalty.BoxEvent.Goal;
+import twostrides.rulebook.penalty.PenaltyRules.AtExpiry;
+
+/** Goes through a game step by step and notes who is on the ice after each. */
+final class Box {
+
+  private static final GameInstant NEVER = new GameInstant(Integer.MAX_VALUE, 0, Long.MAX_VALUE);
+
+  private final PenaltyRules rules;
+  private final Clock clock;
+  private final Strengths strengths;
+  private final Map<Side, Boolean> netEmpty = new EnumMap<>(Side.class);
+  private final Map<Side, Boolean> signalled = new EnumMap<>(Side.class);
+  private final Map<Side, Long> lastMinorOut = new EnumMap<>(Side.class);
+  private final List<Snapshot> snapshots = new ArrayList<>();
+  private final List<Change> changes = new ArrayList<>();
+  private final List<Doubt> doubts = new ArrayList<>();
+
+  /** A game at its first face-off. */
+  Box(PenaltyRules rules, Clock clock) {
+    this.rules = rules;
+    this.clock = clock;
+    this.strengths = new Strengths(rules);
+    for (Side side : Side.values()) {
+      netEmpty.put(side, false);
+      signalled.put(side, false);
+    }
+    snapshots.add(snapshot(new GameInstant(1, 0, Long.MIN_VALUE)));
+  }
+
+  List<Snapshot> snapshots() {
+    return List.copyOf(snapshots);
+  }
+
+  List<Change> changes() {
+    return List.copyOf(changes);
+  }
+
+  List<Doubt> doubts() {
+    return List.copyOf(doubts);
+  }
+
+  /** Adds a doubt that somebody else found. */
+  void doubt(GameInstant at, String text) {
+    doubts.add(new Doubt(at, text));
+  }
+
+  /** Plays one step, after everything that runs out before it. */
+  void play(Step step) {
+    while (nextExpiry().compareTo(step.at()) < 0) {
+      expire();
+    }
+    if (step instanceof Step.Noted noted) {
+      note(noted);
+    } else if (step instanceof Step.Stoppage stoppage) {
+      stop(stoppage);
+    } else {
+      begin(step.at());
+    }
+  }
+
+  /** Lets everything run out that still runs. */
+  void finish() {
+    while (!strengths.nothingServed()) {
+      expire();
+    }
+  }
+
+  private long nextMillis() {
+    return Math.min(
+        strengths.bench(Side.HOME).nextExpiry(), strengths.bench(Side.AWAY).nextExpiry());
+  }
+
+  /**
+   * The convention for the instant of expiry: over before every row of that reading, or after them.
+   * No book read defines the tie.
+   */
+  private GameInstant nextExpiry() {
+    long millis = nextMillis();
+    if (millis == Long.MAX_VALUE) {
+      return NEVER;
+    }
+    return clock.instant(
+        millis, rules.atExpiry() == AtExpiry.OVER ? Long.MIN_VALUE : Long.MAX_VALUE);
+  }
+
+  private void expire() {
+    GameInstant at = nextExpiry();
+    long now = nextMillis();
+    List<String> why = new ArrayList<>();
+    for (Side side : Side.values()) {
+      for (ServedPenalty b : strengths.expire(side, now)) {
+        why.add(named(b.call()) + " ran out");
+        if (b.minor()) {
+          lastMinorOut.put(side, now);
+        }
+      }
+    }
+    record(at, Change.Cause.EXPIRED, String.join("; ", why));
+  }
+
+  private void note(Step.Noted noted) {
+    if (noted.event() instanceof BoxEvent.NetEmpty net) {
+      netEmpty.put(net.side(), net.empty());
+      record(
+          noted.at(),
+          Change.Cause.NET,
+          net.side().text() + " goalkeeper " + (net.empty() ? "off" : "back"));
+    } else if (noted.event() instanceof BoxEvent.Signalled s) {
+      signalled.put(s.side(), true);
+      record(noted.at(), Change.Cause.CALLED, "signalled (" + s.ref() + ")");
+    }
+  }
+
+  /** A period begins: play stood still, whatever the sheet says of it. */
+  private void begin(GameInstant at) {
+    signalled.replaceAll((side, up) -> false);
+    strengths.atStoppage(clock.overtime(at.period()));
+    record(at, Change.Cause.PERIOD, "period " + at.period() + " began");
+  }
+
+  /**
+   * A stoppage: first what a goal ends, then what the calls come to, then the teams put out whom
+   * they may.
+   */
+  private void stop(Step.Stoppage s) {
+    long now = clock.millis(s.at());
+    s.signalled().forEach(up -> signalled.put(up.side(), true));
+    Map<Side, List<ServedPenalty>> called = new EnumMap<>(Side.class);
+    for (Side side : Side.values()) {
+      called.put(side, new ArrayList<>());
+    }
+    for (Called c : s.calls()) {
+      called.get(c.side()).addAll(ServedPenalty.of(c, rules));
+    }
+    new CallDoubts(rules).of(s).forEach(text -> doubt(s.at(), text));
+    List<String> why = new ArrayList<>();
+    for (Goal goal : s.goals()) {
+      goal(goal, called, now, why);
+    }
+    boolean byGoal = !why.isEmpty();
+    List<ServedPenalty> counted = assess(called, s.at(), now);
+    counted.stream().map(ServedPenalty::call).distinct().forEach(c -> why.add(named(c)));
+    strengths.atStoppage(clock.overtime(s.at().period()));
+    signalled.replaceAll((side, up) -> false);
+    Change.Cause cause = byGoal ? Change.Cause.GOAL : Change.Cause.STARTED;
+    record(
+        s.at(),
+        counted.isEmpty() ? cause : Change.Cause.CALLED,
+        why.isEmpty() ? "play stopped" : String.join("; ", why));
+  }
+
+  /**
+   * What a goal ends. Nothing on a penalty shot (NHL 24.6: S). A minor of the team scored on, only
+   * if it is shorthanded (NHL 16.2: S; USA Hockey, at four on four nothing is released: P). If it
+   * ends none and a penalty was signalled, one minor signalled is not served (NHL 15.2, from
+   * memory). Where the book says so, a shorthanded goal ends a minor of the team that scored (PWHL:
+   * P).
+   */
+  private void goal(Goal goal, Map<Side, List<ServedPenalty>> called, long now, List<String> why) {
+    Side against = goal.scoring().other();
+    atExpiry(goal, against, now);
+    if (goal.penaltyShot()) {
+      return;
+    }
+    boolean ended = false;
+    if (strengths.shorthanded(against) || !rules.goalEndsMinorsOnlyWhenShorthanded()) {
+      ended = ends(goal, strengths.bench(against).endLeastLeft(now), why);
+    }
+    if (!ended && signalled.get(against)) {
+      Optional<Bench.Ended> struck = Offsetting.strikeSignalled(called.get(against));
+      struck.flatMap(Bench.Ended::doubt).ifPresent(text -> doubt(goal.at(), text));
+    } else if (called.get(against).stream().anyMatch(ServedPenalty::minor)
+        && !signalled.get(against)) {
+      doubt(
+          goal.at(),
+          "a goal ("
+              + goal.ref()
+              + ") and a minor on the team scored on stand at one stoppage and none was signalled;"
+              + " taken: called after the goal, so it is served");
+    }
+    if (rules.shorthandedGoalFreesOwnMinor() && strengths.shorthanded(goal.scoring())) {
+      ends(goal, strengths.bench(goal.scoring()).endLeastLeft(now), why);
+    }
+  }
+
+  private boolean ends(Goal goal, Optional<Bench.Ended> ended, List<String> why) {
+    ended.flatMap(Bench.Ended::doubt).ifPresent(text -> doubt(goal.at(), text));
+    ended.ifPresent(e -> why.add("goal (" + goal.ref() + ") ended " + named(e.penalty().call())));
+    return ended.isPresent();
+  }
+
+  private void atExpiry(Goal goal, Side against, long now) {
+    boolean justOut = lastMinorOut.getOrDefault(against, -1L) == now;
+    boolean aboutTo =
+        strengths.bench(against).seats().stream()
+            .anyMatch(seat -> seat.running() && seat.endsAt() == now && seat.current().minor());
+    if (justOut || aboutTo) {
+      doubt(
+          goal.at(),
+          "the goal ("
+              + goal.ref()
+              + ") came at the very instant at which a minor of the "
+              + against.text()
+              + " team ran out; no book read says which comes first, taken: "
+              + (justOut ? "the minor was over" : "the minor was still being served"));
+    }
+  }
+
+  private List<ServedPenalty> assess(
+      Map<Side, List<ServedPenalty>> called, GameInstant at, long now) {
+    Offsetting offsetting =
+        new Offsetting(
+            called.get(Side.HOME), called.get(Side.AWAY), rules, strengths.nothingServed());
+    offsetting.doubts().forEach(text -> doubt(at, text));
+    List<ServedPenalty> counted = new ArrayList<>();
+    for (Side side : Side.values()) {
+      List<ServedPenalty> left = offsetting.left(side);
+      strengths.bench(side).sit(left, now).forEach(text -> doubt(at, text));
+      counted.addAll(left);
+    }
+    counted.sort(ServedPenalty.CANONICAL);
+    return counted;
+  }
+
+  private static String named(Called call) {
+    return Term.name(call) + " of the " + call.side().text() + " team (" + call.ref() + ")";
+  }
+
+  private void record(GameInstant at, Change.Cause cause, String why) {
+    Snapshot after = snapshot(at);
+    Snapshot before = snapshots.get(snapshots.size() - 1);
+    snapshots.add(after);
+    boolean differs = false;
+    for (Side side : Side.values()) {
+      OnIce.Team was = before.ice().team(side);
+      OnIce.Team is = after.ice().team(side);
+      differs |= was.skaters() != is.skaters() || was.netEmpty() != is.netEmpty();
+    }
+    if (differs) {
+      changes.add(new Change(at, cause, before.ice(), after.ice(), why));
+    }
+  }
+
+  private Snapshot snapshot(GameInstant at) {
+    return new Snapshot(
+        at,
+        new OnIce(team(Side.HOME), team(Side.AWAY)),
+        Term.of(strengths.bench(Side.HOME), strengths.ranOut(Side.HOME)),
+        Term.of(strengths.bench(Side.AWAY), strengths.ranOut(Side.AWAY)));
+  }
+
+  private OnIce.Team team(Side side) {
+    Bench bench = strengths.bench(side);
+    return new OnIce.Team(
+        strengths.skaters(side),
+        netEmpty.get(side),
+        bench.running(),
+        bench.waiting(),
+        signalled.get(side),
+        strengths.shorthanded(side));
+  }
+}
