@@ -1,9 +1,11 @@
 package twostrides.book;
 
-import java.util.OptionalDouble;
-import twostrides.review.FlagLine;
-import twostrides.review.Moment;
-import twostrides.review.ReleaseLine;
+import twostrides.exits.Release;
+import twostrides.exits.Situation;
+import twostrides.exits.When;
+import twostrides.findings.Moment;
+import twostrides.season.Flag;
+
 
 /**
  * A piece of a game's video.
@@ -29,28 +31,23 @@ record Clip(String game, double start, double end, String title) {
     }
   }
 
-  static Clip of(FlagLine f) {
+  static Clip of(Flag f) {
+    Situation at = f.release().at();
     return at(
-        f.game(),
-        f.video(),
-        Show.clock(f.period(), f.clockLeft())
+        at.when(),
+        Format.word(at.player())
             + ", "
-            + Show.word(f.player())
-            + ", "
-            + Show.metresAndFeet(f.shortOfCenter())
+            + Format.metresAndFeet(at.where().shortOfCenter())
             + " short, "
-            + f.ruling());
+            + f.played().word());
   }
 
-  static Clip of(ReleaseLine r) {
+  static Clip of(Release r) {
     return at(
-        r.game(),
-        r.video(),
-        Show.clock(r.period(), r.clockLeft())
+        r.at().when(),
+        r.at().state().strength().label()
             + ", "
-            + r.strength()
-            + ", "
-            + Show.metresAndFeet(r.shortOfCenter())
+            + Format.metresAndFeet(r.at().where().shortOfCenter())
             + " short, "
             + Show.outcome(r));
   }
@@ -61,11 +58,15 @@ record Clip(String game, double start, double end, String title) {
    * @param sentence what happened
    */
   static Clip of(Moment m, String sentence) {
-    return at(m.game(), m.video(), Show.clock(m.period(), m.clockLeft()) + ", " + sentence);
+    return at(m.at().when(), sentence);
   }
 
-  private static Clip at(String game, OptionalDouble video, String title) {
-    double s = video.orElseThrow();
-    return new Clip(game, Math.max(0, s - LEAD), s + AFTER, title);
+  private static Clip at(When when, String words) {
+    double s = when.video().orElseThrow();
+    return new Clip(
+        when.game().id(),
+        Math.max(0, s - LEAD),
+        s + AFTER,
+        Show.clock(when) + ", " + words);
   }
 }

@@ -61,7 +61,7 @@ final class ClipLists {
     for (Map.Entry<String, List<Clip>> g : byGame.entrySet()) {
       text(
           String.format(
-              Locale.ROOT, "%s-%02d-%s.vtt", name, games.get(g.getKey()), Show.slug(g.getKey())),
+              Locale.ROOT, "%s-%02d-%s.vtt", name, games.get(g.getKey()), Links.slug(g.getKey())),
           vtt(g.getValue()));
     }
   }

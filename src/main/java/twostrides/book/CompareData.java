@@ -6,12 +6,15 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
-import twostrides.numbers.CompareRow;
-import twostrides.numbers.Comparison;
-import twostrides.numbers.Side;
-import twostrides.numbers.SideBySide;
+import java.util.Map;
+import twostrides.findings.ComparedGroup;
+import twostrides.findings.ComparedGroup.Apart;
+import twostrides.findings.ComparedGroup.Cell;
+import twostrides.findings.ComparedGroup.Measure;
+import twostrides.findings.ComparedGroup.Tally;
+import twostrides.findings.Comparison;
+import twostrides.findings.ShownWay;
 import twostrides.stats.Count;
-import twostrides.stats.Difference;
 
 /**
  * The counts and words that compare.js works with, as JSON inside the page: a page from disk may
@@ -22,13 +25,16 @@ final class CompareData {
 
   private static final JsonFactory FACTORY = new JsonFactory();
 
+  /** One row of a table: its words and the measures that it sums up. */
+  private record Row(String label, List<Integer> slots) {}
+
   private CompareData() {}
 
   /**
-   * The data of a page.
+   * The data of the page.
    *
-   * @param comparison what can be compared
-   * @param opening the kind with which the page opens
+   * @param comparison what can be set side by side
+   * @param opening the kind that the page opens with
    */
   static String json(Comparison comparison, Comparison.Kind opening) {
     StringWriter out = new StringWriter();
@@ -36,25 +42,37 @@ final class CompareData {
       json.writeStartObject();
       json.writeStringField("of", opening.word());
       json.writeNumberField("fewest", Count.FEWEST_TO_SAY);
-      words(json);
+      json.writeStringField("few", Format.FEW);
       json.writeArrayFieldStart("teams");
       for (Comparison.TeamGames t : comparison.teams()) {
         json.writeStartArray();
-        texts(json, t.games());
+        for (String game : t.games()) {
+          json.writeString(game);
+        }
         json.writeEndArray();
       }
       json.writeEndArray();
       json.writeObjectFieldStart("sides");
-      for (Comparison.Kind kind : comparison.sides().keySet()) {
-        sides(json, kind, comparison);
+      for (Map.Entry<Comparison.Kind, List<ComparedGroup>> e : comparison.groups().entrySet()) {
+        json.writeArrayFieldStart(e.getKey().word());
+        for (ComparedGroup g : e.getValue()) {
+          group(json, g);
+        }
+        json.writeEndArray();
       }
       json.writeEndObject();
       json.writeArrayFieldStart("apart");
-      texts(json, CompareRow.APART);
+      json.writeString("even");
+      json.writeString("shorthanded");
       json.writeEndArray();
-      rows(json, "summary", CompareRow.SUMMARY);
-      rows(json, "ways", CompareRow.WAYS);
-      rows(json, "against", CompareRow.AGAINST);
+      rows(json, "summary", summary());
+      rows(
+          json,
+          "ways",
+          List.of(ShownWay.values()).stream()
+              .map(w -> new Row(w.label(), List.of(w.ordinal())))
+              .toList());
+      rows(json, "against", List.of(new Row("exit attempts", List.of(slot(Measure.AGAINST)))));
       json.writeEndObject();
     } catch (IOException e) {
       throw new UncheckedIOException("writing to memory cannot fail", e);
@@ -62,44 +80,52 @@ final class CompareData {
     return out.toString().replace("<", "\\u003c");
   }
 
-  private static void words(JsonGenerator json) throws IOException {
-    json.writeStringField("first", SideBySide.words(Difference.Verdict.FIRST_MORE));
-    json.writeStringField("second", SideBySide.words(Difference.Verdict.SECOND_MORE));
-    json.writeStringField("chance", SideBySide.words(Difference.Verdict.CHANCE));
-    json.writeStringField("few", SideBySide.words(Difference.Verdict.TOO_FEW));
-    json.writeStringField("nothing", SideBySide.NOTHING);
+  private static List<Row> summary() {
+    return List.of(
+        new Row(
+            "icing, of attempts",
+            List.of(ShownWay.values()).stream().map(ShownWay::ordinal).toList()),
+        new Row(
+            "released short, of carries and passes", List.of(slot(Measure.RELEASED_SHORT))),
+        new Row("iced, of releases short of center", List.of(slot(Measure.ICED_RELEASES))),
+        new Row("kept in, of attempts", List.of(slot(Measure.KEPT_IN))));
   }
 
-  private static void texts(JsonGenerator json, List<String> texts) throws IOException {
-    for (String t : texts) {
-      json.writeString(t);
-    }
+  /** The number under which the page's script knows a measure: first the ways out. */
+  private static int slot(Measure measure) {
+    return ShownWay.values().length + measure.ordinal() - 1;
   }
 
-  /** Label, number of the team, and a list of whole numbers for each of its games. */
-  private static void sides(JsonGenerator json, Comparison.Kind kind, Comparison comparison)
-      throws IOException {
-    json.writeArrayFieldStart(kind.word());
-    for (Side s : comparison.sides().get(kind)) {
+  private static int slot(Cell cell) {
+    int slot =
+        cell.measure() == Measure.ICED_BY_WAY ? cell.way().ordinal() : slot(cell.measure());
+    return slot * Apart.values().length + cell.strength().ordinal();
+  }
+
+  /** Label, team, then each game: cell, hits, cases, cell, ... */
+  private static void group(JsonGenerator json, ComparedGroup g) throws IOException {
+    json.writeStartArray();
+    json.writeString(g.label());
+    json.writeNumber(g.team());
+    for (Map<Cell, Tally> game : g.games()) {
+      List<Map.Entry<Cell, Tally>> cells =
+          game.entrySet().stream()
+              .sorted((a, b) -> Integer.compare(slot(a.getKey()), slot(b.getKey())))
+              .toList();
       json.writeStartArray();
-      json.writeString(s.label());
-      json.writeNumber(s.team());
-      for (List<Integer> game : s.filled()) {
-        json.writeStartArray();
-        for (int n : game) {
-          json.writeNumber(n);
-        }
-        json.writeEndArray();
+      for (Map.Entry<Cell, Tally> e : cells) {
+        json.writeNumber(slot(e.getKey()));
+        json.writeNumber(e.getValue().hits());
+        json.writeNumber(e.getValue().cases());
       }
       json.writeEndArray();
     }
     json.writeEndArray();
   }
 
-  private static void rows(JsonGenerator json, String table, List<CompareRow> rows)
-      throws IOException {
+  private static void rows(JsonGenerator json, String table, List<Row> rows) throws IOException {
     json.writeArrayFieldStart(table);
-    for (CompareRow r : rows) {
+    for (Row r : rows) {
       json.writeStartArray();
       json.writeString(r.label());
       for (int slot : r.slots()) {

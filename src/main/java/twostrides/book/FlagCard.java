@@ -1,6 +1,6 @@
 package twostrides.book;
 
-import twostrides.review.FlagLine;
+import twostrides.season.Flag;
 
 /**
  * A flagged release, or a near miss, with its drawing.
@@ -9,4 +9,4 @@ import twostrides.review.FlagLine;
  * @param flag the release
  * @param drawing puck, skaters and the way to center
  */
-public record FlagCard(String id, FlagLine flag, Drawing drawing) {}
+public record FlagCard(String id, Flag flag, Drawing drawing) {}

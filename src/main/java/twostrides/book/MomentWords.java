@@ -3,12 +3,12 @@ package twostrides.book;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import twostrides.exits.Against;
 import twostrides.exits.RestartCause;
-import twostrides.review.FlagLine;
-import twostrides.review.Moment;
-import twostrides.review.Say;
-import twostrides.review.ShownStrength;
+import twostrides.findings.Moment;
+import twostrides.game.Pressure;
+import twostrides.game.Strength;
+import twostrides.season.Flag;
 
 /**
  * What happened in a moment of a player, in a sentence: the way out, what made it hard, how short,
@@ -30,11 +30,16 @@ public record MomentWords(double window) {
 
   private static List<String> circumstances(Moment m) {
     List<String> parts = new ArrayList<>();
-    parts.add(m.way().map(MomentWords::capital).orElse("Play from outside the zone"));
-    if (m.strength() != ShownStrength.EVEN) {
-      parts.add(m.strength().phrase());
+    parts.add(m.exit().map(e -> capital(e.way().label())).orElse("Play from outside the zone"));
+    if (m.at().state().strength() != Strength.EVEN) {
+      parts.add(Format.phrase(m.at().state().strength()));
     }
-    m.pressure().ifPresent(p -> parts.add("under " + (p.equals("none") ? "no" : p) + " pressure"));
+    m.at()
+        .state()
+        .pressure()
+        .ifPresent(
+            p ->
+                parts.add("under " + (p == Pressure.NONE ? "no" : p.word()) + " pressure"));
     if (m.longShift()) {
       parts.add("after " + Math.round(m.shift().orElseThrow()) + " s on the ice");
     }
@@ -46,8 +51,8 @@ public record MomentWords(double window) {
   }
 
   private String worked(Moment m) {
-    boolean restarts = m.cause().isPresent();
-    boolean attempts = m.attemptsAgainst().isPresent();
+    boolean restarts = m.outcome().restarted().isPresent();
+    boolean attempts = m.outcome().against().isPresent();
     return "gained center, "
         + (attempts && restarts
             ? "nothing against within " + seconds()
@@ -60,38 +65,38 @@ public record MomentWords(double window) {
     String came =
         switch (m.kind()) {
           case GIVEN_AWAY -> "the opponent had it next";
-          case RESTARTED -> "own-zone restart, cause " + m.cause().orElse("unknown");
+          case RESTARTED -> "own-zone restart, cause " + m.outcome().cause().label();
           case WORKED, FLAGGED, ICED ->
-              m.cause().equals(Optional.of(RestartCause.ICING_INFERRED.label()))
+              m.outcome().cause() == RestartCause.ICING_INFERRED
                   ? "iced (inferred)"
                   : "iced (written)";
         };
     return "let go "
-        + Show.metresAndFeet(m.shortOfCenter())
+        + Format.metresAndFeet(m.at().where().shortOfCenter())
         + " short of center"
-        + m.lineNote().map(n -> " (" + n + ")").orElse("")
+        + m.at().where().lineNote().map(n -> " (" + n + ")").orElse("")
         + ", "
         + came
         + against(m);
   }
 
   private String against(Moment m) {
-    if (m.attemptsAgainst().orElse(0) == 0) {
-      return "";
-    }
-    int goals = m.goalsAgainst().orElse(0);
-    return ", "
-        + Say.count(m.attemptsAgainst().orElseThrow(), "attempt")
-        + " against within "
-        + seconds()
-        + (goals == 0 ? "" : ", " + Say.count(goals, "goal"));
+    int attempts = m.outcome().against().map(Against::attempts).orElse(0);
+    int goals = m.outcome().against().map(Against::goals).orElse(0);
+    return attempts == 0
+        ? ""
+        : ", "
+            + Format.count(attempts, "attempt")
+            + " against within "
+            + seconds()
+            + (goals == 0 ? "" : ", " + Format.count(goals, "goal"));
   }
 
   private String seconds() {
     return Math.round(window) + " s";
   }
 
-  private static String flag(FlagLine f) {
-    return "Flagged: to gain center " + Show.chance(f.gain()) + " (" + f.evidence().word() + ").";
+  private static String flag(Flag f) {
+    return "Flagged: to gain center " + Format.withInterval(f.assessment().gain().chance()) + " (" + f.assessment().gain().evidence().word() + ").";
   }
 }

@@ -23,20 +23,18 @@ import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import tech.tablesaw.api.Table;
 import twostrides.chart.Charts;
-import twostrides.exits.Costs;
-import twostrides.exits.ExitTables;
-import twostrides.numbers.Comparison;
-import twostrides.numbers.Grid;
-import twostrides.numbers.NumberPage;
-import twostrides.numbers.Numbers;
-import twostrides.numbers.OtherBooks;
-import twostrides.numbers.PlayerSheet;
-import twostrides.numbers.Sides;
-import twostrides.review.FlagLine;
-import twostrides.review.PlayerReview;
-import twostrides.review.Profile;
-import twostrides.review.SeasonReview;
-import twostrides.review.TeamReview;
+import twostrides.findings.Comparison;
+import twostrides.findings.Grid;
+import twostrides.findings.NumberPage;
+import twostrides.findings.Numbers;
+import twostrides.findings.OtherBooks;
+import twostrides.findings.PlayerReview;
+import twostrides.findings.PlayerSheet;
+import twostrides.findings.Profile;
+import twostrides.findings.SeasonReview;
+import twostrides.findings.TeamReview;
+import twostrides.season.Flag;
+import twostrides.season.TableFile;
 import twostrides.stats.Count;
 
 /**
@@ -55,7 +53,6 @@ public final class ReviewBook {
   private final Numbers numbers;
   private final Comparison comparison;
   private final OtherBooks otherBooks;
-  private final Costs costs;
   private final Imprint imprint;
   private final Charts charts;
   private final DrawingFiles drawings;
@@ -66,15 +63,13 @@ public final class ReviewBook {
       Path out,
       SeasonReview review,
       Numbers numbers,
-      ExitTables tables,
       Charts charts,
       Imprint imprint) {
     this.out = out;
     this.review = review;
     this.numbers = numbers;
-    this.comparison = Sides.of(review, tables);
-    this.otherBooks = new OtherBooks(tables);
-    this.costs = tables.costs();
+    this.comparison = Comparison.of(review);
+    this.otherBooks = new OtherBooks(review.season());
     this.charts = charts;
     this.imprint = imprint;
     this.drawings = new DrawingFiles(out, imprint.options().pngs());
@@ -96,7 +91,6 @@ public final class ReviewBook {
       Path out,
       SeasonReview review,
       Numbers numbers,
-      ExitTables tables,
       Charts charts,
       Imprint imprint,
       BiConsumer<Integer, Integer> progress)
@@ -105,24 +99,14 @@ public final class ReviewBook {
         List.of("data", "teams", "players", "sheets", "charts", "clips/players", "clips/sheets")) {
       Files.createDirectories(out.resolve(folder));
     }
-    Map<String, Table> data =
-        Map.of(
-            "exits", tables.exits(),
-            "releases", tables.releases(),
-            "restarts", tables.restarts(),
-            "rulings", tables.rulings(),
-            "flags", tables.flags(),
-            "manpower", tables.manpower(),
-            "kills", tables.kills(),
-            "players", tables.players());
-    for (Map.Entry<String, Table> t : data.entrySet()) {
-      TableFile.write(t.getValue(), out.resolve("data").resolve(t.getKey() + ".csv"));
+    for (Table t : review.season().tables()) {
+      TableFile.write(t, out.resolve("data").resolve(t.name() + ".csv"));
     }
     for (String own : List.of("book.css", "icon.svg", "compare.js")) {
       Files.writeString(out.resolve(own), resource(own), StandardCharsets.UTF_8);
     }
     Files.writeString(out.resolve("book.js"), Script.text(), StandardCharsets.UTF_8);
-    new ReviewBook(out, review, numbers, tables, charts, imprint).pages(progress);
+    new ReviewBook(out, review, numbers, charts, imprint).pages(progress);
   }
 
   private interface Page {
@@ -175,13 +159,15 @@ public final class ReviewBook {
     Optional<Pictures> pictures =
         first.isEmpty()
             ? Optional.empty()
-            : Optional.of(drawn(Show.file(first.get()), first.get().team(), first.get().profile()));
+            : Optional.of(drawn(Links.file(first.get()), first.get().team(), first.get().profile()));
     render(
         "index.html",
         "index.jte",
         Map.of(
             "review",
             review,
+            "sentences",
+            Sentences.of(review),
             "pages",
             numbers.pages(),
             "dearest",
@@ -195,10 +181,10 @@ public final class ReviewBook {
   }
 
   /** Cards of the opening page: their ids and drawings are those of the page of flags. */
-  private List<FlagCard> some(String kind, List<FlagLine> few, List<FlagLine> all)
+  private List<FlagCard> some(String kind, List<Flag> few, List<Flag> all)
       throws IOException {
     List<FlagCard> cards = new ArrayList<>();
-    for (FlagLine f : few) {
+    for (Flag f : few) {
       cards.add(card(kind, all.indexOf(f) + 1, f));
     }
     return cards;
@@ -219,7 +205,6 @@ public final class ReviewBook {
         "compare.jte",
         Map.of(
             "comparison", comparison,
-            "opening", comparison.opening(),
             "data", data,
             "books", books,
             "imprint", imprint));
@@ -243,35 +228,35 @@ public final class ReviewBook {
             "near",
             cards("near-miss", review.nearMisses()),
             "costs",
-            costs,
+            review.season().costs(),
             "imprint",
             imprint));
   }
 
   /** Those to look at that have a card: the first few, and those of the opening page. */
-  private List<FlagLine> drawnToLookAt() {
-    List<FlagLine> all = review.toLookAt();
-    List<FlagLine> opening = review.firstToLookAt();
+  private List<Flag> drawnToLookAt() {
+    List<Flag> all = review.toLookAt();
+    List<Flag> opening = review.firstToLookAt();
     return all.stream().filter(f -> all.indexOf(f) < DRAWN || opening.contains(f)).toList();
   }
 
-  private List<FlagCard> cards(String kind, List<FlagLine> flags) throws IOException {
+  private List<FlagCard> cards(String kind, List<Flag> flags) throws IOException {
     List<FlagCard> cards = new ArrayList<>();
-    for (FlagLine f : flags) {
+    for (Flag f : flags) {
       cards.add(card(kind, cards.size() + 1, f));
     }
     return cards;
   }
 
-  private FlagCard card(String kind, int number, FlagLine f) throws IOException {
+  private FlagCard card(String kind, int number, Flag f) throws IOException {
     String id = String.format(Locale.ROOT, "%s-%03d", kind, number);
     return new FlagCard(id, f, drawings.write(id, () -> charts.flag(f)));
   }
 
   private void clips() throws IOException {
     Map<String, Integer> games = new TreeMap<>();
-    review.flags().forEach(f -> games.put(f.game(), 0));
-    review.players().forEach(p -> p.releases().forEach(r -> games.put(r.game(), 0)));
+    review.flags().forEach(f -> games.put(f.release().at().when().game().id(), 0));
+    review.players().forEach(p -> p.releases().forEach(r -> games.put(r.at().when().game().id(), 0)));
     int number = 0;
     for (Map.Entry<String, Integer> g : games.entrySet()) {
       g.setValue(++number);
@@ -280,18 +265,18 @@ public final class ReviewBook {
     ClipLists lists = new ClipLists(out.resolve("clips"), imprint.options().videoName(), games);
     lists.write(
         "flags",
-        review.flagged().stream().filter(f -> f.video().isPresent()).map(Clip::of).toList());
+        review.flagged().stream().filter(f -> f.release().at().when().video().isPresent()).map(Clip::of).toList());
     lists.writeInOrder(
         "look",
-        review.toLookAt().stream().filter(f -> f.video().isPresent()).map(Clip::of).toList());
+        review.toLookAt().stream().filter(f -> f.release().at().when().video().isPresent()).map(Clip::of).toList());
     for (PlayerReview p : review.players()) {
       lists.write(
-          Show.file(p).replace(".html", ""),
-          p.releases().stream().filter(r -> r.video().isPresent()).map(Clip::of).toList());
+          Links.file(p).replace(".html", ""),
+          p.releases().stream().filter(r -> r.at().when().video().isPresent()).map(Clip::of).toList());
       lists.writeInOrder(
-          Show.sheetClips(p).replaceFirst("^clips/", ""),
+          Links.sheetClips(p).replaceFirst("^clips/", ""),
           Stream.concat(p.worked().stream(), p.talk().stream())
-              .filter(m -> m.video().isPresent())
+              .filter(m -> m.at().when().video().isPresent())
               .map(m -> Clip.of(m, words.sentence(m)))
               .toList());
     }
@@ -306,17 +291,17 @@ public final class ReviewBook {
   }
 
   private void team(TeamReview t) throws IOException {
-    Pictures pictures = drawn(Show.file(t), t.team(), t.profile());
+    Pictures pictures = drawn(Links.file(t), t.team(), t.profile());
     render(
-        Show.file(t),
+        Links.file(t),
         "team.jte",
         Map.of("review", review, "team", t, "imprint", imprint, "pictures", pictures));
   }
 
   private void player(PlayerReview p) throws IOException {
-    Pictures pictures = drawn(Show.file(p), name(p), p.profile());
+    Pictures pictures = drawn(Links.file(p), name(p), p.profile());
     render(
-        Show.file(p),
+        Links.file(p),
         "player.jte",
         Map.of(
             "review",
@@ -339,12 +324,12 @@ public final class ReviewBook {
           new SheetCard(
               p,
               sheet,
-              map(Show.file(p), name(p), p.profile()),
+              map(Links.file(p), name(p), p.profile()),
               drawings.write(
-                  chart(Show.file(p)) + "-habit", () -> charts.habit(p.player(), sheet.habit()))));
+                  chart(Links.file(p)) + "-habit", () -> charts.habit(p.player(), sheet.habit()))));
     }
     render(
-        Show.sheets(t),
+        Links.sheets(t),
         "sheets.jte",
         Map.of(
             "team",

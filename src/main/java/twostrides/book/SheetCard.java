@@ -1,7 +1,7 @@
 package twostrides.book;
 
-import twostrides.numbers.PlayerSheet;
-import twostrides.review.PlayerReview;
+import twostrides.findings.PlayerSheet;
+import twostrides.findings.PlayerReview;
 
 /**
  * A player's sheet with its drawings.

@@ -1,8 +1,8 @@
 package twostrides.chart;
 
-import twostrides.review.FlagLine;
-import twostrides.review.Habit;
-import twostrides.review.Profile;
+import twostrides.season.Flag;
+import twostrides.findings.Habit;
+import twostrides.findings.Profile;
 import twostrides.rink.Rink;
 
 /**
@@ -27,7 +27,7 @@ public record Charts(Rink rink) {
    *
    * @param flag the release
    */
-  public Picture flag(FlagLine flag) {
+  public Picture flag(Flag flag) {
     return FlagDrawing.of(flag, rink);
   }
 

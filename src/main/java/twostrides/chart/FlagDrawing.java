@@ -1,10 +1,13 @@
 package twostrides.chart;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import twostrides.review.FlagLine;
+import twostrides.season.Flag;
+import twostrides.race.PuckSpread;
+import twostrides.race.Sighting;
+import twostrides.rink.Place;
 import twostrides.rink.Rink;
+import twostrides.rink.Units;
 
 /** The drawing of a flagged release: the drawing of any release, filled from the flag. */
 final class FlagDrawing {
@@ -18,55 +21,47 @@ final class FlagDrawing {
    * @param rink the rink
    * @throws IllegalStateException when the machine has no font
    */
-  static Picture of(FlagLine flag, Rink rink) {
-    double y = flag.y().orElse(0);
-    FlagLine.Puck puck = flag.puck();
+  static Picture of(Flag flag, Rink rink) {
+    Place from = flag.release().at().where().place().orElseThrow();
+    PuckSpread.Row puck = flag.puck().farthest();
     List<ReleaseSketch.Row> band =
         List.of(
-            new ReleaseSketch.Row(flag.x(), y, y, y),
-            new ReleaseSketch.Row(puck.x(), puck.right(), puck.middle(), puck.left()));
+            new ReleaseSketch.Row(from.x(), from.y(), from.y(), from.y()),
+            new ReleaseSketch.Row(puck.x(), puck.low(), puck.middle(), puck.high()));
     String spread =
         String.format(
             Locale.ROOT,
-            "Band: where 10 to 90 %% of the draws would go, the sheet does not say which way; %.0f %%"
-                + " pass their goal line.",
-            100 * puck.past());
+            "Band: where 10 to 90 %% of the draws would go, the sheet does not say which way; %.0f"
+                + " %% pass their goal line.",
+            100 * flag.puck().past());
     return ReleaseDrawing.of(
         new ReleaseSketch(
-            flag.x(),
-            y,
+            from.x(),
+            from.y(),
             gap(flag),
             spread,
-            skaters(flag.skaters()),
+            skaters(flag),
             band,
             new ReleaseSketch.Reach(puck.x(), puck.x())),
         rink);
   }
 
-  private static String gap(FlagLine flag) {
+  private static String gap(Flag flag) {
     return String.format(
         Locale.ROOT,
         "%.1f m (%.0f ft) short of the red line, %.1f s away",
-        flag.shortOfCenter(),
-        flag.shortOfCenter() / 0.3048,
-        flag.seconds());
+        flag.release().shortOfCenter(),
+        Units.FOOT.fromMetres(flag.release().shortOfCenter()),
+        flag.assessment().gain().seconds());
   }
 
-  private static List<ReleaseSketch.SketchedSkater> skaters(String words) {
-    if (words.isEmpty()) {
-      return List.of();
-    }
-    List<ReleaseSketch.SketchedSkater> skaters = new ArrayList<>();
-    for (String one : words.split("; ", -1)) {
-      String[] part = one.split(" ", -1);
-      skaters.add(
-          new ReleaseSketch.SketchedSkater(
-              part[0].equals("own"),
-              Double.parseDouble(part[1]),
-              Double.parseDouble(part[2]),
-              part.length > 3 ? Double.parseDouble(part[3]) : 0,
-              part.length > 4 ? Double.parseDouble(part[4]) : 0));
-    }
-    return List.copyOf(skaters);
+  private static List<ReleaseSketch.SketchedSkater> skaters(Flag flag) {
+    return flag.assessment().gain().seen().stream()
+        .flatMap(p -> p.around().others().stream())
+        .map(Sighting::racer)
+        .map(
+            r ->
+                new ReleaseSketch.SketchedSkater(r.chases(), r.x(), r.y(), r.vx(), r.vy()))
+        .toList();
   }
 }

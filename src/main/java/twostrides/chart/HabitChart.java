@@ -13,8 +13,8 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.data.category.DefaultCategoryDataset;
-import twostrides.review.Habit;
-import twostrides.review.Say;
+import twostrides.findings.Habit;
+import twostrides.book.Format;
 import twostrides.stats.Count;
 import twostrides.stats.Interval;
 
@@ -71,7 +71,7 @@ public final class HabitChart {
         + all.successes()
         + " of "
         + all.trials()
-        + (all.tooFew() ? "" : " (" + Say.shortShare(all) + ")")
+        + (all.tooFew() ? "" : " (" + Format.share(all) + ")")
         + "; over the games "
         + habit.trend().direction().word()
         + ".";
@@ -87,7 +87,7 @@ public final class HabitChart {
     String counts = c.successes() + " of " + c.trials();
     return c.tooFew()
         ? counts + ", too few to say"
-        : counts + " (" + Say.shortShare(c) + ", 95 % interval " + Say.interval(c) + " %)";
+        : counts + " (" + Format.share(c) + ", 95 % interval " + Format.interval(new twostrides.stats.Clustered(c)) + ")";
   }
 
   private static CategoryPlot plot(List<Habit.Stretch> stretches, Theme theme) {

@@ -12,8 +12,8 @@ import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.AbstractCategoryItemRenderer;
 import org.jfree.chart.renderer.category.CategoryItemRendererState;
 import org.jfree.data.category.CategoryDataset;
-import twostrides.review.Habit;
-import twostrides.review.Say;
+import twostrides.findings.Habit;
+import twostrides.book.Format;
 import twostrides.stats.Count;
 import twostrides.stats.Interval;
 
@@ -58,7 +58,7 @@ final class HabitMarks extends AbstractCategoryItemRenderer {
     centered(g, WORDS, stretches.get(at).label(), x, area.getMaxY() + 16);
     centered(g, WORDS, c.successes() + " of " + c.trials(), x, area.getMaxY() + 32);
     if (c.tooFew()) {
-      centered(g, WORDS, Say.shortShare(c), x, area.getMaxY() - 8);
+      centered(g, WORDS, Format.share(c), x, area.getMaxY() - 8);
       return;
     }
     Interval interval = c.wilson().orElseThrow();
@@ -77,7 +77,7 @@ final class HabitMarks extends AbstractCategoryItemRenderer {
     g.setStroke(Strokes.even(1));
     g.draw(dot);
     g.setFont(SHARE);
-    g.drawString(Say.shortShare(c), (float) (x + DOT + 5), (float) middle + 5);
+    g.drawString(Format.share(c), (float) (x + DOT + 5), (float) middle + 5);
   }
 
   private void centered(Graphics2D g, Font font, String words, double x, double y) {

@@ -6,7 +6,7 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import twostrides.review.MarkOutcome;
+import twostrides.findings.MarkOutcome;
 
 /**
  * The five outcomes of a release map, each with its mark and its number.

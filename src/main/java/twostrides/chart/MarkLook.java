@@ -8,7 +8,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import twostrides.review.MarkOutcome;
+import twostrides.findings.MarkOutcome;
 
 /**
  * How a release looks on a map: shape and colour both tell the outcome, so that either will do.

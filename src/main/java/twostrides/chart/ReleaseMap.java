@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import twostrides.review.Mark;
-import twostrides.review.MarkOutcome;
-import twostrides.review.Profile;
+import twostrides.findings.Mark;
+import twostrides.findings.MarkOutcome;
+import twostrides.findings.Profile;
 import twostrides.rink.Rink;
 
 /**
@@ -132,7 +132,7 @@ public final class ReleaseMap {
       Stream<Mark> ofOutcome = profile.marks().stream().filter(m -> m.outcome() == outcome);
       ofOutcome.forEach(
           m -> {
-            Point2D at = ice.at(m.x(), m.y());
+            Point2D at = ice.at(m.place().x(), m.place().y());
             if (profile.marks().size() > MANY) {
               MarkLook.drawAmongMany(g, outcome, at);
             } else {

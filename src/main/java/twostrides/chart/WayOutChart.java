@@ -14,8 +14,8 @@ import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.data.category.DefaultCategoryDataset;
-import twostrides.review.Profile;
-import twostrides.review.ShownStrength;
+import twostrides.findings.Profile;
+import twostrides.game.Strength;
 import twostrides.stats.Count;
 
 /**
@@ -100,7 +100,7 @@ public final class WayOutChart {
 
   private static String strength(WayRows.Row row) {
     return row.strength()
-        .map(s -> s == ShownStrength.UNKNOWN ? ", strength not known" : ", " + s.label())
+        .map(s -> s == Strength.UNKNOWN ? ", strength not known" : ", " + s.label())
         .orElse("");
   }
 

@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import twostrides.review.Profile;
-import twostrides.review.ShownStrength;
-import twostrides.review.ShownWay;
-import twostrides.review.WayCount;
+import twostrides.findings.Profile;
+import twostrides.game.Strength;
+import twostrides.findings.ShownWay;
+import twostrides.findings.WayCount;
 import twostrides.stats.Count;
 
 /**
@@ -35,7 +35,7 @@ final class WayRows {
    * @param first whether it is the first row of its way out
    */
   record Row(
-      ShownWay way, Optional<ShownStrength> strength, Count iced, int attempts, boolean first) {
+      ShownWay way, Optional<Strength> strength, Count iced, int attempts, boolean first) {
 
     /** Attempts whose ending the sheet does not say. */
     int unknownEndings() {
@@ -61,7 +61,7 @@ final class WayRows {
 
     /** The name of the strength; empty in the row that says that there were none. */
     String strengthName() {
-      return strength.map(s -> s == ShownStrength.UNKNOWN ? "not known" : s.label()).orElse("");
+      return strength.map(s -> s == Strength.UNKNOWN ? "not known" : s.label()).orElse("");
     }
   }
 
@@ -91,7 +91,7 @@ final class WayRows {
   static List<Row> of(Profile profile) {
     List<Row> rows = new ArrayList<>();
     for (ShownWay way : ShownWay.values()) {
-      Map<ShownStrength, Row> found = new EnumMap<>(ShownStrength.class);
+      Map<Strength, Row> found = new EnumMap<>(Strength.class);
       for (WayCount c : profile.counts()) {
         if (c.way() == way && c.attempts() > 0) {
           found.merge(c.strength(), row(c), WayRows::both);

@@ -8,7 +8,9 @@ import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import twostrides.exits.Around;
-import twostrides.exits.SkatersAtRelease;
+import twostrides.exits.Release;
+import twostrides.exits.When;
+import twostrides.season.SkatersAtRelease;
 import twostrides.game.OnIce;
 import twostrides.game.Season;
 import twostrides.sheet.DoubtfulRow;
@@ -94,8 +96,9 @@ final class ClickedSkaters implements SkatersAtRelease {
   }
 
   @Override
-  public List<Around> at(String game, String sheet, long line) {
-    return places.flatMap(p -> p.at(game, sheet, line)).stream().map(this::around).toList();
+  public List<Around> at(Release release) {
+    When when = release.at().when();
+    return places.flatMap(p -> p.at(when.game().id(), when.sheet(), when.line())).stream().map(this::around).toList();
   }
 
   private Around around(PlacesSheets.Clicked clicked) {

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -21,23 +20,20 @@ import twostrides.book.BookOptions;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
 import twostrides.chart.Charts;
-import twostrides.exits.Columns;
-import twostrides.exits.Evidence;
-import twostrides.exits.ExitTables;
+import twostrides.season.Columns;
+import twostrides.season.Evidence;
 import twostrides.exits.ManpowerSource;
-import twostrides.exits.Pipeline;
 import twostrides.exits.RaceSettings;
 import twostrides.exits.Settings;
+import twostrides.game.Anonymous;
 import twostrides.game.Season;
-import twostrides.numbers.NumberSettings;
-import twostrides.numbers.Numbers;
+import twostrides.findings.NumberSettings;
+import twostrides.findings.Numbers;
 import twostrides.output.OutputFolder;
 import twostrides.race.SkaterSet;
 import twostrides.race.TravelBound;
-import twostrides.review.Anonymous;
-import twostrides.review.Profile;
-import twostrides.review.Reviewer;
-import twostrides.review.SeasonReview;
+import twostrides.findings.Reviewer;
+import twostrides.findings.SeasonReview;
 import twostrides.rink.Rink;
 import twostrides.rulebook.IcingBook;
 import twostrides.sheet.DoubtfulRow;
@@ -128,7 +124,7 @@ final class ReviewCommand implements Callable<Integer> {
       defaultValue = "400",
       description =
           "Weight of the published net goals after own-zone draws, in draws (${DEFAULT-VALUE}, assumed).")
-  double goalPriorDraws;
+  double goalPriorWeight;
 
   @Option(
       names = "--seed",
@@ -181,13 +177,13 @@ final class ReviewCommand implements Callable<Integer> {
           spec.commandLine(),
           "--window: found " + window + ", expected seconds above 0 and up to 1200.");
     }
-    if (!(goalPriorDraws >= 0 && goalPriorDraws <= NumberSettings.MOST_GOAL_PRIOR_DRAWS)) {
+    if (!(goalPriorWeight >= 0 && goalPriorWeight <= NumberSettings.MOST_GOAL_PRIOR_WEIGHT)) {
       throw new ParameterException(
           spec.commandLine(),
           "--goal-prior: found "
-              + goalPriorDraws
+              + goalPriorWeight
               + ", expected draws from 0 (left out) to "
-              + (int) NumberSettings.MOST_GOAL_PRIOR_DRAWS
+              + (int) NumberSettings.MOST_GOAL_PRIOR_WEIGHT
               + ".");
     }
     Optional<String> wrong = tracking.wrong().or(clicked::wrong);
@@ -202,7 +198,6 @@ final class ReviewCommand implements Callable<Integer> {
     List<Path> inputs = inputs(files);
     // Says at once what is wrong with the place, and puts back what a run left that was stopped.
     OutputFolder.at(out, inputs).close();
-    warmUp();
     Optional<SheetMap> map = sheets.sheetMap();
     Ice.Played played = ice.of(asRead, map);
     IcingBook book = played.book();
@@ -223,22 +218,24 @@ final class ReviewCommand implements Callable<Integer> {
     Season season = video.season();
     Settings settings = new Settings(window, book, others, manpower, race(), TravelBound.DEFAULT);
     try (OutputFolder folder = OutputFolder.at(out, inputs)) {
-      ExitTables named =
-          Pipeline.run(season.games(), season.tagged(), settings, tracked.and(clicked));
-      ExitTables tables = noNames ? Anonymous.of(named) : named;
-      SeasonReview review = Reviewer.review(tables, window, season.periodLengths()::get);
+      twostrides.season.Season all =
+          twostrides.season.Season.of(
+              noNames ? Anonymous.games(season.games()) : season.games(),
+              noNames ? Anonymous.tagged(season.tagged()) : season.tagged(),
+              settings,
+              tracked.and(clicked));
+      SeasonReview review = Reviewer.review(all);
       ReviewBook.write(
           folder.writing(),
           review,
-          Numbers.of(tables, review.ourTeam(), new NumberSettings(window, seed, goalPriorDraws)),
-          tables,
+          Numbers.of(all, review.ourTeam(), new NumberSettings(window, seed, goalPriorWeight)),
           new Charts(season.rink()),
           new Imprint(
               Main.version(),
               Books.note(book, others),
               sum(season) + video.foot() + clicked.foot(),
               new BookOptions(videoName, png)),
-          (n, all) -> progress.step("writing pages", n, all));
+          (n, total) -> progress.step("writing pages", n, total));
       progress.done();
       video.write(folder.writing().resolve("data"));
       List<DoubtfulRow> setAside =
@@ -257,11 +254,11 @@ final class ReviewCommand implements Callable<Integer> {
           played,
           noNames,
           seed,
-          goalPriorDraws,
+          goalPriorWeight,
           tracking.syncReach,
           clicked.error);
       Path written = folder.finish();
-      tell(console, season, review, tables, tracked, video, written, book, played.rinkLine(asRead));
+      tell(console, season, review, tracked, video, written, book, played.rinkLine(asRead));
     }
     return Main.DONE;
   }
@@ -272,26 +269,6 @@ final class ReviewCommand implements Callable<Integer> {
             files, Stream.ofNullable(sheets.map).toList(), tracking.inputs(), clicked.inputs())
         .flatMap(List::stream)
         .toList();
-  }
-
-  /**
-   * Draws one empty chart aside while the sheets are read: loading the drawing libraries takes as
-   * long as reading a game, and the second core has nothing to do then. If it fails, the real
-   * drawing fails too and says why.
-   */
-  private static void warmUp() {
-    Thread thread =
-        new Thread(
-            () -> {
-              Profile nothing = new Profile(List.of(), List.of(), new Count(0, 0));
-              Charts charts = new Charts(Rink.NORTH_AMERICAN);
-              Objects.requireNonNull(charts.ways("", nothing).png().get());
-              Objects.requireNonNull(charts.map("", nothing).png().get());
-            },
-            "warm-up");
-    thread.setDaemon(true);
-    thread.setUncaughtExceptionHandler((t, e) -> {});
-    thread.start();
   }
 
   private static String sum(Season season) {
@@ -307,7 +284,6 @@ final class ReviewCommand implements Callable<Integer> {
       PrintWriter console,
       Season season,
       SeasonReview review,
-      ExitTables tables,
       TrackedSkaters tracked,
       VideoReport video,
       Path book,
@@ -322,7 +298,7 @@ final class ReviewCommand implements Callable<Integer> {
     console.println(
         Sheets.count(review.games(), "game")
             + ", "
-            + Sheets.count(tables.exits().rowCount(), "exit attempt")
+            + Sheets.count(review.season().exits().rowCount(), "exit attempt")
             + ", "
             + Sheets.count(review.restarts().size(), "own-zone restart")
             + ".");
@@ -343,11 +319,11 @@ final class ReviewCommand implements Callable<Integer> {
             + " to look at without a verdict, of "
             + review.flags().size()
             + " that an own-zone restart followed (flags.html).");
-    manpower(console, review.manpower());
+    manpower(console, review.season().manpowerDisagrees());
     video.report(console, MOST_PROBLEMS, book.resolve("set-aside"));
     tracked.report(console, MOST_TRACKING_PROBLEMS, book.resolve("set-aside"));
     clicked.report(console, MOST_TRACKING_PROBLEMS, book.resolve("set-aside"));
-    evidence(console, tables);
+    evidence(console, review);
     if (noNames && !(season.setAside().isEmpty() && clicked.setAside().isEmpty())) {
       console.println(
           "The rows in "
@@ -358,8 +334,8 @@ final class ReviewCommand implements Callable<Integer> {
   }
 
   /** On what the chances rest, the best first. */
-  private static void evidence(PrintWriter console, ExitTables tables) {
-    StringColumn evidence = tables.releases().stringColumn(Columns.EVIDENCE);
+  private static void evidence(PrintWriter console, SeasonReview review) {
+    StringColumn evidence = review.season().releases().stringColumn(Columns.EVIDENCE);
     List<String> counts =
         Arrays.stream(Evidence.values())
             .filter(e -> evidence.countOccurrences(e.word()) > 0)

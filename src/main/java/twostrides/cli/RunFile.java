@@ -38,7 +38,7 @@ final class RunFile {
       Ice.Played played,
       boolean noNames,
       long seed,
-      double goalPriorDraws,
+      double goalPriorWeight,
       double syncReach,
       double placesError)
       throws IOException {
@@ -70,7 +70,7 @@ final class RunFile {
       json.writeStringField("skaters", settings.race().skaters().name());
       json.writeNumberField("top_speed_m_s", settings.race().skaters().settings().topSpeed());
       json.writeNumberField("sprint_tau_s", settings.race().skaters().settings().tau());
-      json.writeNumberField("goal_prior_draws", goalPriorDraws);
+      json.writeNumberField("goal_prior_draws", goalPriorWeight);
       json.writeNumberField("draws", settings.race().draws());
       json.writeNumberField("flag_threshold", settings.race().threshold());
       json.writeNumberField("iced_puck_m_s", settings.travel().usual());

@@ -11,7 +11,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import twostrides.exits.Around;
-import twostrides.exits.SkatersAtRelease;
+import twostrides.exits.Release;
+import twostrides.exits.When;
+import twostrides.season.SkatersAtRelease;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
 import twostrides.sheet.DoubtfulRow;
@@ -98,11 +100,12 @@ final class TrackedSkaters implements SkatersAtRelease {
   }
 
   @Override
-  public List<Around> at(String game, String sheet, long line) {
+  public List<Around> at(Release release) {
+    When when = release.at().when();
     asked++;
     ReleaseMatch match =
         matches.getOrDefault(
-            new Key(game, sheet, line), new ReleaseMatch.NotFound("the game was not tracked"));
+            new Key(when.game().id(), when.sheet(), when.line()), new ReleaseMatch.NotFound("the game was not tracked"));
     if (match instanceof ReleaseMatch.Found f) {
       found++;
       return List.of(f.around());

@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
-import twostrides.book.Show;
+import twostrides.book.Format;
 import twostrides.sheet.CsvOut;
 import twostrides.tracking.ClockMatch;
 import twostrides.tracking.VideoSeconds;
@@ -28,7 +28,7 @@ final class VideoFile {
             r.sheet(),
             r.line(),
             r.period(),
-            Show.clock(r.period(), r.clockLeft()),
+            Format.clock(r.period(), r.clockLeft()),
             tenths(VideoSeconds.second(r.match())),
             tenths(off),
             how(r.match()));

@@ -2,6 +2,7 @@ package twostrides.exits;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import twostrides.stats.CensoredTime;
 
 /**
  * A stretch in which a team is shorthanded, from the first row that shows it so to the first that
@@ -67,5 +68,25 @@ public record Kill(
   /** Goals of the opponent. */
   public int goalsAgainst() {
     return (int) events.stream().filter(e -> e.what() == What.GOAL_AGAINST).count();
+  }
+
+  /** Exit attempts that did not leave the zone. */
+  public int keptIn() {
+    return (int) exits.stream().filter(e -> e.way() == WayOut.KEPT_IN).count();
+  }
+
+  /**
+   * Time bought by the clears, seconds, cut short by a stop or not. A puck kept in buys none: the
+   * opponent never left.
+   */
+  public double timeBought() {
+    double sum = 0;
+    for (Exit e : exits) {
+      sum +=
+          e.way() == WayOut.KEPT_IN
+              ? 0
+              : e.outcome().reentry().map(CensoredTime::seconds).orElse(0.0);
+    }
+    return sum;
   }
 }

@@ -3,6 +3,7 @@ package twostrides.game;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import twostrides.rink.Place;
 import twostrides.rulebook.penalty.PenaltyKind;
 
@@ -91,6 +92,32 @@ public record PlayRow(
         target.map(Place::seenByOpponent),
         skaters.stream().map(OnIce::turned).toList(),
         video);
+  }
+
+  /** The row with other names: of the acting team's players, and of the other team's. */
+  PlayRow withNames(UnaryOperator<String> own, UnaryOperator<String> opponent) {
+    return new PlayRow(
+        period,
+        elapsed,
+        team,
+        player.map(own),
+        otherPlayer.map(own),
+        action,
+        outcome,
+        place,
+        target,
+        manpower,
+        stop,
+        penalty,
+        penaltyMinutes,
+        servedBy.map(own),
+        pressure,
+        skaters,
+        ownOnIce.stream().map(own).toList(),
+        opponentOnIce.stream().map(opponent).toList(),
+        video,
+        sheet,
+        line);
   }
 
   private PlayRow with(

@@ -52,17 +52,26 @@ public record TaggedExit(
   }
 
   /**
-   * The exit with a second of the video.
+   * The exit at a second of the video.
    *
    * @param second the second
    */
   public TaggedExit atVideo(double second) {
+    return with(player, OptionalDouble.of(second));
+  }
+
+  /** The exit with another name for its player. */
+  TaggedExit withPlayer(Optional<String> name) {
+    return with(name, video);
+  }
+
+  private TaggedExit with(Optional<String> name, OptionalDouble second) {
     return new TaggedExit(
         period,
         elapsed,
         team,
         opponent,
-        player,
+        name,
         wayOut,
         atCenter,
         strength,
@@ -71,7 +80,7 @@ public record TaggedExit(
         ended,
         end,
         pressure,
-        OptionalDouble.of(second),
+        second,
         sheet,
         line);
   }

@@ -40,4 +40,28 @@ public record Flag(
   public String kindWords() {
     return release.how().kind().word().replace('_', ' ') + " from the " + kind().zone() + " zone";
   }
+
+  /** Least chance of avoiding the icing for a release that is called a near miss. Assumed. */
+  private static final double NEAR_MISS = 0.5;
+
+  /** Whether it is flagged. */
+  public boolean flagged() {
+    return assessment.verdict() == FlagVerdict.FLAGGED;
+  }
+
+  /** Whether only the video can tell. */
+  public boolean toLookAt() {
+    return assessment.verdict() == FlagVerdict.LOOK;
+  }
+
+  /** Whether it is an icing that was let go short of center. */
+  public boolean icing() {
+    return flagged() || toLookAt() || assessment.verdict().fellShort();
+  }
+
+  /** Whether it is not flagged, though gaining center would as likely as not have avoided it. */
+  public boolean nearMiss() {
+    return assessment.verdict().fellShort()
+        && assessment.avoid().filter(a -> a.p() >= NEAR_MISS).isPresent();
+  }
 }

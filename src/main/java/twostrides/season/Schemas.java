@@ -18,13 +18,11 @@ import twostrides.exits.OtherRuling;
 import twostrides.exits.Release;
 import twostrides.exits.Restart;
 import twostrides.exits.Situation;
-import twostrides.exits.WayOut;
 import twostrides.exits.When;
 import twostrides.exits.Where;
 import twostrides.game.Fixture;
 import twostrides.game.NetEmpty;
 import twostrides.game.Pressure;
-import twostrides.stats.CensoredTime;
 
 /**
  * What each table of a season holds, column by column.
@@ -244,8 +242,8 @@ public record Schemas(Columns.Windows windows, long seed) {
             "end_elapsed_s", "s", "first later row that does not", k -> k.end().elapsed())
         .number("seconds", "s", "seconds of play in between", Kill::seconds)
         .count("attempts", "exit attempts", k -> k.exits().size())
-        .count("cleared", "left the zone", k -> k.exits().size() - keptIn(k))
-        .count("kept_in", "did not", Schemas::keptIn)
+        .count("cleared", "left the zone", k -> k.exits().size() - k.keptIn())
+        .count("kept_in", "did not", Kill::keptIn)
         .count(
             "restarts",
             "own-zone restarts that followed",
@@ -256,24 +254,10 @@ public record Schemas(Columns.Windows windows, long seed) {
             "relief_total_s",
             "s",
             "time bought: `seconds_until_reentry` of the cleared ones together",
-            Schemas::timeBought)
+            Kill::timeBought)
         .count("attempts_against", "shot attempts of the opponent", Kill::attemptsAgainst)
         .count("goals_against", "goals of the opponent", Kill::goalsAgainst)
         .part(Kill::from, Schemas::source);
-  }
-
-  private static int keptIn(Kill k) {
-    return (int) k.exits().stream().filter(e -> e.way() == WayOut.KEPT_IN).count();
-  }
-
-  /** A puck kept in buys no time: the opponent never left. */
-  private static double timeBought(Kill k) {
-    double sum = 0;
-    for (Exit e : k.exits()) {
-      sum +=
-          e.way() == WayOut.KEPT_IN ? 0 : e.outcome().reentry().map(CensoredTime::seconds).orElse(0.0);
-    }
-    return sum;
   }
 
   /** A release and one other book. */

@@ -11,12 +11,18 @@
   var STRENGTHS = data.apart.length + 1; // those shown apart, and all others
   var ALL = Array.from({ length: STRENGTHS }, function (_, s) { return s; });
   var NONE = '–';
+  var FIRST = 'A more often';
+  var SECOND = 'B more often';
+  var CHANCE = 'no clear difference';
+  var NOTHING = 'No cases on either side.';
 
   // ---- numbers: the formulas of docs/numbers.md ----
   function few(c) { return c.n < data.fewest; }
   function share(c) {
     // A half up, on whole numbers: 23 of 40 is 58, though 0.575 times 100 falls below 57.5 in binary.
-    return c.n === 0 ? 'none' : few(c) ? data.few : Math.floor((200 * c.k + c.n) / (2 * c.n)) + ' %';
+    if (c.n === 0 || few(c)) { return c.n === 0 ? 'none' : data.few; }
+    var whole = Math.floor((200 * c.k + c.n) / (2 * c.n));
+    return whole === 0 && c.k > 0 ? 'under 1 %' : whole === 100 && c.k < c.n ? 'over 99 %' : whole + ' %';
   }
   // Cases of one game may hang together: how many times the variance of independent cases, 1 or more.
   function design(c) {
@@ -68,7 +74,7 @@
   function verdict(a, b) {
     if (few(a) || few(b)) { return data.few; }
     var d = difference(a, b);
-    return d.low > 0 ? data.first : d.high < 0 ? data.second : data.chance;
+    return d.low > 0 ? FIRST : d.high < 0 ? SECOND : CHANCE;
   }
   function mean(c) {
     if (c.n === 0 || few(c)) { return c.n === 0 ? NONE : data.few; }
@@ -131,7 +137,7 @@
     body.textContent = '';
     if (lines.length === 0) {
       var none = make('tr', '', { 'class': 'zero' });
-      none.appendChild(make('td', data.nothing, { colspan: String(heads.length) }));
+      none.appendChild(make('td', NOTHING, { colspan: String(heads.length) }));
       body.appendChild(none);
     }
     lines.forEach(function (cells) {
@@ -161,7 +167,7 @@
       fill(id, rows(data[id], a, b, byGame).map(function (r) {
         var v = verdict(r.a, r.b);
         told += v !== data.few ? 1 : 0;
-        differing += v === data.first || v === data.second ? 1 : 0;
+        differing += v === FIRST || v === SECOND ? 1 : 0;
         return [r.label, of(r.a), share(r.a), of(r.b), share(r.b), differenceWords(r.a, r.b), v];
       }));
     });

@@ -1,0 +1,76 @@
+package twostrides.book;
+
+import java.text.Normalizer;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import twostrides.findings.PlayerReview;
+import twostrides.findings.SeasonReview;
+import twostrides.findings.TeamReview;
+
+/** Where pages lie in the book; file names are made from numbers and a-z only. */
+public final class Links {
+
+  private Links() {}
+
+  /** A team's page. */
+  public static String file(TeamReview t) {
+    return String.format(Locale.ROOT, "teams/%02d-%s.html", t.number(), slug(t.team()));
+  }
+
+  /** A team's player sheets. */
+  public static String sheets(TeamReview t) {
+    return file(t).replaceFirst("^teams/", "sheets/");
+  }
+
+  /** A player's page. */
+  public static String file(PlayerReview p) {
+    return String.format(Locale.ROOT, "players/%03d-%s.html", p.number(), slug(p.player()));
+  }
+
+  /** A player's sheet on his team's page of sheets. */
+  public static Optional<String> sheet(SeasonReview review, PlayerReview p) {
+    return review.teams().stream()
+        .filter(t -> t.team().equals(p.team()))
+        .findFirst()
+        .map(t -> sheets(t) + "#" + sheetId(p));
+  }
+
+  /** The sheet's place on its page. */
+  public static String sheetId(PlayerReview p) {
+    return "player=" + p.number();
+  }
+
+  /** Clip lists of a player's sheet, without their ending. */
+  public static String sheetClips(PlayerReview p) {
+    return String.format(Locale.ROOT, "clips/sheets/%03d", p.number());
+  }
+
+  /** The team-mate before a player. */
+  public static Optional<PlayerReview> before(SeasonReview review, PlayerReview p) {
+    return neighbour(review, p, -1);
+  }
+
+  /** The team-mate after a player. */
+  public static Optional<PlayerReview> after(SeasonReview review, PlayerReview p) {
+    return neighbour(review, p, 1);
+  }
+
+  private static Optional<PlayerReview> neighbour(SeasonReview review, PlayerReview p, int step) {
+    List<PlayerReview> mates = review.playersOf(p.team());
+    int at = mates.indexOf(p) + step;
+    return at >= 0 && at < mates.size() ? Optional.of(mates.get(at)) : Optional.empty();
+  }
+
+  /** A name as part of a file's name: letters a to z and digits, at most 40. */
+  static String slug(String name) {
+    String plain =
+        Normalizer.normalize(name, Normalizer.Form.NFD)
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("\\p{M}", "")
+            .replaceAll("[^a-z0-9]+", "-")
+            .replaceAll("^-+|-+$", "");
+    String cut = plain.length() > 40 ? plain.substring(0, 40) : plain;
+    return cut.isEmpty() ? "x" : cut;
+  }
+}

@@ -1,0 +1,152 @@
+package twostrides.findings;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import tech.tablesaw.api.IntColumn;
+import tech.tablesaw.api.StringColumn;
+import twostrides.season.Columns;
+import twostrides.season.Rows;
+import twostrides.stats.Bootstrap;
+import twostrides.stats.Count;
+import twostrides.stats.Range;
+
+/**
+ * Attempts against after defensive-zone face-offs, set against exits that left the zone without
+ * one.
+ *
+ * <p>Strata are team, score state and strength: of a face-off at the face-off, of an exit at the
+ * release. With n face-offs of mean a in a stratum, and m exits of mean b: after a face-off sum(n
+ * a) / sum(n), after a matched exit sum(n b) / sum(n), both over strata with m > 0. Face-offs of a
+ * stratum without exits are left out and counted. The interval resamples whole games, since the
+ * rows of a game are not independent.
+ *
+ * @param faceOffs face-offs with a match
+ * @param unmatched face-offs left out
+ * @param afterFaceOff attempts a face-off
+ * @param exits exits of the strata used
+ * @param afterExit attempts an exit, weighted as the face-offs are
+ * @param interval 95 % interval of the difference; empty below ten games
+ * @param games games with a face-off or an exit
+ */
+record Matched(
+    int faceOffs,
+    int unmatched,
+    double afterFaceOff,
+    int exits,
+    double afterExit,
+    Optional<Range> interval,
+    int games) {
+
+  /** Sums of one game: face-offs, their attempts, exits, their attempts, by stratum. */
+  private static final class Game {
+    private final Map<Integer, long[]> strata = new TreeMap<>();
+
+    void add(int stratum, int at, int attempts) {
+      long[] s = strata.computeIfAbsent(stratum, k -> new long[4]);
+      s[at]++;
+      s[at + 1] += attempts;
+    }
+  }
+
+  boolean tooFew() {
+    return faceOffs < Count.FEWEST_TO_SAY || exits < Count.FEWEST_TO_SAY;
+  }
+
+  /**
+   * Compares.
+   *
+   * @param restarts own-zone restarts
+   * @param exits exit attempts of the same teams
+   * @param column the attempts column to compare
+   * @param seed seed of the resampled games
+   */
+  static Matched of(Rows restarts, Rows exits, String column, long seed) {
+    Map<List<String>, Integer> names = new HashMap<>();
+    Map<String, Game> games = new TreeMap<>();
+    add(games, names, restarts.known(column), Columns.FACEOFF_STRENGTH, column, 0);
+    Rows without =
+        exits.where(exits.table().booleanColumn(Columns.OWN_ZONE_RESTART).isFalse());
+    add(games, names, Shares.out(without).known(column), Columns.STRENGTH, column, 2);
+    List<Game> clusters = new ArrayList<>(games.values());
+    int strata = names.size();
+    long[][] all = sums(clusters, strata);
+    int faceOffs = 0;
+    int unmatched = 0;
+    int used = 0;
+    for (long[] s : all) {
+      if (s[2] > 0) {
+        faceOffs += (int) s[0];
+        used += s[0] > 0 ? (int) s[2] : 0;
+      } else {
+        unmatched += (int) s[0];
+      }
+    }
+    double[] means = means(all);
+    Bootstrap.Resampled resampled =
+        new Bootstrap(seed, NumberSettings.RESAMPLES)
+            .of(
+                clusters,
+                some -> {
+                  double[] m = means(sums(some, strata));
+                  return Double.isNaN(m[0])
+                      ? OptionalDouble.empty()
+                      : OptionalDouble.of(m[0] - m[1]);
+                });
+    return new Matched(
+        faceOffs, unmatched, means[0], used, means[1], resampled.interval(), clusters.size());
+  }
+
+  private static void add(
+      Map<String, Game> games,
+      Map<List<String>, Integer> names,
+      Rows rows,
+      String strengthColumn,
+      String column,
+      int at) {
+    StringColumn game = rows.table().stringColumn(Columns.GAME);
+    StringColumn team = rows.table().stringColumn(Columns.TEAM);
+    StringColumn strength = rows.table().stringColumn(strengthColumn);
+    StringColumn score = Score.words(rows.table());
+    IntColumn attempts = rows.table().intColumn(column);
+    for (int i = 0; i < rows.n(); i++) {
+      List<String> stratum = List.of(team.get(i), strength.get(i), score.get(i));
+      int number = names.computeIfAbsent(stratum, k -> names.size());
+      games.computeIfAbsent(game.get(i), k -> new Game()).add(number, at, attempts.getInt(i));
+    }
+  }
+
+  private static long[][] sums(List<Game> games, int strata) {
+    long[][] all = new long[strata][4];
+    for (Game g : games) {
+      g.strata.forEach(
+          (stratum, s) -> {
+            for (int i = 0; i < s.length; i++) {
+              all[stratum][i] += s[i];
+            }
+          });
+    }
+    return all;
+  }
+
+  /** Attempts after a face-off and after a matched exit; NaN without a match. */
+  private static double[] means(long[][] strata) {
+    double n = 0;
+    double afterFaceOff = 0;
+    double afterExit = 0;
+    for (long[] s : strata) {
+      if (s[2] > 0 && s[0] > 0) {
+        n += s[0];
+        afterFaceOff += s[1];
+        afterExit += s[0] * ((double) s[3] / s[2]);
+      }
+    }
+    return n == 0
+        ? new double[] {Double.NaN, Double.NaN}
+        : new double[] {afterFaceOff / n, afterExit / n};
+  }
+}

@@ -1,0 +1,236 @@
+package twostrides.findings;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import tech.tablesaw.api.StringColumn;
+import tech.tablesaw.api.Table;
+import twostrides.exits.Release;
+import twostrides.exits.Restart;
+import twostrides.game.Strength;
+import twostrides.season.Assessed;
+import twostrides.season.Columns;
+import twostrides.season.Rows;
+import twostrides.season.Season;
+import twostrides.stats.AdjustedRates;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
+
+/** Makes the review of a season. */
+public final class Reviewer {
+
+  /** A player of a team. */
+  record Who(String team, String player) {
+
+    static Optional<Who> of(Release r) {
+      return r.at().player().map(p -> new Who(r.at().team(), p));
+    }
+  }
+
+  private final Season season;
+  private final Map<String, Set<String>> gamesOfTeam = new TreeMap<>();
+  private final Set<String> games = new TreeSet<>();
+
+  private Reviewer(Season season) {
+    this.season = season;
+    for (Table t : List.of(season.exits(), season.releases())) {
+      StringColumn game = t.stringColumn(Columns.GAME);
+      for (String side : List.of(Columns.TEAM, Columns.OPPONENT)) {
+        StringColumn team = t.stringColumn(side);
+        for (int i = 0; i < t.rowCount(); i++) {
+          if (!team.isMissing(i)) {
+            games.add(game.get(i));
+            gamesOfTeam.computeIfAbsent(team.get(i), n -> new TreeSet<>()).add(game.get(i));
+          }
+        }
+      }
+    }
+  }
+
+  /**
+   * Reviews a season.
+   *
+   * @param season the season
+   */
+  public static SeasonReview review(Season season) {
+    return new Reviewer(season).review();
+  }
+
+  private SeasonReview review() {
+    Optional<String> ours = ourTeam();
+    Map<Who, Profile> players = players();
+    AdjustedRates iced =
+        AdjustedRates.of(players.values().stream().map(Profile::releases).toList());
+    return new SeasonReview(
+        games.size(),
+        ours,
+        season,
+        teamReviews(ours),
+        playerReviews(players, iced),
+        iced,
+        icingsByGame(ours));
+  }
+
+  /** The team that plays in every game, when just one does. */
+  private Optional<String> ourTeam() {
+    List<String> always =
+        gamesOfTeam.entrySet().stream()
+            .filter(e -> e.getValue().size() == games.size())
+            .map(Map.Entry::getKey)
+            .toList();
+    return always.size() == 1 ? Optional.of(always.get(0)) : Optional.empty();
+  }
+
+  /** Icings of exit attempts in each game that has some, in the order of the sheets. */
+  private List<Count> icingsByGame(Optional<String> ours) {
+    Map<List<String>, Rows> all = new Rows(season.exits()).by(Columns.GAME);
+    return season.games().stream()
+        .map(g -> List.of(g.game().id()))
+        .distinct()
+        .filter(all::containsKey)
+        .map(g -> Shares.iced(Shares.team(all.get(g), ours)))
+        .toList();
+  }
+
+  private List<TeamReview> teamReviews(Optional<String> ours) {
+    Map<List<String>, Rows> exits = new Rows(season.exits()).by(Columns.TEAM);
+    Rows none = new Rows(season.exits().emptyCopy());
+    Map<String, Profile> profiles = new TreeMap<>();
+    for (String team : gamesOfTeam.keySet()) {
+      Rows own = exits.getOrDefault(List.of(team), none);
+      List<Release> releases =
+          releases().filter(r -> r.at().team().equals(team)).toList();
+      profiles.put(team, profile(own, releases, gamesOf(own)));
+    }
+    List<Map.Entry<String, Profile>> order = new ArrayList<>(profiles.entrySet());
+    order.sort(
+        Comparator.comparing((Map.Entry<String, Profile> e) -> !Optional.of(e.getKey()).equals(ours))
+            .thenComparing(e -> -e.getValue().attempts())
+            .thenComparing(Map.Entry::getKey));
+    List<TeamReview> out = new ArrayList<>();
+    for (Map.Entry<String, Profile> e : order) {
+      int icings =
+          (int)
+              season.restartRecords().stream()
+                  .filter(r -> SeasonReview.own(r) && r.faceOff().cause().icing())
+                  .filter(r -> r.at().team().equals(e.getKey()))
+                  .count();
+      out.add(
+          new TeamReview(
+              out.size() + 1,
+              e.getKey(),
+              gamesOfTeam.get(e.getKey()).size(),
+              icings,
+              e.getValue()));
+    }
+    return out;
+  }
+
+  private Stream<Release> releases() {
+    return season.releaseRecords().stream().map(Assessed::release);
+  }
+
+  private static List<String> gamesOf(Rows exits) {
+    return exits.by(Columns.GAME).keySet().stream().map(Shares::first).toList();
+  }
+
+  /** Every named player's way of leaving the zone. */
+  private Map<Who, Profile> players() {
+    Map<List<String>, Rows> exits =
+        new Rows(season.exits()).known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER);
+    Map<Who, List<Release>> releases = new LinkedHashMap<>();
+    exits.keySet().forEach(k -> releases.put(new Who(k.get(0), k.get(1)), new ArrayList<>()));
+    releases()
+        .forEach(
+            r ->
+                Who.of(r)
+                    .ifPresent(
+                        w -> releases.computeIfAbsent(w, k -> new ArrayList<>()).add(r)));
+    Rows none = new Rows(season.exits().emptyCopy());
+    Map<Who, Profile> profiles = new LinkedHashMap<>();
+    releases.forEach(
+        (w, own) ->
+            profiles.put(
+                w,
+                profile(
+                    exits.getOrDefault(List.of(w.team(), w.player()), none), own, List.of())));
+    return profiles;
+  }
+
+  /**
+   * How somebody leaves the zone.
+   *
+   * @param exits the exit attempts
+   * @param releases the releases short of center
+   * @param byGame games to count apart; none: all in one
+   */
+  private static Profile profile(Rows exits, List<Release> releases, List<String> byGame) {
+    List<WayCount> counts = new ArrayList<>();
+    for (ShownWay way : ShownWay.values()) {
+      Rows ofWay = way.in(exits);
+      for (Strength strength : Strength.values()) {
+        Rows rows = ofWay.where(Columns.STRENGTH, strength.label());
+        if (!rows.isEmpty()) {
+          counts.add(
+              new WayCount(
+                  way,
+                  strength,
+                  clustered(rows, byGame),
+                  Shares.after(rows, FaceOffAfter.PENALTY).n(),
+                  Shares.after(rows, FaceOffAfter.OTHER).n(),
+                  rows.n()));
+        }
+      }
+    }
+    int iced = (int) releases.stream().filter(Release::iced).count();
+    return new Profile(
+        counts,
+        releases.stream().map(Mark::of).toList(),
+        new Count(iced, releases.size()));
+  }
+
+  private static Clustered clustered(Rows rows, List<String> byGame) {
+    if (byGame.isEmpty()) {
+      return new Clustered(Shares.iced(rows));
+    }
+    Map<List<String>, Rows> games = rows.by(Columns.GAME);
+    return new Clustered(
+        byGame.stream()
+            .map(
+                g ->
+                    games.containsKey(List.of(g))
+                        ? Shares.iced(games.get(List.of(g)))
+                        : new Count(0, 0))
+            .toList());
+  }
+
+  private List<PlayerReview> playerReviews(Map<Who, Profile> players, AdjustedRates iced) {
+    Moments moments = new Moments(season);
+    List<Map.Entry<Who, Profile>> order = new ArrayList<>(players.entrySet());
+    order.sort(
+        Comparator.comparing((Map.Entry<Who, Profile> e) -> -e.getValue().attempts())
+            .thenComparing(e -> e.getKey().team())
+            .thenComparing(e -> e.getKey().player()));
+    List<PlayerReview> out = new ArrayList<>();
+    for (Map.Entry<Who, Profile> e : order) {
+      out.add(
+          new PlayerReview(
+              out.size() + 1,
+              e.getKey().team(),
+              e.getKey().player(),
+              e.getValue(),
+              iced.of(e.getValue().releases()),
+              releases().filter(r -> Who.of(r).equals(Optional.of(e.getKey()))).toList(),
+              moments.worked(e.getKey()),
+              moments.talk(e.getKey())));
+    }
+    return out;
+  }
+}

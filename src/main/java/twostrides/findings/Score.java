@@ -1,0 +1,31 @@
+package twostrides.findings;
+
+import java.util.List;
+import tech.tablesaw.api.IntColumn;
+import tech.tablesaw.api.StringColumn;
+import tech.tablesaw.api.Table;
+import twostrides.season.Columns;
+
+/** Whether a team was ahead, level or behind. */
+final class Score {
+
+  /** The words, in the order to show. */
+  static final List<String> WORDS = List.of("ahead", "level", "behind");
+
+  private Score() {}
+
+  /** The word of each row; missing where the game's sheet writes no shots. */
+  static StringColumn words(Table rows) {
+    IntColumn ahead = rows.intColumn(Columns.GOALS_AHEAD);
+    StringColumn words = StringColumn.create("score");
+    for (int i = 0; i < ahead.size(); i++) {
+      if (ahead.isMissing(i)) {
+        words.appendMissing();
+      } else {
+        int a = ahead.getInt(i);
+        words.append(a > 0 ? "ahead" : a < 0 ? "behind" : "level");
+      }
+    }
+    return words;
+  }
+}
