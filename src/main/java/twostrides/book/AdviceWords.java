@@ -67,8 +67,7 @@ public final class AdviceWords {
 
   private static String instead(Advice a) {
     return a.flagged().successes() > 0
-        ? Format.count(a.flagged().successes(), "flagged release")
-            + " instead: was center open?"
+        ? Format.count(a.flagged().successes(), "flagged release") + " instead: was center open?"
         : a.clips() > 0
             ? Format.count(a.clips(), "clip") + " instead, below."
             : "the next games instead.";

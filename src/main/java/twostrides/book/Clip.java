@@ -6,7 +6,6 @@ import twostrides.exits.When;
 import twostrides.findings.Moment;
 import twostrides.season.Flag;
 
-
 /**
  * A piece of a game's video.
  *
@@ -64,9 +63,6 @@ record Clip(String game, double start, double end, String title) {
   private static Clip at(When when, String words) {
     double s = when.video().orElseThrow();
     return new Clip(
-        when.game().id(),
-        Math.max(0, s - LEAD),
-        s + AFTER,
-        Show.clock(when) + ", " + words);
+        when.game().id(), Math.max(0, s - LEAD), s + AFTER, Show.clock(when) + ", " + words);
   }
 }

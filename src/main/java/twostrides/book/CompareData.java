@@ -85,8 +85,7 @@ final class CompareData {
         new Row(
             "icing, of attempts",
             List.of(ShownWay.values()).stream().map(ShownWay::ordinal).toList()),
-        new Row(
-            "released short, of carries and passes", List.of(slot(Measure.RELEASED_SHORT))),
+        new Row("released short, of carries and passes", List.of(slot(Measure.RELEASED_SHORT))),
         new Row("iced, of releases short of center", List.of(slot(Measure.ICED_RELEASES))),
         new Row("kept in, of attempts", List.of(slot(Measure.KEPT_IN))));
   }
@@ -97,8 +96,7 @@ final class CompareData {
   }
 
   private static int slot(Cell cell) {
-    int slot =
-        cell.measure() == Measure.ICED_BY_WAY ? cell.way().ordinal() : slot(cell.measure());
+    int slot = cell.measure() == Measure.ICED_BY_WAY ? cell.way().ordinal() : slot(cell.measure());
     return slot * Apart.values().length + cell.strength().ordinal();
   }
 

@@ -175,9 +175,7 @@ public final class Format {
 
   /** "62 %, 95 % interval 44 to 78 %". */
   public static String withInterval(Optional<Chance> chance) {
-    return chance
-        .map(c -> chance(c.p()) + ", 95 % interval " + range(c))
-        .orElse(NONE);
+    return chance.map(c -> chance(c.p()) + ", 95 % interval " + range(c)).orElse(NONE);
   }
 
   /** "62 %, 44 to 78 %". */
@@ -237,7 +235,12 @@ public final class Format {
               KaplanMeier.Median m = curve.median(KaplanMeier.Band.LOG_LOG);
               return m.seconds().isEmpty()
                   ? "not reached"
-                  : seconds(m.seconds()) + " s (" + seconds(m.low()) + " to " + seconds(m.high()) + ")";
+                  : seconds(m.seconds())
+                      + " s ("
+                      + seconds(m.low())
+                      + " to "
+                      + seconds(m.high())
+                      + ")";
             });
   }
 

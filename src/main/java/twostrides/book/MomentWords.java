@@ -37,9 +37,7 @@ public record MomentWords(double window) {
     m.at()
         .state()
         .pressure()
-        .ifPresent(
-            p ->
-                parts.add("under " + (p == Pressure.NONE ? "no" : p.word()) + " pressure"));
+        .ifPresent(p -> parts.add("under " + (p == Pressure.NONE ? "no" : p.word()) + " pressure"));
     if (m.longShift()) {
       parts.add("after " + Math.round(m.shift().orElseThrow()) + " s on the ice");
     }
@@ -97,6 +95,10 @@ public record MomentWords(double window) {
   }
 
   private static String flag(Flag f) {
-    return "Flagged: to gain center " + Format.withInterval(f.assessment().gain().chance()) + " (" + f.assessment().gain().evidence().word() + ").";
+    return "Flagged: to gain center "
+        + Format.withInterval(f.assessment().gain().chance())
+        + " ("
+        + f.assessment().gain().evidence().word()
+        + ").";
   }
 }

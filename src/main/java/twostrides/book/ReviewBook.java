@@ -60,11 +60,7 @@ public final class ReviewBook {
       TemplateEngine.createPrecompiled(null, ContentType.Html, null, "twostrides.book.page");
 
   private ReviewBook(
-      Path out,
-      SeasonReview review,
-      Numbers numbers,
-      Charts charts,
-      Imprint imprint) {
+      Path out, SeasonReview review, Numbers numbers, Charts charts, Imprint imprint) {
     this.out = out;
     this.review = review;
     this.numbers = numbers;
@@ -159,7 +155,8 @@ public final class ReviewBook {
     Optional<Pictures> pictures =
         first.isEmpty()
             ? Optional.empty()
-            : Optional.of(drawn(Links.file(first.get()), first.get().team(), first.get().profile()));
+            : Optional.of(
+                drawn(Links.file(first.get()), first.get().team(), first.get().profile()));
     render(
         "index.html",
         "index.jte",
@@ -181,8 +178,7 @@ public final class ReviewBook {
   }
 
   /** Cards of the opening page: their ids and drawings are those of the page of flags. */
-  private List<FlagCard> some(String kind, List<Flag> few, List<Flag> all)
-      throws IOException {
+  private List<FlagCard> some(String kind, List<Flag> few, List<Flag> all) throws IOException {
     List<FlagCard> cards = new ArrayList<>();
     for (Flag f : few) {
       cards.add(card(kind, all.indexOf(f) + 1, f));
@@ -256,7 +252,9 @@ public final class ReviewBook {
   private void clips() throws IOException {
     Map<String, Integer> games = new TreeMap<>();
     review.flags().forEach(f -> games.put(f.release().at().when().game().id(), 0));
-    review.players().forEach(p -> p.releases().forEach(r -> games.put(r.at().when().game().id(), 0)));
+    review
+        .players()
+        .forEach(p -> p.releases().forEach(r -> games.put(r.at().when().game().id(), 0)));
     int number = 0;
     for (Map.Entry<String, Integer> g : games.entrySet()) {
       g.setValue(++number);
@@ -265,14 +263,23 @@ public final class ReviewBook {
     ClipLists lists = new ClipLists(out.resolve("clips"), imprint.options().videoName(), games);
     lists.write(
         "flags",
-        review.flagged().stream().filter(f -> f.release().at().when().video().isPresent()).map(Clip::of).toList());
+        review.flagged().stream()
+            .filter(f -> f.release().at().when().video().isPresent())
+            .map(Clip::of)
+            .toList());
     lists.writeInOrder(
         "look",
-        review.toLookAt().stream().filter(f -> f.release().at().when().video().isPresent()).map(Clip::of).toList());
+        review.toLookAt().stream()
+            .filter(f -> f.release().at().when().video().isPresent())
+            .map(Clip::of)
+            .toList());
     for (PlayerReview p : review.players()) {
       lists.write(
           Links.file(p).replace(".html", ""),
-          p.releases().stream().filter(r -> r.at().when().video().isPresent()).map(Clip::of).toList());
+          p.releases().stream()
+              .filter(r -> r.at().when().video().isPresent())
+              .map(Clip::of)
+              .toList());
       lists.writeInOrder(
           Links.sheetClips(p).replaceFirst("^clips/", ""),
           Stream.concat(p.worked().stream(), p.talk().stream())

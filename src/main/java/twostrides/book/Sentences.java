@@ -84,7 +84,9 @@ public final class Sentences {
         + Format.count(attempts, "time")
         + ", with "
         + Format.count(iced.size(), "icing")
-        + (review.games() == 0 ? "" : " (" + Format.decimals((double) iced.size() / review.games(), 1) + " a game)")
+        + (review.games() == 0
+            ? ""
+            : " (" + Format.decimals((double) iced.size() / review.games(), 1) + " a game)")
         + inferred(iced)
         + ". Of the tries, "
         + Format.withInterval(byGame)
@@ -101,8 +103,7 @@ public final class Sentences {
 
   /** Which of the icings the sheets do not write: all of them, in most real sheets. */
   private static String inferred(List<Restart> iced) {
-    long n =
-        iced.stream().filter(r -> r.faceOff().cause() == RestartCause.ICING_INFERRED).count();
+    long n = iced.stream().filter(r -> r.faceOff().cause() == RestartCause.ICING_INFERRED).count();
     return n == 0
         ? ""
         : n == iced.size() ? ", all of them inferred" : ", " + n + " of them inferred";
@@ -150,8 +151,13 @@ public final class Sentences {
     if (iced.isEmpty()) {
       return "No icing is written or can be inferred in these sheets.";
     }
-    List<Restart> placed = iced.stream().filter(r -> r.at().where().shortOfCenter().isPresent()).toList();
-    int near = (int) placed.stream().filter(r -> r.at().where().shortOfCenter().getAsDouble() <= NEAR).count();
+    List<Restart> placed =
+        iced.stream().filter(r -> r.at().where().shortOfCenter().isPresent()).toList();
+    int near =
+        (int)
+            placed.stream()
+                .filter(r -> r.at().where().shortOfCenter().getAsDouble() <= NEAR)
+                .count();
     return "Of "
         + Format.count(placed.size(), "icing")
         + " with a known release, "
@@ -207,7 +213,9 @@ public final class Sentences {
             most ->
                 "Whose releases short of center are iced most often? Most likely those of "
                     + Names.player(most.one().player())
-                    + (review.ourTeam().isPresent() ? "" : " (" + Names.shown(most.one().team()) + ")")
+                    + (review.ourTeam().isPresent()
+                        ? ""
+                        : " (" + Names.shown(most.one().team()) + ")")
                     + ": "
                     + Format.withInterval(most.count(), review.iced().of(most.count()))
                     + highestOf(most, "players"))
@@ -236,8 +244,7 @@ public final class Sentences {
   }
 
   private static String against(List<Restart> faceOffs) {
-    return Format.count(
-            sum(faceOffs, Against::attempts), "shot attempt")
+    return Format.count(sum(faceOffs, Against::attempts), "shot attempt")
         + " and "
         + Format.count(sum(faceOffs, Against::goals), "goal");
   }

@@ -1,7 +1,7 @@
 package twostrides.book;
 
-import twostrides.findings.PlayerSheet;
 import twostrides.findings.PlayerReview;
+import twostrides.findings.PlayerSheet;
 
 /**
  * A player's sheet with its drawings.

@@ -47,8 +47,7 @@ public final class Show {
   public static String clock(Restart r) {
     When when = r.faceOff().when();
     OptionalDouble at = r.faceOff().elapsed();
-    return Format.clock(
-        when.period(), when.game().periodLength() - at.orElse(when.elapsed()));
+    return Format.clock(when.period(), when.game().periodLength() - at.orElse(when.elapsed()));
   }
 
   /** Where it stands in the sheets. */
@@ -109,8 +108,7 @@ public final class Show {
   public static String flagged(SeasonReview review) {
     int flags = review.flagged().size();
     int open = review.toLookAt().size();
-    String icings =
-        Format.count(review.icingsLetGo(), "icing") + " let go short of center ";
+    String icings = Format.count(review.icingsLetGo(), "icing") + " let go short of center ";
     return (flags == 0
             ? "None of " + icings + "is flagged."
             : flags
@@ -133,9 +131,7 @@ public final class Show {
 
   /** What came of a release. */
   public static String outcome(Release r) {
-    return r.iced()
-        ? Format.cause(r.outcome().cause())
-        : MarkOutcome.of(r.outcome()).label();
+    return r.iced() ? Format.cause(r.outcome().cause()) : MarkOutcome.of(r.outcome()).label();
   }
 
   /** The way out behind a face-off, for the list's filter. */

@@ -1,9 +1,9 @@
 package twostrides.chart;
 
-import twostrides.season.Flag;
 import twostrides.findings.Habit;
 import twostrides.findings.Profile;
 import twostrides.rink.Rink;
+import twostrides.season.Flag;
 
 /**
  * The charts of a book, drawn for one rink.

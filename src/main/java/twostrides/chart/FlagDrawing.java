@@ -2,12 +2,12 @@ package twostrides.chart;
 
 import java.util.List;
 import java.util.Locale;
-import twostrides.season.Flag;
 import twostrides.race.PuckSpread;
 import twostrides.race.Sighting;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 import twostrides.rink.Units;
+import twostrides.season.Flag;
 
 /** The drawing of a flagged release: the drawing of any release, filled from the flag. */
 final class FlagDrawing {
@@ -59,9 +59,7 @@ final class FlagDrawing {
     return flag.assessment().gain().seen().stream()
         .flatMap(p -> p.around().others().stream())
         .map(Sighting::racer)
-        .map(
-            r ->
-                new ReleaseSketch.SketchedSkater(r.chases(), r.x(), r.y(), r.vx(), r.vy()))
+        .map(r -> new ReleaseSketch.SketchedSkater(r.chases(), r.x(), r.y(), r.vx(), r.vy()))
         .toList();
   }
 }

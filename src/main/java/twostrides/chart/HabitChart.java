@@ -13,8 +13,8 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.data.category.DefaultCategoryDataset;
-import twostrides.findings.Habit;
 import twostrides.book.Format;
+import twostrides.findings.Habit;
 import twostrides.stats.Count;
 import twostrides.stats.Interval;
 
@@ -87,7 +87,12 @@ public final class HabitChart {
     String counts = c.successes() + " of " + c.trials();
     return c.tooFew()
         ? counts + ", too few to say"
-        : counts + " (" + Format.share(c) + ", 95 % interval " + Format.interval(new twostrides.stats.Clustered(c)) + ")";
+        : counts
+            + " ("
+            + Format.share(c)
+            + ", 95 % interval "
+            + Format.interval(new twostrides.stats.Clustered(c))
+            + ")";
   }
 
   private static CategoryPlot plot(List<Habit.Stretch> stretches, Theme theme) {

@@ -12,8 +12,8 @@ import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.AbstractCategoryItemRenderer;
 import org.jfree.chart.renderer.category.CategoryItemRendererState;
 import org.jfree.data.category.CategoryDataset;
-import twostrides.findings.Habit;
 import twostrides.book.Format;
+import twostrides.findings.Habit;
 import twostrides.stats.Count;
 import twostrides.stats.Interval;
 

@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import twostrides.findings.Profile;
-import twostrides.game.Strength;
 import twostrides.findings.ShownWay;
 import twostrides.findings.WayCount;
+import twostrides.game.Strength;
 import twostrides.stats.Count;
 
 /**
@@ -34,8 +34,7 @@ final class WayRows {
    * @param attempts all attempts
    * @param first whether it is the first row of its way out
    */
-  record Row(
-      ShownWay way, Optional<Strength> strength, Count iced, int attempts, boolean first) {
+  record Row(ShownWay way, Optional<Strength> strength, Count iced, int attempts, boolean first) {
 
     /** Attempts whose ending the sheet does not say. */
     int unknownEndings() {

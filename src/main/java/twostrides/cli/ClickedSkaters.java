@@ -10,9 +10,9 @@ import picocli.CommandLine.Option;
 import twostrides.exits.Around;
 import twostrides.exits.Release;
 import twostrides.exits.When;
-import twostrides.season.SkatersAtRelease;
 import twostrides.game.OnIce;
 import twostrides.game.Season;
+import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
 import twostrides.sheet.SheetException;
@@ -98,7 +98,9 @@ final class ClickedSkaters implements SkatersAtRelease {
   @Override
   public List<Around> at(Release release) {
     When when = release.at().when();
-    return places.flatMap(p -> p.at(when.game().id(), when.sheet(), when.line())).stream().map(this::around).toList();
+    return places.flatMap(p -> p.at(when.game().id(), when.sheet(), when.line())).stream()
+        .map(this::around)
+        .toList();
   }
 
   private Around around(PlacesSheets.Clicked clicked) {

@@ -13,9 +13,9 @@ import java.util.stream.Collectors;
 import twostrides.exits.Around;
 import twostrides.exits.Release;
 import twostrides.exits.When;
-import twostrides.season.SkatersAtRelease;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
+import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
 import twostrides.tracking.GamesNamed;
@@ -105,7 +105,8 @@ final class TrackedSkaters implements SkatersAtRelease {
     asked++;
     ReleaseMatch match =
         matches.getOrDefault(
-            new Key(when.game().id(), when.sheet(), when.line()), new ReleaseMatch.NotFound("the game was not tracked"));
+            new Key(when.game().id(), when.sheet(), when.line()),
+            new ReleaseMatch.NotFound("the game was not tracked"));
     if (match instanceof ReleaseMatch.Found f) {
       found++;
       return List.of(f.around());

@@ -50,8 +50,7 @@ public record Around(Sighting carrier, List<Sighting> others, double placeError,
     Optional<OnIce> carrier = Optional.empty();
     for (OnIce s : row.skaters()) {
       double apart = s.place().distanceTo(puck);
-      boolean nearer =
-          carrier.map(c -> apart < c.place().distanceTo(puck)).orElse(apart <= HAS_IT);
+      boolean nearer = carrier.map(c -> apart < c.place().distanceTo(puck)).orElse(apart <= HAS_IT);
       carrier = s.own() && nearer ? Optional.of(s) : carrier;
     }
     List<Sighting> others = new ArrayList<>();
@@ -64,8 +63,7 @@ public record Around(Sighting carrier, List<Sighting> others, double placeError,
         new Around(
             carrier
                 .map(c -> sighting(c, puck))
-                .orElseGet(
-                    () -> new Sighting(new Racer(true, puck.x(), puck.y(), 0, 0), false)),
+                .orElseGet(() -> new Sighting(new Racer(true, puck.x(), puck.y(), 0, 0), false)),
             others,
             0,
             "places from the play sheet"));

@@ -187,8 +187,6 @@ final class Attempts {
             && after.by(team)
             && timeline.surelyInOwnZone(after, team)
             && a.start().index() != a.release().index();
-    return better
-        ? new Attempt(a.way(), a.mark(), a.player(), after, a.release(), a.last())
-        : a;
+    return better ? new Attempt(a.way(), a.mark(), a.player(), after, a.release(), a.last()) : a;
   }
 }

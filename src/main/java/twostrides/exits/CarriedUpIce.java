@@ -31,8 +31,6 @@ final class CarriedUpIce {
 
   private static boolean his(PuckEvent e, PuckEvent release) {
     Optional<String> player = e.player();
-    return player.isPresent()
-        && player.equals(release.player())
-        && e.team().equals(release.team());
+    return player.isPresent() && player.equals(release.player()) && e.team().equals(release.team());
   }
 }

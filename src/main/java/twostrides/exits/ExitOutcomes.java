@@ -65,8 +65,7 @@ final class ExitOutcomes {
     double until = release.elapsed() + timeline.settings().window();
     return timeline.after(release).stream()
         .takeWhile(e -> e.elapsed() <= until)
-        .anyMatch(
-            e -> e.kind() == PuckEvent.Kind.FACEOFF && timeline.surelyInOwnZone(e, team));
+        .anyMatch(e -> e.kind() == PuckEvent.Kind.FACEOFF && timeline.surelyInOwnZone(e, team));
   }
 
   private Optional<CensoredTime> reentry(PuckEvent release, String team) {

@@ -88,8 +88,7 @@ public final class GameReader {
                 situations.of(e),
                 letGo(e),
                 outcomes.of(e, ExitOutcomes.Owner.RELEASE),
-                new Release.Rulings(
-                    rulings.of(e), rulings.mayBeIcing(e), rulings.byOtherBooks(e)),
+                new Release.Rulings(rulings.of(e), rulings.mayBeIcing(e), rulings.byOtherBooks(e)),
                 Around.of(e.row()));
         releases.add(release);
         releaseOf.put(e, release);
@@ -101,8 +100,7 @@ public final class GameReader {
   private LetGo letGo(PuckEvent e) {
     return new LetGo(
         e.kind() == PuckEvent.Kind.MISSED_PASS ? LetGo.Kind.MISSED_PASS : LetGo.Kind.SENT,
-        Optional.of(
-            e.goal() ? LetGo.Shot.SCORED : e.shot() ? LetGo.Shot.TAKEN : LetGo.Shot.NONE),
+        Optional.of(e.goal() ? LetGo.Shot.SCORED : e.shot() ? LetGo.Shot.TAKEN : LetGo.Shot.NONE),
         OptionalDouble.of(CarriedUpIce.metres(timeline, e)));
   }
 
@@ -162,9 +160,7 @@ public final class GameReader {
       } else if (e.shot() && !e.by(s.team())) {
         happened.add(
             new Kill.Event(
-                e.goal() ? Kill.What.GOAL_AGAINST : Kill.What.ATTEMPT_AGAINST,
-                seconds,
-                e.video()));
+                e.goal() ? Kill.What.GOAL_AGAINST : Kill.What.ATTEMPT_AGAINST, seconds, e.video()));
       }
       PuckEvent next = timeline.next(e);
       seconds += next.period() == e.period() ? next.elapsed() - e.elapsed() : 0;

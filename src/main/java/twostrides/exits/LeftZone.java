@@ -1,8 +1,8 @@
 package twostrides.exits;
 
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.EnumSet;
 import java.util.Set;
 import twostrides.game.StopReason;
 import twostrides.race.TravelBound;
@@ -14,8 +14,7 @@ import twostrides.race.TravelBound;
 final class LeftZone {
 
   /** Written reasons for which the puck must have left the zone. */
-  private static final Set<StopReason> LEFT =
-      EnumSet.of(StopReason.ICING, StopReason.OFFSIDE);
+  private static final Set<StopReason> LEFT = EnumSet.of(StopReason.ICING, StopReason.OFFSIDE);
 
   /** Written reasons after which the draw's place says nothing of where the puck was. */
   private static final Set<StopReason> SILENT =

@@ -67,8 +67,7 @@ public final class TagReader {
     BookRuling ruling = BookRuling.of(book, facts(tag, iced), iced);
     Optional<Release> release = Optional.empty();
     if (at.where().shortOfCenter().isPresent()) {
-      LetGo.Kind kind =
-          way == WayOut.MISSED_PASS ? LetGo.Kind.MISSED_PASS : LetGo.Kind.SENT;
+      LetGo.Kind kind = way == WayOut.MISSED_PASS ? LetGo.Kind.MISSED_PASS : LetGo.Kind.SENT;
       release =
           Optional.of(
               new Release(
@@ -167,9 +166,7 @@ public final class TagReader {
 
   private Facts facts(TaggedExit tag, boolean iced) {
     OptionalDouble x =
-        tag.place().isPresent()
-            ? OptionalDouble.of(tag.place().get().x())
-            : OptionalDouble.empty();
+        tag.place().isPresent() ? OptionalDouble.of(tag.place().get().x()) : OptionalDouble.empty();
     return SheetFacts.tagged(game.rink(), x, tag.strength(), iced, book);
   }
 

@@ -12,8 +12,8 @@ import twostrides.stats.Difference;
 
 /**
  * One sentence of advice for a player, tied to its numbers: the first rule that has something to
- * say, in the order of {@link Rule}. What the player does more or less often than the rest of
- * the team comes first, single clips second, however many there are.
+ * say, in the order of {@link Rule}. What the player does more or less often than the rest of the
+ * team comes first, single clips second, however many there are.
  *
  * @param attempts exit attempts of the player
  * @param flagged flagged ones, of the player's icings that carry a verdict

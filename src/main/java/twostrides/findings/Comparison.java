@@ -103,15 +103,11 @@ public record Comparison(
         .forEach(
             r -> {
               meet(games, r.at());
-              whom(r.at(), r.at().player())
-                  .forEach(w -> release(cells(tallies, w, r.at()), r));
+              whom(r.at(), r.at().player()).forEach(w -> release(cells(tallies, w, r.at()), r));
             });
     List<TeamGames> teams =
         review.teams().stream()
-            .map(
-                t ->
-                    new TeamGames(
-                        t.team(), List.copyOf(games.getOrDefault(t.team(), Set.of()))))
+            .map(t -> new TeamGames(t.team(), List.copyOf(games.getOrDefault(t.team(), Set.of()))))
             .toList();
     List<String> leftOut = new ArrayList<>();
     Map<Kind, List<ComparedGroup>> groups = new LinkedHashMap<>();
@@ -133,8 +129,7 @@ public record Comparison(
   private static void meet(Map<String, Set<String>> games, Situation at) {
     String id = at.when().game().id();
     games.computeIfAbsent(at.team(), t -> new LinkedHashSet<>()).add(id);
-    at.opponent()
-        .ifPresent(o -> games.computeIfAbsent(o, t -> new LinkedHashSet<>()).add(id));
+    at.opponent().ifPresent(o -> games.computeIfAbsent(o, t -> new LinkedHashSet<>()).add(id));
   }
 
   private static List<Who> whom(Situation at, Optional<String> player) {
@@ -167,13 +162,8 @@ public record Comparison(
         .ifPresent(
             m ->
                 count(
-                    cells,
-                    Measure.RELEASED_SHORT,
-                    strength,
-                    m == AtCenter.RELEASED_SHORT ? 1 : 0));
-    e.outcome()
-        .against()
-        .ifPresent(a -> count(cells, Measure.AGAINST, strength, a.attempts()));
+                    cells, Measure.RELEASED_SHORT, strength, m == AtCenter.RELEASED_SHORT ? 1 : 0));
+    e.outcome().against().ifPresent(a -> count(cells, Measure.AGAINST, strength, a.attempts()));
   }
 
   private static void release(Map<Cell, Tally> cells, Release r) {

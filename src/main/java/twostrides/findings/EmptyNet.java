@@ -46,8 +46,7 @@ final class EmptyNet {
     List<Line> lines = new ArrayList<>();
     groups.forEach(
         (key, rows) ->
-            lines.add(
-                line(players ? key.get(1) + ", " + key.get(0) : key.get(0), rows, false)));
+            lines.add(line(players ? key.get(1) + ", " + key.get(0) : key.get(0), rows, false)));
     if (!players && groups.size() > 1) {
       lines.add(line("all teams", all, true));
     }
@@ -122,8 +121,7 @@ final class EmptyNet {
     Rows known = rows.known(season.columns().goalsFor());
     Count scored =
         known.share(
-            known.where(
-                known.table().intColumn(season.columns().goalsFor()).isGreaterThan(0)));
+            known.where(known.table().intColumn(season.columns().goalsFor()).isGreaterThan(0)));
     return Line.of(
         name,
         sum,

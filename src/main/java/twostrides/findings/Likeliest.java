@@ -29,7 +29,8 @@ public record Likeliest<T>(T one, Count count, double chance, int of) {
    * @return empty where fewer than two have ten cases, where there are too few to adjust by, and
    *     where nothing happened
    */
-  public static <T> Optional<Likeliest<T>> of(List<T> all, Function<T, Count> count, AdjustedRates rates) {
+  public static <T> Optional<Likeliest<T>> of(
+      List<T> all, Function<T, Count> count, AdjustedRates rates) {
     List<T> enough = all.stream().filter(t -> !count.apply(t).tooFew()).toList();
     List<Count> counts = enough.stream().map(count).toList();
     List<Double> chances = counts.size() < 2 ? List.of() : rates.highest(counts);

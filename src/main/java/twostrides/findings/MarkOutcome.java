@@ -3,7 +3,6 @@ package twostrides.findings;
 import twostrides.exits.ExitOutcome;
 import twostrides.exits.NextTouch;
 
-
 /** What came of a release short of center, as a release map shows it. */
 public enum MarkOutcome {
   /** Icing. */

@@ -69,8 +69,7 @@ record Matched(
     Map<List<String>, Integer> names = new HashMap<>();
     Map<String, Game> games = new TreeMap<>();
     add(games, names, restarts.known(column), Columns.FACEOFF_STRENGTH, column, 0);
-    Rows without =
-        exits.where(exits.table().booleanColumn(Columns.OWN_ZONE_RESTART).isFalse());
+    Rows without = exits.where(exits.table().booleanColumn(Columns.OWN_ZONE_RESTART).isFalse());
     add(games, names, Shares.out(without).known(column), Columns.STRENGTH, column, 2);
     List<Game> clusters = new ArrayList<>(games.values());
     int strata = names.size();

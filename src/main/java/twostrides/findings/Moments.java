@@ -43,10 +43,7 @@ final class Moments {
 
   Moments(Season season) {
     dearestFirst =
-        season.flagRecords().stream()
-            .filter(Flag::flagged)
-            .sorted(SeasonReview.DEAREST)
-            .toList();
+        season.flagRecords().stream().filter(Flag::flagged).sorted(SeasonReview.DEAREST).toList();
     Map<Release, Flag> flags = new IdentityHashMap<>();
     dearestFirst.forEach(f -> flags.put(f.release(), f));
     season.games().stream().flatMap(g -> g.exits().stream()).forEach(this::exit);
@@ -88,8 +85,7 @@ final class Moments {
     boolean restart = o.restarted().orElse(false) || o.restartWithinWindow().orElse(false);
     boolean attempt = o.against().filter(a -> a.attempts() > 0 || a.goals() > 0).isPresent();
     if (e.mark().equals(Optional.of(AtCenter.GAINED)) && !restart && !attempt) {
-      Moment m =
-          new Moment(Moment.Kind.WORKED, e.at(), o, Optional.of(e), Optional.empty());
+      Moment m = new Moment(Moment.Kind.WORKED, e.at(), o, Optional.of(e), Optional.empty());
       e.player().ifPresent(p -> add(worked, new Reviewer.Who(e.at().team(), p), m));
     }
   }
@@ -108,8 +104,7 @@ final class Moments {
     return switch (MarkOutcome.of(r.outcome())) {
       case ICED -> Optional.of(flagged ? Moment.Kind.FLAGGED : Moment.Kind.ICED);
       case OTHER_RESTART -> Optional.of(flagged ? Moment.Kind.FLAGGED : Moment.Kind.RESTARTED);
-      case OPPONENT_NEXT ->
-          givenAway(r) ? Optional.of(Moment.Kind.GIVEN_AWAY) : Optional.empty();
+      case OPPONENT_NEXT -> givenAway(r) ? Optional.of(Moment.Kind.GIVEN_AWAY) : Optional.empty();
       case OWN_NEXT, STOPPED -> Optional.empty();
     };
   }
@@ -117,14 +112,12 @@ final class Moments {
   /** Little pressure, no skater short, and no shot: there was a choice. */
   private static boolean givenAway(Release r) {
     Optional<Pressure> pressure = r.at().state().pressure();
-    boolean little =
-        pressure.filter(p -> p == Pressure.NONE || p == Pressure.LIGHT).isPresent();
+    boolean little = pressure.filter(p -> p == Pressure.NONE || p == Pressure.LIGHT).isPresent();
     boolean shot = r.how().shot().filter(s -> s != LetGo.Shot.NONE).isPresent();
     return little && r.at().state().strength() != Strength.SHORTHANDED && !shot;
   }
 
-  private static void add(
-      Map<Reviewer.Who, List<Moment>> to, Reviewer.Who who, Moment m) {
+  private static void add(Map<Reviewer.Who, List<Moment>> to, Reviewer.Who who, Moment m) {
     to.computeIfAbsent(who, k -> new ArrayList<>()).add(m);
   }
 }

@@ -34,8 +34,7 @@ public final class Names {
    * @param player as the sheet writes him
    */
   public static String player(String player) {
-    boolean numbered =
-        !player.isEmpty() && player.charAt(0) >= '0' && player.charAt(0) <= '9';
+    boolean numbered = !player.isEmpty() && player.charAt(0) >= '0' && player.charAt(0) <= '9';
     return (numbered ? "No. " : "") + shown(player);
   }
 }

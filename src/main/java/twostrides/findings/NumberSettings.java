@@ -7,8 +7,8 @@ import twostrides.exits.Settings;
  *
  * @param window seconds of play in which restarts, attempts and goals count
  * @param seed seed of the resampling of games
- * @param goalPriorWeight how many face-offs the published net goals weigh as much as; 0 leaves
- *     them out
+ * @param goalPriorWeight how many face-offs the published net goals weigh as much as; 0 leaves them
+ *     out
  */
 public record NumberSettings(double window, long seed, double goalPriorWeight) {
 

@@ -123,8 +123,7 @@ final class PenaltyKill {
         new Value.Share(cleared),
         new Value.IntervalOf(rows.byGame(Shares::cleared)),
         new Value.Median(timeBought(rows)),
-        new Value.Mean(
-            total(kills, Columns.RELIEF_TOTAL_S).orElse(0), kills.n(), 1, " s"),
+        new Value.Mean(total(kills, Columns.RELIEF_TOTAL_S).orElse(0), kills.n(), 1, " s"),
         new Value.Whole(kept.n()),
         against(kept, season.columns().attempts()),
         against(kept, season.columns().goals()));
@@ -138,9 +137,7 @@ final class PenaltyKill {
 
   private static Value against(Rows rows, String column) {
     Rows known = rows.known(column);
-    return known.isEmpty()
-        ? new Value.Empty()
-        : new Value.SumIn(known.sum(column), known.n());
+    return known.isEmpty() ? new Value.Empty() : new Value.SumIn(known.sum(column), known.n());
   }
 
   private Grid ways() {
@@ -192,10 +189,8 @@ final class PenaltyKill {
   }
 
   private Grid players() {
-    Map<List<String>, Rows> every =
-        attempts.known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER);
-    AdjustedRates rates =
-        AdjustedRates.of(every.values().stream().map(Shares::cleared).toList());
+    Map<List<String>, Rows> every = attempts.known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER);
+    AdjustedRates rates = AdjustedRates.of(every.values().stream().map(Shares::cleared).toList());
     List<Line> lines = new ArrayList<>();
     for (Map.Entry<List<String>, Rows> e : mostFirst(every)) {
       if (team.isPresent() && !team.get().equals(e.getKey().get(0))) {
@@ -276,9 +271,7 @@ final class PenaltyKill {
                 .stringColumn(Columns.STRENGTH)
                 .isNotEqualTo(Strength.SHORTHANDED.label()));
     return full.where(
-        full.table()
-            .doubleColumn(Columns.SINCE_SHORTHANDED_S)
-            .isLessThanOrEqualTo(JUST_AFTER));
+        full.table().doubleColumn(Columns.SINCE_SHORTHANDED_S).isLessThanOrEqualTo(JUST_AFTER));
   }
 
   private Grid after() {

@@ -55,8 +55,7 @@ public final class PlayerNumbers {
     players = exits.known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER);
     for (GameRecords g : season.games()) {
       for (Exit e : g.exits()) {
-        List<String> games =
-            gamesOfTeam.computeIfAbsent(e.at().team(), t -> new ArrayList<>());
+        List<String> games = gamesOfTeam.computeIfAbsent(e.at().team(), t -> new ArrayList<>());
         if (!games.contains(g.game().id())) {
           games.add(g.game().id());
         }
@@ -64,8 +63,7 @@ public final class PlayerNumbers {
     }
     Map<Kind, List<Count>> byKind = new TreeMap<>();
     for (Rows own : players.values()) {
-      counts(own)
-          .forEach((kind, c) -> byKind.computeIfAbsent(kind, k -> new ArrayList<>()).add(c));
+      counts(own).forEach((kind, c) -> byKind.computeIfAbsent(kind, k -> new ArrayList<>()).add(c));
     }
     byKind.forEach((kind, counts) -> rates.put(kind, AdjustedRates.of(counts)));
   }
@@ -212,7 +210,6 @@ public final class PlayerNumbers {
   }
 
   private static Line stretch(String name, Count c, boolean sum) {
-    return Line.of(
-        name, sum, new Value.Counts(c), new Value.Share(c), Value.interval(c));
+    return Line.of(name, sum, new Value.Counts(c), new Value.Share(c), Value.interval(c));
   }
 }

@@ -1,6 +1,5 @@
 package twostrides.findings;
 
-
 /**
  * The numbers on a player's sheet for a meeting.
  *

@@ -62,8 +62,7 @@ public final class PlayerSheets {
     rows.add(new Row("all ways", all -> all, true));
     for (Strength s : List.of(Strength.SHORTHANDED, Strength.POWER_PLAY)) {
       rows.add(
-          new Row(
-              "all ways, " + s.label(), all -> all.where(Columns.STRENGTH, s.label()), true));
+          new Row("all ways, " + s.label(), all -> all.where(Columns.STRENGTH, s.label()), true));
     }
     return List.copyOf(rows);
   }
@@ -104,8 +103,7 @@ public final class PlayerSheets {
             .map(f -> f.assessment().verdict())
             .filter(v -> v == FlagVerdict.FLAGGED || v.fellShort())
             .toList();
-    return new Count(
-        Collections.frequency(verdicts, FlagVerdict.FLAGGED), verdicts.size());
+    return new Count(Collections.frequency(verdicts, FlagVerdict.FLAGGED), verdicts.size());
   }
 
   private Grid ways(Rows own, Rows team) {

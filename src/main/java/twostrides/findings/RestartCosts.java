@@ -78,9 +78,7 @@ final class RestartCosts {
 
     Group wonBy(String who, String words) {
       return new Group(
-          name + ", face-off " + words,
-          Optional.of(who),
-          faceOffs.where(Columns.WON_BY, who));
+          name + ", face-off " + words, Optional.of(who), faceOffs.where(Columns.WON_BY, who));
     }
 
     double published() {
@@ -164,13 +162,9 @@ final class RestartCosts {
           List.of(FaceOffAfter.ICING, FaceOffAfter.PENALTY, FaceOffAfter.OTHER)) {
         String name = w.orElse("all teams") + ": " + cause.words() + ", ";
         lines.add(
-            line(
-                name + settings.shortWindow(),
-                matched(w, cause, season.columns().attempts())));
+            line(name + settings.shortWindow(), matched(w, cause, season.columns().attempts())));
         lines.add(
-            line(
-                name + settings.longWindow(),
-                matched(w, cause, season.columns().attemptsLong())));
+            line(name + settings.longWindow(), matched(w, cause, season.columns().attemptsLong())));
       }
     }
     return new Grid(
@@ -252,8 +246,7 @@ final class RestartCosts {
     OptionalDouble adjusted =
         n + weight == 0
             ? OptionalDouble.empty()
-            : OptionalDouble.of(
-                100 * (made - against + weight * g.published()) / (n + weight));
+            : OptionalDouble.of(100 * (made - against + weight * g.published()) / (n + weight));
     return Line.of(
         g.name(),
         new Value.Whole(n),
@@ -266,9 +259,7 @@ final class RestartCosts {
         new Value.Signed(OptionalDouble.of(100 * g.published()), 1, Count.FEWEST_TO_SAY),
         new Value.Signed(adjusted, 1, Count.FEWEST_TO_SAY),
         new Value.Percent(
-            n + weight == 0
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(weight / (n + weight))));
+            n + weight == 0 ? OptionalDouble.empty() : OptionalDouble.of(weight / (n + weight))));
   }
 
   private Grid tired() {

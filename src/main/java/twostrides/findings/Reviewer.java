@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import twostrides.exits.Release;
-import twostrides.exits.Restart;
 import twostrides.game.Strength;
 import twostrides.season.Assessed;
 import twostrides.season.Columns;
@@ -105,13 +104,13 @@ public final class Reviewer {
     Map<String, Profile> profiles = new TreeMap<>();
     for (String team : gamesOfTeam.keySet()) {
       Rows own = exits.getOrDefault(List.of(team), none);
-      List<Release> releases =
-          releases().filter(r -> r.at().team().equals(team)).toList();
+      List<Release> releases = releases().filter(r -> r.at().team().equals(team)).toList();
       profiles.put(team, profile(own, releases, gamesOf(own)));
     }
     List<Map.Entry<String, Profile>> order = new ArrayList<>(profiles.entrySet());
     order.sort(
-        Comparator.comparing((Map.Entry<String, Profile> e) -> !Optional.of(e.getKey()).equals(ours))
+        Comparator.comparing(
+                (Map.Entry<String, Profile> e) -> !Optional.of(e.getKey()).equals(ours))
             .thenComparing(e -> -e.getValue().attempts())
             .thenComparing(Map.Entry::getKey));
     List<TeamReview> out = new ArrayList<>();
@@ -151,16 +150,14 @@ public final class Reviewer {
         .forEach(
             r ->
                 Who.of(r)
-                    .ifPresent(
-                        w -> releases.computeIfAbsent(w, k -> new ArrayList<>()).add(r)));
+                    .ifPresent(w -> releases.computeIfAbsent(w, k -> new ArrayList<>()).add(r)));
     Rows none = new Rows(season.exits().emptyCopy());
     Map<Who, Profile> profiles = new LinkedHashMap<>();
     releases.forEach(
         (w, own) ->
             profiles.put(
                 w,
-                profile(
-                    exits.getOrDefault(List.of(w.team(), w.player()), none), own, List.of())));
+                profile(exits.getOrDefault(List.of(w.team(), w.player()), none), own, List.of())));
     return profiles;
   }
 
@@ -191,9 +188,7 @@ public final class Reviewer {
     }
     int iced = (int) releases.stream().filter(Release::iced).count();
     return new Profile(
-        counts,
-        releases.stream().map(Mark::of).toList(),
-        new Count(iced, releases.size()));
+        counts, releases.stream().map(Mark::of).toList(), new Count(iced, releases.size()));
   }
 
   private static Clustered clustered(Rows rows, List<String> byGame) {

@@ -55,8 +55,7 @@ public record SeasonReview(
           .thenComparingDouble(f -> f.assessment().trying().orElse(0) - f.costIcing());
 
   private static final Comparator<Flag> LIKELIEST =
-      Comparator.comparingDouble(
-          f -> -f.assessment().gain().chance().map(Chance::p).orElse(-1.0));
+      Comparator.comparingDouble(f -> -f.assessment().gain().chance().map(Chance::p).orElse(-1.0));
 
   private static final Comparator<Flag> NEAREST =
       Comparator.comparingDouble(f -> -f.assessment().avoid().orElseThrow().p());

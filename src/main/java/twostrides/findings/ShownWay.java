@@ -1,8 +1,8 @@
 package twostrides.findings;
 
 import java.util.Optional;
-import twostrides.exits.AtCenter;
 import tech.tablesaw.api.StringColumn;
+import twostrides.exits.AtCenter;
 import twostrides.exits.WayOut;
 import twostrides.season.Columns;
 import twostrides.season.Rows;
@@ -72,15 +72,13 @@ public enum ShownWay {
    */
   public Rows in(Rows exits) {
     return switch (this) {
-      case CARRY_OVER_CENTER ->
-          carries(exits).where(Columns.AT_CENTER, AtCenter.GAINED.label());
+      case CARRY_OVER_CENTER -> carries(exits).where(Columns.AT_CENTER, AtCenter.GAINED.label());
       case CARRY_RELEASED_SHORT ->
           carries(exits).where(Columns.AT_CENTER, AtCenter.RELEASED_SHORT.label());
       case CARRY_OTHER -> {
         StringColumn mark = carries(exits).table().stringColumn(Columns.AT_CENTER);
         yield carries(exits)
-            .where(
-                mark.isNotIn(AtCenter.GAINED.label(), AtCenter.RELEASED_SHORT.label()));
+            .where(mark.isNotIn(AtCenter.GAINED.label(), AtCenter.RELEASED_SHORT.label()));
       }
       default -> exits.where(Columns.WAY_OUT, label);
     };

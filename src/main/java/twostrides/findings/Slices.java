@@ -51,8 +51,7 @@ final class Slices {
               "Side of the rink, facing the attack",
               t -> t.stringColumn(Columns.SIDE),
               List.of("left", "middle", "right")),
-          new Cut(
-              "venue", "Venue", t -> t.stringColumn(Columns.VENUE), List.of("home", "away")),
+          new Cut("venue", "Venue", t -> t.stringColumn(Columns.VENUE), List.of("home", "away")),
           new Cut("opponent", "Opponent", t -> t.stringColumn(Columns.OPPONENT), List.of()));
 
   private static StringColumn period(Table t) {
@@ -134,8 +133,7 @@ final class Slices {
             name,
             new Value.Whole(in.n()),
             new Value.Whole(ShownWay.CARRY_OVER_CENTER.in(in).n()),
-            new Value.Whole(
-                in.where(Columns.AT_CENTER, AtCenter.RELEASED_SHORT.label()).n()),
+            new Value.Whole(in.where(Columns.AT_CENTER, AtCenter.RELEASED_SHORT.label()).n()),
             new Value.Counts(icings),
             new Value.Share(icings),
             new Value.IntervalOf(byGame),

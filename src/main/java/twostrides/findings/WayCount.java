@@ -17,12 +17,7 @@ import twostrides.stats.Count;
  * @param attempts all attempts, also those whose ending is not in the sheet
  */
 public record WayCount(
-    ShownWay way,
-    Strength strength,
-    Clustered byGame,
-    int penalties,
-    int others,
-    int attempts) {
+    ShownWay way, Strength strength, Clustered byGame, int penalties, int others, int attempts) {
 
   /** Rejects more endings than attempts. */
   public WayCount {

@@ -12,7 +12,8 @@ import twostrides.race.Chance;
  * @param trying attempts against that trying costs on average; empty where {@code avoid} is
  * @param verdict flagged, or why not
  */
-public record Assessment(GainEvidence gain, Optional<Chance> avoid, OptionalDouble trying, FlagVerdict verdict) {
+public record Assessment(
+    GainEvidence gain, Optional<Chance> avoid, OptionalDouble trying, FlagVerdict verdict) {
 
   /**
    * Weighs a release.

@@ -1,6 +1,12 @@
 package twostrides.season;
 
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import twostrides.exits.Against;
 import twostrides.exits.AtCenter;
+import twostrides.exits.Exit;
+import twostrides.exits.GameRecords;
 import twostrides.race.WayOutAssumptions;
 import twostrides.stats.Count;
 
@@ -30,23 +36,32 @@ public record Costs(
   /**
    * Counts a season.
    *
-   * @param exits the exits of its play sheets
-   * @param restarts their own-zone face-offs
-   * @param attempts name of the column of attempts against
+   * @param games its play sheets' games
    */
-  static Costs of(Rows exits, Rows restarts, String attempts) {
-    Rows gained =
-        exits
-            .where(Columns.AT_CENTER, AtCenter.GAINED.label())
-            .known(Columns.OWN_ZONE_RESTART);
-    Rows lost = exits.where(Columns.AT_CENTER, AtCenter.LOST_SHORT.label()).known(attempts);
-    Rows iced = restarts.isTrue(Columns.OWN_LAST).iced().known(attempts);
+  static Costs of(List<GameRecords> games) {
+    List<Exit> exits = games.stream().flatMap(g -> g.exits().stream()).toList();
+    List<Boolean> restarted =
+        exits.stream()
+            .filter(e -> e.mark().equals(Optional.of(AtCenter.GAINED)))
+            .flatMap(e -> e.outcome().restarted().stream())
+            .toList();
+    List<Against> afterLoss =
+        exits.stream()
+            .filter(e -> e.mark().equals(Optional.of(AtCenter.LOST_SHORT)))
+            .flatMap(e -> e.outcome().against().stream())
+            .toList();
+    List<Against> afterIcing =
+        games.stream()
+            .flatMap(g -> g.restarts().stream())
+            .filter(r -> r.ownLast().orElse(false) && r.faceOff().cause().icing())
+            .flatMap(r -> r.faceOff().against().stream())
+            .toList();
     return new Costs(
-        gained.share(gained.isTrue(Columns.OWN_ZONE_RESTART)),
-        iced.sum(attempts),
-        iced.n(),
-        lost.sum(attempts),
-        lost.n());
+        new Count(Collections.frequency(restarted, true), restarted.size()),
+        afterIcing.stream().mapToInt(Against::attempts).sum(),
+        afterIcing.size(),
+        afterLoss.stream().mapToInt(Against::attempts).sum(),
+        afterLoss.size());
   }
 
   /** Chance of an own-zone restart after gaining center. */

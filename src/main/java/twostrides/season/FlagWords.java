@@ -44,8 +44,7 @@ record FlagWords(double threshold, double icing) {
         + (gain.evidence() == Evidence.UNKNOWN && gain.chance().isPresent()
             ? "measured releases like it have "
             : "")
-        + gain
-            .chance()
+        + gain.chance()
             .map(g -> percent(g.p()) + " to gain center (95 % interval " + interval(g) + ")")
             .orElse("the chance to gain center is not known")
         + said.avoid()

@@ -60,14 +60,9 @@ final class Flags {
             .map(
                 a ->
                     PositionsSeen.of(
-                        r.at().when().game().rink(),
-                        a,
-                        settings.skaters().settings(),
-                        draws(r),
-                        n))
+                        r.at().when().game().rink(), a, settings.skaters().settings(), draws(r), n))
             .toList();
-    return Assessment.of(
-        GainEvidence.of(r, carry, seen), costs, settings.threshold(), toWeigh(r));
+    return Assessment.of(GainEvidence.of(r, carry, seen), costs, settings.threshold(), toWeigh(r));
   }
 
   private static boolean restarted(Release r) {

@@ -54,7 +54,11 @@ public record GainEvidence(
           seen);
     }
     Optional<SheetChance> guess =
-        SheetChance.of(r.shortOfCenter(), r.how().carried().orElse(0), Math.abs(r.at().where().place().orElseThrow().y()), missedPass(r));
+        SheetChance.of(
+            r.shortOfCenter(),
+            r.how().carried().orElse(0),
+            Math.abs(r.at().where().place().orElseThrow().y()),
+            missedPass(r));
     return new GainEvidence(
         Evidence.UNKNOWN,
         guess.map(g -> new Chance(g.p(), g.band().low(), g.band().high())),

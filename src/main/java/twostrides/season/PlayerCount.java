@@ -25,8 +25,7 @@ record PlayerCount(
     int restarts) {
 
   private static final List<String> KEY =
-      List.of(
-          Columns.TEAM, Columns.PLAYER, Columns.WAY_OUT, Columns.AT_CENTER, Columns.STRENGTH);
+      List.of(Columns.TEAM, Columns.PLAYER, Columns.WAY_OUT, Columns.AT_CENTER, Columns.STRENGTH);
 
   private static final Comparator<PlayerCount> ORDER =
       Comparator.comparing(PlayerCount::team)

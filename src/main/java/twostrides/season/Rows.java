@@ -98,8 +98,7 @@ public record Rows(Table table) {
       for (TableSlice slice : table.splitOn(columns)) {
         Table rows = slice.asTable();
         groups.put(
-            Arrays.stream(columns).map(c -> first(rows.stringColumn(c))).toList(),
-            new Rows(rows));
+            Arrays.stream(columns).map(c -> first(rows.stringColumn(c))).toList(), new Rows(rows));
       }
     }
     return groups;
@@ -115,7 +114,6 @@ public record Rows(Table table) {
    * @param count counts some rows
    */
   public Clustered byGame(java.util.function.Function<Rows, Count> count) {
-    return new Clustered(
-        by(Columns.TEAM, Columns.GAME).values().stream().map(count).toList());
+    return new Clustered(by(Columns.TEAM, Columns.GAME).values().stream().map(count).toList());
   }
 }

@@ -174,17 +174,13 @@ public record Schemas(Columns.Windows windows, long seed) {
                         at -> at.when().elapsed())
                     .optText("player", "", "who touched it last", Situation::player)
                     .text(
-                        "strength",
-                        STRENGTHS,
-                        "at that touch",
-                        at -> at.state().strength().label())
+                        "strength", STRENGTHS, "at that touch", at -> at.state().strength().label())
                     .part(Situation::where, Schemas::place))
         .optNumber(
             "seconds_to_next_touch",
             "s",
             "from there to the face-off",
-            r ->
-                r.behind().map(Restart.Behind::secondsToFaceOff).orElse(OptionalDouble.empty()))
+            r -> r.behind().map(Restart.Behind::secondsToFaceOff).orElse(OptionalDouble.empty()))
         .part(
             Restart::faceOff,
             s ->
@@ -235,11 +231,9 @@ public record Schemas(Columns.Windows windows, long seed) {
         .text("team", "", "who is shorthanded", Kill::team)
         .text("opponent", "", "the other team", Kill::opponent)
         .count("period", "period in which it begins", k -> k.from().period())
-        .number(
-            "elapsed_s", "s", "first row that shows it shorthanded", k -> k.from().elapsed())
+        .number("elapsed_s", "s", "first row that shows it shorthanded", k -> k.from().elapsed())
         .count("end_period", "period in which it ends", k -> k.end().period())
-        .number(
-            "end_elapsed_s", "s", "first later row that does not", k -> k.end().elapsed())
+        .number("end_elapsed_s", "s", "first later row that does not", k -> k.end().elapsed())
         .number("seconds", "s", "seconds of play in between", Kill::seconds)
         .count("attempts", "exit attempts", k -> k.exits().size())
         .count("cleared", "left the zone", k -> k.exits().size() - k.keptIn())
@@ -248,8 +242,7 @@ public record Schemas(Columns.Windows windows, long seed) {
             "restarts",
             "own-zone restarts that followed",
             k ->
-                (int)
-                    k.exits().stream().filter(e -> e.outcome().restarted().orElse(false)).count())
+                (int) k.exits().stream().filter(e -> e.outcome().restarted().orElse(false)).count())
         .number(
             "relief_total_s",
             "s",
@@ -281,10 +274,7 @@ public record Schemas(Columns.Windows windows, long seed) {
                         "of the other book, with how sure it is",
                         o -> o.ruling().reason().cite())
                     .text(
-                        "played_ruling",
-                        RULINGS,
-                        "by the book of the run",
-                        o -> o.played().word())
+                        "played_ruling", RULINGS, "by the book of the run", o -> o.played().word())
                     .flag(
                         "differs",
                         "one is icing and the other is not, or one is open and the other is not",
@@ -477,18 +467,14 @@ public record Schemas(Columns.Windows windows, long seed) {
                 + " rows of tag sheets",
             LetGo::carried)
         .optFlag(
-            "shot",
-            "whether it was a shot at goal",
-            h -> h.shot().map(x -> x != LetGo.Shot.NONE))
-        .optFlag(
-            "scored", "whether it was a goal", h -> h.shot().map(x -> x == LetGo.Shot.SCORED));
+            "shot", "whether it was a shot at goal", h -> h.shot().map(x -> x != LetGo.Shot.NONE))
+        .optFlag("scored", "whether it was a goal", h -> h.shot().map(x -> x == LetGo.Shot.SCORED));
   }
 
   private void outcome(TableSchema<ExitOutcome> s) {
     s.optPart(ExitOutcome::next, Schemas::nextTouch)
         .optFlag("own_zone_restart", "", ExitOutcome::restarted)
-        .text(
-            "restart_cause", CAUSES, "[exits.md](exits.md#how-it-ended)", o -> o.cause().label())
+        .text("restart_cause", CAUSES, "[exits.md](exits.md#how-it-ended)", o -> o.cause().label())
         .optNumber("restart_elapsed_s", "s", "when the face-off was", ExitOutcome::restartElapsed)
         .optFlag(
             windows.restartWithin(),
@@ -500,9 +486,7 @@ public record Schemas(Columns.Windows windows, long seed) {
             "s",
             "until the opponent had it under control in the zone again",
             o ->
-                o.reentry()
-                    .map(w -> OptionalDouble.of(w.seconds()))
-                    .orElse(OptionalDouble.empty()))
+                o.reentry().map(w -> OptionalDouble.of(w.seconds())).orElse(OptionalDouble.empty()))
         .optFlag(
             "relief_cut_short", "whether a stop came first", o -> o.reentry().map(w -> !w.ended()))
         .optPart(ExitOutcome::against, this::against);
@@ -614,8 +598,7 @@ public record Schemas(Columns.Windows windows, long seed) {
             "chance that the player would have brought it to the red line, 0 to 1; empty where"
                 + " nothing says anything of it",
             a -> p(a.gain().chance()))
-        .optNumber(
-            "p_gain_low", "", "lower end of its 95 % interval", a -> low(a.gain().chance()))
+        .optNumber("p_gain_low", "", "lower end of its 95 % interval", a -> low(a.gain().chance()))
         .optNumber("p_gain_high", "", "upper end", a -> high(a.gain().chance()));
   }
 

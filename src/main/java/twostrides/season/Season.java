@@ -43,35 +43,59 @@ public final class Season {
       Table manpower,
       Table players) {}
 
-  private Season(
-      List<GameRecords> played,
-      List<GameRecords> tagged,
-      Settings settings,
-      SkatersAtRelease skaters) {
-    games = Stream.of(played, tagged).flatMap(List::stream).toList();
-    restarts = games.stream().flatMap(g -> g.restarts().stream()).toList();
-    columns = new Columns.Windows(settings.window(), settings.longWindow());
+  /**
+   * A season whose releases are weighed.
+   *
+   * @param games the records of its games
+   * @param releases its releases with what came out for them
+   * @param flags those that an own-zone restart followed
+   * @param carrying how carriers fare
+   * @param costs what gaining center, icings and lost pucks cost
+   * @param settings windows and seed
+   */
+  Season(
+      List<GameRecords> games,
+      List<Assessed> releases,
+      List<Flag> flags,
+      CarryRates carrying,
+      Costs costs,
+      Settings settings) {
+    this.games = List.copyOf(games);
+    this.restarts = games.stream().flatMap(g -> g.restarts().stream()).toList();
+    this.releases = List.copyOf(releases);
+    this.flags = List.copyOf(flags);
+    this.carrying = carrying;
+    this.costs = costs;
+    this.columns = new Columns.Windows(settings.window(), settings.longWindow());
     Schemas schemas = new Schemas(columns, settings.race().seed());
     Table exits = schemas.exits().table(exits(games));
-    Table faceOffs = schemas.restarts().table(restarts);
-    carrying = new CarryRates(played);
-    costs =
-        Costs.of(
-            new Rows(exits.first(exits(played).size())), new Rows(faceOffs), columns.attempts());
-    Flags weigh = new Flags(settings.race(), carrying, costs);
-    releases =
-        weigh.assess(games.stream().flatMap(g -> g.releases().stream()).toList(), skaters);
-    flags = weigh.flags(releases, restarts);
-    tables =
+    this.tables =
         new Tables(
             exits,
             schemas.releases().table(releases),
-            faceOffs,
+            schemas.restarts().table(restarts),
             schemas.kills().table(games.stream().flatMap(g -> g.kills().stream()).toList()),
             schemas.rulings().table(asked(games)),
             schemas.flags().table(flags),
             schemas.manpower().table(games.stream().flatMap(g -> g.gaps().stream()).toList()),
             schemas.players().table(PlayerCount.of(new Rows(exits))));
+  }
+
+  /** What only a season knows, from its play sheets; then every release is weighed by it. */
+  private static Season weigh(
+      List<GameRecords> played,
+      List<GameRecords> tagged,
+      Settings settings,
+      SkatersAtRelease skaters) {
+    List<GameRecords> games = Stream.of(played, tagged).flatMap(List::stream).toList();
+    CarryRates carrying = new CarryRates(played);
+    Costs costs = Costs.of(played);
+    Flags weigh = new Flags(settings.race(), carrying, costs);
+    List<Assessed> releases =
+        weigh.assess(games.stream().flatMap(g -> g.releases().stream()).toList(), skaters);
+    List<Flag> flags =
+        weigh.flags(releases, games.stream().flatMap(g -> g.restarts().stream()).toList());
+    return new Season(games, releases, flags, carrying, costs, settings);
   }
 
   private static List<Exit> exits(List<GameRecords> games) {
@@ -97,11 +121,8 @@ public final class Season {
    * @param skaters who was where at a release, besides what the play sheets say
    */
   public static Season of(
-      List<Game> games,
-      List<TaggedGame> tagged,
-      Settings settings,
-      SkatersAtRelease skaters) {
-    return new Season(
+      List<Game> games, List<TaggedGame> tagged, Settings settings, SkatersAtRelease skaters) {
+    return weigh(
         games.parallelStream().map(g -> GameReader.read(g, settings)).toList(),
         tagged.stream().map(g -> TagReader.read(g, settings.book())).toList(),
         settings,

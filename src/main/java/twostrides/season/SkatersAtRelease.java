@@ -25,7 +25,6 @@ public interface SkatersAtRelease {
    * @param other the other source
    */
   default SkatersAtRelease and(SkatersAtRelease other) {
-    return release ->
-        Stream.of(at(release), other.at(release)).flatMap(List::stream).toList();
+    return release -> Stream.of(at(release), other.at(release)).flatMap(List::stream).toList();
   }
 }

@@ -43,8 +43,7 @@ public final class TableSchema<R> {
    * @param meaning what it is
    * @param read appends the value of a record
    */
-  record Described<R>(
-      String name, Type type, String words, String meaning, Appender<R> read) {}
+  record Described<R>(String name, Type type, String words, String meaning, Appender<R> read) {}
 
   /** Appends a record's value to its column. */
   interface Appender<R> {
@@ -82,8 +81,7 @@ public final class TableSchema<R> {
         Type.TEXT,
         words,
         meaning,
-        (r, to) ->
-            read.apply(r).ifPresentOrElse(((StringColumn) to)::append, to::appendMissing));
+        (r, to) -> read.apply(r).ifPresentOrElse(((StringColumn) to)::append, to::appendMissing));
   }
 
   TableSchema<R> count(String column, String meaning, ToIntFunction<R> read) {
@@ -138,8 +136,7 @@ public final class TableSchema<R> {
   }
 
   /** Columns of a part that some records do not have. */
-  <P> TableSchema<R> optPart(
-      Function<R, Optional<P>> part, Consumer<TableSchema<P>> described) {
+  <P> TableSchema<R> optPart(Function<R, Optional<P>> part, Consumer<TableSchema<P>> described) {
     TableSchema<P> parts = new TableSchema<>(name, rows);
     described.accept(parts);
     for (Described<P> c : parts.columns) {
@@ -148,8 +145,7 @@ public final class TableSchema<R> {
           c.type(),
           c.words(),
           c.meaning(),
-          (r, to) ->
-              part.apply(r).ifPresentOrElse(p -> c.read().append(p, to), to::appendMissing));
+          (r, to) -> part.apply(r).ifPresentOrElse(p -> c.read().append(p, to), to::appendMissing));
     }
     return this;
   }

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
-import twostrides.review.Moment;
-import twostrides.review.ShownStrength;
+import twostrides.findings.Moment;
+import twostrides.game.Strength;
 
 /** What a sheet says of a moment, and that it says no more than the row does. */
 class MomentWordsTest {
@@ -15,7 +15,7 @@ class MomentWordsTest {
   private static Moment moment(
       Moment.Kind kind,
       String way,
-      ShownStrength strength,
+      Strength strength,
       String pressure,
       OptionalDouble shift,
       String cause,
@@ -47,7 +47,7 @@ class MomentWordsTest {
             moment(
                 Moment.Kind.WORKED,
                 "carry",
-                ShownStrength.SHORTHANDED,
+                Strength.SHORTHANDED,
                 "heavy",
                 OptionalDouble.of(43.6),
                 cause,
@@ -79,14 +79,7 @@ class MomentWordsTest {
     return new MomentWords(12)
         .sentence(
             moment(
-                kind,
-                null,
-                ShownStrength.EVEN,
-                "none",
-                OptionalDouble.of(39),
-                cause,
-                attempts,
-                goals));
+                kind, null, Strength.EVEN, "none", OptionalDouble.of(39), cause, attempts, goals));
   }
 
   @Test
@@ -118,7 +111,7 @@ class MomentWordsTest {
                 moment(
                     Moment.Kind.ICED,
                     "chip",
-                    ShownStrength.UNKNOWN,
+                    Strength.UNKNOWN,
                     null,
                     OptionalDouble.empty(),
                     "icing_written",

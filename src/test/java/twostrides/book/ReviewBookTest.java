@@ -21,10 +21,10 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
-import twostrides.review.Anonymous;
-import twostrides.review.SeasonTables;
+import twostrides.findings.Anonymous;
+import twostrides.findings.SeasonTables;
+import twostrides.season.Columns;
 
 /** A whole book from tables: safe with any name, complete, and the same every time. */
 class ReviewBookTest {

@@ -10,10 +10,10 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import twostrides.chart.Charts;
 import twostrides.exits.ExitTables;
-import twostrides.numbers.NumberSettings;
-import twostrides.numbers.Numbers;
-import twostrides.review.Reviewer;
-import twostrides.review.SeasonReview;
+import twostrides.findings.NumberSettings;
+import twostrides.findings.Numbers;
+import twostrides.findings.Reviewer;
+import twostrides.findings.SeasonReview;
 import twostrides.rink.Rink;
 
 /** Writes books for tests and reads them back. */

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
-import twostrides.review.Habit;
+import twostrides.findings.Habit;
 import twostrides.stats.Count;
 
 class HabitChartTest {

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
-import twostrides.review.Profile;
+import twostrides.findings.Profile;
 import twostrides.rink.Rink;
 
 /** What holds for every picture, whatever the counts and names. */

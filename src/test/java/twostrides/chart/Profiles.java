@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
-import twostrides.review.Habit;
-import twostrides.review.Mark;
-import twostrides.review.MarkOutcome;
-import twostrides.review.Profile;
-import twostrides.review.ShownStrength;
-import twostrides.review.ShownWay;
-import twostrides.review.WayCount;
+import twostrides.findings.Habit;
+import twostrides.findings.Mark;
+import twostrides.findings.MarkOutcome;
+import twostrides.findings.Profile;
+import twostrides.findings.ShownWay;
+import twostrides.findings.WayCount;
+import twostrides.game.Strength;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
 
@@ -21,7 +21,7 @@ final class Profiles {
 
   private Profiles() {}
 
-  static WayCount way(ShownWay way, ShownStrength strength, int iced, int known, int attempts) {
+  static WayCount way(ShownWay way, Strength strength, int iced, int known, int attempts) {
     return new WayCount(way, strength, new Clustered(new Count(iced, known)), 0, 0, attempts);
   }
 
@@ -32,7 +32,7 @@ final class Profiles {
   /** One attempt, and one iced release. */
   static Profile one() {
     return new Profile(
-        List.of(way(ShownWay.CHIP, ShownStrength.EVEN, 1, 1, 1)),
+        List.of(way(ShownWay.CHIP, Strength.EVEN, 1, 1, 1)),
         List.of(new Mark(-12, 9, MarkOutcome.ICED)),
         new Count(1, 1));
   }
@@ -41,12 +41,12 @@ final class Profiles {
   static Profile player() {
     return new Profile(
         List.of(
-            way(ShownWay.CARRY_OVER_CENTER, ShownStrength.EVEN, 0, 14, 14),
-            way(ShownWay.CARRY_RELEASED_SHORT, ShownStrength.EVEN, 7, 31, 31),
-            way(ShownWay.PASS, ShownStrength.EVEN, 0, 22, 24),
-            way(ShownWay.LONG_CLEARANCE, ShownStrength.EVEN, 2, 6, 6),
-            way(ShownWay.LONG_CLEARANCE, ShownStrength.SHORTHANDED, 0, 11, 11),
-            way(ShownWay.KEPT_IN, ShownStrength.EVEN, 3, 12, 12)),
+            way(ShownWay.CARRY_OVER_CENTER, Strength.EVEN, 0, 14, 14),
+            way(ShownWay.CARRY_RELEASED_SHORT, Strength.EVEN, 7, 31, 31),
+            way(ShownWay.PASS, Strength.EVEN, 0, 22, 24),
+            way(ShownWay.LONG_CLEARANCE, Strength.EVEN, 2, 6, 6),
+            way(ShownWay.LONG_CLEARANCE, Strength.SHORTHANDED, 0, 11, 11),
+            way(ShownWay.KEPT_IN, Strength.EVEN, 3, 12, 12)),
         marks(43),
         new Count(9, 43));
   }
@@ -55,7 +55,7 @@ final class Profiles {
   static Profile team(int most) {
     List<WayCount> counts = new ArrayList<>();
     ShownWay[] ways = ShownWay.values();
-    ShownStrength[] strengths = ShownStrength.values();
+    Strength[] strengths = Strength.values();
     for (int w = 0; w < ways.length; w++) {
       for (int s = 0; s < strengths.length; s++) {
         int attempts = Math.max(1, most / (1 + w / 2) / (1 + 4 * s));

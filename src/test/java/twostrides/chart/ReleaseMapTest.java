@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
-import twostrides.review.Mark;
-import twostrides.review.MarkOutcome;
-import twostrides.review.Profile;
+import twostrides.findings.Mark;
+import twostrides.findings.MarkOutcome;
+import twostrides.findings.Profile;
 import twostrides.rink.Rink;
 import twostrides.stats.Count;
 

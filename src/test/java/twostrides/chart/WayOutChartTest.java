@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Element;
-import twostrides.review.Profile;
-import twostrides.review.ShownStrength;
-import twostrides.review.ShownWay;
+import twostrides.findings.Profile;
+import twostrides.findings.ShownWay;
+import twostrides.game.Strength;
 
 class WayOutChartTest {
 
@@ -64,8 +64,8 @@ class WayOutChartTest {
   void barsAreAsLongAsTheirCounts() throws Exception {
     Profile profile =
         Profiles.counts(
-            way(ShownWay.PASS, ShownStrength.EVEN, 50, 150, 200),
-            way(ShownWay.CHIP, ShownStrength.EVEN, 20, 40, 40));
+            way(ShownWay.PASS, Strength.EVEN, 50, 150, 200),
+            way(ShownWay.CHIP, Strength.EVEN, 20, 40, 40));
     List<Element> restarts = bars(profile, Theme.BOOK.restart());
     List<Element> others = bars(profile, Theme.BOOK.bar());
     double pixelsEach = length(restarts.get(0)) / 50;
@@ -78,7 +78,7 @@ class WayOutChartTest {
 
   @Test
   void oneRestartOfHundredsIsStillSeen() throws Exception {
-    Profile profile = Profiles.counts(way(ShownWay.PASS, ShownStrength.EVEN, 1, 900, 900));
+    Profile profile = Profiles.counts(way(ShownWay.PASS, Strength.EVEN, 1, 900, 900));
     assertTrue(length(bars(profile, Theme.BOOK.restart()).get(0)) >= 3);
   }
 
@@ -97,8 +97,7 @@ class WayOutChartTest {
   @ValueSource(ints = {1, 10, 13, 47, 200, 1999})
   void ticksAreWholeAttempts(int attempts) throws Exception {
     List<Integer> ticks =
-        texts(Profiles.counts(way(ShownWay.PASS, ShownStrength.EVEN, 0, attempts, attempts)))
-            .stream()
+        texts(Profiles.counts(way(ShownWay.PASS, Strength.EVEN, 0, attempts, attempts))).stream()
             .filter(t -> t.matches("[0-9]+"))
             .map(Integer::valueOf)
             .toList();

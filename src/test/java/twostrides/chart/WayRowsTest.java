@@ -9,8 +9,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import twostrides.review.ShownStrength;
-import twostrides.review.ShownWay;
+import twostrides.findings.ShownWay;
+import twostrides.game.Strength;
 import twostrides.stats.Count;
 
 class WayRowsTest {
@@ -36,8 +36,8 @@ class WayRowsTest {
     List<WayRows.Row> rows =
         WayRows.of(
             Profiles.counts(
-                way(ShownWay.MEANS_UNKNOWN, ShownStrength.EVEN, 0, 1, 1),
-                way(ShownWay.CARRY_OTHER, ShownStrength.EVEN, 0, 1, 1)));
+                way(ShownWay.MEANS_UNKNOWN, Strength.EVEN, 0, 1, 1),
+                way(ShownWay.CARRY_OTHER, Strength.EVEN, 0, 1, 1)));
     assertEquals(Arrays.asList(ShownWay.values()), rows.stream().map(WayRows.Row::way).toList());
   }
 
@@ -46,10 +46,10 @@ class WayRowsTest {
     List<WayRows.Row> chips =
         WayRows.of(
                 Profiles.counts(
-                    way(ShownWay.CHIP, ShownStrength.UNKNOWN, 0, 1, 1),
-                    way(ShownWay.CHIP, ShownStrength.POWER_PLAY, 0, 0, 0),
-                    way(ShownWay.CHIP, ShownStrength.SHORTHANDED, 0, 1, 1),
-                    way(ShownWay.CHIP, ShownStrength.EVEN, 0, 1, 1)))
+                    way(ShownWay.CHIP, Strength.UNKNOWN, 0, 1, 1),
+                    way(ShownWay.CHIP, Strength.POWER_PLAY, 0, 0, 0),
+                    way(ShownWay.CHIP, Strength.SHORTHANDED, 0, 1, 1),
+                    way(ShownWay.CHIP, Strength.EVEN, 0, 1, 1)))
             .stream()
             .filter(r -> r.way() == ShownWay.CHIP)
             .toList();
@@ -64,11 +64,11 @@ class WayRowsTest {
     WayRows.Row pass =
         WayRows.of(
                 Profiles.counts(
-                    way(ShownWay.PASS, ShownStrength.EVEN, 2, 11, 12),
-                    way(ShownWay.PASS, ShownStrength.EVEN, 1, 9, 9)))
+                    way(ShownWay.PASS, Strength.EVEN, 2, 11, 12),
+                    way(ShownWay.PASS, Strength.EVEN, 1, 9, 9)))
             .get(2);
     assertEquals(
-        new WayRows.Row(ShownWay.PASS, Optional.of(ShownStrength.EVEN), new Count(3, 20), 21, true),
+        new WayRows.Row(ShownWay.PASS, Optional.of(Strength.EVEN), new Count(3, 20), 21, true),
         pass);
   }
 
@@ -90,7 +90,7 @@ class WayRowsTest {
     WayRows.Row row =
         WayRows.of(
                 Profiles.counts(
-                    way(ShownWay.CARRY_OVER_CENTER, ShownStrength.EVEN, iced, known, attempts)))
+                    way(ShownWay.CARRY_OVER_CENTER, Strength.EVEN, iced, known, attempts)))
             .get(0);
     assertEquals(expected, (row.share() + " " + row.rest()).strip());
   }

@@ -13,13 +13,13 @@ import java.util.Optional;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import tech.tablesaw.api.Table;
-import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
 import twostrides.exits.Pipeline;
 import twostrides.exits.Settings;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
+import twostrides.season.Columns;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
 

@@ -1,4 +1,4 @@
-package twostrides.numbers;
+package twostrides.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,8 +9,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import twostrides.checks.Printed;
-import twostrides.exits.Columns;
-import twostrides.review.SeasonTables;
+import twostrides.season.Columns;
 
 /** Whether a player's line differs from everybody else's, all lines of his table allowed for. */
 class AgainstTheOthersTest {

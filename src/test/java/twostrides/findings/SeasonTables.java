@@ -1,4 +1,4 @@
-package twostrides.review;
+package twostrides.findings;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Random;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
-import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
 import twostrides.exits.Pipeline;
 import twostrides.exits.Settings;
+import twostrides.season.Columns;
 
 /**
  * Tables as the pipeline makes them, written by hand or drawn with a seed, so that reviews and

@@ -1,4 +1,4 @@
-package twostrides.review;
+package twostrides.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import twostrides.exits.AtCenter;
-import twostrides.exits.Columns;
 import twostrides.exits.WayOut;
+import twostrides.season.Columns;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
 
@@ -83,7 +83,7 @@ class ReviewerTest {
   }
 
   /** Chips in one game whose endings are all known. */
-  private static WayCount chips(ShownStrength strength, Count iced, int penalties, int others) {
+  private static WayCount chips(Strength strength, Count iced, int penalties, int others) {
     return new WayCount(
         ShownWay.CHIP, strength, new Clustered(iced), penalties, others, iced.trials());
   }
@@ -120,9 +120,9 @@ class ReviewerTest {
     Profile p = review(t).teams().get(0).profile();
     assertEquals(
         List.of(
-            chips(ShownStrength.EVEN, new Count(1, 3), 1, 0),
-            chips(ShownStrength.SHORTHANDED, new Count(0, 1), 0, 1),
-            chips(ShownStrength.UNKNOWN, new Count(0, 1), 0, 0)),
+            chips(Strength.EVEN, new Count(1, 3), 1, 0),
+            chips(Strength.SHORTHANDED, new Count(0, 1), 0, 1),
+            chips(Strength.UNKNOWN, new Count(0, 1), 0, 0)),
         p.counts());
     assertEquals(5, p.attempts());
     assertEquals(new Count(1, 5), p.iced());

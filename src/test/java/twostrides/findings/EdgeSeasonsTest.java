@@ -1,4 +1,4 @@
-package twostrides.numbers;
+package twostrides.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -27,12 +27,9 @@ import twostrides.book.BookOptions;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
 import twostrides.chart.Charts;
-import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
-import twostrides.review.Reviewer;
-import twostrides.review.SeasonReview;
-import twostrides.review.SeasonTables;
 import twostrides.rink.Rink;
+import twostrides.season.Columns;
 
 /**
  * Seasons at the edge: nothing, one of everything, none of all, all of all. Every page is written,

@@ -1,4 +1,4 @@
-package twostrides.numbers;
+package twostrides.findings;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,13 +10,8 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import twostrides.checks.Printed;
-import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
-import twostrides.review.PlayerReview;
-import twostrides.review.Reviewer;
-import twostrides.review.Say;
-import twostrides.review.SeasonReview;
-import twostrides.review.SeasonTables;
+import twostrides.season.Columns;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
 

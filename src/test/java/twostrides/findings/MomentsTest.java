@@ -1,12 +1,12 @@
-package twostrides.review;
+package twostrides.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import twostrides.exits.Columns;
-import twostrides.exits.FlagVerdict;
+import twostrides.season.Columns;
+import twostrides.season.FlagVerdict;
 
 /** Which moments of a player are shown, by the rules of docs/numbers.md. */
 class MomentsTest {

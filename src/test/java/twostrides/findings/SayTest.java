@@ -1,4 +1,4 @@
-package twostrides.review;
+package twostrides.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package twostrides.numbers;
+package twostrides.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -33,11 +33,8 @@ import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
 import twostrides.browser.Browser;
 import twostrides.chart.Charts;
-import twostrides.exits.Columns;
-import twostrides.review.Reviewer;
-import twostrides.review.SeasonReview;
-import twostrides.review.SeasonTables;
 import twostrides.rink.Rink;
+import twostrides.season.Columns;
 import twostrides.stats.Count;
 import twostrides.stats.Difference;
 

@@ -1,12 +1,12 @@
-package twostrides.review;
+package twostrides.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import twostrides.exits.Columns;
-import twostrides.exits.FlagVerdict;
+import twostrides.season.Columns;
+import twostrides.season.FlagVerdict;
 import twostrides.stats.Count;
 
 /** Which releases are flags, near misses, to be looked at, or none of them, and in what order. */

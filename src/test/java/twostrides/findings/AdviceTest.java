@@ -1,4 +1,4 @@
-package twostrides.numbers;
+package twostrides.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

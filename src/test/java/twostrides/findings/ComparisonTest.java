@@ -1,4 +1,4 @@
-package twostrides.numbers;
+package twostrides.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -9,10 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
-import twostrides.review.Reviewer;
-import twostrides.review.SeasonTables;
+import twostrides.season.Columns;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
 import twostrides.stats.Difference;

@@ -1,4 +1,4 @@
-package twostrides.review;
+package twostrides.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -9,8 +9,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import tech.tablesaw.api.Table;
-import twostrides.exits.Columns;
 import twostrides.exits.ExitTables;
+import twostrides.season.Columns;
 
 /** Names leave every table, and the counts stay with the same player. */
 class AnonymousTest {

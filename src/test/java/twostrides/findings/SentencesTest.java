@@ -1,4 +1,4 @@
-package twostrides.review;
+package twostrides.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import twostrides.exits.Columns;
+import twostrides.season.Columns;
 
 /** The opening page's sentences, word for word, on seasons that are counted by hand. */
 class SentencesTest {
