@@ -12,7 +12,9 @@ import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import tech.tablesaw.api.Table;
+import twostrides.checks.Printed;
 import twostrides.rates.Count;
 import twostrides.rates.OutOfSample;
 import twostrides.sheet.SheetException;
@@ -23,6 +25,9 @@ import twostrides.sheet.SheetException;
  * three.
  */
 class OpenShrinkageTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
+
   private static final int GAMES = 3;
 
   private static Table exits;
@@ -42,9 +47,9 @@ class OpenShrinkageTest {
     for (int third = 0; third < GAMES; third++) {
       OutOfSample one = new OutOfSample();
       add(List.of(one, all), third, i -> way(i), i -> restart(i));
-      System.err.println(one.line("open games, restarts by way, third game " + games.get(third)));
+      FIGURES.say("%s", one.line("open games, restarts by way, third game " + games.get(third)));
     }
-    System.err.println(all.line("open games, restarts by way, all three"));
+    FIGURES.say("%s", all.line("open games, restarts by way, all three"));
     assertTrue(all.adjusted() < all.raw());
   }
 
@@ -61,10 +66,10 @@ class OpenShrinkageTest {
             i -> text(Columns.WAY_OUT, i).equals(way) ? player(i) : "",
             i -> restart(i));
       }
-      System.err.println(
-          one.line("open games, players' restarts by way, third game " + games.get(third)));
+      FIGURES.say(
+          "%s", one.line("open games, players' restarts by way, third game " + games.get(third)));
     }
-    System.err.println(all.line("open games, players' restarts by way, all that there is"));
+    FIGURES.say("%s", all.line("open games, players' restarts by way, all that there is"));
     assertTrue(all.adjusted() < all.raw());
   }
 
@@ -79,9 +84,9 @@ class OpenShrinkageTest {
           third,
           i -> player(i),
           i -> text(Columns.WAY_OUT, i).equals(WayOut.KEPT_IN.label()));
-      System.err.println(one.line("open games, players' kept in, third game " + games.get(third)));
+      FIGURES.say("%s", one.line("open games, players' kept in, third game " + games.get(third)));
     }
-    System.err.println(all.line("open games, players' kept in, all that there is"));
+    FIGURES.say("%s", all.line("open games, players' kept in, all that there is"));
     assertTrue(all.adjusted() < all.raw());
   }
 

@@ -12,6 +12,8 @@ import java.util.function.Predicate;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.checks.Printed;
 import twostrides.rates.Range;
 import twostrides.rink.Rink;
 import twostrides.rink.Units;
@@ -24,6 +26,8 @@ import twostrides.rink.Units;
  * triangular chance.
  */
 class OpenWhistleTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   private static final int DRAWS = 1000;
 
@@ -170,7 +174,7 @@ class OpenWhistleTest {
       }
     }
     double held = 1 - (sooner + later) / n;
-    OpenTracked.say(
+    FIGURES.say(
         "release to whistle, %s: n %d, mean %.1f s; the 90 %% band, %.1f s wide on the mean, holds"
             + " %.2f, sooner %.2f, later %.2f",
         what, n, gap / n, width / n, held, sooner / n, later / n);

@@ -5,11 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
 import org.hipparchus.distribution.continuous.BetaDistribution;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.checks.Printed;
 
 /**
  * How often the intervals of adjusted rates hold each member's own share, in invented groups: the
@@ -17,6 +18,8 @@ import org.junit.jupiter.api.Test;
  * interval that allows for their not being so holds more, and does no harm.
  */
 class AdjustedCoverageTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   private static final double LEAST = 0.93;
   private static final int RUNS = 200;
@@ -38,14 +41,9 @@ class AdjustedCoverageTest {
     }
 
     Found print(String name) {
-      System.err.println(
-          String.format(
-              Locale.ROOT,
-              "adjusted rates, %s: own share held in %.1f %% of %d, mean width %.3f",
-              name,
-              100 * part(),
-              all,
-              width / all));
+      FIGURES.say(
+          "adjusted rates, %s: own share held in %.1f %% of %d, mean width %.3f",
+          name, 100 * part(), all, width / all);
       return this;
     }
   }

@@ -11,6 +11,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.checks.Printed;
 import twostrides.race.Skater;
 import twostrides.race.SkaterLevel;
 import twostrides.race.SkaterSettings;
@@ -25,6 +27,9 @@ import twostrides.sheet.SheetMap;
  * given by how fast the skaters seen move as one.
  */
 class OpenSpeedsTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
+
   private static final Path FOLDER =
       Path.of(System.getProperty("twostrides.openData", "../shared/open-data"));
   private static final Path MAPS = Path.of("docs/maps");
@@ -124,12 +129,9 @@ class OpenSpeedsTest {
         look(game, Smoother.over(window), seen);
       }
       for (int i = 0; i < COMMON.length; i++) {
-        System.err.printf(
-            Locale.ROOT,
-            "open speeds: window %.1f s, together below %.0f m/s: %s%n",
-            window,
-            COMMON[i],
-            seen.get(i).words());
+        FIGURES.say(
+            "open speeds: window %.1f s, together below %.0f m/s: %s",
+            window, COMMON[i], seen.get(i).words());
       }
       double calm =
           (seen.get(0).above(NEARLY_SPRINTING) * seen.get(0).speeds.size()
@@ -141,13 +143,9 @@ class OpenSpeedsTest {
         all += s.above(NEARLY_SPRINTING) * s.speeds.size();
         n += s.speeds.size();
       }
-      System.err.printf(
-          Locale.ROOT,
-          "open speeds: window %.1f s, above %.2f m/s: %.2f %% of all, %.2f %% with a calm picture%n",
-          window,
-          NEARLY_SPRINTING,
-          100 * all / n,
-          100 * calm);
+      FIGURES.say(
+          "open speeds: window %.1f s, above %.2f m/s: %.2f %% of all, %.2f %% with a calm picture",
+          window, NEARLY_SPRINTING, 100 * all / n, 100 * calm);
       assertTrue(calm < 0.01, "published: under 1 % of the time; here " + calm);
       assertTrue(all / n > 0.03, "the camera no longer decides the fast speeds: " + all / n);
       assertTrue(seen.get(0).outside() < 0.1, "skaters leave the disc: " + seen.get(0).outside());
