@@ -93,8 +93,14 @@ class OpenMeasuredTest {
       }
     }
     FIGURES.say(
-        "measured: %d of %d releases short of center, %d of a shorthanded team, %.0f to %.0f m short",
-        metres.getCount(), r.rowCount(), shorthanded, metres.getMin(), metres.getMax());
+        "skaters found at %d releases; measured: %d of %d releases short of center, %d of a"
+            + " shorthanded team, %.0f to %.0f m short",
+        r.stringColumn(Columns.EVIDENCE).countOccurrences("places only") + metres.getCount(),
+        metres.getCount(),
+        r.rowCount(),
+        shorthanded,
+        metres.getMin(),
+        metres.getMax());
     // Counted by OpenTrackingTest one sheet at a time.
     assertEquals(
         Optional.of("Tracking: 309889 rows read = 286454 used + 23435 set aside."), tracked.sum());

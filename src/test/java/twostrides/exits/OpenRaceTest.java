@@ -181,10 +181,11 @@ class OpenRaceTest {
       Count shipped = (missed ? Delivery.MISSED_PASS : Delivery.SENT).iced();
       Count here = iced(s -> s.missed() == missed);
       FIGURES.say(
-          "  %s: iced %d of %d (shipped %d of %d), the race expects %.1f, area %.2f",
+          "  %s: iced %d of %d = %.1f %% (shipped %d of %d), the race expects %.1f, area %.2f",
           missed ? "missed passes" : "sent",
           here.successes(),
           here.trials(),
+          100 * here.share().orElseThrow(),
           shipped.successes(),
           shipped.trials(),
           kind.stream().mapToDouble(Forecast::probability).sum(),

@@ -169,8 +169,9 @@ class OpenFirstTest {
     double[] sent = headStart(pucks.stream().filter(p -> !p.pass()).toList());
     double[] passes = headStart(pucks.stream().filter(Loose::pass).toList());
     FIGURES.say(
-        "head start of the other team: sent %.3f s (error %.3f), passes %.3f s (error %.3f)",
-        sent[0], sent[1], passes[0], passes[1]);
+        "head start of the other team: sent %.2f s (error %.2f), passes %.2f s (error %.2f), shipped"
+            + " as %.2f s",
+        sent[0], sent[1], passes[0], passes[1], Fitted.HEAD_START);
     if (pucks.size() == SHARED) {
       assertEquals(passes[0], Fitted.HEAD_START, 0.0055);
       assertEquals(passes[1], Fitted.HEAD_START_ERROR, 0.005);

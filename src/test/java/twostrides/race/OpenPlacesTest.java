@@ -241,7 +241,10 @@ class OpenPlacesTest {
   void theShippedLinesAreThoseOfTheSharedGames() throws IOException {
     List<Case> measured = measurable().stream().map(k -> k.fitted(0)).toList();
     List<Case> still = kept.stream().map(Kept::still).map(k -> k.fitted(0)).toList();
-    FIGURES.say("carriers who kept on: %d, measurable %d", still.size(), measured.size());
+    long gained = kept.stream().filter(Kept::gained).count();
+    FIGURES.say(
+        "carriers who kept on: %d, %d gained center, %d lost the puck; measurable %d",
+        still.size(), gained, kept.size() - gained, measured.size());
     LogisticLine moving = Regression.fit(measured);
     LogisticLine standing = Regression.fit(still);
     if (still.size() == SHARED) {

@@ -102,7 +102,8 @@ class OpenSheetChanceTest {
                 .toList());
     double four = area(guess);
     FIGURES.say(
-        "chance without places: n %d, mean measured %.2f, area %.2f, by distance alone %.2f",
+        "chance without places, at most %.0f m short: n %d, mean measured %.2f, area %.2f, by distance alone %.2f",
+        SheetChance.FARTHEST,
         cases.size(),
         cases.stream().mapToDouble(Case::happened).average().orElseThrow(),
         four,

@@ -148,6 +148,7 @@ class OpenWhistleTest {
   void theBandHoldsNineInTen() {
     List<Range> bands = icings.parallelStream().map(Icing::band).toList();
     held("timed to the hundredth", bands, Icing::timed);
+    held("read from clocks in whole seconds", bands, i -> !i.timed());
     double sent = held("sent", bands, i -> !i.missed());
     double missed = held("missed passes", bands, Icing::missed);
     double all = held("all", bands, i -> true);

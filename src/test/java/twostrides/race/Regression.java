@@ -151,14 +151,17 @@ public final class Regression {
     Score s =
         new Score(forecasts.size(), c.brier(), c.parts().uncertainty(), area(forecasts), worst);
     figures.say(
-        "%s: n %d, Brier %.3f, base rate %.3f, log loss %.3f, area %.2f; said/happened %s",
+        "%s: n %d, Brier %.3f, base rate %.3f, log loss %.3f, area %.2f; said/happened %s; bins of %d cases or more"
+            + " off by %.2f at most",
         what,
         s.n(),
         s.brier(),
         s.base(),
         forecasts.stream().mapToDouble(Regression::loss).average().orElseThrow(),
         s.area(),
-        String.join(" ", words));
+        String.join(" ", words),
+        ENOUGH,
+        s.worst());
     return s;
   }
 
