@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -209,10 +210,6 @@ class FiguresTest {
     FIGURES.say("%d sentences, captions and headings with numbers recomputed", checked);
   }
 
-  private static boolean inSentence(Element e) {
-    return e.parents().stream().anyMatch(p -> p.is(SENTENCES));
-  }
-
   private static int sentences(BookRun book, String clicked) {
     List<String> wrong = new ArrayList<>();
     List<String> names = new ArrayList<>(Recognizer.rulebooks());
@@ -230,12 +227,16 @@ class FiguresTest {
     for (Map.Entry<String, Document> page : book.pages.entrySet()) {
       String name = page.getKey();
       Recognizer known = new Recognizer(Sentences.of(book, name), names);
-      for (Element e : page.getValue().body().getAllElements()) {
-        boolean sentence = e.is(SENTENCES) || (e.ownText().matches(".*\\d.*") && !inSentence(e));
-        if (sentence && e.closest(CHECKED_ELSEWHERE) == null) {
-          known.read(e.text());
+      Element body = page.getValue().body();
+      Set<Element> sentences = new LinkedHashSet<>(body.select(SENTENCES));
+      for (Element e : body.select("*:matchesOwn(\\d)").not("td, th")) {
+        if (e.parents().stream().noneMatch(sentences::contains)) {
+          sentences.add(e);
         }
       }
+      sentences.stream()
+          .filter(e -> e.closest(CHECKED_ELSEWHERE) == null)
+          .forEach(e -> known.read(e.text()));
       checked += known.recognized();
       known.wrong().forEach(w -> wrong.add(name + ": " + w));
       String foot = page.getValue().select("footer").text();
