@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
 import org.hipparchus.distribution.continuous.BetaDistribution;
@@ -99,6 +100,12 @@ class AdjustedCoverageTest {
     Found[] alike = found(23, trials, shares, 0);
     alike[0].print("the one, were all from one distribution");
     alike[1].print("the nineteen, were all from one distribution");
+    for (double apart : new double[] {0.02, 0.10}) {
+      Found[] other = found(23, trials, shares, apart);
+      other[0].print(
+          String.format(Locale.ROOT, "the one, %.0f %% to be unlike the rest", 100 * apart));
+      other[1].print(String.format(Locale.ROOT, "the nineteen, %.0f %% to be unlike", 100 * apart));
+    }
     assertTrue(found[0].part() >= 0.85 && alike[0].part() < 0.75);
     assertTrue(found[1].part() >= LEAST);
     assertTrue(found[1].width < 0.8 * alike[1].width);
