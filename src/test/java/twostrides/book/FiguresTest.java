@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -33,6 +34,19 @@ class FiguresTest {
 
   @RegisterExtension static final Printed FIGURES = new Printed();
 
+  private static final String PLACES = "sample-data/places/places.csv";
+
+  /** Elements that hold sentences; so does every other that has a number of its own. */
+  private static final String SENTENCES = "p, li, caption, figcaption, h1, h2, h3";
+
+  /** Cells, drawings, cards, sheets, feet. */
+  private static final String CHECKED_ELSEWHERE =
+      "td, th, svg, script, section.flag, ol.dearest, section.one, footer";
+
+  private static final String FOOTER =
+      " Shares stand with the counts they come from; a 95 % interval is the range that fits the"
+          + " counts (Wilson). Everything in this book stays on this machine.";
+
   @TempDir static Path dir;
 
   private static BookRun season;
@@ -45,6 +59,8 @@ class FiguresTest {
         BookRun.of(
             dir.resolve("season"),
             "sample-data",
+            "--places",
+            PLACES,
             "--draws",
             "200",
             "--compare-rulebook",
@@ -177,57 +193,59 @@ class FiguresTest {
     assertTrue(figures > 1000, figures + " figures");
   }
 
+  /** A sentence with a number that nobody works out anew fails: {@link RecognizerTest}. */
   @Test
-  void sentencesWithNumbersSayWhatTheirDataSay() {
-    TreeSet<String> unknown = new TreeSet<>();
-    int checked = sentences(season, unknown) + sentences(game, unknown) + sentences(tags, unknown);
-    System.out.println(checked + " sentences, captions and headings with numbers recomputed.");
-    System.out.println("Not recomputed (# for each number):");
-    unknown.forEach(s -> System.out.println("  " + s));
+  void sentencesWithNumbersSayWhatTheirDataSay() throws IOException {
+    int clicked = Files.readAllLines(Path.of(PLACES)).size() - 1;
+    int checked =
+        sentences(
+                season,
+                " Clicked places: "
+                    + clicked
+                    + " rows read = "
+                    + clicked
+                    + " rows used + 0 rows set aside.")
+            + sentences(game, "")
+            + sentences(tags, "");
+    FIGURES.say("%d sentences, captions and headings with numbers recomputed", checked);
   }
 
-  private static int sentences(BookRun book, Set<String> unknown) {
+  private static int sentences(BookRun book, String clicked) {
     List<String> wrong = new ArrayList<>();
+    List<String> names = new ArrayList<>(Recognizer.rulebooks());
+    book.players.forEach(p -> names.add(p.name()));
     int checked = 0;
+    String rows =
+        book.data.run.get("read")
+            + " rows read = "
+            + book.data.run.get("used")
+            + " rows used + "
+            + book.data.run.get("set_aside")
+            + " rows set aside."
+            + clicked
+            + FOOTER;
     for (Map.Entry<String, Document> page : book.pages.entrySet()) {
       String name = page.getKey();
-      List<Want> wants = Sentences.of(book, name);
-      Set<Want> missing = new HashSet<>(wants);
-      for (Element e :
-          page.getValue()
-              .select(
-                  "header p, main > p, main > section.wide > p, main li, caption, figcaption, h1, h2, h3")) {
-        List<Want> fit = wants.stream().filter(w -> w.fits(e.text())).toList();
-        missing.removeAll(fit);
-        checked += fit.isEmpty() ? 0 : 1;
-        if (fit.isEmpty() && e.text().matches("(?s).*\\d.*") && !names(book, e)) {
-          unknown.add(PageTable.kind(name) + ": " + e.text().replaceAll("\\d+(\\.\\d+)?", "#"));
+      Recognizer known = new Recognizer(Sentences.of(book, name), names);
+      Element body = page.getValue().body();
+      Set<Element> sentences = new LinkedHashSet<>(body.select(SENTENCES));
+      for (Element e : body.select("*:matchesOwn(\\d)").not("td, th")) {
+        if (e.parents().stream().noneMatch(sentences::contains)) {
+          sentences.add(e);
         }
       }
-      missing.forEach(w -> wrong.add(name + " does not say: " + w));
-      String rows =
-          book.data.run.get("read")
-              + " rows read = "
-              + book.data.run.get("used")
-              + " rows used + "
-              + book.data.run.get("set_aside")
-              + " rows set aside.";
-      if (!page.getValue().select("footer").text().contains(rows)) {
-        wrong.add(name + " does not say: " + rows);
+      sentences.stream()
+          .filter(e -> e.closest(CHECKED_ELSEWHERE) == null)
+          .forEach(e -> known.read(e.text()));
+      checked += known.recognized();
+      known.wrong().forEach(w -> wrong.add(name + ": " + w));
+      String foot = page.getValue().select("footer").text();
+      if (!foot.endsWith(rows)) {
+        wrong.add(name + ": the foot is " + foot + ", wanted " + rows);
       }
     }
-    assertEquals(List.of(), wrong);
+    assertEquals("", String.join("\n", wrong));
     return checked;
-  }
-
-  /** Words whose only numbers stand in a player's name, or in the section of a flag or a sheet. */
-  private static boolean names(BookRun book, Element e) {
-    String text = e.text();
-    for (BookData.Player p : book.players) {
-      text = text.replace(p.name(), "");
-    }
-    return e.closest("section.flag, ol.dearest, section.one") != null
-        || !text.matches("(?s).*\\d.*");
   }
 
   @Test

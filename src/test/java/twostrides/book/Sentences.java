@@ -1,5 +1,9 @@
 package twostrides.book;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -64,11 +68,31 @@ final class Sentences {
           all.add(
               Want.text(
                   "Exit attempts and releases short of center. Against the rest: points of a hundred, with a 95 % interval."));
+      case "numbers.html" -> meanings(all);
       default -> {
-        // The meanings of the numbers hold constants only.
+        // No sentence of another page holds a number.
       }
     }
     return all;
+  }
+
+  /** Constants, as docs/numbers.md has them: the page says each of its paragraphs. */
+  private static void meanings(List<Want> all) {
+    try {
+      String text = Files.readString(Path.of("docs/numbers.md"));
+      for (String paragraph : text.split("\n\n|(?<=\n)#+ [^\n]*\n")) {
+        String plain =
+            paragraph
+                .replaceAll("\\[([^]]*)]\\([^)]*\\)", "$1")
+                .replace("`", "")
+                .replace('\n', ' ');
+        if (plain.chars().anyMatch(Character::isDigit)) {
+          all.add(Want.text(plain.strip()));
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static Want restarts(BookData d, Optional<String> team) {

@@ -7,12 +7,16 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import tech.tablesaw.api.Table;
+import twostrides.checks.Printed;
+import twostrides.season.Columns;
 import twostrides.exits.ExitTables;
 import twostrides.exits.Pipeline;
 import twostrides.exits.Settings;
@@ -28,6 +32,8 @@ import twostrides.sheet.SheetMap;
  * is present; else skipped, and said so.
  */
 class OpenMeasuredTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   private static final Path FOLDER =
       Path.of(System.getProperty("twostrides.openData", "../shared/open-data"));
@@ -59,10 +65,12 @@ class OpenMeasuredTest {
     ExitTables tables = Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT, tracked);
     tracked.report(err, 3, Path.of("set-aside"));
     Table r = tables.releases();
-    int measured = 0;
+    DoubleSummaryStatistics metres = new DoubleSummaryStatistics();
+    int shorthanded = 0;
     for (int i = 0; i < r.rowCount(); i++) {
       if (r.stringColumn(Columns.EVIDENCE).get(i).equals("measured")) {
-        measured++;
+        metres.accept(r.doubleColumn(Columns.SHORT_OF_CENTER_M).getDouble(i));
+        shorthanded += r.stringColumn(Columns.STRENGTH).get(i).equals("shorthanded") ? 1 : 0;
         double p = r.doubleColumn(Columns.P_GAIN_CENTER).getDouble(i);
         assertTrue(p >= 0 && p <= 1, "" + p);
         err.printf(
@@ -85,10 +93,18 @@ class OpenMeasuredTest {
         err.println("flags row: " + f.stringColumn(Columns.FLAG_SENTENCE).get(i));
       }
     }
-    err.println("measured: " + measured + " of " + r.rowCount() + " releases short of center");
+    FIGURES.say(
+        "skaters found at %d releases; measured: %d of %d releases short of center, %d of a"
+            + " shorthanded team, %.0f to %.0f m short",
+        r.stringColumn(Columns.EVIDENCE).countOccurrences("places only") + metres.getCount(),
+        metres.getCount(),
+        r.rowCount(),
+        shorthanded,
+        metres.getMin(),
+        metres.getMax());
     // Counted by OpenTrackingTest one sheet at a time.
     assertEquals(
         Optional.of("Tracking: 309889 rows read = 286454 used + 23435 set aside."), tracked.sum());
-    assertTrue(measured > 0);
+    assertTrue(metres.getCount() > 0);
   }
 }

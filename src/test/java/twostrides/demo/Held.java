@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import twostrides.checks.Printed;
 
 /** How often intervals held the truth, kind by kind. */
 final class Held {
@@ -84,26 +85,28 @@ final class Held {
         && independent < LEAST + NEAR;
   }
 
-  /** Every kind on a line. */
-  void print() {
+  /**
+   * Every kind on a line.
+   *
+   * @param figures where to
+   */
+  void print(Printed figures) {
     kinds.forEach(
         (name, k) ->
-            System.err.println(
-                String.format(
-                    Locale.ROOT,
-                    "coverage: %-60s %8d intervals, held %.1f %%, above the truth %.1f %%, below"
-                        + " %.1f %%, mean width %.4f%s",
-                    name,
-                    k.all(),
-                    percent(name),
-                    100.0 * k.tooHigh / k.all(),
-                    100.0 * k.tooLow / k.all(),
-                    k.width / k.all(),
-                    k.told == 0
-                        ? ""
-                        : String.format(
-                            Locale.ROOT,
-                            ", independent trials %.1f %%",
-                            100 * k.independent / k.told))));
+            figures.say(
+                "coverage: %s: %d intervals, held %.1f %%, above the truth %.1f %%, below %.1f %%,"
+                    + " mean width %.3f%s",
+                name,
+                k.all(),
+                percent(name),
+                100.0 * k.tooHigh / k.all(),
+                100.0 * k.tooLow / k.all(),
+                k.width / k.all(),
+                k.told == 0
+                    ? ""
+                    : String.format(
+                        Locale.ROOT,
+                        ", independent trials %.1f %%",
+                        100 * k.independent / k.told)));
   }
 }

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.function.BiFunction;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import twostrides.checks.Printed;
 import twostrides.demo.SeasonTally.Player;
 import twostrides.stats.Count;
 import twostrides.stats.OutOfSample;
@@ -18,6 +20,9 @@ import twostrides.stats.OutOfSample;
  * less error than raw ones. Efron and Morris 1975, JASA 70:311, did it with batting averages.
  */
 class ShrinkageTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
+
   private static final int SEASONS = 30;
   private static final long SEED = 20_260_703;
 
@@ -40,7 +45,7 @@ class ShrinkageTest {
   @EnumSource
   void adjustedRestartRatesSayTheSecondHalfBetter(ShownOut way) {
     OutOfSample found = of((half, player) -> half.player(player, way));
-    System.err.println(found.line("second half, restarts after " + way.word));
+    FIGURES.say("%s", found.line("second half, restarts after " + way.word));
     assertTrue(found.adjusted() < found.raw());
   }
 
@@ -48,7 +53,7 @@ class ShrinkageTest {
   @Test
   void adjustedRatesOfCarriesReleasedShortBeatRawAndPooled() {
     OutOfSample found = of(SeasonTally::shortOfCarries);
-    System.err.println(found.line("second half, carries released short"));
+    FIGURES.say("%s", found.line("second half, carries released short"));
     assertTrue(found.adjusted() < found.raw());
     assertTrue(found.adjusted() < found.pooled());
   }

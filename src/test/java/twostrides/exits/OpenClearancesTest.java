@@ -6,14 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.IntSummaryStatistics;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import tech.tablesaw.api.Table;
+import twostrides.checks.Printed;
 import twostrides.game.Game;
 import twostrides.game.Season;
 import twostrides.race.Delivery;
@@ -50,6 +51,9 @@ import twostrides.tracking.VideoClock;
  * are not in the race; a penalty-killer who turns to the bench is.
  */
 class OpenClearancesTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
+
   private static final RaceQuestion FIRST_TOUCH =
       new RaceQuestion(RaceQuestion.Deadline.TOUCH, true);
 
@@ -119,7 +123,7 @@ class OpenClearancesTest {
         }
       }
     }
-    OpenData.say(
+    FIGURES.say(
         "shorthanded releases %d, inside a window of tracking %d, clock ran %d, both teams seen %d",
         count[0], count[1], count[2], list.size());
     score("all", list);
@@ -137,9 +141,12 @@ class OpenClearancesTest {
         Calibration.of(list.stream().map(Clearance::byTracks).toList(), 5).orElseThrow();
     Calibration drawn =
         Calibration.of(list.stream().map(Clearance::byDraws).toList(), 5).orElseThrow();
-    OpenData.say(
+    IntSummaryStatistics own = list.stream().mapToInt(Clearance::own).summaryStatistics();
+    IntSummaryStatistics other = list.stream().mapToInt(Clearance::other).summaryStatistics();
+    FIGURES.say(
         "%s: n %d, opponent next %d; mean chance from tracks %.2f, from drawn places %.2f; Brier"
-            + " %.3f, %.3f, base rate %.3f; given under a half %d, %d; own-other seen %s",
+            + " %.3f, %.3f, base rate %.3f; given under a half %d, %d; seen %d to %d of its own skaters, %d to %d of the"
+            + " opponent",
         what,
         list.size(),
         tracked.observed().successes(),
@@ -150,9 +157,10 @@ class OpenClearancesTest {
         tracked.parts().uncertainty(),
         list.stream().filter(c -> c.tracked() < 0.5).count(),
         list.stream().filter(c -> c.drawn() < 0.5).count(),
-        list.stream()
-            .map(c -> String.format(Locale.ROOT, "%d-%d %.2f", c.own(), c.other(), c.tracked()))
-            .collect(Collectors.joining(", ")));
+        own.getMin(),
+        own.getMax(),
+        other.getMin(),
+        other.getMax());
   }
 
   private static Optional<Clearance> clearance(Game game, int i, Skaters seen) {

@@ -7,7 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
@@ -99,9 +98,5 @@ final class OpenData {
   /** The default delivery of the level for a release of the list. */
   static Delivery delivery(CSVRecord r) {
     return (missedPass(r) ? Delivery.MISSED_PASS : Delivery.SENT).forLevel(LEVEL);
-  }
-
-  static void say(String text, Object... values) {
-    System.err.println("open race: " + String.format(Locale.ROOT, text, values));
   }
 }

@@ -7,13 +7,15 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import tech.tablesaw.api.Table;
+import twostrides.checks.Printed;
 import twostrides.game.Game;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
@@ -26,6 +28,8 @@ import twostrides.sheet.SheetMap;
  * their folder is present; else skipped, and said so.
  */
 class OpenFlagsTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   private static final Path NATIVE = OpenData.FOLDER.resolve("tracked-2023/native");
   private static final Settings SETTINGS = Settings.DEFAULT.withBook(Bookshelf.book("iihf"));
@@ -61,9 +65,38 @@ class OpenFlagsTest {
     return Cells.text(t, column, i).orElse("");
   }
 
+  /** Sums over measured icings. */
+  private static final class Measured {
+    private final DoubleSummaryStatistics chance = new DoubleSummaryStatistics();
+    private final DoubleSummaryStatistics metres = new DoubleSummaryStatistics();
+
+    void add(Table t, int i) {
+      chance.accept(Cells.number(t, Columns.P_AVOID, i).orElseThrow());
+      metres.accept(Cells.number(t, Columns.SHORT_OF_CENTER_M, i).orElseThrow());
+    }
+
+    long n() {
+      return chance.getCount();
+    }
+
+    void say(String what) {
+      FIGURES.say(
+          "%s: %d, %.1f to %.1f m short of center, chance to gain it %.2f to %.2f, mean %.2f",
+          what,
+          n(),
+          metres.getMin(),
+          metres.getMax(),
+          chance.getMin(),
+          chance.getMax(),
+          chance.getAverage());
+    }
+  }
+
   @Test
   void aFlagRestsOnPlacesAndSpeedsAndAnIcing() {
     Table t = flags(games);
+    Measured flags = new Measured();
+    Measured others = new Measured();
     int flagged = 0;
     int open = 0;
     int icings = 0;
@@ -79,19 +112,15 @@ class OpenFlagsTest {
         assertTrue(Cells.number(t, Columns.P_AVOID, i).orElseThrow() >= 0.6);
       }
       if (icing && measured) {
-        System.err.printf(
-            Locale.ROOT,
-            "tracked icing: %s, %s%n",
-            text(t, Columns.GAME, i),
-            text(t, Columns.FLAG_SENTENCE, i));
+        System.err.println("tracked icing: " + text(t, Columns.FLAG_SENTENCE, i));
+        (flag ? flags : others).add(t, i);
       }
     }
-    System.err.printf(
-        Locale.ROOT,
-        "tracked games: %d icings let go short of center, %d flagged, %d without a verdict%n",
-        icings,
-        flagged,
-        open);
+    FIGURES.say(
+        "%d icings let go short of center, %d measured, %d flagged, %d without a verdict",
+        icings, flags.n() + others.n(), flagged, open);
+    flags.say("flagged");
+    others.say("measured and not flagged");
     assertTrue(flagged > 0 && flagged < icings / 2, flagged + " flags in " + icings + " icings");
   }
 
@@ -129,5 +158,6 @@ class OpenFlagsTest {
     assertTrue(icings.size() > 10, icings.size() + " icings");
     assertEquals(
         List.of(FlagVerdict.LOOK.words()), icings.stream().distinct().toList(), "to look at");
+    FIGURES.say("%d icings, all to be looked at, none flagged", icings.size());
   }
 }

@@ -83,8 +83,9 @@ class OpenKillsTest {
       double end = best.to() - l.to();
       near += seen && Math.abs(start) <= 5 && Math.abs(end) <= 5 ? 1 : 0;
       nearer += seen && Math.abs(start) <= 3 && Math.abs(end) <= 3 ? 1 : 0;
-      OpenData.say(
-          "power play %s %.0f to %.0f s: %s",
+      System.err.printf(
+          Locale.ROOT,
+          "power play %s %.0f to %.0f s: %s%n",
           l.game(),
           l.from(),
           l.to(),

@@ -15,7 +15,9 @@ import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import tech.tablesaw.api.Table;
+import twostrides.checks.Printed;
 import twostrides.game.Game;
 import twostrides.race.Delivery;
 import twostrides.race.Draws;
@@ -33,6 +35,8 @@ import twostrides.stats.Forecast;
  * says with nobody's place known, and what {@code whatif} makes of it.
  */
 class OpenRaceTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   /** Releases of the six games short of center, not of a team that the book exempts. */
   private static final int SHARED = 732;
@@ -152,8 +156,8 @@ class OpenRaceTest {
       assertTrue(!flag, "flagged without places: " + r);
       why.add(sentence);
     }
-    OpenData.say("icings let go within 5 m of center: %d, all to look at", near);
-    why.forEach(s -> OpenData.say("%s", s));
+    FIGURES.say("icings let go within 5 m of center: %d, all to look at", near);
+    why.forEach(System.err::println);
     assertEquals(8, near);
   }
 
@@ -161,11 +165,11 @@ class OpenRaceTest {
   void chancesOfIcing() {
     List<Forecast> race = sent.stream().map(s -> new Forecast(s.race(), s.iced())).toList();
     List<Forecast> carried = sent.stream().map(OpenRaceTest::carried).toList();
-    Regression.score("icing, the race alone", race, 1);
-    Regression.Score held = Regression.score("icing, held to the other games", carried, 1);
+    Regression.score(FIGURES, "icing, the race alone", race, 1);
+    Regression.Score held = Regression.score(FIGURES, "icing, held to the other games", carried, 1);
     int came = iced(s -> true).successes();
     double expected = carried.stream().mapToDouble(Forecast::probability).sum();
-    OpenData.say(
+    FIGURES.say(
         "icings: %d of %d, the race expects %.1f, held to the other games %.1f",
         came, sent.size(), race.stream().mapToDouble(Forecast::probability).sum(), expected);
     for (boolean missed : new boolean[] {false, true}) {
@@ -176,11 +180,12 @@ class OpenRaceTest {
               .toList();
       Count shipped = (missed ? Delivery.MISSED_PASS : Delivery.SENT).iced();
       Count here = iced(s -> s.missed() == missed);
-      OpenData.say(
-          "  %s: iced %d of %d (shipped %d of %d), the race expects %.1f, area %.2f",
+      FIGURES.say(
+          "  %s: iced %d of %d = %.1f %% (shipped %d of %d), the race expects %.1f, area %.2f",
           missed ? "missed passes" : "sent",
           here.successes(),
           here.trials(),
+          100 * here.share().orElseThrow(),
           shipped.successes(),
           shipped.trials(),
           kind.stream().mapToDouble(Forecast::probability).sum(),

@@ -12,7 +12,11 @@ import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import tech.tablesaw.api.Table;
+import twostrides.checks.Printed;
+import twostrides.stats.Count;
+import twostrides.stats.OutOfSample;
 import twostrides.sheet.SheetException;
 import twostrides.stats.Count;
 import twostrides.stats.OutOfSample;
@@ -23,6 +27,9 @@ import twostrides.stats.OutOfSample;
  * three.
  */
 class OpenShrinkageTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
+
   private static final int GAMES = 3;
 
   private static Table exits;
@@ -42,9 +49,9 @@ class OpenShrinkageTest {
     for (int third = 0; third < GAMES; third++) {
       OutOfSample one = new OutOfSample();
       add(List.of(one, all), third, i -> way(i), i -> restart(i));
-      System.err.println(one.line("open games, restarts by way, third game " + games.get(third)));
+      FIGURES.say("%s", one.line("open games, restarts by way, third game " + games.get(third)));
     }
-    System.err.println(all.line("open games, restarts by way, all three"));
+    FIGURES.say("%s", all.line("open games, restarts by way, all three"));
     assertTrue(all.adjusted() < all.raw());
   }
 
@@ -61,10 +68,10 @@ class OpenShrinkageTest {
             i -> text(Columns.WAY_OUT, i).equals(way) ? player(i) : "",
             i -> restart(i));
       }
-      System.err.println(
-          one.line("open games, players' restarts by way, third game " + games.get(third)));
+      FIGURES.say(
+          "%s", one.line("open games, players' restarts by way, third game " + games.get(third)));
     }
-    System.err.println(all.line("open games, players' restarts by way, all that there is"));
+    FIGURES.say("%s", all.line("open games, players' restarts by way, all that there is"));
     assertTrue(all.adjusted() < all.raw());
   }
 
@@ -79,9 +86,9 @@ class OpenShrinkageTest {
           third,
           i -> player(i),
           i -> text(Columns.WAY_OUT, i).equals(WayOut.KEPT_IN.label()));
-      System.err.println(one.line("open games, players' kept in, third game " + games.get(third)));
+      FIGURES.say("%s", one.line("open games, players' kept in, third game " + games.get(third)));
     }
-    System.err.println(all.line("open games, players' kept in, all that there is"));
+    FIGURES.say("%s", all.line("open games, players' kept in, all that there is"));
     assertTrue(all.adjusted() < all.raw());
   }
 

@@ -5,14 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.checks.Printed;
 import twostrides.race.Regression.Score;
 import twostrides.stats.Forecast;
 
@@ -22,6 +25,8 @@ import twostrides.stats.Forecast;
  * (open data). The head start is fitted to the other games only.
  */
 class OpenFirstTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   private static final SkaterSettings AGAINST_A_CARRIER = SkaterLevel.ELITE_MEN.settings();
   private static final SkaterSettings TO_THE_PUCK = AGAINST_A_CARRIER.toPuck();
@@ -79,6 +84,7 @@ class OpenFirstTest {
 
   private static Score score(String what, List<Loose> list, ToDoubleFunction<Loose> said) {
     return Regression.score(
+        FIGURES,
         what,
         list.stream().map(p -> new Forecast(said.applyAsDouble(p), p.ownFirst())).toList(),
         1);
@@ -128,9 +134,11 @@ class OpenFirstTest {
       }
       others.put(game, of);
     }
-    OpenTracked.say(
+    FIGURES.say(
         "head start by the other games, sent and passes: %s",
-        others.values().stream().map(Arrays::toString).toList());
+        others.values().stream()
+            .map(both -> String.format(Locale.ROOT, "%.2f and %.2f s", both[0], both[1]))
+            .collect(Collectors.joining(", ")));
     score(
         "first, reach 1.5 m, error 0.30 s",
         pucks,
@@ -160,9 +168,10 @@ class OpenFirstTest {
   void theShippedHeadStartIsThatOfTheSharedGames() {
     double[] sent = headStart(pucks.stream().filter(p -> !p.pass()).toList());
     double[] passes = headStart(pucks.stream().filter(Loose::pass).toList());
-    OpenTracked.say(
-        "head start of the other team: sent %.3f s (error %.3f), passes %.3f s (error %.3f)",
-        sent[0], sent[1], passes[0], passes[1]);
+    FIGURES.say(
+        "head start of the other team: sent %.2f s (error %.2f), passes %.2f s (error %.2f), shipped"
+            + " as %.2f s",
+        sent[0], sent[1], passes[0], passes[1], Fitted.HEAD_START);
     if (pucks.size() == SHARED) {
       assertEquals(passes[0], Fitted.HEAD_START, 0.0055);
       assertEquals(passes[1], Fitted.HEAD_START_ERROR, 0.005);

@@ -12,6 +12,8 @@ import java.util.function.Predicate;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.checks.Printed;
 import twostrides.race.Regression.Case;
 import twostrides.race.Regression.Score;
 import twostrides.rink.Rink;
@@ -23,6 +25,8 @@ import twostrides.stats.Forecast;
  * chance is put right by a line fitted to the other games only.
  */
 class OpenPlacesTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   private static final SkaterSettings LEGS = SkaterLevel.ELITE_MEN.settings();
 
@@ -140,7 +144,7 @@ class OpenPlacesTest {
     List<Said> some = said.stream().filter(s -> of.test(s.kept())).toList();
     long cases = some.stream().map(s -> s.kept().id()).distinct().count();
     return Regression.score(
-        what, some.stream().map(Said::forecast).toList(), (int) (some.size() / cases));
+        FIGURES, what, some.stream().map(Said::forecast).toList(), (int) (some.size() / cases));
   }
 
   /** Holds chances to the bars, which a coin and the base rate fail. */
@@ -185,7 +189,7 @@ class OpenPlacesTest {
             .filter(s -> s.p() >= 0.6)
             .toList();
     double right = high.stream().filter(s -> s.kept().gained()).count() / (double) high.size();
-    OpenTracked.say("said .60 or more: n %d, gained %.2f", high.size(), right);
+    FIGURES.say("said .60 or more: n %d, gained %.2f", high.size(), right);
     assertTrue(right >= 0.8, "of chances of .60 or more only " + right + " gained");
   }
 
@@ -237,12 +241,15 @@ class OpenPlacesTest {
   void theShippedLinesAreThoseOfTheSharedGames() throws IOException {
     List<Case> measured = measurable().stream().map(k -> k.fitted(0)).toList();
     List<Case> still = kept.stream().map(Kept::still).map(k -> k.fitted(0)).toList();
-    OpenTracked.say("carriers who kept on: %d, measurable %d", still.size(), measured.size());
+    long gained = kept.stream().filter(Kept::gained).count();
+    FIGURES.say(
+        "carriers who kept on: %d, %d gained center, %d lost the puck; measurable %d",
+        still.size(), gained, kept.size() - gained, measured.size());
     LogisticLine moving = Regression.fit(measured);
     LogisticLine standing = Regression.fit(still);
     if (still.size() == SHARED) {
-      Regression.same("measured", moving, Fitted.MEASURED, 3);
-      Regression.same("places only", standing, Fitted.PLACES_ONLY, 3);
+      Regression.same(FIGURES, "measured", moving, Fitted.MEASURED, 3);
+      Regression.same(FIGURES, "places only", standing, Fitted.PLACES_ONLY, 3);
     }
   }
 }

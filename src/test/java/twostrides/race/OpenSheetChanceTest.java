@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.checks.Printed;
 import twostrides.exits.TrackedReleases;
 import twostrides.exits.TrackedReleases.Release;
 import twostrides.race.Regression.Case;
@@ -23,6 +25,8 @@ import twostrides.sheet.SheetException;
  * the other games only.
  */
 class OpenSheetChanceTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   /** Releases of the shared games: the fitted numbers are theirs. */
   private static final int SHARED = 123;
@@ -97,8 +101,9 @@ class OpenSheetChanceTest {
                 .map(c -> new Case(c.game(), c.x().subList(0, 1), c.happened()))
                 .toList());
     double four = area(guess);
-    OpenTracked.say(
-        "chance without places: n %d, mean measured %.2f, area %.2f, by distance alone %.2f",
+    FIGURES.say(
+        "chance without places, at most %.0f m short: n %d, mean measured %.2f, area %.2f, by distance alone %.2f",
+        SheetChance.FARTHEST,
         cases.size(),
         cases.stream().mapToDouble(Case::happened).average().orElseThrow(),
         four,
@@ -113,7 +118,7 @@ class OpenSheetChanceTest {
       List<Integer> some = order.subList(third * order.size() / 3, (third + 1) * order.size() / 3);
       double said = mean(some, i -> LogisticLine.chance(guess[i]));
       double measured = mean(some, i -> cases.get(i).happened());
-      OpenTracked.say(
+      FIGURES.say(
           "  third %d: n %d, said %.2f, measured %.2f", third + 1, some.size(), said, measured);
       assertEquals(measured, said, 0.1, "third " + (third + 1));
     }
@@ -122,7 +127,12 @@ class OpenSheetChanceTest {
         Arrays.stream(off).filter(v -> v <= Fitted.SHEET_LIKELY).count() / (double) off.length;
     double band =
         Arrays.stream(off).filter(v -> v <= Fitted.SHEET_BAND).count() / (double) off.length;
-    OpenTracked.say("  the 68 %% band holds %.2f, the 95 %% band %.2f", likely, band);
+    FIGURES.say("  the 68 %% band holds %.2f, the 95 %% band %.2f", likely, band);
+    double about = LogisticLine.logOdds(0.55, 0);
+    FIGURES.say(
+        "  about a guess of 0.55 the 95 %% band runs from %.2f to %.2f",
+        LogisticLine.chance(about - Fitted.SHEET_BAND),
+        LogisticLine.chance(about + Fitted.SHEET_BAND));
     assertEquals(0.68, likely, 0.1, "68 % band");
     assertEquals(0.95, band, 0.04, "95 % band");
   }
@@ -136,11 +146,11 @@ class OpenSheetChanceTest {
   void theShippedLineIsThatOfTheSharedGames() {
     LogisticLine line = Regression.fit(cases);
     double[] off = off(guesses(cases));
-    OpenTracked.say(
+    FIGURES.say(
         "off for 68 %% of the releases %.2f, for 95 %% %.2f",
         quantile(off, 0.68), quantile(off, 0.95));
     if (cases.size() == SHARED) {
-      Regression.same("sheet", line, Fitted.SHEET, 5);
+      Regression.same(FIGURES, "sheet", line, Fitted.SHEET, 5);
       assertEquals(quantile(off, 0.68), Fitted.SHEET_LIKELY, 0.005);
       assertEquals(quantile(off, 0.95), Fitted.SHEET_BAND, 0.005);
     }

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -102,9 +101,5 @@ final class OpenTracked {
 
   static double number(CSVRecord r, String column) {
     return Double.parseDouble(r.get(column));
-  }
-
-  static void say(String text, Object... values) {
-    System.err.println("tracked games: " + String.format(Locale.ROOT, text, values));
   }
 }

@@ -17,6 +17,7 @@ import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
+import twostrides.checks.Printed;
 import twostrides.stats.Calibration;
 import twostrides.stats.Forecast;
 
@@ -129,9 +130,10 @@ public final class Regression {
   /**
    * Scores forecasts and prints them, bin by bin.
    *
+   * @param figures where to
    * @param times how many of them stand for one case
    */
-  public static Score score(String what, List<Forecast> forecasts, int times) {
+  public static Score score(Printed figures, String what, List<Forecast> forecasts, int times) {
     Calibration c = Calibration.of(forecasts, BINS).orElseThrow();
     List<String> words = new ArrayList<>();
     double worst = 0;
@@ -148,15 +150,18 @@ public final class Regression {
     }
     Score s =
         new Score(forecasts.size(), c.brier(), c.parts().uncertainty(), area(forecasts), worst);
-    OpenTracked.say(
-        "%s: n %d, Brier %.3f, base rate %.3f, log loss %.3f, area %.2f; said/happened %s",
+    figures.say(
+        "%s: n %d, Brier %.3f, base rate %.3f, log loss %.3f, area %.2f; said/happened %s; bins of %d cases or more"
+            + " off by %.2f at most",
         what,
         s.n(),
         s.brier(),
         s.base(),
         forecasts.stream().mapToDouble(Regression::loss).average().orElseThrow(),
         s.area(),
-        String.join(" ", words));
+        String.join(" ", words),
+        ENOUGH,
+        s.worst());
     return s;
   }
 
@@ -175,7 +180,8 @@ public final class Regression {
    * Holds a line that is shipped to the one fitted anew, to the digits that are shipped, and prints
    * the new one in the form of {@link Fitted}.
    */
-  static void same(String what, LogisticLine fitted, LogisticLine shipped, int coefficients) {
+  static void same(
+      Printed figures, String what, LogisticLine fitted, LogisticLine shipped, int coefficients) {
     StringBuilder rows = new StringBuilder();
     for (int i = 0; i < coefficients; i++) {
       rows.append(i == 0 ? "{" : ", {");
@@ -184,7 +190,7 @@ public final class Regression {
       }
       rows.append("}");
     }
-    OpenTracked.say(
+    figures.say(
         "%s fitted anew: {%s}, errors %s; covariance {%s}",
         what,
         IntStream.range(0, coefficients)

@@ -10,6 +10,8 @@ import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
 import org.hipparchus.distribution.continuous.BetaDistribution;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.checks.Printed;
 
 /**
  * How often the intervals of adjusted rates hold each member's own share, in invented groups: the
@@ -17,6 +19,8 @@ import org.junit.jupiter.api.Test;
  * interval that allows for their not being so holds more, and does no harm.
  */
 class AdjustedCoverageTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
 
   private static final double LEAST = 0.93;
   private static final int RUNS = 200;
@@ -38,14 +42,9 @@ class AdjustedCoverageTest {
     }
 
     Found print(String name) {
-      System.err.println(
-          String.format(
-              Locale.ROOT,
-              "adjusted rates, %s: own share held in %.1f %% of %d, mean width %.3f",
-              name,
-              100 * part(),
-              all,
-              width / all));
+      FIGURES.say(
+          "adjusted rates, %s: own share held in %.1f %% of %d, mean width %.3f",
+          name, 100 * part(), all, width / all);
       return this;
     }
   }
@@ -101,6 +100,12 @@ class AdjustedCoverageTest {
     Found[] alike = found(23, trials, shares, 0);
     alike[0].print("the one, were all from one distribution");
     alike[1].print("the nineteen, were all from one distribution");
+    for (double apart : new double[] {0.02, 0.10}) {
+      Found[] other = found(23, trials, shares, apart);
+      other[0].print(
+          String.format(Locale.ROOT, "the one, %.0f %% to be unlike the rest", 100 * apart));
+      other[1].print(String.format(Locale.ROOT, "the nineteen, %.0f %% to be unlike", 100 * apart));
+    }
     assertTrue(found[0].part() >= 0.85 && alike[0].part() < 0.75);
     assertTrue(found[1].part() >= LEAST);
     assertTrue(found[1].width < 0.8 * alike[1].width);

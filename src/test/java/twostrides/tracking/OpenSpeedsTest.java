@@ -11,6 +11,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.checks.Printed;
 import twostrides.race.Skater;
 import twostrides.race.SkaterLevel;
 import twostrides.race.SkaterSettings;
@@ -25,6 +27,9 @@ import twostrides.sheet.SheetMap;
  * given by how fast the skaters seen move as one.
  */
 class OpenSpeedsTest {
+
+  @RegisterExtension static final Printed FIGURES = new Printed();
+
   private static final Path FOLDER =
       Path.of(System.getProperty("twostrides.openData", "../shared/open-data"));
   private static final Path MAPS = Path.of("docs/maps");
@@ -41,6 +46,14 @@ class OpenSpeedsTest {
    * % of their time on the ice: Gamble et al. 2024, IJSPP 19:496 (abstract).
    */
   private static final double NEARLY_SPRINTING = 0.9 * 28.3 / 3.6;
+
+  /** Top speed of the same women in games, m/s, by the same source. */
+  private static final double PUBLISHED_TOP = 8.19;
+
+  /** The fast end of the level's own range: times its top speed, and its time constant in s. */
+  private static final double FAST = 1.1;
+
+  private static final double FAST_TAU = 1.2;
 
   private static final double[] COMMON = {1, 2, 5, Double.POSITIVE_INFINITY};
   private static final SkaterSettings WOMEN = SkaterLevel.ELITE_WOMEN.settings();
@@ -66,8 +79,7 @@ class OpenSpeedsTest {
     /** A second later: metres outside the disc that the race's skater can be in, below 0 inside. */
     void later(SeenSkater then, SeenSkater now, Motion.Moving m) {
       outside.add(-slack(then, now, m, WOMEN.topSpeed(), WOMEN.tau()));
-      // The upper end of the level's own range.
-      outsideFastest += slack(then, now, m, 1.1 * WOMEN.topSpeed(), 1.2) < 0 ? 1 : 0;
+      outsideFastest += slack(then, now, m, FAST * WOMEN.topSpeed(), FAST_TAU) < 0 ? 1 : 0;
     }
 
     private static double slack(
@@ -115,6 +127,10 @@ class OpenSpeedsTest {
 
   @Test
   void speedsByTheCommonSpeed() throws SheetException {
+    FIGURES.say(
+        "the disc: %.1f m/s, %.2f s; at the fast end of the range %.2f m/s, %.1f s; published: at"
+            + " most %.2f m/s in games",
+        WOMEN.topSpeed(), WOMEN.tau(), FAST * WOMEN.topSpeed(), FAST_TAU, PUBLISHED_TOP);
     for (double window : new double[] {0.3, 0.5, 1.0}) {
       List<Seen> seen = new ArrayList<>();
       for (int i = 0; i < COMMON.length; i++) {
@@ -124,12 +140,9 @@ class OpenSpeedsTest {
         look(game, Smoother.over(window), seen);
       }
       for (int i = 0; i < COMMON.length; i++) {
-        System.err.printf(
-            Locale.ROOT,
-            "open speeds: window %.1f s, together below %.0f m/s: %s%n",
-            window,
-            COMMON[i],
-            seen.get(i).words());
+        FIGURES.say(
+            "open speeds: window %.1f s, together below %.0f m/s: %s",
+            window, COMMON[i], seen.get(i).words());
       }
       double calm =
           (seen.get(0).above(NEARLY_SPRINTING) * seen.get(0).speeds.size()
@@ -141,13 +154,9 @@ class OpenSpeedsTest {
         all += s.above(NEARLY_SPRINTING) * s.speeds.size();
         n += s.speeds.size();
       }
-      System.err.printf(
-          Locale.ROOT,
-          "open speeds: window %.1f s, above %.2f m/s: %.2f %% of all, %.2f %% with a calm picture%n",
-          window,
-          NEARLY_SPRINTING,
-          100 * all / n,
-          100 * calm);
+      FIGURES.say(
+          "open speeds: window %.1f s, above %.2f m/s: %.2f %% of all, %.2f %% with a calm picture",
+          window, NEARLY_SPRINTING, 100 * all / n, 100 * calm);
       assertTrue(calm < 0.01, "published: under 1 % of the time; here " + calm);
       assertTrue(all / n > 0.03, "the camera no longer decides the fast speeds: " + all / n);
       assertTrue(seen.get(0).outside() < 0.1, "skaters leave the disc: " + seen.get(0).outside());
