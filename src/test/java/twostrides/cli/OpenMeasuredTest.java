@@ -17,8 +17,6 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import tech.tablesaw.api.Table;
 import twostrides.checks.Printed;
 import twostrides.season.Columns;
-import twostrides.exits.ExitTables;
-import twostrides.exits.Pipeline;
 import twostrides.exits.Settings;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
@@ -62,7 +60,7 @@ class OpenMeasuredTest {
     TrackedSkaters tracked =
         sheets.read(
             season, sheets.maps(), sheets.sync(season, sheets.maps()), new Progress(err, false));
-    ExitTables tables = Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT, tracked);
+    twostrides.season.Season tables = twostrides.season.Season.of(season.games(), season.tagged(), Settings.DEFAULT, tracked);
     tracked.report(err, 3, Path.of("set-aside"));
     Table r = tables.releases();
     DoubleSummaryStatistics metres = new DoubleSummaryStatistics();
@@ -81,16 +79,16 @@ class OpenMeasuredTest {
             r.doubleColumn(Columns.RELEASE_ELAPSED_S).getDouble(i),
             r.stringColumn(Columns.TEAM).get(i),
             r.stringColumn(Columns.STRENGTH).get(i),
-            r.stringColumn(Columns.NEXT_TOUCH).get(i),
+            r.stringColumn("next_touch").get(i),
             r.doubleColumn(Columns.SHORT_OF_CENTER_M).getDouble(i),
-            r.doubleColumn(Columns.SECONDS_TO_CENTER).getDouble(i),
+            r.doubleColumn("seconds_to_center").getDouble(i),
             p);
       }
     }
     Table f = tables.flags();
     for (int i = 0; i < f.rowCount(); i++) {
-      if (!f.intColumn(Columns.OPPONENTS_SEEN).isMissing(i)) {
-        err.println("flags row: " + f.stringColumn(Columns.FLAG_SENTENCE).get(i));
+      if (!f.intColumn("opponents_seen").isMissing(i)) {
+        err.println("flags row: " + f.stringColumn("sentence").get(i));
       }
     }
     FIGURES.say(

@@ -1,5 +1,6 @@
 package twostrides.exits;
 
+import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -74,7 +75,7 @@ class CaseFilesTest {
             : Optional.empty();
     Season season = SeasonReader.read(List.of(dir.resolve("sheet.csv")), map, false, n -> {});
     assertEquals(List.of(), season.setAside(), "rows set aside");
-    ExitTables tables = Pipeline.run(season.games(), season.tagged(), settings(dir));
+    twostrides.season.Season tables = twostrides.season.Season.of(season.games(), season.tagged(), settings(dir), SkatersAtRelease.NONE);
     compare(dir.resolve("exits.csv"), tables.exits());
     compare(dir.resolve("releases.csv"), tables.releases());
     compare(dir.resolve("restarts.csv"), tables.restarts());

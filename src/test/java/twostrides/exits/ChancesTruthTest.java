@@ -1,5 +1,8 @@
 package twostrides.exits;
 
+import twostrides.season.FlagVerdict;
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -86,7 +89,7 @@ class ChancesTruthTest {
     Season season =
         SeasonReader.read(
             SheetFiles.find(List.of(dir.toString())), Optional.empty(), false, n -> {});
-    Table t = Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT).releases();
+    Table t = twostrides.season.Season.of(season.games(), season.tagged(), Settings.DEFAULT, SkatersAtRelease.NONE).releases();
     for (int i = 0; i < t.rowCount(); i++) {
       String key =
           String.join(

@@ -1,5 +1,7 @@
 package twostrides.exits;
 
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -51,7 +53,7 @@ class DemoTruthTest {
 
   @TempDir static Path dir;
 
-  private static ExitTables tables;
+  private static twostrides.season.Season tables;
   private static List<DemoGame> games;
 
   @BeforeAll
@@ -65,7 +67,7 @@ class DemoTruthTest {
             SheetFiles.find(List.of(dir.toString())), Optional.empty(), false, n -> {});
     assertEquals(List.of(), season.setAside());
     assertEquals(GAMES, season.games().size());
-    tables = Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT);
+    tables = twostrides.season.Season.of(season.games(), season.tagged(), Settings.DEFAULT, SkatersAtRelease.NONE);
   }
 
   @Test
@@ -181,7 +183,7 @@ class DemoTruthTest {
     Season season =
         SeasonReader.read(
             SheetFiles.find(List.of(bare.toString())), Optional.empty(), false, n -> {});
-    Table inferred = Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT).restarts();
+    Table inferred = twostrides.season.Season.of(season.games(), season.tagged(), Settings.DEFAULT, SkatersAtRelease.NONE).restarts();
     Map<String, String> written = new HashMap<>();
     for (int i = 0; i < tables.restarts().rowCount(); i++) {
       written.put(

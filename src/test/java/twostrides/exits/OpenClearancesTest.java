@@ -1,5 +1,7 @@
 package twostrides.exits;
 
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -79,7 +81,7 @@ class OpenClearancesTest {
   static void read() throws IOException, SheetException {
     OpenData.need();
     games = OpenData.games();
-    releases = Pipeline.run(games, List.of(), OpenData.SETTINGS).releases();
+    releases = twostrides.season.Season.of(games, List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE).releases();
   }
 
   @Test
@@ -168,14 +170,14 @@ class OpenClearancesTest {
     Skaters view = home ? seen : seen.seenByOpponent();
     int own = view.of(home).size();
     int other = view.of(!home).size();
-    String next = Cells.text(releases, Columns.NEXT_TOUCH, i).orElse("none");
+    String next = Cells.text(releases, "next_touch", i).orElse("none");
     if (own == 0 || other == 0 || next.equals("none")) {
       return Optional.empty();
     }
     List<Racer> racers = view.seen().stream().map(s -> racer(s, home)).toList();
     return Optional.of(
         new Clearance(
-            number(Columns.NEXT_TOUCH_X_M, i),
+            number("next_touch_x_m", i),
             next.equals("opponent"),
             own,
             other,

@@ -1,5 +1,8 @@
 package twostrides.exits;
 
+import twostrides.season.FlagVerdict;
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -58,7 +61,7 @@ class OpenFlagsTest {
   }
 
   private static Table flags(List<Game> of) {
-    return Pipeline.run(of, List.of(), SETTINGS).flags();
+    return twostrides.season.Season.of(of, List.of(), SETTINGS, SkatersAtRelease.NONE).flags();
   }
 
   private static String text(Table t, String column, int i) {
@@ -112,7 +115,7 @@ class OpenFlagsTest {
         assertTrue(Cells.number(t, Columns.P_AVOID, i).orElseThrow() >= 0.6);
       }
       if (icing && measured) {
-        System.err.println("tracked icing: " + text(t, Columns.FLAG_SENTENCE, i));
+        System.err.println("tracked icing: " + text(t, "sentence", i));
         (flag ? flags : others).add(t, i);
       }
     }

@@ -1,5 +1,6 @@
 package twostrides.exits;
 
+import twostrides.season.Columns;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -69,22 +70,22 @@ class OpenGamesTest {
   @Test
   void manpowerColumnsAgreeWithThePenaltyRows() throws IOException, SheetException {
     OpenSet.WOMEN_2022.need();
-    ExitTables tables = OpenSet.WOMEN_2022.tables();
+    twostrides.season.Season tables = OpenSet.WOMEN_2022.tables();
     Table m = tables.manpower();
     int disagree = 0;
     int turned = 0;
     for (int i = 0; i < m.rowCount(); i++) {
-      int rows = m.intColumn(Columns.ROWS).getInt(i);
+      int rows = m.intColumn("rows").getInt(i);
       disagree += rows;
-      String columns = m.stringColumn(Columns.BY_COLUMNS).get(i);
-      String[] skaters = m.stringColumn(Columns.BY_PENALTIES).get(i).split(" on ", -1);
+      String columns = m.stringColumn("by_columns").get(i);
+      String[] skaters = m.stringColumn("by_penalties").get(i).split(" on ", -1);
       turned += columns.equals(skaters[1] + " on " + skaters[0]) ? rows : 0;
     }
     FIGURES.say(
         "manpower: %d of %d rows disagree, %d of them the other way round",
-        disagree, tables.manpowerCompared(), turned);
-    assertTrue(tables.manpowerCompared() > 5000);
-    assertTrue(disagree <= 0.02 * tables.manpowerCompared(), disagree + " rows");
+        disagree, tables.manpowerDisagrees().trials(), turned);
+    assertTrue(tables.manpowerDisagrees().trials() > 5000);
+    assertTrue(disagree <= 0.02 * tables.manpowerDisagrees().trials(), disagree + " rows");
   }
 
   /** Every icing released within 5 m of center is in the flags table, flagged or with a reason. */
@@ -107,7 +108,7 @@ class OpenGamesTest {
             OpenSet.game(f.stringColumn(Columns.GAME).get(i)).equals(r.get("game"))
                 && f.intColumn(Columns.PERIOD).getInt(i) == Integer.parseInt(r.get("period"))
                 && Math.round(f.doubleColumn(Columns.RELEASE_ELAPSED_S).getDouble(i)) == elapsed
-                && !f.stringColumn(Columns.FLAG_SENTENCE).get(i).isEmpty();
+                && !f.stringColumn("sentence").get(i).isEmpty();
       }
       assertTrue(found, "no flag or reason for " + r);
     }

@@ -1,5 +1,7 @@
 package twostrides.exits;
 
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -195,7 +197,7 @@ class OpenIcingsTest {
   void icedPucksRunAsTheBoundSays() throws IOException, SheetException {
     OpenData.need();
     Season season = OpenSet.read(TRACKED.resolve("native"), ".csv", "tracked-2023");
-    Table t = Pipeline.run(season.games(), season.tagged(), OpenData.SETTINGS).restarts();
+    Table t = twostrides.season.Season.of(season.games(), season.tagged(), OpenData.SETTINGS, SkatersAtRelease.NONE).restarts();
     List<Double> speeds = new ArrayList<>();
     for (Game g : season.games()) {
       for (PlayRow stop : g.rows()) {
@@ -209,7 +211,7 @@ class OpenIcingsTest {
                   && t.doubleColumn(Columns.RESTART_ELAPSED_S).getDouble(i) == stop.elapsed();
           OptionalDouble x = Cells.number(t, Columns.RELEASE_X_M, i);
           if (here && x.isPresent()) {
-            double sent = t.doubleColumn(Columns.VIDEO_S).getDouble(i);
+            double sent = t.doubleColumn("video_s").getDouble(i);
             double metres = g.rink().goalLine() - x.getAsDouble();
             speeds.add(metres / (stop.video().orElseThrow() - sent));
           }
@@ -230,9 +232,9 @@ class OpenIcingsTest {
     assertEquals(TravelBound.DEFAULT.spread(), spread, 0.005);
   }
 
-  private static ExitTables tables(Path dir) throws IOException, SheetException {
+  private static twostrides.season.Season tables(Path dir) throws IOException, SheetException {
     Season season = OpenSet.read(dir, ".csv", "tracked-2023");
-    return Pipeline.run(season.games(), season.tagged(), OpenData.SETTINGS);
+    return twostrides.season.Season.of(season.games(), season.tagged(), OpenData.SETTINGS, SkatersAtRelease.NONE);
   }
 
   private static Map<String, Integer> byDraw(Table t) {

@@ -1,5 +1,7 @@
 package twostrides.exits;
 
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -49,14 +51,14 @@ class OpenKillsTest {
         empty++;
       }
     }
-    Table kills = Pipeline.run(OpenData.games(), List.of(), OpenData.SETTINGS).kills();
+    Table kills = twostrides.season.Season.of(OpenData.games(), List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE).kills();
     found = new ArrayList<>();
     for (int i = 0; i < kills.rowCount(); i++) {
       found.add(
           new Stretch(
               Cells.text(kills, Columns.GAME, i).orElseThrow(),
               at(kills, Columns.PERIOD, Columns.ELAPSED_S, i),
-              at(kills, Columns.END_PERIOD, Columns.END_ELAPSED_S, i)));
+              at(kills, "end_period", "end_elapsed_s", i)));
     }
   }
 

@@ -1,5 +1,7 @@
 package twostrides.exits;
 
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -43,7 +45,7 @@ class OpenRaceTest {
 
   private static final int DRAWS = 200;
 
-  private static ExitTables tables;
+  private static twostrides.season.Season tables;
   private static List<Sent> sent;
 
   /**
@@ -57,10 +59,10 @@ class OpenRaceTest {
   static void read() throws IOException, SheetException {
     OpenData.need();
     List<Game> women = OpenData.games();
-    tables = Pipeline.run(women, List.of(), OpenData.SETTINGS);
+    tables = twostrides.season.Season.of(women, List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE);
     sent = new ArrayList<>(sent(women, tables.releases()));
     List<Game> tracked = TrackedReleases.games(OpenData.FOLDER.resolve("tracked-2023/native"));
-    sent.addAll(sent(tracked, Pipeline.run(tracked, List.of(), OpenData.SETTINGS).releases()));
+    sent.addAll(sent(tracked, twostrides.season.Season.of(tracked, List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE).releases()));
   }
 
   private static List<Sent> sent(List<Game> games, Table t) {
@@ -147,7 +149,7 @@ class OpenRaceTest {
       assertEquals(1, found.length, "rows of the flags table for " + r);
       int i = found[0];
       boolean flag = Cells.flag(t, Columns.FLAGGED, i).orElseThrow();
-      String sentence = Cells.text(t, Columns.FLAG_SENTENCE, i).orElse("");
+      String sentence = Cells.text(t, "sentence", i).orElse("");
       assertEquals(shortOfCenter, number(t, Columns.SHORT_OF_CENTER_M, i), 0.01, r.toString());
       assertTrue(icing(t, i), "not taken for icing: " + r);
       assertTrue(

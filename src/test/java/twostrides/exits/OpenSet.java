@@ -1,5 +1,6 @@
 package twostrides.exits;
 
+import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
@@ -33,7 +34,7 @@ enum OpenSet {
   WOMEN_LEAGUE_2021("women-league-2021", "women-league-2021/sheets", ".csv", "women-league-2021");
 
   private static final Map<OpenSet, Season> SEASONS = new ConcurrentHashMap<>();
-  private static final Map<OpenSet, ExitTables> TABLES = new ConcurrentHashMap<>();
+  private static final Map<OpenSet, twostrides.season.Season> TABLES = new ConcurrentHashMap<>();
 
   private final String folder;
   private final String sheets;
@@ -68,11 +69,11 @@ enum OpenSet {
   }
 
   /** The set's tables, by the book and the level of the open games. */
-  ExitTables tables() throws IOException, SheetException {
-    ExitTables known = TABLES.get(this);
+  twostrides.season.Season tables() throws IOException, SheetException {
+    twostrides.season.Season known = TABLES.get(this);
     if (known == null) {
       Season s = season();
-      known = Pipeline.run(s.games(), s.tagged(), OpenData.SETTINGS);
+      known = twostrides.season.Season.of(s.games(), s.tagged(), OpenData.SETTINGS, SkatersAtRelease.NONE);
       TABLES.put(this, known);
     }
     return known;

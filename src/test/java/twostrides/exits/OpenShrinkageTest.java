@@ -1,5 +1,7 @@
 package twostrides.exits;
 
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -38,7 +40,7 @@ class OpenShrinkageTest {
   @BeforeAll
   static void read() throws IOException, SheetException {
     OpenData.need();
-    exits = Pipeline.run(OpenData.games(), List.of(), OpenData.SETTINGS).exits();
+    exits = twostrides.season.Season.of(OpenData.games(), List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE).exits();
     games = List.copyOf(new TreeSet<>(exits.stringColumn(Columns.GAME).asList()));
   }
 

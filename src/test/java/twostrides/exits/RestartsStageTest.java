@@ -1,5 +1,7 @@
 package twostrides.exits;
 
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Files;
@@ -33,7 +35,7 @@ class RestartsStageTest {
         b,
         HEAD + "B,1,19:00" + back + "B,1,18:50" + back + "B,1,18:40" + sent + "B,1,18:36" + draw);
     Season season = SeasonReader.at(a.toString(), b.toString());
-    Table t = Pipeline.run(season.games(), season.tagged(), Settings.DEFAULT).restarts();
+    Table t = twostrides.season.Season.of(season.games(), season.tagged(), Settings.DEFAULT, SkatersAtRelease.NONE).restarts();
     assertEquals(2, t.rowCount());
     assertEquals("A", t.stringColumn(Columns.GAME).get(0));
     assertEquals(2, t.intColumn(Columns.RELEASE).getInt(0));

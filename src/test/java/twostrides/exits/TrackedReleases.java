@@ -65,34 +65,31 @@ public final class TrackedReleases {
       Path folder, java.util.function.Function<String, SkaterLevel> level)
       throws IOException, SheetException {
     List<Game> games = games(folder);
-    Play play =
-        new Play(
-            MovesStage.run(games, ManpowerStage.run(games, Settings.DEFAULT)::at),
-            games,
-            Settings.DEFAULT);
-    SheetSkaters skaters = new SheetSkaters(games);
     List<Release> out = new ArrayList<>();
-    for (Move m : play.moves()) {
-      List<Around> seen = skaters.at(m.game(), m.sheet(), m.line());
-      if (play.shortOfCenter(m).isPresent() && !seen.isEmpty()) {
-        Around around = seen.get(0);
-        MeasuredGain race =
-            new MeasuredGain(
-                play.rink(m),
-                around.carrier(),
-                around.others().stream().filter(s -> !s.racer().chases()).toList(),
-                level.apply(m.game()).settings());
-        out.add(
-            new Release(
-                m.game(),
-                play.shortOfCenter(m).getAsDouble(),
-                CarriedUpIce.metres(play, m),
-                Math.abs(m.y().orElse(0)),
-                m.kind() == Move.Kind.MISSED_PASS,
-                race.run(new Draws(1, m.game() + "#" + m.line()), DRAWS)));
+    for (Game game : games) {
+      for (twostrides.exits.Release r : GameReader.read(game, Settings.DEFAULT).releases()) {
+        r.seen().ifPresent(around -> out.add(release(r, around, level.apply(game.id()))));
       }
     }
     return out;
+  }
+
+  private static Release release(
+      twostrides.exits.Release r, Around around, SkaterLevel level) {
+    String game = r.at().when().game().id();
+    MeasuredGain race =
+        new MeasuredGain(
+            r.at().when().game().rink(),
+            around.carrier(),
+            around.others().stream().filter(s -> !s.racer().chases()).toList(),
+            level.settings());
+    return new Release(
+        game,
+        r.shortOfCenter(),
+        r.how().carried().orElseThrow(),
+        Math.abs(r.at().where().place().orElseThrow().y()),
+        r.how().kind() == LetGo.Kind.MISSED_PASS,
+        race.run(new Draws(1, game + "#" + r.at().when().line()), DRAWS));
   }
 
   /** The games of native sheets with places in steps of 0.1 m on the 60 x 30 m rink. */

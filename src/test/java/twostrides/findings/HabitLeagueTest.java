@@ -14,7 +14,6 @@ import org.hipparchus.distribution.discrete.PoissonDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import twostrides.checks.Printed;
-import twostrides.exits.ExitTables;
 import twostrides.season.Columns;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
@@ -267,7 +266,7 @@ class HabitLeagueTest {
     for (int run = 0; run < runs; run++) {
       int one = run % DEFENDERS;
       String name = (one + 2) + " Player";
-      ExitTables tables = tables(season(ICED, one, HABIT));
+      twostrides.season.Season tables = tables(season(ICED, one, HABIT));
       SeasonReview review = Reviewer.review(tables, 20, game -> 1200);
       PlayerReview his =
           review.players().stream().filter(p -> p.player().equals(name)).findFirst().orElseThrow();
@@ -287,7 +286,7 @@ class HabitLeagueTest {
     assertTrue(sheets >= 0.9 * runs && openings >= 0.9 * runs, sheets + ", " + openings);
   }
 
-  private static ExitTables tables(List<List<Count>> season) {
+  private static twostrides.season.Season tables(List<List<Count>> season) {
     SeasonTables t = new SeasonTables();
     int line = 2;
     for (int p = 0; p < PLAYERS; p++) {
@@ -328,7 +327,7 @@ class HabitLeagueTest {
             "sent",
             Columns.SHORT_OF_CENTER_M,
             3.8,
-            Columns.NEXT_TOUCH,
+            "next_touch",
             "opponent"
           };
           t.exit(row);
