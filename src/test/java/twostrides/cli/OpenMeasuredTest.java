@@ -16,7 +16,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import tech.tablesaw.api.Table;
 import twostrides.checks.Printed;
-import twostrides.season.Columns;
 import twostrides.exits.Settings;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
@@ -60,7 +59,8 @@ class OpenMeasuredTest {
     TrackedSkaters tracked =
         sheets.read(
             season, sheets.maps(), sheets.sync(season, sheets.maps()), new Progress(err, false));
-    twostrides.season.Season tables = twostrides.season.Season.of(season.games(), season.tagged(), Settings.DEFAULT, tracked);
+    twostrides.season.Season tables =
+        twostrides.season.Season.of(season.games(), season.tagged(), Settings.DEFAULT, tracked);
     tracked.report(err, 3, Path.of("set-aside"));
     Table r = tables.releases();
     DoubleSummaryStatistics metres = new DoubleSummaryStatistics();

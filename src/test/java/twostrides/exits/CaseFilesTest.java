@@ -1,6 +1,5 @@
 package twostrides.exits;
 
-import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -23,6 +22,7 @@ import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
 import twostrides.rulebook.Bookshelf;
+import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
 
@@ -75,7 +75,9 @@ class CaseFilesTest {
             : Optional.empty();
     Season season = SeasonReader.read(List.of(dir.resolve("sheet.csv")), map, false, n -> {});
     assertEquals(List.of(), season.setAside(), "rows set aside");
-    twostrides.season.Season tables = twostrides.season.Season.of(season.games(), season.tagged(), settings(dir), SkatersAtRelease.NONE);
+    twostrides.season.Season tables =
+        twostrides.season.Season.of(
+            season.games(), season.tagged(), settings(dir), SkatersAtRelease.NONE);
     compare(dir.resolve("exits.csv"), tables.exits());
     compare(dir.resolve("releases.csv"), tables.releases());
     compare(dir.resolve("restarts.csv"), tables.restarts());

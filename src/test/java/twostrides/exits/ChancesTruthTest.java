@@ -1,8 +1,5 @@
 package twostrides.exits;
 
-import twostrides.season.FlagVerdict;
-import twostrides.season.Columns;
-import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -32,6 +29,9 @@ import twostrides.demo.DemoGame;
 import twostrides.demo.DemoLeague;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
+import twostrides.season.Columns;
+import twostrides.season.FlagVerdict;
+import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 
@@ -89,7 +89,10 @@ class ChancesTruthTest {
     Season season =
         SeasonReader.read(
             SheetFiles.find(List.of(dir.toString())), Optional.empty(), false, n -> {});
-    Table t = twostrides.season.Season.of(season.games(), season.tagged(), Settings.DEFAULT, SkatersAtRelease.NONE).releases();
+    Table t =
+        twostrides.season.Season.of(
+                season.games(), season.tagged(), Settings.DEFAULT, SkatersAtRelease.NONE)
+            .releases();
     for (int i = 0; i < t.rowCount(); i++) {
       String key =
           String.join(

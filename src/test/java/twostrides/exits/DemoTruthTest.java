@@ -1,7 +1,5 @@
 package twostrides.exits;
 
-import twostrides.season.Columns;
-import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -29,6 +27,8 @@ import twostrides.demo.DemoGame;
 import twostrides.demo.DemoLeague;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 
@@ -67,7 +67,9 @@ class DemoTruthTest {
             SheetFiles.find(List.of(dir.toString())), Optional.empty(), false, n -> {});
     assertEquals(List.of(), season.setAside());
     assertEquals(GAMES, season.games().size());
-    tables = twostrides.season.Season.of(season.games(), season.tagged(), Settings.DEFAULT, SkatersAtRelease.NONE);
+    tables =
+        twostrides.season.Season.of(
+            season.games(), season.tagged(), Settings.DEFAULT, SkatersAtRelease.NONE);
   }
 
   @Test
@@ -183,7 +185,10 @@ class DemoTruthTest {
     Season season =
         SeasonReader.read(
             SheetFiles.find(List.of(bare.toString())), Optional.empty(), false, n -> {});
-    Table inferred = twostrides.season.Season.of(season.games(), season.tagged(), Settings.DEFAULT, SkatersAtRelease.NONE).restarts();
+    Table inferred =
+        twostrides.season.Season.of(
+                season.games(), season.tagged(), Settings.DEFAULT, SkatersAtRelease.NONE)
+            .restarts();
     Map<String, String> written = new HashMap<>();
     for (int i = 0; i < tables.restarts().rowCount(); i++) {
       written.put(

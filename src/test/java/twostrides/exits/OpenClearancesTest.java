@@ -1,7 +1,5 @@
 package twostrides.exits;
 
-import twostrides.season.Columns;
-import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -26,6 +24,8 @@ import twostrides.race.RaceModel;
 import twostrides.race.Racer;
 import twostrides.race.Scene;
 import twostrides.rulebook.RaceQuestion;
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
@@ -81,7 +81,9 @@ class OpenClearancesTest {
   static void read() throws IOException, SheetException {
     OpenData.need();
     games = OpenData.games();
-    releases = twostrides.season.Season.of(games, List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE).releases();
+    releases =
+        twostrides.season.Season.of(games, List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE)
+            .releases();
   }
 
   @Test

@@ -1,8 +1,5 @@
 package twostrides.exits;
 
-import twostrides.season.FlagVerdict;
-import twostrides.season.Columns;
-import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -23,6 +20,9 @@ import twostrides.game.Game;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
 import twostrides.rulebook.Bookshelf;
+import twostrides.season.Columns;
+import twostrides.season.FlagVerdict;
+import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
 

@@ -1,6 +1,5 @@
 package twostrides.exits;
 
-import twostrides.season.Columns;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -21,6 +20,7 @@ import tech.tablesaw.api.Table;
 import twostrides.checks.Printed;
 import twostrides.game.Season;
 import twostrides.game.SheetForms;
+import twostrides.season.Columns;
 import twostrides.sheet.SheetException;
 
 /**

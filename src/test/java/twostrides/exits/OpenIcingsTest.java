@@ -1,7 +1,5 @@
 package twostrides.exits;
 
-import twostrides.season.Columns;
-import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -29,6 +27,8 @@ import twostrides.game.PlayRow;
 import twostrides.game.Season;
 import twostrides.game.StopReason;
 import twostrides.race.TravelBound;
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.SheetException;
 
 /**
@@ -197,7 +197,10 @@ class OpenIcingsTest {
   void icedPucksRunAsTheBoundSays() throws IOException, SheetException {
     OpenData.need();
     Season season = OpenSet.read(TRACKED.resolve("native"), ".csv", "tracked-2023");
-    Table t = twostrides.season.Season.of(season.games(), season.tagged(), OpenData.SETTINGS, SkatersAtRelease.NONE).restarts();
+    Table t =
+        twostrides.season.Season.of(
+                season.games(), season.tagged(), OpenData.SETTINGS, SkatersAtRelease.NONE)
+            .restarts();
     List<Double> speeds = new ArrayList<>();
     for (Game g : season.games()) {
       for (PlayRow stop : g.rows()) {
@@ -234,7 +237,8 @@ class OpenIcingsTest {
 
   private static twostrides.season.Season tables(Path dir) throws IOException, SheetException {
     Season season = OpenSet.read(dir, ".csv", "tracked-2023");
-    return twostrides.season.Season.of(season.games(), season.tagged(), OpenData.SETTINGS, SkatersAtRelease.NONE);
+    return twostrides.season.Season.of(
+        season.games(), season.tagged(), OpenData.SETTINGS, SkatersAtRelease.NONE);
   }
 
   private static Map<String, Integer> byDraw(Table t) {

@@ -1,7 +1,5 @@
 package twostrides.exits;
 
-import twostrides.season.Columns;
-import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import tech.tablesaw.api.Table;
 import twostrides.checks.Printed;
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.SheetException;
 
 /**
@@ -51,7 +51,10 @@ class OpenKillsTest {
         empty++;
       }
     }
-    Table kills = twostrides.season.Season.of(OpenData.games(), List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE).kills();
+    Table kills =
+        twostrides.season.Season.of(
+                OpenData.games(), List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE)
+            .kills();
     found = new ArrayList<>();
     for (int i = 0; i < kills.rowCount(); i++) {
       found.add(

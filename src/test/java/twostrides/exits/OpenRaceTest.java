@@ -1,7 +1,5 @@
 package twostrides.exits;
 
-import twostrides.season.Columns;
-import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -28,6 +26,8 @@ import twostrides.race.Regression;
 import twostrides.race.Scene;
 import twostrides.race.SkaterLevel;
 import twostrides.rink.Rink;
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.SheetException;
 import twostrides.stats.Count;
 import twostrides.stats.Forecast;
@@ -59,10 +59,16 @@ class OpenRaceTest {
   static void read() throws IOException, SheetException {
     OpenData.need();
     List<Game> women = OpenData.games();
-    tables = twostrides.season.Season.of(women, List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE);
+    tables =
+        twostrides.season.Season.of(women, List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE);
     sent = new ArrayList<>(sent(women, tables.releases()));
     List<Game> tracked = TrackedReleases.games(OpenData.FOLDER.resolve("tracked-2023/native"));
-    sent.addAll(sent(tracked, twostrides.season.Season.of(tracked, List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE).releases()));
+    sent.addAll(
+        sent(
+            tracked,
+            twostrides.season.Season.of(
+                    tracked, List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE)
+                .releases()));
   }
 
   private static List<Sent> sent(List<Game> games, Table t) {

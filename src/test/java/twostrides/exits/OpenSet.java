@@ -1,6 +1,5 @@
 package twostrides.exits;
 
-import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
@@ -18,6 +17,7 @@ import org.apache.commons.csv.CSVRecord;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
+import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
 
@@ -73,7 +73,9 @@ enum OpenSet {
     twostrides.season.Season known = TABLES.get(this);
     if (known == null) {
       Season s = season();
-      known = twostrides.season.Season.of(s.games(), s.tagged(), OpenData.SETTINGS, SkatersAtRelease.NONE);
+      known =
+          twostrides.season.Season.of(
+              s.games(), s.tagged(), OpenData.SETTINGS, SkatersAtRelease.NONE);
       TABLES.put(this, known);
     }
     return known;

@@ -1,7 +1,5 @@
 package twostrides.exits;
 
-import twostrides.season.Columns;
-import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -17,8 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import tech.tablesaw.api.Table;
 import twostrides.checks.Printed;
-import twostrides.stats.Count;
-import twostrides.stats.OutOfSample;
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.SheetException;
 import twostrides.stats.Count;
 import twostrides.stats.OutOfSample;
@@ -40,7 +38,10 @@ class OpenShrinkageTest {
   @BeforeAll
   static void read() throws IOException, SheetException {
     OpenData.need();
-    exits = twostrides.season.Season.of(OpenData.games(), List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE).exits();
+    exits =
+        twostrides.season.Season.of(
+                OpenData.games(), List.of(), OpenData.SETTINGS, SkatersAtRelease.NONE)
+            .exits();
     games = List.copyOf(new TreeSet<>(exits.stringColumn(Columns.GAME).asList()));
   }
 

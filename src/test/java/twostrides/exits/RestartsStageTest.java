@@ -1,7 +1,5 @@
 package twostrides.exits;
 
-import twostrides.season.Columns;
-import twostrides.season.SkatersAtRelease;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Files;
@@ -11,6 +9,8 @@ import org.junit.jupiter.api.io.TempDir;
 import tech.tablesaw.api.Table;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
+import twostrides.season.Columns;
+import twostrides.season.SkatersAtRelease;
 
 class RestartsStageTest {
 
@@ -35,7 +35,10 @@ class RestartsStageTest {
         b,
         HEAD + "B,1,19:00" + back + "B,1,18:50" + back + "B,1,18:40" + sent + "B,1,18:36" + draw);
     Season season = SeasonReader.at(a.toString(), b.toString());
-    Table t = twostrides.season.Season.of(season.games(), season.tagged(), Settings.DEFAULT, SkatersAtRelease.NONE).restarts();
+    Table t =
+        twostrides.season.Season.of(
+                season.games(), season.tagged(), Settings.DEFAULT, SkatersAtRelease.NONE)
+            .restarts();
     assertEquals(2, t.rowCount());
     assertEquals("A", t.stringColumn(Columns.GAME).get(0));
     assertEquals(2, t.intColumn(Columns.RELEASE).getInt(0));

@@ -74,8 +74,7 @@ public final class TrackedReleases {
     return out;
   }
 
-  private static Release release(
-      twostrides.exits.Release r, Around around, SkaterLevel level) {
+  private static Release release(twostrides.exits.Release r, Around around, SkaterLevel level) {
     String game = r.at().when().game().id();
     MeasuredGain race =
         new MeasuredGain(

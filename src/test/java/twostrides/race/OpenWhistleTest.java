@@ -14,7 +14,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import twostrides.checks.Printed;
-import twostrides.stats.Range;
 import twostrides.rink.Rink;
 import twostrides.rink.Units;
 import twostrides.stats.Range;
