@@ -23,15 +23,14 @@ public final class BookException extends Exception {
   BookException(
       String file, OptionalInt line, String key, String found, String expected, String toDo) {
     super(
-        file
-            + (line.isPresent() ? ", line " + line.getAsInt() : "")
-            + (key.isEmpty() ? "" : ", key " + key)
-            + ": found "
-            + found
-            + ", expected "
-            + expected
-            + ". "
-            + toDo);
+        "%s%s%s: found %s, expected %s. %s"
+            .formatted(
+                file,
+                line.isPresent() ? ", line " + line.getAsInt() : "",
+                key.isEmpty() ? "" : ", key " + key,
+                found,
+                expected,
+                toDo));
     this.file = file;
     this.line = line;
     this.key = key;

@@ -1,8 +1,11 @@
 package twostrides.rulebook;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.StringJoiner;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The settings of several books as tables in Markdown, generated so that a document cannot differ
@@ -17,15 +20,9 @@ public final class BookTable {
    * @param books the books
    */
   public static String comparison(List<IcingBook> books) {
-    StringBuilder out = new StringBuilder("| setting |");
-    books.forEach(b -> out.append(' ').append(b.id()).append(" |"));
-    out.append("\n|---|").append("---|".repeat(books.size())).append('\n');
+    StringJoiner out = head("setting", books.stream().map(IcingBook::id));
     for (SettingKey key : SettingKey.values()) {
-      out.append("| `").append(key.word()).append("` |");
-      for (IcingBook b : books) {
-        out.append(' ').append(cell(b.setting(key))).append(" |");
-      }
-      out.append('\n');
+      out.add(row(code(key.word()), books.stream().map(b -> cell(b.setting(key)))));
     }
     return out.toString();
   }
@@ -41,20 +38,11 @@ public final class BookTable {
    * @param book the book
    */
   public static String sources(IcingBook book) {
-    StringBuilder out =
-        new StringBuilder("| setting | value | clause | source | grade |\n|---|---|---|---|---|\n");
+    StringJoiner out = head("setting", Stream.of("value", "clause", "source", "grade"));
     for (Setting s : book.settings().values()) {
-      out.append("| `")
-          .append(s.key().word())
-          .append("` | ")
-          .append(s.value())
-          .append(" | ")
-          .append(s.clause())
-          .append(" | ")
-          .append(s.source().isEmpty() ? s.grade().meaning() : s.source())
-          .append(" | ")
-          .append(s.grade().letter())
-          .append(" |\n");
+      String source = s.source().isEmpty() ? s.grade().meaning() : s.source();
+      out.add(
+          row(code(s.key().word()), Stream.of(s.value(), s.clause(), source, s.grade().letter())));
     }
     return out.toString();
   }
@@ -67,80 +55,48 @@ public final class BookTable {
    * @param seasons the seasons
    */
   public static String history(SettingKey key, List<String> ids, List<Season> seasons) {
-    StringBuilder out = new StringBuilder("| book |");
-    seasons.forEach(s -> out.append(' ').append(s).append(" |"));
-    out.append("\n|---|").append("---|".repeat(seasons.size())).append('\n');
+    StringJoiner out = head("book", seasons.stream().map(Season::toString));
     for (String id : ids) {
-      out.append("| `").append(id).append("` |");
-      for (Season s : seasons) {
-        try {
-          Setting said = Bookshelf.find(id, Optional.of(s)).setting(key);
-          out.append(' ')
-              .append(said.value())
-              .append(" (")
-              .append(said.grade().letter())
-              .append(") |");
-        } catch (BookException e) {
-          out.append(" not covered |");
-        }
-      }
-      out.append('\n');
+      out.add(row(code(id), seasons.stream().map(s -> said(key, id, s))));
     }
     return out.toString();
   }
 
+  private static String said(SettingKey key, String id, Season season) {
+    try {
+      Setting said = Bookshelf.find(id, Optional.of(season)).setting(key);
+      return said.value() + " (" + said.grade().letter() + ")";
+    } catch (BookException e) {
+      return "not covered";
+    }
+  }
+
   /** One row a setting: its words and what it is. */
   public static String keys() {
-    StringBuilder out =
-        new StringBuilder("| setting | a book may say | what it is |\n|---|---|---|\n");
+    StringJoiner out = head("setting", Stream.of("a book may say", "what it is"));
     for (SettingKey k : SettingKey.values()) {
-      out.append("| `")
-          .append(k.word())
-          .append("` | ")
-          .append(k.allowed())
-          .append(" | ")
-          .append(k.meaning())
-          .append(" |\n");
+      out.add(row(code(k.word()), Stream.of(k.allowed(), k.meaning())));
     }
     return out.toString();
   }
 
   /** One row a fact: its words, what an unsaid one is taken for, and what it is. */
   public static String facts() {
-    StringBuilder out =
-        new StringBuilder("| column | words | left empty | what it is |\n|---|---|---|---|\n");
+    StringJoiner out = head("column", Stream.of("words", "left empty", "what it is"));
     for (FactKey k : FactKey.values()) {
-      out.append("| `")
-          .append(k.column())
-          .append("` | ")
-          .append(String.join(", ", k.words()))
-          .append(" | ")
-          .append(k.unsaid().word())
-          .append(" | ")
-          .append(k.meaning())
-          .append(" |\n");
+      String words = String.join(", ", k.words());
+      out.add(row(code(k.column()), Stream.of(words, k.unsaid().word(), k.meaning())));
     }
     return out.toString();
   }
 
   /** One row a book: name, edition, seasons, settings by grade. */
   public static String list() {
-    StringBuilder out =
-        new StringBuilder(
-            "| book | name | edition read | seasons | settings by how sure |\n|---|---|---|---|---|\n");
+    StringJoiner out =
+        head("book", Stream.of("name", "edition read", "seasons", "settings by how sure"));
     for (String id : Bookshelf.ids()) {
       IcingBook b = Bookshelf.book(id);
-      out.append("| `")
-          .append(id)
-          .append("` | ")
-          .append(b.name())
-          .append(" | ")
-          .append(b.edition())
-          .append(" | ")
-          .append(b.seasons())
-          .append(" | ")
-          .append(grades(b))
-          .append(" |\n");
+      out.add(row(code(id), Stream.of(b.name(), b.edition(), b.seasons().toString(), grades(b))));
     }
     return out.toString();
   }
@@ -151,13 +107,24 @@ public final class BookTable {
    * @param book the book
    */
   public static String grades(IcingBook book) {
-    List<String> parts = new ArrayList<>();
-    for (Grade g : Grade.values()) {
-      long n = book.settings().values().stream().filter(s -> s.grade() == g).count();
-      if (n > 0) {
-        parts.add(n + " " + g.letter());
-      }
-    }
-    return String.join(", ", parts);
+    return book.settings().values().stream()
+        .collect(Collectors.groupingBy(Setting::grade, TreeMap::new, Collectors.counting()))
+        .entrySet()
+        .stream()
+        .map(e -> e.getValue() + " " + e.getKey().letter())
+        .collect(Collectors.joining(", "));
+  }
+
+  private static StringJoiner head(String first, Stream<String> others) {
+    String names = row(first, others);
+    return new StringJoiner("\n", "", "\n").add(names).add(names.replaceAll(" [^|]* \\|", "---|"));
+  }
+
+  private static String row(String first, Stream<String> others) {
+    return Stream.concat(Stream.of(first), others).collect(Collectors.joining(" | ", "| ", " |"));
+  }
+
+  private static String code(String word) {
+    return "`" + word + "`";
   }
 }

@@ -57,14 +57,31 @@ public record IcingBook(
   }
 
   /**
-   * Whether the book gives this word.
+   * Whether the book says this on its point.
    *
-   * @param key the point
-   * @param word one of its words
+   * @param choice one of the words of a setting
    */
-  public boolean says(SettingKey key, String word) {
-    assert key.words().contains(word) : key.word() + " is never " + word;
-    return settings.get(key).value().equals(word);
+  public boolean says(Choice choice) {
+    return settings.get(choice.key()).value().equals(choice.word());
+  }
+
+  /**
+   * What a rule of this book rests on.
+   *
+   * @param rule the rule's short name
+   * @param key the setting
+   */
+  Basis basis(String rule, SettingKey key) {
+    return new Basis(rule, setting(key));
+  }
+
+  /**
+   * Which word the book gives.
+   *
+   * @param key a key that takes a word
+   */
+  Choice choice(SettingKey key) {
+    return key.choices().filter(this::says).findFirst().orElseThrow();
   }
 
   /**
@@ -83,13 +100,13 @@ public record IcingBook(
 
   /** The question that this book puts to a race; empty where the goal line alone decides. */
   public Optional<RaceQuestion> raceQuestion() {
-    boolean levelIsIcing = says(SettingKey.TIE, "icing");
-    return switch (setting(SettingKey.TYPE).value()) {
-      case "touch" -> Optional.of(new RaceQuestion(RaceQuestion.Deadline.TOUCH, levelIsIcing));
-      case "hybrid" ->
-          Optional.of(new RaceQuestion(RaceQuestion.Deadline.END_ZONE_SPOTS, levelIsIcing));
-      default -> Optional.empty();
-    };
+    boolean levelIsIcing = says(Choice.TIE_ICING);
+    if (says(Choice.TYPE_TOUCH)) {
+      return Optional.of(new RaceQuestion(RaceQuestion.Deadline.TOUCH, levelIsIcing));
+    }
+    return says(Choice.TYPE_HYBRID)
+        ? Optional.of(new RaceQuestion(RaceQuestion.Deadline.END_ZONE_SPOTS, levelIsIcing))
+        : Optional.empty();
   }
 
   /** What the book says about manpower. */
@@ -100,13 +117,13 @@ public record IcingBook(
         .withFewestSkaters((int) number(SettingKey.FEWEST_SKATERS))
         .withOvertimeSkaters(OptionalInt.of((int) number(SettingKey.OVERTIME_SKATERS)))
         .withCoincidentalMinors(
-            says(SettingKey.COINCIDENTAL_MINORS, "four-on-four")
+            says(Choice.COINCIDENTAL_MINORS_FOUR_ON_FOUR)
                 ? PenaltyRules.CoincidentalMinors.FOUR_ON_FOUR
                 : PenaltyRules.CoincidentalMinors.CANCEL)
-        .withShorthandedGoalFreesOwnMinor(says(SettingKey.SHORTHANDED_GOAL_FREES, "yes"))
-        .withExpiredMajorEmptyBoxExempt(says(SettingKey.EXPIRED_MAJOR_EXEMPT, "yes"))
+        .withShorthandedGoalFreesOwnMinor(says(Choice.SHORTHANDED_GOAL_FREES_YES))
+        .withExpiredMajorEmptyBoxExempt(says(Choice.EXPIRED_MAJOR_EXEMPT_YES))
         .withAtExpiry(
-            says(SettingKey.AT_EXPIRY, "over")
+            says(Choice.AT_EXPIRY_OVER)
                 ? PenaltyRules.AtExpiry.OVER
                 : PenaltyRules.AtExpiry.STILL_SERVED);
   }

@@ -6,7 +6,8 @@ import java.util.List;
 import twostrides.rulebook.penalty.BoxEvent.Called;
 
 /**
- * A stretch of time for which a call takes a skater off: a whole penalty, or half of a double minor.
+ * A stretch of time for which a call takes a skater off: a whole penalty, or half of a double
+ * minor.
  *
  * @param call the penalty
  * @param millis its length, ms
