@@ -116,7 +116,7 @@ final class Cell {
     if (curve.waits() < Count.FEWEST_TO_SAY) {
       return FEW;
     }
-    KaplanMeier.Median m = curve.median(KaplanMeier.Band.LOG_LOG);
+    KaplanMeier.Median m = curve.median();
     if (m.seconds().isEmpty()) {
       return "not reached";
     }

@@ -111,21 +111,21 @@ public record IcingBook(
 
   /** What the book says about manpower. */
   public PenaltyRules penaltyRules() {
-    return PenaltyRules.COMMON
-        .withMinorSeconds(number(SettingKey.MINOR_MINUTES) * SECONDS)
-        .withMajorSeconds(number(SettingKey.MAJOR_MINUTES) * SECONDS)
-        .withFewestSkaters((int) number(SettingKey.FEWEST_SKATERS))
-        .withOvertimeSkaters(OptionalInt.of((int) number(SettingKey.OVERTIME_SKATERS)))
-        .withCoincidentalMinors(
-            says(Choice.COINCIDENTAL_MINORS_FOUR_ON_FOUR)
-                ? PenaltyRules.CoincidentalMinors.FOUR_ON_FOUR
-                : PenaltyRules.CoincidentalMinors.CANCEL)
-        .withShorthandedGoalFreesOwnMinor(says(Choice.SHORTHANDED_GOAL_FREES_YES))
-        .withExpiredMajorEmptyBoxExempt(says(Choice.EXPIRED_MAJOR_EXEMPT_YES))
-        .withAtExpiry(
-            says(Choice.AT_EXPIRY_OVER)
-                ? PenaltyRules.AtExpiry.OVER
-                : PenaltyRules.AtExpiry.STILL_SERVED);
+    return new PenaltyRules(
+        new PenaltyRules.Lengths(
+            number(SettingKey.MINOR_MINUTES) * SECONDS,
+            number(SettingKey.MAJOR_MINUTES) * SECONDS,
+            PenaltyRules.Lengths.COMMON.matchSeconds()),
+        (int) number(SettingKey.FEWEST_SKATERS),
+        OptionalInt.of((int) number(SettingKey.OVERTIME_SKATERS)),
+        says(Choice.COINCIDENTAL_MINORS_FOUR_ON_FOUR)
+            ? PenaltyRules.CoincidentalMinors.FOUR_ON_FOUR
+            : PenaltyRules.CoincidentalMinors.CANCEL,
+        says(Choice.SHORTHANDED_GOAL_FREES_YES),
+        says(Choice.EXPIRED_MAJOR_EXEMPT_YES),
+        says(Choice.AT_EXPIRY_OVER)
+            ? PenaltyRules.AtExpiry.OVER
+            : PenaltyRules.AtExpiry.STILL_SERVED);
   }
 
   /** The rink where nothing else says which. */

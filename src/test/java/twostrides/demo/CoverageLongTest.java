@@ -26,7 +26,6 @@ import twostrides.stats.Count;
 import twostrides.stats.Difference;
 import twostrides.stats.Interval;
 import twostrides.stats.KaplanMeier;
-import twostrides.stats.KaplanMeier.Band;
 import twostrides.stats.Range;
 
 /**
@@ -223,14 +222,12 @@ class CoverageLongTest {
 
   private static void relief(SeasonTally season, ShownOut way) {
     KaplanMeier curve = KaplanMeier.of(season.relief.get(way));
-    for (Band band : Band.values()) {
-      KaplanMeier.Median median = curve.median(band);
-      HELD.add(
-          "d median relief, " + band + ", " + way.word,
-          median.low().orElse(NEVER),
-          median.high().orElse(NEVER),
-          truth.medianRelief(way));
-    }
+    KaplanMeier.Median median = curve.median();
+    HELD.add(
+        "d median relief, " + way.word,
+        median.low().orElse(NEVER),
+        median.high().orElse(NEVER),
+        truth.medianRelief(way));
   }
 
   /** Whole games drawn again: not shown for shares, since rare successes are hardly ever drawn. */

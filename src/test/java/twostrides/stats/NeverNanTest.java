@@ -70,16 +70,10 @@ class NeverNanTest {
   void waits() {
     for (int run = 0; run < 2000; run++) {
       List<CensoredTime> first = waitsUpTo(random.nextInt(12));
-      List<CensoredTime> second = waitsUpTo(random.nextInt(12));
       KaplanMeier curve = KaplanMeier.of(first);
       check(curve, first);
-      for (KaplanMeier.Band band : KaplanMeier.Band.values()) {
-        check(curve.median(band), first);
-        curve.steps().forEach(step -> check(step.band(band), first));
-      }
-      check(curve.survival(random.nextInt(9)), first);
-      check(curve.restrictedMean(random.nextInt(9)), first);
-      check(LogRank.of(first, second), first + " and " + second);
+      check(curve.median(), first);
+      curve.steps().forEach(step -> check(step.band(), first));
     }
   }
 
