@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import twostrides.rink.Rink;
 import twostrides.rulebook.penalty.PenaltyRules;
 
@@ -96,6 +98,16 @@ public record IcingBook(
   /** The settings for which no source was found: assumed until somebody chooses them. */
   public List<Setting> assumed() {
     return settings.values().stream().filter(Setting::assumed).toList();
+  }
+
+  /** How many settings have each grade: "12 P, 3 S". */
+  public String grades() {
+    return settings.values().stream()
+        .collect(Collectors.groupingBy(Setting::grade, TreeMap::new, Collectors.counting()))
+        .entrySet()
+        .stream()
+        .map(e -> e.getValue() + " " + e.getKey().letter())
+        .collect(Collectors.joining(", "));
   }
 
   /** The question that this book puts to a race; empty where the goal line alone decides. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import twostrides.rulebook.Rule.Effect;
 
 /** Asks a book's rules about a situation, one after the other. */
@@ -23,7 +24,7 @@ public final class Judge {
   public static Ruling judge(IcingBook book, Facts facts) {
     List<Ruling.Open> open = new ArrayList<>(0);
     for (Rule rule : IcingRules.IN_ORDER) {
-      Answer answer = rule.ask().apply(book, facts);
+      Answer answer = Objects.requireNonNull(rule.ask().apply(book, facts));
       if (answer instanceof Answer.Applies applies) {
         if (rule.effect() == Effect.NOT_YET) {
           open.add(new Ruling.Open(FactKey.RACE, "once that has happened", applies.reason()));

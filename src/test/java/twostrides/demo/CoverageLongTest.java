@@ -21,6 +21,7 @@ import twostrides.demo.SeasonTally.Player;
 import twostrides.stats.AdjustedRate;
 import twostrides.stats.AdjustedRates;
 import twostrides.stats.Bootstrap;
+import twostrides.stats.BootstrapShare;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
 import twostrides.stats.Difference;
@@ -232,7 +233,7 @@ class CoverageLongTest {
 
   /** Whole games drawn again: not shown for shares, since rare successes are hardly ever drawn. */
   private static void byGame(SeasonTally season, ShownOut way) {
-    Optional<Range> drawn = BOOTSTRAP.share(season.team(way).clusters()).interval();
+    Optional<Range> drawn = BootstrapShare.of(BOOTSTRAP, season.team(way).clusters()).interval();
     drawn.ifPresent(r -> HELD.add("bootstrap, " + way.word, r.low(), r.high(), truth.team(way)));
   }
 

@@ -62,7 +62,7 @@ class NeverNanTest {
       counts.forEach(c -> check(rates.of(c), counts));
       check(rates.highest(counts), counts);
       check(Trend.of(counts), counts);
-      check(new Bootstrap(run, 20).share(counts), counts);
+      check(BootstrapShare.of(new Bootstrap(run, 20), counts), counts);
     }
   }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.Consumer;
 import twostrides.rulebook.penalty.BoxEvent.Called;
 import twostrides.rulebook.penalty.BoxEvent.Goal;
 import twostrides.rulebook.penalty.PenaltyRules.AtExpiry;
@@ -151,13 +151,11 @@ final class Box {
     if (goal.penaltyShot()) {
       return;
     }
-    boolean ended = false;
-    if (strengths.shorthanded(against)) {
-      ended = ends(goal, strengths.bench(against).endLeastLeft(now));
-    }
+    Consumer<String> doubts = text -> doubt(goal.at(), text);
+    boolean ended =
+        strengths.shorthanded(against) && strengths.bench(against).endLeastLeft(now, doubts);
     if (!ended && signalled.get(against)) {
-      Optional<Bench.Ended> struck = Offsetting.strikeSignalled(called.get(against));
-      struck.flatMap(Bench.Ended::doubt).ifPresent(text -> doubt(goal.at(), text));
+      Offsetting.strikeSignalled(called.get(against), doubts);
     } else if (called.get(against).stream().anyMatch(ServedPenalty::minor)
         && !signalled.get(against)) {
       doubt(
@@ -168,13 +166,8 @@ final class Box {
               + " taken: called after the goal, so it is served");
     }
     if (rules.shorthandedGoalFreesOwnMinor() && strengths.shorthanded(goal.scoring())) {
-      ends(goal, strengths.bench(goal.scoring()).endLeastLeft(now));
+      strengths.bench(goal.scoring()).endLeastLeft(now, doubts);
     }
-  }
-
-  private boolean ends(Goal goal, Optional<Bench.Ended> ended) {
-    ended.flatMap(Bench.Ended::doubt).ifPresent(text -> doubt(goal.at(), text));
-    return ended.isPresent();
   }
 
   private void atExpiry(Goal goal, Side against, long now) {
@@ -200,7 +193,7 @@ final class Box {
             called.get(Side.HOME), called.get(Side.AWAY), rules, strengths.nothingServed());
     offsetting.doubts().forEach(text -> doubt(at, text));
     for (Side side : Side.values()) {
-      strengths.bench(side).sit(offsetting.left(side), now).forEach(text -> doubt(at, text));
+      strengths.bench(side).sit(offsetting.left(side), now, text -> doubt(at, text));
     }
   }
 

@@ -3,7 +3,6 @@ package twostrides.rulebook;
 import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -11,7 +10,7 @@ import java.util.stream.Stream;
  * The settings of several books as tables in Markdown, generated so that a document cannot differ
  * from what the program rules by.
  */
-public final class BookTable {
+final class BookTable {
   private BookTable() {}
 
   /**
@@ -19,7 +18,7 @@ public final class BookTable {
    *
    * @param books the books
    */
-  public static String comparison(List<IcingBook> books) {
+  static String comparison(List<IcingBook> books) {
     StringJoiner out = head("setting", books.stream().map(IcingBook::id));
     for (SettingKey key : SettingKey.values()) {
       out.add(row(code(key.word()), books.stream().map(b -> cell(b.setting(key)))));
@@ -37,7 +36,7 @@ public final class BookTable {
    *
    * @param book the book
    */
-  public static String sources(IcingBook book) {
+  static String sources(IcingBook book) {
     StringJoiner out = head("setting", Stream.of("value", "clause", "source", "grade"));
     for (Setting s : book.settings().values()) {
       String source = s.source().isEmpty() ? s.grade().meaning() : s.source();
@@ -54,7 +53,7 @@ public final class BookTable {
    * @param ids the books
    * @param seasons the seasons
    */
-  public static String history(SettingKey key, List<String> ids, List<Season> seasons) {
+  static String history(SettingKey key, List<String> ids, List<Season> seasons) {
     StringJoiner out = head("book", seasons.stream().map(Season::toString));
     for (String id : ids) {
       out.add(row(code(id), seasons.stream().map(s -> said(key, id, s))));
@@ -72,7 +71,7 @@ public final class BookTable {
   }
 
   /** One row a setting: its words and what it is. */
-  public static String keys() {
+  static String keys() {
     StringJoiner out = head("setting", Stream.of("a book may say", "what it is"));
     for (SettingKey k : SettingKey.values()) {
       out.add(row(code(k.word()), Stream.of(k.allowed(), k.meaning())));
@@ -81,7 +80,7 @@ public final class BookTable {
   }
 
   /** One row a fact: its words, what an unsaid one is taken for, and what it is. */
-  public static String facts() {
+  static String facts() {
     StringJoiner out = head("column", Stream.of("words", "left empty", "what it is"));
     for (FactKey k : FactKey.values()) {
       String words = String.join(", ", k.words());
@@ -91,28 +90,14 @@ public final class BookTable {
   }
 
   /** One row a book: name, edition, seasons, settings by grade. */
-  public static String list() {
+  static String list() {
     StringJoiner out =
         head("book", Stream.of("name", "edition read", "seasons", "settings by how sure"));
     for (String id : Bookshelf.ids()) {
       IcingBook b = Bookshelf.book(id);
-      out.add(row(code(id), Stream.of(b.name(), b.edition(), b.seasons().toString(), grades(b))));
+      out.add(row(code(id), Stream.of(b.name(), b.edition(), b.seasons().toString(), b.grades())));
     }
     return out.toString();
-  }
-
-  /**
-   * How many settings of a book have each grade: "12 P, 3 S".
-   *
-   * @param book the book
-   */
-  public static String grades(IcingBook book) {
-    return book.settings().values().stream()
-        .collect(Collectors.groupingBy(Setting::grade, TreeMap::new, Collectors.counting()))
-        .entrySet()
-        .stream()
-        .map(e -> e.getValue() + " " + e.getKey().letter())
-        .collect(Collectors.joining(", "));
   }
 
   private static StringJoiner head(String first, Stream<String> others) {
