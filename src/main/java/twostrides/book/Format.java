@@ -232,7 +232,7 @@ public final class Format {
     return few(curve.waits())
         .orElseGet(
             () -> {
-              KaplanMeier.Median m = curve.median(KaplanMeier.Band.LOG_LOG);
+              KaplanMeier.Median m = curve.median();
               return m.seconds().isEmpty()
                   ? "not reached"
                   : seconds(m.seconds())

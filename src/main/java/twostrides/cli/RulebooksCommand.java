@@ -10,7 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import twostrides.rulebook.BookException;
-import twostrides.rulebook.BookTable;
 import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.Grade;
 import twostrides.rulebook.IcingBook;
@@ -64,7 +63,7 @@ final class RulebooksCommand implements Callable<Integer> {
               + "; seasons "
               + b.seasons()
               + "; "
-              + BookTable.grades(b));
+              + b.grades());
     }
     out.println();
     out.println("What one of them holds: two-strides rulebooks BOOK");

@@ -24,13 +24,13 @@ import twostrides.race.Scene;
 import twostrides.race.WayOutAssumptions;
 import twostrides.race.WaysOut;
 import twostrides.race.WhatIf;
+import twostrides.rulebook.Choice;
 import twostrides.rulebook.Fact;
 import twostrides.rulebook.FactKey;
 import twostrides.rulebook.Facts;
 import twostrides.rulebook.IcingBook;
 import twostrides.rulebook.Judge;
 import twostrides.rulebook.Ruling;
-import twostrides.rulebook.SettingKey;
 
 /** One release, drawn by hand: the ruling, the chances and the other ways out. */
 @Command(
@@ -151,7 +151,7 @@ final class WhatIfCommand implements Callable<Integer> {
 
   /** Whether a teammate could have received a pass is not on the command line. */
   private Fact passFact(IcingBook book) {
-    boolean matters = !book.says(SettingKey.RECEIVABLE_PASS, "no");
+    boolean matters = !book.says(Choice.RECEIVABLE_PASS_NO);
     return options.kind.equals("pass") && matters ? Fact.PASS_UNKNOWN : Fact.PASS_NONE;
   }
 

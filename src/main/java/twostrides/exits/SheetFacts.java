@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import twostrides.game.Strength;
 import twostrides.rink.Rink;
+import twostrides.rulebook.Choice;
 import twostrides.rulebook.Fact;
 import twostrides.rulebook.Facts;
 import twostrides.rulebook.IcingBook;
-import twostrides.rulebook.SettingKey;
 
 /**
  * What a sheet says of a release, in the words of the rulebooks. What a sheet cannot say stays
@@ -36,17 +36,16 @@ final class SheetFacts {
   /** Facts completed by what an icing call says under the book of the game. */
   private static Facts wentTheIcingWay(Facts known, IcingBook played) {
     Facts facts = known.with(Fact.PUCK_CROSSED);
-    if (played.says(SettingKey.ABLE_OPPONENT, "yes")) {
+    if (played.says(Choice.ABLE_OPPONENT_YES)) {
       facts = facts.with(Fact.COULD_PLAY_NO);
     }
-    if (!played.says(SettingKey.RECEIVABLE_PASS, "no")) {
+    if (!played.says(Choice.RECEIVABLE_PASS_NO)) {
       facts = facts.with(Fact.PASS_NONE);
     }
-    if (played.says(SettingKey.FACE_OFF_EXEMPT, "yes")) {
+    if (played.says(Choice.FACE_OFF_EXEMPT_YES)) {
       facts = facts.with(Fact.FACE_OFF_NO);
     }
-    if (!played.says(SettingKey.GOALKEEPER, "touch-only")
-        || played.says(SettingKey.GOALKEEPER_PREVENTS, "yes")) {
+    if (!played.says(Choice.GOALKEEPER_TOUCH_ONLY) || played.says(Choice.GOALKEEPER_PREVENTS_YES)) {
       facts = facts.with(Fact.GOALKEEPER_STAYED);
     }
     return played.raceQuestion().isPresent() ? facts.with(Fact.RACE_DEFENDER) : facts;

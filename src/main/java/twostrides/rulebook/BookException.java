@@ -7,8 +7,6 @@ public final class BookException extends Exception {
   private static final long serialVersionUID = 1L;
 
   private final String file;
-  private final transient OptionalInt line;
-  private final String key;
 
   /**
    * A broken book.
@@ -23,32 +21,19 @@ public final class BookException extends Exception {
   BookException(
       String file, OptionalInt line, String key, String found, String expected, String toDo) {
     super(
-        file
-            + (line.isPresent() ? ", line " + line.getAsInt() : "")
-            + (key.isEmpty() ? "" : ", key " + key)
-            + ": found "
-            + found
-            + ", expected "
-            + expected
-            + ". "
-            + toDo);
+        "%s%s%s: found %s, expected %s. %s"
+            .formatted(
+                file,
+                line.isPresent() ? ", line " + line.getAsInt() : "",
+                key.isEmpty() ? "" : ", key " + key,
+                found,
+                expected,
+                toDo));
     this.file = file;
-    this.line = line;
-    this.key = key;
   }
 
   /** The file or option to blame. */
   public String file() {
     return file;
-  }
-
-  /** The line, from 1, where one is to blame. */
-  public OptionalInt line() {
-    return line;
-  }
-
-  /** The key to blame, empty when none is. */
-  public String key() {
-    return key;
   }
 }

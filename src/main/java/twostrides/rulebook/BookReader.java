@@ -1,6 +1,7 @@
 package twostrides.rulebook;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -20,6 +21,8 @@ final class BookReader {
       List.of("id", "name", "starts-from", "edition", "seasons", "season", "settings");
   private static final List<String> PARTS =
       List.of("value", "clause", "source", "grade", "seasons");
+
+  private static final String CORRECT = "Correct the value.";
 
   private final String file;
   private final boolean ours;
@@ -42,13 +45,10 @@ final class BookReader {
     try {
       return new BookReader(file, ours).book(TomlText.parse(text), stem);
     } catch (TomlException e) {
+      String found = "text that is not TOML (" + e.getMessage() + ")";
+      String expected = "lines such as type = \"automatic\"";
       throw new BookException(
-          file,
-          OptionalInt.of(e.line()),
-          "",
-          "text that is not TOML (" + e.getMessage() + ")",
-          "lines such as type = \"automatic\"",
-          "Correct the line.");
+          file, OptionalInt.of(e.line()), "", found, expected, "Correct the line.");
     }
   }
 
@@ -67,13 +67,9 @@ final class BookReader {
       }
     }
     if (!ours && startsFrom.isEmpty()) {
-      throw new BookException(
-          file,
-          OptionalInt.empty(),
-          "starts-from",
-          "nothing",
-          "the book that this one starts from: " + String.join(", ", Bookshelf.ids()),
-          "Add a line such as starts-from = \"nhl\".");
+      String expected = "the book that this one starts from: " + String.join(", ", Bookshelf.ids());
+      String toDo = "Add a line such as starts-from = \"nhl\".";
+      throw new BookException(file, OptionalInt.empty(), "starts-from", "nothing", expected, toDo);
     }
     return new BookFile(
         file,
@@ -88,14 +84,8 @@ final class BookReader {
 
   private SettingKey key(TomlTable table, String key) throws BookException {
     Optional<SettingKey> known = SettingKey.of(key);
-    if (known.isEmpty()) {
-      List<String> all = new ArrayList<>();
-      for (SettingKey k : SettingKey.values()) {
-        all.add(k.word());
-      }
-      throw unknown(table, key, "settings." + key, all);
-    }
-    return known.get();
+    List<String> all = Arrays.stream(SettingKey.values()).map(SettingKey::word).toList();
+    return known.orElseThrow(() -> unknown(table, key, "settings." + key, all));
   }
 
   private List<BookFile.Entry> entries(TomlTable table, String key, SettingKey known)
@@ -136,13 +126,9 @@ final class BookReader {
   private BookFile.Entry entry(SettingKey known, TomlTable part, int line) throws BookException {
     allowOnly(part, PARTS, known.word() + ".");
     if (!part.contains(List.of("value"))) {
-      throw new BookException(
-          file,
-          OptionalInt.of(line),
-          known.word(),
-          "no value",
-          known.word() + " = " + known.allowed(),
-          "Add value = ... to it.");
+      String expected = known.word() + " = " + known.allowed();
+      String toDo = "Add value = ... to it.";
+      throw new BookException(file, OptionalInt.of(line), known.word(), "no value", expected, toDo);
     }
     String value = word(part, "value", known);
     Optional<String> letter = text(part, "grade");
@@ -173,31 +159,21 @@ final class BookReader {
       kind = true;
     }
     if (!kind || !known.allows(text)) {
+      String found = kind ? "\"" + text + "\"" : "a table or list";
+      String expected = known.allowed() + " (" + known.meaning() + ")";
       throw new BookException(
-          file,
-          OptionalInt.of(line(table, at)),
-          known.word(),
-          kind ? "\"" + text + "\"" : "a table or list",
-          known.allowed() + " (" + known.meaning() + ")",
-          "Correct the value.");
+          file, OptionalInt.of(line(table, at)), known.word(), found, expected, CORRECT);
     }
     return text;
   }
 
   private Optional<Seasons> seasons(TomlTable table, String key, String path) throws BookException {
     Optional<String> text = text(table, key);
-    if (text.isEmpty()) {
-      return Optional.empty();
-    }
-    Optional<Seasons> seasons = Seasons.of(text.get());
-    if (seasons.isEmpty()) {
-      throw new BookException(
-          file,
-          OptionalInt.of(line(table, key)),
-          path,
-          "\"" + text.get() + "\"",
-          Seasons.FORM,
-          "Correct the seasons.");
+    Optional<Seasons> seasons = text.flatMap(Seasons::of);
+    if (text.isPresent() && seasons.isEmpty()) {
+      OptionalInt line = OptionalInt.of(line(table, key));
+      String found = "\"" + text.get() + "\"";
+      throw new BookException(file, line, path, found, Seasons.FORM, "Correct the seasons.");
     }
     return seasons;
   }
@@ -231,32 +207,22 @@ final class BookReader {
   }
 
   private static List<String> inOrder(TomlTable table) {
-    List<String> keys = new ArrayList<>(table.keySet());
-    keys.sort(Comparator.comparingInt(k -> line(table, k)));
-    return keys;
+    return table.keySet().stream().sorted(Comparator.comparingInt(k -> line(table, k))).toList();
   }
 
   private BookException unknown(
       TomlTable table, String key, String path, Collection<String> known) {
-    return new BookException(
-        file,
-        OptionalInt.of(line(table, key)),
-        path,
-        "an unknown key",
-        "one of " + String.join(", ", known),
-        "Correct the name, or take it out.");
+    OptionalInt line = OptionalInt.of(line(table, key));
+    String expected = "one of " + String.join(", ", known);
+    String toDo = "Correct the name, or take it out.";
+    return new BookException(file, line, path, "an unknown key", expected, toDo);
   }
 
-  private BookException wrong(TomlTable table, String key, Object found, String expected) {
-    return new BookException(
-        file,
-        OptionalInt.of(line(table, key)),
-        key,
-        found instanceof TomlTable || found instanceof TomlArray
-            ? "a table or list"
-            : "\"" + found + "\"",
-        expected,
-        "Correct the value.");
+  private BookException wrong(TomlTable table, String key, Object value, String expected) {
+    boolean many = value instanceof TomlTable || value instanceof TomlArray;
+    String found = many ? "a table or list" : "\"" + value + "\"";
+    OptionalInt line = OptionalInt.of(line(table, key));
+    return new BookException(file, line, key, found, expected, CORRECT);
   }
 
   private static int line(TomlTable table, String key) {

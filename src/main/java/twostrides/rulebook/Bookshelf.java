@@ -90,13 +90,9 @@ public final class Bookshelf {
   }
 
   private static BookException noSuchBook(String name) {
-    return new BookException(
-        "--rulebook",
-        OptionalInt.empty(),
-        "",
-        "\"" + name + "\"",
-        "one of " + String.join(", ", IDS) + ", or a file that ends in .toml",
-        "The command rulebooks says what each is.");
+    String expected = "one of " + String.join(", ", IDS) + ", or a file that ends in .toml";
+    String toDo = "The command rulebooks says what each is.";
+    return wrong("--rulebook", "", "\"" + name + "\"", expected, toDo);
   }
 
   private static BookFile read(Path path) throws BookException {
@@ -110,13 +106,8 @@ public final class Bookshelf {
               : e instanceof CharacterCodingException
                   ? "text that is not UTF-8"
                   : "a file that cannot be read";
-      throw new BookException(
-          path.toString(),
-          OptionalInt.empty(),
-          "",
-          found,
-          "a rulebook in TOML",
-          "Check the path given to --rulebook.");
+      String toDo = "Check the path given to --rulebook.";
+      throw wrong(path.toString(), "", found, "a rulebook in TOML", toDo);
     }
   }
 
@@ -153,13 +144,14 @@ public final class Bookshelf {
   }
 
   private static BookException notCovered(BookFile file, Season season, Seasons covered) {
-    return new BookException(
-        file.file(),
-        OptionalInt.empty(),
-        "season",
-        season.toString(),
-        "a season that the book covers: " + covered,
-        "Choose another season, or another book.");
+    String expected = "a season that the book covers: " + covered;
+    String toDo = "Choose another season, or another book.";
+    return wrong(file.file(), "season", season.toString(), expected, toDo);
+  }
+
+  private static BookException wrong(
+      String file, String key, String found, String expected, String toDo) {
+    return new BookException(file, OptionalInt.empty(), key, found, expected, toDo);
   }
 
   private static BookException contradicts(
@@ -167,19 +159,18 @@ public final class Bookshelf {
     SettingKey blame = own.containsKey(c.second()) ? c.second() : c.first();
     SettingKey other = blame == c.second() ? c.first() : c.second();
     BookFile.Entry at = own.get(blame);
-    return new BookException(
-        file.file(),
-        at == null ? OptionalInt.empty() : OptionalInt.of(at.line()),
-        blame.word(),
-        "\""
-            + book.setting(blame).value()
-            + "\" together with "
-            + other.word()
-            + " = \""
-            + book.setting(other).value()
-            + "\"",
-        "settings that can hold together: " + c.why(),
-        "Change one of the two; " + blame.word() + " may be " + blame.allowed() + ".");
+    OptionalInt line = at == null ? OptionalInt.empty() : OptionalInt.of(at.line());
+    String found =
+        "\"%s\" together with %s = \"%s\""
+            .formatted(book.setting(blame).value(), other.word(), book.setting(other).value());
+    String expected = "settings that can hold together: " + c.why();
+    String toDo = "Change one of the two; " + blame.word() + " may be " + blame.allowed() + ".";
+    return new BookException(file.file(), line, blame.word(), found, expected, toDo);
+  }
+
+  private static BookException noSuchStart(BookFile file, String name) {
+    String expected = "one of " + String.join(", ", IDS);
+    return wrong(file.file(), "starts-from", "\"" + name + "\"", expected, "Correct the name.");
   }
 
   /** A file and the books it starts from, the file first. */
@@ -189,17 +180,7 @@ public final class Bookshelf {
     Optional<String> next = file.startsFrom();
     while (next.isPresent()) {
       String name = next.get();
-      BookFile base =
-          ours(name)
-              .orElseThrow(
-                  () ->
-                      new BookException(
-                          file.file(),
-                          OptionalInt.empty(),
-                          "starts-from",
-                          "\"" + name + "\"",
-                          "one of " + String.join(", ", IDS),
-                          "Correct the name."));
+      BookFile base = ours(name).orElseThrow(() -> noSuchStart(file, name));
       chain.add(base);
       next = base.startsFrom();
     }

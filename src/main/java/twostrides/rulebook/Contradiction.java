@@ -19,32 +19,27 @@ record Contradiction(SettingKey first, SettingKey second, Predicate<IcingBook> w
           new Contradiction(
               SettingKey.TYPE,
               SettingKey.TOUCH_NULLIFIES,
-              b ->
-                  b.says(SettingKey.TYPE, "automatic")
-                      && b.says(SettingKey.TOUCH_NULLIFIES, "before-or-after"),
+              b -> b.says(Choice.TYPE_AUTOMATIC) && b.says(Choice.TOUCH_NULLIFIES_BEFORE_OR_AFTER),
               "automatic icing is complete at the goal line, so no touch after it can count"),
           new Contradiction(
               SettingKey.TYPE,
               SettingKey.BACK_OF_NET,
-              b -> b.says(SettingKey.TYPE, "automatic") && b.says(SettingKey.BACK_OF_NET, "yes"),
+              b -> b.says(Choice.TYPE_AUTOMATIC) && b.says(Choice.BACK_OF_NET_YES),
               "automatic icing is complete before the puck can come off the back of the net"),
           new Contradiction(
               SettingKey.TYPE,
               SettingKey.NO_RACE,
-              b ->
-                  !b.says(SettingKey.TYPE, "hybrid") && b.says(SettingKey.NO_RACE, "defender-back"),
+              b -> !b.says(Choice.TYPE_HYBRID) && b.says(Choice.NO_RACE_DEFENDER_BACK),
               "only hybrid icing asks what holds where nobody chases"),
           new Contradiction(
               SettingKey.TYPE,
               SettingKey.TIE,
-              b -> b.says(SettingKey.TYPE, "automatic") && b.says(SettingKey.TIE, "waved-off"),
+              b -> b.says(Choice.TYPE_AUTOMATIC) && b.says(Choice.TIE_WAVED_OFF),
               "automatic icing has no race, so none can be level"),
           new Contradiction(
               SettingKey.SHORTHANDED_EXEMPT,
               SettingKey.EXPIRED_MAJOR_EXEMPT,
-              b ->
-                  b.says(SettingKey.SHORTHANDED_EXEMPT, "no")
-                      && b.says(SettingKey.EXPIRED_MAJOR_EXEMPT, "yes"),
+              b -> b.says(Choice.SHORTHANDED_EXEMPT_NO) && b.says(Choice.EXPIRED_MAJOR_EXEMPT_YES),
               "a book that exempts no shorthanded team cannot exempt one whose major is over"),
           new Contradiction(
               SettingKey.OVERTIME_SKATERS,

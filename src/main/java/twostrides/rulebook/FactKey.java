@@ -94,7 +94,8 @@ public enum FactKey {
     return facts().filter(f -> f.word().equals(word)).findFirst();
   }
 
-  private Stream<Fact> facts() {
+  /** The words as constants, in the same order. */
+  Stream<Fact> facts() {
     return Arrays.stream(Fact.values()).filter(f -> f.key() == this);
   }
 
@@ -104,11 +105,6 @@ public enum FactKey {
    * @param column in lower case
    */
   public static Optional<FactKey> of(String column) {
-    for (FactKey k : values()) {
-      if (k.column().equals(column)) {
-        return Optional.of(k);
-      }
-    }
-    return Optional.empty();
+    return Arrays.stream(values()).filter(k -> k.column().equals(column)).findFirst();
   }
 }

@@ -1,5 +1,6 @@
 package twostrides.rulebook;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import twostrides.rink.Rink;
 
@@ -79,9 +80,9 @@ public final class Facts {
     return get(fact.key()) == fact;
   }
 
-  /** Whether one of two facts holds. */
-  boolean isOne(Fact first, Fact second) {
-    return is(first) || is(second);
+  /** Whether one of some facts holds. */
+  boolean is(Fact... some) {
+    return Arrays.asList(some).stream().anyMatch(this::is);
   }
 
   /** Whether nobody knows. */

@@ -1,6 +1,6 @@
 package twostrides.rulebook;
 
-import java.util.Locale;
+import java.util.Arrays;
 import java.util.Optional;
 
 /** How sure a setting of a book is. */
@@ -44,11 +44,8 @@ public enum Grade {
    * @param letter as a book writes it
    */
   static Optional<Grade> of(String letter) {
-    for (Grade g : values()) {
-      if (g.letter.toLowerCase(Locale.ROOT).equals(letter.strip().toLowerCase(Locale.ROOT))) {
-        return Optional.of(g);
-      }
-    }
-    return Optional.empty();
+    return Arrays.stream(values())
+        .filter(g -> g.letter.equalsIgnoreCase(letter.strip()))
+        .findFirst();
   }
 }

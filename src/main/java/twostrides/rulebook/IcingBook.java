@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import twostrides.rink.Rink;
 import twostrides.rulebook.penalty.PenaltyRules;
 
@@ -57,14 +59,31 @@ public record IcingBook(
   }
 
   /**
-   * Whether the book gives this word.
+   * Whether the book says this on its point.
    *
-   * @param key the point
-   * @param word one of its words
+   * @param choice one of the words of a setting
    */
-  public boolean says(SettingKey key, String word) {
-    assert key.words().contains(word) : key.word() + " is never " + word;
-    return settings.get(key).value().equals(word);
+  public boolean says(Choice choice) {
+    return settings.get(choice.key()).value().equals(choice.word());
+  }
+
+  /**
+   * What a rule of this book rests on.
+   *
+   * @param rule the rule's short name
+   * @param key the setting
+   */
+  Basis basis(String rule, SettingKey key) {
+    return new Basis(rule, setting(key));
+  }
+
+  /**
+   * Which word the book gives.
+   *
+   * @param key a key that takes a word
+   */
+  Choice choice(SettingKey key) {
+    return key.choices().filter(this::says).findFirst().orElseThrow();
   }
 
   /**
@@ -81,34 +100,44 @@ public record IcingBook(
     return settings.values().stream().filter(Setting::assumed).toList();
   }
 
+  /** How many settings have each grade: "12 P, 3 S". */
+  public String grades() {
+    return settings.values().stream()
+        .collect(Collectors.groupingBy(Setting::grade, TreeMap::new, Collectors.counting()))
+        .entrySet()
+        .stream()
+        .map(e -> e.getValue() + " " + e.getKey().letter())
+        .collect(Collectors.joining(", "));
+  }
+
   /** The question that this book puts to a race; empty where the goal line alone decides. */
   public Optional<RaceQuestion> raceQuestion() {
-    boolean levelIsIcing = says(SettingKey.TIE, "icing");
-    return switch (setting(SettingKey.TYPE).value()) {
-      case "touch" -> Optional.of(new RaceQuestion(RaceQuestion.Deadline.TOUCH, levelIsIcing));
-      case "hybrid" ->
-          Optional.of(new RaceQuestion(RaceQuestion.Deadline.END_ZONE_SPOTS, levelIsIcing));
-      default -> Optional.empty();
-    };
+    boolean levelIsIcing = says(Choice.TIE_ICING);
+    if (says(Choice.TYPE_TOUCH)) {
+      return Optional.of(new RaceQuestion(RaceQuestion.Deadline.TOUCH, levelIsIcing));
+    }
+    return says(Choice.TYPE_HYBRID)
+        ? Optional.of(new RaceQuestion(RaceQuestion.Deadline.END_ZONE_SPOTS, levelIsIcing))
+        : Optional.empty();
   }
 
   /** What the book says about manpower. */
   public PenaltyRules penaltyRules() {
-    return PenaltyRules.COMMON
-        .withMinorSeconds(number(SettingKey.MINOR_MINUTES) * SECONDS)
-        .withMajorSeconds(number(SettingKey.MAJOR_MINUTES) * SECONDS)
-        .withFewestSkaters((int) number(SettingKey.FEWEST_SKATERS))
-        .withOvertimeSkaters(OptionalInt.of((int) number(SettingKey.OVERTIME_SKATERS)))
-        .withCoincidentalMinors(
-            says(SettingKey.COINCIDENTAL_MINORS, "four-on-four")
-                ? PenaltyRules.CoincidentalMinors.FOUR_ON_FOUR
-                : PenaltyRules.CoincidentalMinors.CANCEL)
-        .withShorthandedGoalFreesOwnMinor(says(SettingKey.SHORTHANDED_GOAL_FREES, "yes"))
-        .withExpiredMajorEmptyBoxExempt(says(SettingKey.EXPIRED_MAJOR_EXEMPT, "yes"))
-        .withAtExpiry(
-            says(SettingKey.AT_EXPIRY, "over")
-                ? PenaltyRules.AtExpiry.OVER
-                : PenaltyRules.AtExpiry.STILL_SERVED);
+    return new PenaltyRules(
+        new PenaltyRules.Lengths(
+            number(SettingKey.MINOR_MINUTES) * SECONDS,
+            number(SettingKey.MAJOR_MINUTES) * SECONDS,
+            PenaltyRules.Lengths.COMMON.matchSeconds()),
+        (int) number(SettingKey.FEWEST_SKATERS),
+        OptionalInt.of((int) number(SettingKey.OVERTIME_SKATERS)),
+        says(Choice.COINCIDENTAL_MINORS_FOUR_ON_FOUR)
+            ? PenaltyRules.CoincidentalMinors.FOUR_ON_FOUR
+            : PenaltyRules.CoincidentalMinors.CANCEL,
+        says(Choice.SHORTHANDED_GOAL_FREES_YES),
+        says(Choice.EXPIRED_MAJOR_EXEMPT_YES),
+        says(Choice.AT_EXPIRY_OVER)
+            ? PenaltyRules.AtExpiry.OVER
+            : PenaltyRules.AtExpiry.STILL_SERVED);
   }
 
   /** The rink where nothing else says which. */

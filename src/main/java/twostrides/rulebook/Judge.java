@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
 import twostrides.rulebook.Rule.Effect;
 
 /** Asks a book's rules about a situation, one after the other. */
@@ -24,7 +24,7 @@ public final class Judge {
   public static Ruling judge(IcingBook book, Facts facts) {
     List<Ruling.Open> open = new ArrayList<>(0);
     for (Rule rule : IcingRules.IN_ORDER) {
-      Answer answer = rule.ask().apply(book, facts);
+      Answer answer = Objects.requireNonNull(rule.ask().apply(book, facts));
       if (answer instanceof Answer.Applies applies) {
         if (rule.effect() == Effect.NOT_YET) {
           open.add(new Ruling.Open(FactKey.RACE, "once that has happened", applies.reason()));
@@ -52,15 +52,15 @@ public final class Judge {
 
   /** The rule that completes an icing, by the book's type. */
   private static Reason completed(IcingBook book, Facts facts) {
-    boolean past = facts.is(Fact.FROM_PAST_THE_LINE) || facts.is(Fact.FROM_ON_THE_LINE);
+    boolean past = facts.is(Fact.FROM_PAST_THE_LINE, Fact.FROM_ON_THE_LINE);
     String from = past ? "with the line not gained on a stick" : "from short of the line";
     String text =
-        switch (book.setting(SettingKey.TYPE).value()) {
-          case "touch" -> ", over the goal line, touched first by a defender";
-          case "hybrid" -> ", over the goal line, and a defender would touch it first";
+        switch (book.choice(SettingKey.TYPE)) {
+          case TYPE_TOUCH -> ", over the goal line, touched first by a defender";
+          case TYPE_HYBRID -> ", over the goal line, and a defender would touch it first";
           default -> " and wholly over the goal line";
         };
-    return Reason.of("icing", from + text, book.setting(SettingKey.TYPE));
+    return book.basis("icing", SettingKey.TYPE).reason(from + text);
   }
 
   /**
@@ -92,23 +92,16 @@ public final class Judge {
 
   /** The ruling and its face-off, without reasons. */
   private static String outcome(Ruling r) {
-    Optional<FaceOff> faceOff = r.faceOff();
     String open =
         r instanceof Ruling.NotYetDecided n
             ? n.open().stream().map(o -> o.fact().column()).toList().toString()
             : "";
-    return r.word()
-        + open
-        + faceOff
-            .map(
-                d ->
-                    ", draw "
-                        + d.place().words()
-                        + (d.spot().words().isEmpty() ? "" : ", " + d.spot().words())
-                        + ", "
-                        + d.change().words()
-                        + ", "
-                        + d.timeOut().words())
-            .orElse("");
+    return r.word() + open + r.faceOff().map(Judge::outcome).orElse("");
+  }
+
+  private static String outcome(FaceOff then) {
+    String spot = then.spot().words().isEmpty() ? "" : ", " + then.spot().words();
+    String change = then.change().words();
+    return ", draw " + then.place().words() + spot + ", " + change + ", " + then.timeOut().words();
   }
 }

@@ -12,17 +12,6 @@ package twostrides.rulebook;
 public record Reason(String rule, String text, String clause, String source, Grade grade) {
 
   /**
-   * A reason that rests on one setting.
-   *
-   * @param rule the rule's short name
-   * @param text the rule in one line
-   * @param setting the setting
-   */
-  static Reason of(String rule, String text, Setting setting) {
-    return new Reason(rule, text, setting.clause(), setting.source(), setting.grade());
-  }
-
-  /**
    * A reason that every book shares.
    *
    * @param rule the rule's short name

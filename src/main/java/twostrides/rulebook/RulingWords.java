@@ -55,15 +55,10 @@ public final class RulingWords {
     lines.add(sentence(r));
     if (r instanceof Ruling.NotYetDecided n) {
       for (Ruling.Open o : n.open()) {
+        List<String> words = o.fact().facts().filter(f -> !f.unknown()).map(Fact::word).toList();
         lines.add(
-            "  "
-                + o.fact().option()
-                + " would settle it: "
-                + String.join(
-                    ", ", o.fact().words().stream().filter(w -> !w.equals("unknown")).toList())
-                + " ("
-                + o.reason().cite()
-                + ")");
+            "  %s would settle it: %s (%s)"
+                .formatted(o.fact().option(), String.join(", ", words), o.reason().cite()));
       }
     }
     r.faceOff().ifPresent(d -> faceOff(d, lines));
@@ -78,24 +73,20 @@ public final class RulingWords {
    */
   public static List<String> assumptions(IcingBook book, Facts facts) {
     return Judge.assumptions(book, facts).entrySet().stream()
-        .map(
-            a ->
-                "Assumed, no source found: "
-                    + a.getKey().key().word()
-                    + " = "
-                    + a.getKey().value()
-                    + "; "
-                    + a.getValue()
-                    + ".")
+        .map(a -> assumption(a.getKey(), a.getValue()))
         .toList();
+  }
+
+  private static String assumption(Setting s, String instead) {
+    return "Assumed, no source found: " + s.key().word() + " = " + s.value() + "; " + instead + ".";
   }
 
   private static void faceOff(FaceOff d, List<String> lines) {
     String spot = d.spot().words().isEmpty() ? "" : "; " + d.spot().words();
-    lines.add("Face-off: " + d.place().words() + spot + cite(d, "draw") + ".");
+    lines.add("Face-off: " + d.place().words() + spot + cite(d, FaceOffRules.PLACE) + ".");
     if (d.reasons().size() > 1) {
-      lines.add(capital(d.change().words()) + cite(d, "change") + ".");
-      lines.add("Time-out: " + d.timeOut().words() + cite(d, "time-out") + ".");
+      lines.add(capital(d.change().words()) + cite(d, FaceOffRules.CHANGE) + ".");
+      lines.add("Time-out: " + d.timeOut().words() + cite(d, FaceOffRules.TIME_OUT) + ".");
     }
   }
 

@@ -1,8 +1,10 @@
 package twostrides.rulebook;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The points on which rulebooks differ: the words that a book may give for each, or the range of a
@@ -12,142 +14,94 @@ public enum SettingKey {
   /** Who or what completes an icing. */
   TYPE(
       "how an icing is completed: by the puck touched by a defender (touch), by who would touch it"
-          + " first (hybrid), by the goal line alone (automatic), or never called (none)",
-      "hybrid",
-      "touch",
-      "automatic",
-      "none"),
+          + " first (hybrid), by the goal line alone (automatic), or never called (none)"),
   /** From behind which line a puck must come. */
-  ORIGIN("the line from behind which the puck must come", "red-line", "own-blue-line"),
+  ORIGIN("the line from behind which the puck must come"),
   /** With what the red line is gained. */
-  GAINED_BY(
-      "what the puck must be on when it touches the line to have gained it", "stick", "anything"),
+  GAINED_BY("what the puck must be on when it touches the line to have gained it"),
   /** Whether a kick can be an icing. */
-  KICK_COUNTS("whether a kicked puck can be iced", "no", "yes"),
+  KICK_COUNTS("whether a kicked puck can be iced"),
   /** Whether a team below strength may send the puck the length freely. */
-  SHORTHANDED_EXEMPT("whether a shorthanded team may ice the puck", "yes", "no"),
+  SHORTHANDED_EXEMPT("whether a shorthanded team may ice the puck"),
   /** Whether only penalties make a team short. */
-  SHORT_NEEDS_PENALTY("whether only penalties being served make a team shorthanded", "yes", "no"),
+  SHORT_NEEDS_PENALTY("whether only penalties being served make a team shorthanded"),
   /** A major has run out, nobody was in the box to come back. */
   EXPIRED_MAJOR_EXEMPT(
-      "whether a team a skater down only because nobody served an expired major is exempt",
-      "no",
-      "yes"),
+      "whether a team a skater down only because nobody served an expired major is exempt"),
   /** Straight from a face-off. */
-  FACE_OFF_EXEMPT("whether a puck sent straight from a face-off is exempt", "yes", "no"),
+  FACE_OFF_EXEMPT("whether a puck sent straight from a face-off is exempt"),
   /** What a goalkeeper must do to stop an icing. */
   GOALKEEPER(
       "what a goalkeeper who does not touch the puck must do to stop an icing: nothing does"
           + " (touch-only), feign, try for or skate toward it (moves-toward), leave the crease with"
-          + " both skates toward it (both-skates-out)",
-      "moves-toward",
-      "touch-only",
-      "both-skates-out"),
+          + " both skates toward it (both-skates-out)"),
   /** A goalkeeper who goes for the attacker instead of the puck. */
   GOALKEEPER_PREVENTS(
       "whether a goalkeeper who keeps an attacker from playing the puck, without touching it, stops"
-          + " an icing",
-      "no",
-      "yes"),
+          + " an icing"),
   /** Until when a touch by the other side counts. */
-  TOUCH_NULLIFIES(
-      "when a touch by an opponent or goalkeeper stops an icing",
-      "before-goal-line",
-      "before-or-after"),
+  TOUCH_NULLIFIES("when a touch by an opponent or goalkeeper stops an icing"),
   /** A goalkeeper plays the puck off the back of the net. */
-  BACK_OF_NET(
-      "whether a goalkeeper who plays the puck off the back of the net stops an icing",
-      "no",
-      "yes"),
+  BACK_OF_NET("whether a goalkeeper who plays the puck off the back of the net stops an icing"),
   /** An opponent who could play the puck before the goal line. */
-  ABLE_OPPONENT("whether an opponent able to play the puck stops an icing", "yes", "no"),
+  ABLE_OPPONENT("whether an opponent able to play the puck stops an icing"),
   /** A pass that a teammate could have received. */
   RECEIVABLE_PASS(
       "a pass that a teammate could have received: is iced all the same (no), is not when the"
           + " receiver is beyond the red line (past-center), or the linesperson decides"
-          + " (linesperson)",
-      "no",
-      "past-center",
-      "linesperson"),
+          + " (linesperson)"),
   /** Level at the spots. */
-  TIE("what it is when the race is too close to call", "icing", "waved-off"),
+  TIE("what it is when the race is too close to call"),
   /** Nobody chases. */
   NO_RACE(
       "what it takes where nobody chases: no more than the goal line (nothing), or a defending"
-          + " skater past the own blue line too (defender-back)",
-      "nothing",
-      "defender-back"),
+          + " skater past the own blue line too (defender-back)"),
   /** The other team's shot comes back off this team. */
   REBOUND(
-      "a shot that rebounds off an opponent over the shooter's own goal line: no icing, or no rule",
-      "no-icing",
-      "no-rule"),
+      "a shot that rebounds off an opponent over the shooter's own goal line: no icing, or no rule"),
   /** Offside while an icing is developing. */
   OFFSIDE(
       "an offside player about to reach the puck first or make contact: play stops for the offside"
-          + " at once, or no rule",
-      "at-once",
-      "no-rule"),
+          + " at once, or no rule"),
   /** The puck glances off an official. */
-  OFFICIAL("what a deflection off an official does", "nothing", "nullifies"),
+  OFFICIAL("what a deflection off an official does"),
   /** The defending side leaves the puck alone on purpose. */
   ABSTAINING(
       "what follows when the defending side deliberately leaves the puck: the draw goes to its own"
-          + " end (own-end), or no rule (no-rule)",
-      "no-rule",
-      "own-end"),
+          + " end (own-end), or no rule (no-rule)"),
   /** Batted or kicked the length into the net. */
-  HAND_OR_KICK_IN(
-      "a puck batted by hand, or kicked, the length of the ice into the net", "no-goal", "goal"),
+  HAND_OR_KICK_IN("a puck batted by hand, or kicked, the length of the ice into the net"),
   /** Which end-zone spot. */
   SPOT(
       "which of the two end-zone spots: the attacking team picks, the side from which the puck was"
-          + " shot, or no rule known",
-      "attacking-team",
-      "shot-side",
-      "no-rule"),
+          + " shot, or no rule known"),
   /** Whether the icing team may change. */
-  LINE_CHANGE("whether the icing team may change before the draw", "barred", "allowed"),
+  LINE_CHANGE("whether the icing team may change before the draw"),
   /** What a penalty at the same stoppage does to the bar. */
   CHANGE_WITH_PENALTY(
       "with a penalty at the same stoppage: only for the penalized player (penalized-only), freely"
-          + " when the penalty changes strength (strength-changing), freely with any penalty (any)",
-      "penalized-only",
-      "strength-changing",
-      "any"),
+          + " when the penalty changes strength (strength-changing), freely with any penalty (any)"),
   /** Whether a goalkeeper who was off may come back. */
-  GOALKEEPER_RETURNS("whether a pulled goalkeeper may come back for the draw", "yes", "no"),
+  GOALKEEPER_RETURNS("whether a pulled goalkeeper may come back for the draw"),
   /** Whether an injured player may be replaced. */
-  INJURED_REPLACED("whether an injured player may be replaced", "yes", "no"),
+  INJURED_REPLACED("whether an injured player may be replaced"),
   /** Whether a broken skate lets a player change. */
-  BROKEN_SKATE("whether a player with a broken skate may be replaced", "no", "yes"),
+  BROKEN_SKATE("whether a player with a broken skate may be replaced"),
   /** Time-outs. */
-  TIME_OUT("whether the icing team may take its time-out", "not-icing-team", "allowed"),
+  TIME_OUT("whether the icing team may take its time-out"),
   /** The whistle was a mistake. */
-  BY_MISTAKE(
-      "where the draw is when icing was whistled by mistake",
-      "center",
-      "nearest-end-spot",
-      "no-rule"),
+  BY_MISTAKE("where the draw is when icing was whistled by mistake"),
   /** The non-offending team ices during a delayed penalty. */
-  SIGNALLED_PENALTY(
-      "where the draw is when a team ices while a penalty on the other is signalled",
-      "end-zone",
-      "neutral-zone"),
+  SIGNALLED_PENALTY("where the draw is when a team ices while a penalty on the other is signalled"),
   /** Coincidental minors. */
   COINCIDENTAL_MINORS(
       "one minor each at the same stoppage, nothing else running: 4-on-4, or they cancel and it"
-          + " stays 5-on-5",
-      "cancel",
-      "four-on-four"),
+          + " stays 5-on-5"),
   /** A shorthanded goal ends the scoring team's own minor. */
-  SHORTHANDED_GOAL_FREES(
-      "whether a shorthanded goal ends the scoring team's own minor", "no", "yes"),
+  SHORTHANDED_GOAL_FREES("whether a shorthanded goal ends the scoring team's own minor"),
   /** The instant at which a penalty ends. */
   AT_EXPIRY(
-      "a puck let go at the very instant of expiry: the penalty is over, or still being served",
-      "over",
-      "still-served"),
+      "a puck let go at the very instant of expiry: the penalty is over, or still being served"),
   /** Skaters in overtime. */
   OVERTIME_SKATERS("skaters a side in overtime, goalkeepers not counted", 3, 5),
   /** The floor. */
@@ -159,26 +113,21 @@ public enum SettingKey {
   /** Length of a major. */
   MAJOR_MINUTES("minutes of a major penalty", 1, 10),
   /** The rink. */
-  RINK("the rink where nothing else says which", "nhl", "iihf");
+  RINK("the rink where nothing else says which");
 
   private final String meaning;
 
-  /** The words with spaces between: an enum holds no list. */
-  private final String words;
-
+  /** The ends of what a number may be; 0 where the key takes a word. */
   private final double low;
+
   private final double high;
 
-  SettingKey(String meaning, String... words) {
-    this.meaning = meaning;
-    this.words = String.join(" ", words);
-    this.low = 0;
-    this.high = 0;
+  SettingKey(String meaning) {
+    this(meaning, 0, 0);
   }
 
   SettingKey(String meaning, double low, double high) {
     this.meaning = meaning;
-    this.words = "";
     this.low = low;
     this.high = high;
   }
@@ -195,12 +144,17 @@ public enum SettingKey {
 
   /** The words that a book may give, in a fixed order; empty for a number. */
   public List<String> words() {
-    return words.isEmpty() ? List.of() : List.of(words.split(" "));
+    return choices().map(Choice::word).toList();
+  }
+
+  /** The words as constants, in the same order. */
+  Stream<Choice> choices() {
+    return Arrays.stream(Choice.values()).filter(c -> c.key() == this);
   }
 
   /** What a book may give, as messages say it. */
   public String allowed() {
-    return words.isEmpty()
+    return high > 0
         ? "a number from " + plain(low) + " to " + plain(high)
         : String.join(", ", words());
   }
@@ -211,7 +165,7 @@ public enum SettingKey {
    * @param value as written
    */
   public boolean allows(String value) {
-    if (!words.isEmpty()) {
+    if (high == 0) {
       return words().contains(value);
     }
     try {
@@ -228,17 +182,10 @@ public enum SettingKey {
    * @param word as a book writes it
    */
   static Optional<SettingKey> of(String word) {
-    for (SettingKey k : values()) {
-      if (k.word().equals(word)) {
-        return Optional.of(k);
-      }
-    }
-    return Optional.empty();
+    return Arrays.stream(values()).filter(k -> k.word().equals(word)).findFirst();
   }
 
   private static String plain(double v) {
-    return v == Math.rint(v)
-        ? String.format(Locale.ROOT, "%.0f", v)
-        : String.format(Locale.ROOT, "%s", v);
+    return v == Math.rint(v) ? Integer.toString((int) v) : Double.toString(v);
   }
 }

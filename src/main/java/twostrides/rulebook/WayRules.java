@@ -25,23 +25,18 @@ final class WayRules {
 
   /** A touch by an opponent or the goalkeeper before the goal line. */
   static Answer touchedOnTheWay(IcingBook b, Facts f) {
+    Basis basis = b.basis("touched on the way", SettingKey.TOUCH_NULLIFIES);
     if (f.unknown(TOUCH)) {
-      return Answer.unknown(
-          b,
-          SettingKey.TOUCH_NULLIFIES,
-          TOUCH,
-          "touched on the way",
-          "unless an opponent or the goalkeeper touched it");
+      return basis.unknown(TOUCH, "unless an opponent or the goalkeeper touched it");
     }
     boolean opponent = f.is(Fact.TOUCH_OPPONENT_BEFORE_LINE);
     return opponent || f.is(Fact.TOUCH_GOALKEEPER_BEFORE_LINE)
-        ? Answer.applies(
-            b,
-            SettingKey.TOUCH_NULLIFIES,
-            "touched on the way",
-            (opponent ? "an opponent" : "the goalkeeper")
-                + " touched the puck before the goal line")
+        ? basis.applies(who(opponent) + " touched the puck before the goal line")
         : Answer.NO;
+  }
+
+  private static String who(boolean opponent) {
+    return opponent ? "an opponent" : "the goalkeeper";
   }
 
   /**
@@ -51,46 +46,36 @@ final class WayRules {
   static Answer touchedPastTheLine(IcingBook b, Facts f) {
     boolean opponent = f.is(Fact.TOUCH_OPPONENT_AFTER_LINE);
     boolean counts =
-        b.says(SettingKey.TOUCH_NULLIFIES, "before-or-after")
-            && !b.says(SettingKey.TYPE, "automatic")
-            && !(b.says(SettingKey.TYPE, "touch") && opponent);
+        b.says(Choice.TOUCH_NULLIFIES_BEFORE_OR_AFTER)
+            && !b.says(Choice.TYPE_AUTOMATIC)
+            && !(b.says(Choice.TYPE_TOUCH) && opponent);
     return counts && (opponent || f.is(Fact.TOUCH_GOALKEEPER_AFTER_LINE))
-        ? Answer.applies(
-            b,
-            SettingKey.TOUCH_NULLIFIES,
-            "touched past the line",
-            (opponent ? "an opponent" : "the goalkeeper")
-                + " touched the puck, and this book counts a touch past the goal line too")
+        ? b.basis("touched past the line", SettingKey.TOUCH_NULLIFIES)
+            .applies(
+                who(opponent)
+                    + " touched the puck, and this book counts a touch past the goal line too")
         : Answer.NO;
   }
 
   /** A goalkeeper digs the puck off the back of the net. */
   static Answer offTheBackOfTheNet(IcingBook b, Facts f) {
-    return f.is(Fact.TOUCH_GOALKEEPER_BACK_OF_NET) && b.says(SettingKey.BACK_OF_NET, "yes")
-        ? Answer.applies(
-            b,
-            SettingKey.BACK_OF_NET,
-            "off the back of the net",
-            "a goalkeeper who plays the puck off the back of the net stops the icing")
+    return f.is(Fact.TOUCH_GOALKEEPER_BACK_OF_NET) && b.says(Choice.BACK_OF_NET_YES)
+        ? b.basis("off the back of the net", SettingKey.BACK_OF_NET)
+            .applies("a goalkeeper who plays the puck off the back of the net stops the icing")
         : Answer.NO;
   }
 
   /** The defending side leaves the puck alone on purpose. */
   static Answer leftAlone(IcingBook b, Facts f) {
-    if (f.unknown(ABSTAINED) && b.says(SettingKey.ABSTAINING, "own-end")) {
-      return Answer.unknown(
-          b,
-          SettingKey.ABSTAINING,
-          ABSTAINED,
-          LEFT_ALONE,
-          "unless the defending side left it alone on purpose");
+    if (!b.says(Choice.ABSTAINING_OWN_END)) {
+      return Answer.NO;
     }
-    return f.is(Fact.ABSTAINED_YES) && b.says(SettingKey.ABSTAINING, "own-end")
-        ? Answer.applies(
-            b,
-            SettingKey.ABSTAINING,
-            LEFT_ALONE,
-            "a side that deliberately leaves the puck takes the draw in its own end")
+    Basis basis = b.basis(LEFT_ALONE, SettingKey.ABSTAINING);
+    if (f.unknown(ABSTAINED)) {
+      return basis.unknown(ABSTAINED, "unless the defending side left it alone on purpose");
+    }
+    return f.is(Fact.ABSTAINED_YES)
+        ? basis.applies("a side that deliberately leaves the puck takes the draw in its own end")
         : Answer.NO;
   }
 
@@ -99,44 +84,31 @@ final class WayRules {
    * not to have too many on the ice.
    */
   static Answer opponentCouldPlay(IcingBook b, Facts f) {
-    if (b.says(SettingKey.ABLE_OPPONENT, "no")) {
+    if (b.says(Choice.ABLE_OPPONENT_NO)) {
       return Answer.NO;
     }
+    Basis basis = b.basis("an opponent could play it", SettingKey.ABLE_OPPONENT);
     if (f.unknown(COULD_PLAY)) {
-      return Answer.unknown(
-          b,
-          SettingKey.ABLE_OPPONENT,
-          COULD_PLAY,
-          "an opponent could play it",
-          "unless an opponent could have played it before the goal line");
+      return basis.unknown(
+          COULD_PLAY, "unless an opponent could have played it before the goal line");
     }
-    return f.isOne(Fact.COULD_PLAY_YES, Fact.COULD_PLAY_DECLINED_FOR_CHANGE)
-        ? Answer.applies(
-            b,
-            SettingKey.ABLE_OPPONENT,
-            "an opponent could play it",
-            "an opposing skater could have played the puck before the goal line")
+    return f.is(Fact.COULD_PLAY_YES, Fact.COULD_PLAY_DECLINED_FOR_CHANGE)
+        ? basis.applies("an opposing skater could have played the puck before the goal line")
         : Answer.NO;
   }
 
   /** A pass that a teammate could have received, where the book knows the exception. */
   static Answer receivablePass(IcingBook b, Facts f) {
-    if (b.says(SettingKey.RECEIVABLE_PASS, "no") || f.is(Fact.PASS_NONE)) {
+    if (b.says(Choice.RECEIVABLE_PASS_NO) || f.is(Fact.PASS_NONE)) {
       return Answer.NO;
     }
-    if (b.says(SettingKey.RECEIVABLE_PASS, "linesperson") || f.unknown(PASS)) {
-      return Answer.unknown(
-          b,
-          SettingKey.RECEIVABLE_PASS,
-          PASS,
-          "receivable pass",
-          "unless the linesperson judged that a teammate could have received the pass");
+    Basis basis = b.basis("receivable pass", SettingKey.RECEIVABLE_PASS);
+    if (b.says(Choice.RECEIVABLE_PASS_LINESPERSON) || f.unknown(PASS)) {
+      return basis.unknown(
+          PASS, "unless the linesperson judged that a teammate could have received the pass");
     }
     return f.is(Fact.PASS_RECEIVER_PAST_CENTER)
-        ? Answer.applies(
-            b,
-            SettingKey.RECEIVABLE_PASS,
-            "receivable pass",
+        ? basis.applies(
             "a pass within reach of a teammate beyond the red line may be waved off, even if he"
                 + " misses it")
         : Answer.NO;
@@ -145,15 +117,11 @@ final class WayRules {
   /** The puck must be wholly past the goal line, outside the posts; its plane has no upper end. */
   static Answer diedBeforeTheLine(IcingBook b, Facts f) {
     if (f.unknown(PUCK)) {
-      return Answer.unknown(
-          b,
-          SettingKey.TYPE,
-          PUCK,
-          "over the goal line",
-          "if the puck wholly crossed the goal line");
+      return b.basis("over the goal line", SettingKey.TYPE)
+          .unknown(PUCK, "if the puck wholly crossed the goal line");
     }
     if (f.is(Fact.PUCK_SHORT_OF_GOAL_LINE)) {
-      return Answer.applies(b, SettingKey.TYPE, SHORT, "the puck never crossed the goal line");
+      return b.basis(SHORT, SettingKey.TYPE).applies("the puck never crossed the goal line");
     }
     return f.is(Fact.PUCK_OUT_BEFORE_GOAL_LINE)
         ? new Answer.Applies(
@@ -166,46 +134,35 @@ final class WayRules {
    * it, where the book counts that.
    */
   static Answer goalkeeperCame(IcingBook b, Facts f) {
-    boolean toward = b.says(SettingKey.GOALKEEPER, "moves-toward");
-    boolean skates = b.says(SettingKey.GOALKEEPER, "both-skates-out");
-    boolean prevents = b.says(SettingKey.GOALKEEPER_PREVENTS, "yes");
+    boolean toward = b.says(Choice.GOALKEEPER_MOVES_TOWARD);
+    boolean skates = b.says(Choice.GOALKEEPER_BOTH_SKATES_OUT);
+    boolean prevents = b.says(Choice.GOALKEEPER_PREVENTS_YES);
+    Basis comes = b.basis("goalkeeper", SettingKey.GOALKEEPER);
+    Basis inTheWay = b.basis("goalkeeper", SettingKey.GOALKEEPER_PREVENTS);
     if (f.is(Fact.GOALKEEPER_PREVENTS_ATTACKER)) {
       return prevents
-          ? Answer.applies(
-              b,
-              SettingKey.GOALKEEPER_PREVENTS,
-              "goalkeeper",
+          ? inTheWay.applies(
               "a goalkeeper who keeps an attacker from playing the puck stops the icing")
           : Answer.NO;
     }
-    if (!toward && !skates && !prevents) {
-      return Answer.NO;
+    if (f.unknown(GOALKEEPER) && toward) {
+      return comes.unknown(GOALKEEPER, "unless the goalkeeper moved toward the puck");
     }
-    if (f.unknown(GOALKEEPER)) {
-      return Answer.unknown(
-          b,
-          toward || skates ? SettingKey.GOALKEEPER : SettingKey.GOALKEEPER_PREVENTS,
-          GOALKEEPER,
-          "goalkeeper",
-          toward
-              ? "unless the goalkeeper moved toward the puck"
-              : skates
-                  ? "unless the goalkeeper left the crease toward the puck with both skates"
-                  : "unless the goalkeeper kept an attacker from playing the puck");
+    if (f.unknown(GOALKEEPER) && skates) {
+      return comes.unknown(
+          GOALKEEPER, "unless the goalkeeper left the crease toward the puck with both skates");
     }
-    boolean came =
-        f.is(Fact.GOALKEEPER_BOTH_SKATES_TOWARD)
-            ? toward || skates
-            : toward && f.is(Fact.GOALKEEPER_MOVED_TOWARD);
-    return came
-        ? Answer.applies(
-            b,
-            SettingKey.GOALKEEPER,
-            "goalkeeper",
-            skates
-                ? "a goalkeeper who leaves the crease toward the puck with both skates stops the"
-                    + " icing"
-                : "a goalkeeper who feigns, tries or skates toward the puck stops the icing")
+    if (f.unknown(GOALKEEPER) && prevents) {
+      return inTheWay.unknown(
+          GOALKEEPER, "unless the goalkeeper kept an attacker from playing the puck");
+    }
+    boolean bothSkates = f.is(Fact.GOALKEEPER_BOTH_SKATES_TOWARD);
+    if (skates && bothSkates) {
+      return comes.applies(
+          "a goalkeeper who leaves the crease toward the puck with both skates stops the icing");
+    }
+    return toward && (bothSkates || f.is(Fact.GOALKEEPER_MOVED_TOWARD))
+        ? comes.applies("a goalkeeper who feigns, tries or skates toward the puck stops the icing")
         : Answer.NO;
   }
 
@@ -217,30 +174,19 @@ final class WayRules {
     if (!f.is(Fact.RACE_NOBODY)) {
       return Answer.NO;
     }
-    if (b.says(SettingKey.TYPE, "touch")) {
-      return Answer.applies(
-          b,
-          SettingKey.TYPE,
-          "nobody touched it yet",
-          "under touch icing play goes on until somebody touches the puck");
+    if (b.says(Choice.TYPE_TOUCH)) {
+      return b.basis("nobody touched it yet", SettingKey.TYPE)
+          .applies("under touch icing play goes on until somebody touches the puck");
     }
-    if (!b.says(SettingKey.TYPE, "hybrid") || b.says(SettingKey.NO_RACE, "nothing")) {
+    if (!b.says(Choice.TYPE_HYBRID) || b.says(Choice.NO_RACE_NOTHING)) {
       return Answer.NO;
     }
+    Basis basis = b.basis("nobody chased", SettingKey.NO_RACE);
     if (f.unknown(DEFENDER_BACK)) {
-      return Answer.unknown(
-          b,
-          SettingKey.NO_RACE,
-          DEFENDER_BACK,
-          "nobody chased",
-          "once a defending skater is past the own blue line");
+      return basis.unknown(DEFENDER_BACK, "once a defending skater is past the own blue line");
     }
     return f.is(Fact.DEFENDER_BACK_NO)
-        ? Answer.applies(
-            b,
-            SettingKey.NO_RACE,
-            "nobody chased",
-            "icing is not called before a defending skater is past the own blue line")
+        ? basis.applies("icing is not called before a defending skater is past the own blue line")
         : Answer.NO;
   }
 
@@ -249,33 +195,23 @@ final class WayRules {
    * the first skate at the end-zone spots. Level is what the book says. Automatic knows no race.
    */
   static Answer attackerFirst(IcingBook b, Facts f) {
-    if (b.raceQuestion().isEmpty()) {
+    boolean touch = b.says(Choice.TYPE_TOUCH);
+    if (b.raceQuestion().isEmpty() || (touch && f.is(Fact.TOUCH_OPPONENT_AFTER_LINE))) {
       return Answer.NO;
     }
-    boolean touch = b.says(SettingKey.TYPE, "touch");
-    if (touch && f.is(Fact.TOUCH_OPPONENT_AFTER_LINE)) {
-      return Answer.NO;
-    }
+    Basis basis = b.basis("the race", SettingKey.TYPE);
     if (f.unknown(RACE)) {
-      return Answer.unknown(
-          b,
-          SettingKey.TYPE,
+      return basis.unknown(
           RACE,
-          "the race",
           touch
               ? "if a defender touched the puck first"
               : "unless a teammate would have touched it first");
     }
-    if (f.is(Fact.RACE_LEVEL)) {
-      return b.says(SettingKey.TIE, "waved-off")
-          ? Answer.applies(b, SettingKey.TIE, "the race", "a race too close to call is waved off")
-          : Answer.NO;
+    if (f.is(Fact.RACE_LEVEL) && b.says(Choice.TIE_WAVED_OFF)) {
+      return b.basis("the race", SettingKey.TIE).applies("a race too close to call is waved off");
     }
     return f.is(Fact.RACE_ATTACKER)
-        ? Answer.applies(
-            b,
-            SettingKey.TYPE,
-            "the race",
+        ? basis.applies(
             touch
                 ? "a teammate touched the puck first"
                 : "a teammate would have touched the puck first")

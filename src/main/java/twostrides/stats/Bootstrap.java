@@ -51,28 +51,8 @@ public record Bootstrap(long seed, int draws) {
       OptionalDouble value, Optional<Range> interval, int draws, int withoutValue) {}
 
   /**
-   * The share of all clusters together, each count being one cluster. Where successes are rare,
-   * draws hold none or always the same few and the interval is much too narrow: use {@link
-   * Clustered}.
-   */
-  public Resampled share(List<Count> clusters) {
-    return of(
-        clusters,
-        drawn -> {
-          long successes = 0;
-          long trials = 0;
-          for (Count count : drawn) {
-            successes += count.successes();
-            trials += count.trials();
-          }
-          return trials == 0
-              ? OptionalDouble.empty()
-              : OptionalDouble.of((double) successes / trials);
-        });
-  }
-
-  /**
-   * Any statistic of clusters.
+   * Any statistic of clusters. A share whose successes are rare is not one of them: draws hold none
+   * or always the same few and the interval is much too narrow; use {@link Clustered}.
    *
    * @param statistic takes as many clusters as were given, some of them repeatedly; the list is
    *     used again for the next draw. A value that is not finite counts as none

@@ -15,9 +15,8 @@ import java.util.OptionalDouble;
  *
  * @param waits how many waits there are
  * @param steps one for each time with an event, rising; empty where nothing ended
- * @param lastSeconds the longest time watched, 0 without waits
  */
-public record KaplanMeier(int waits, List<Step> steps, double lastSeconds) {
+public record KaplanMeier(int waits, List<Step> steps) {
 
   /** What counts as half in the search for the median: products of fractions round. */
   private static final double HALF = 0.5 + 1e-9;
@@ -25,16 +24,6 @@ public record KaplanMeier(int waits, List<Step> steps, double lastSeconds) {
   /** Copies the steps. */
   public KaplanMeier {
     steps = List.copyOf(steps);
-  }
-
-  /** How a 95 % band about the curve is made; each holds at one time, not for all at once. */
-  public enum Band {
-    /** On log(-log S): stays within 0 to 1. The one to use. Kalbfleisch and Prentice 1980. */
-    LOG_LOG,
-    /** On log S, cut at 1. */
-    LOG,
-    /** S plus or minus 1.96 standard errors, cut at 0 and 1, as textbooks print it. */
-    PLAIN
   }
 
   /**
@@ -50,27 +39,18 @@ public record KaplanMeier(int waits, List<Step> steps, double lastSeconds) {
   public record Step(
       double seconds, int atRisk, int events, double survival, OptionalDouble standardError) {
 
-    /** The band from here to the next step; empty once the curve is at 0. */
-    public Optional<Interval> band(Band kind) {
+    /**
+     * The 95 % band from here to the next step, on log(-log S), which stays within 0 to 1; it holds
+     * at one time, not for all at once. Empty once the curve is at 0. Source: Kalbfleisch and
+     * Prentice 1980.
+     */
+    public Optional<Interval> band() {
       if (standardError.isEmpty()) {
         return Optional.empty();
       }
-      double reach = Count.Z95 * standardError.getAsDouble();
-      double logReach = reach / survival;
       double log = Math.log(survival);
-      return Optional.of(
-          switch (kind) {
-            case PLAIN -> cut(survival - reach, survival + reach);
-            case LOG -> cut(survival * Math.exp(-logReach), survival * Math.exp(logReach));
-            case LOG_LOG ->
-                cut(
-                    Math.exp(log * Math.exp(-logReach / log)),
-                    Math.exp(log * Math.exp(logReach / log)));
-          });
-    }
-
-    private static Interval cut(double low, double high) {
-      return new Interval(Math.max(0, low), Math.min(1, high));
+      double factor = Math.exp(Count.Z95 * standardError.getAsDouble() / survival / log);
+      return Optional.of(new Interval(Math.exp(log / factor), Math.exp(log * factor)));
     }
   }
 
@@ -82,15 +62,6 @@ public record KaplanMeier(int waits, List<Step> steps, double lastSeconds) {
    * @param high first time at which the band's upper edge is; empty: not reached
    */
   public record Median(OptionalDouble seconds, OptionalDouble low, OptionalDouble high) {}
-
-  /**
-   * The mean wait, each wait counted up to the horizon only.
-   *
-   * @param seconds area under the curve from 0 to the horizon
-   * @param standardError by Greenwood's sums
-   * @param interval 95 %, within 0 and the horizon
-   */
-  public record RestrictedMean(double seconds, double standardError, Range interval) {}
 
   /** The curve of these waits; their order does not matter. */
   public static KaplanMeier of(List<CensoredTime> waits) {
@@ -117,43 +88,20 @@ public record KaplanMeier(int waits, List<Step> steps, double lastSeconds) {
         steps.add(new Step(seconds, atRisk, events, survival, error));
       }
     }
-    double last = sorted.isEmpty() ? 0 : sorted.get(sorted.size() - 1).seconds();
-    return new KaplanMeier(sorted.size(), steps, last);
-  }
-
-  /**
-   * The share still waiting after so many seconds; at a step, after the fall. Empty without waits,
-   * and later than the longest time watched unless the curve is at 0 by then.
-   */
-  public OptionalDouble survival(double seconds) {
-    if (!reaches(seconds)) {
-      return OptionalDouble.empty();
-    }
-    double survival = 1;
-    for (Step step : steps) {
-      if (step.seconds() <= seconds) {
-        survival = step.survival();
-      }
-    }
-    return OptionalDouble.of(survival);
-  }
-
-  private boolean reaches(double seconds) {
-    boolean allEnded = !steps.isEmpty() && steps.get(steps.size() - 1).survival() == 0;
-    return waits > 0 && seconds >= 0 && (seconds <= lastSeconds || allEnded);
+    return new KaplanMeier(sorted.size(), steps);
   }
 
   /**
    * The median with the interval that the band gives. Source: Brookmeyer and Crowley 1982,
    * Biometrics 38:29.
    */
-  public Median median(Band kind) {
+  public Median median() {
     OptionalDouble at = OptionalDouble.empty();
     OptionalDouble low = OptionalDouble.empty();
     OptionalDouble high = OptionalDouble.empty();
     for (Step step : steps) {
       OptionalDouble now = OptionalDouble.of(step.seconds());
-      Optional<Interval> band = step.band(kind);
+      Optional<Interval> band = step.band();
       at = at.isEmpty() && step.survival() <= HALF ? now : at;
       // At 0 there is no band; the curve itself then bounds the lower end.
       double lower = band.map(Interval::low).orElse(step.survival());
@@ -161,35 +109,5 @@ public record KaplanMeier(int waits, List<Step> steps, double lastSeconds) {
       high = high.isEmpty() && band.isPresent() && band.get().high() <= HALF ? now : high;
     }
     return new Median(at, low, high);
-  }
-
-  /**
-   * The mean wait to a horizon; empty where the curve does not reach so far. Variance: the sum over
-   * steps of (area from the step to the horizon)² d / (n (n - d)). Source: Klein and Moeschberger
-   * 2003, Survival Analysis, section 4.5 (from memory).
-   *
-   * @param horizon seconds, above 0
-   */
-  public Optional<RestrictedMean> restrictedMean(double horizon) {
-    if (!(horizon > 0) || !reaches(horizon)) {
-      return Optional.empty();
-    }
-    double area = 0;
-    double variance = 0;
-    double end = horizon;
-    for (int i = steps.size() - 1; i >= 0; i--) {
-      Step step = steps.get(i);
-      if (step.seconds() < horizon) {
-        area += step.survival() * (end - step.seconds());
-        int left = step.atRisk() - step.events();
-        variance += left == 0 ? 0 : area * area * step.events() / step.atRisk() / left;
-        end = step.seconds();
-      }
-    }
-    double mean = Math.min(horizon, area + end);
-    double error = Math.sqrt(variance);
-    double reach = Count.Z95 * error;
-    Range interval = new Range(Math.max(0, mean - reach), Math.min(horizon, mean + reach));
-    return Optional.of(new RestrictedMean(mean, error, interval));
   }
 }

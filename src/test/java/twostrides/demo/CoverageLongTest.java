@@ -24,12 +24,12 @@ import twostrides.demo.SeasonTally.Player;
 import twostrides.stats.AdjustedRate;
 import twostrides.stats.AdjustedRates;
 import twostrides.stats.Bootstrap;
+import twostrides.stats.BootstrapShare;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
 import twostrides.stats.Difference;
 import twostrides.stats.Interval;
 import twostrides.stats.KaplanMeier;
-import twostrides.stats.KaplanMeier.Band;
 import twostrides.stats.Range;
 
 /**
@@ -253,19 +253,17 @@ class CoverageLongTest {
 
   private static void relief(SeasonTally season, ShownOut way) {
     KaplanMeier curve = KaplanMeier.of(season.relief.get(way));
-    for (Band band : Band.values()) {
-      KaplanMeier.Median median = curve.median(band);
-      HELD.add(
-          "d median relief, " + band + ", " + way.word,
-          median.low().orElse(NEVER),
-          median.high().orElse(NEVER),
-          truth.medianRelief(way));
-    }
+    KaplanMeier.Median median = curve.median();
+    HELD.add(
+        "d median relief, " + way.word,
+        median.low().orElse(NEVER),
+        median.high().orElse(NEVER),
+        truth.medianRelief(way));
   }
 
   /** Whole games drawn again: not shown for shares, since rare successes are hardly ever drawn. */
   private static void byGame(SeasonTally season, ShownOut way) {
-    Optional<Range> drawn = BOOTSTRAP.share(season.team(way).clusters()).interval();
+    Optional<Range> drawn = BootstrapShare.of(BOOTSTRAP, season.team(way).clusters()).interval();
     drawn.ifPresent(r -> HELD.add("bootstrap, " + way.word, r.low(), r.high(), truth.team(way)));
   }
 

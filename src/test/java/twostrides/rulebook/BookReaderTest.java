@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -138,9 +137,9 @@ class BookReaderTest {
     Path ours = file(toml);
     BookException e =
         assertThrows(BookException.class, () -> Bookshelf.find(ours.toString(), Optional.empty()));
-    assertEquals(ours.toString(), e.file());
-    assertEquals(line == 0 ? OptionalInt.empty() : OptionalInt.of(line), e.line(), e.getMessage());
-    assertEquals(key, e.key(), e.getMessage());
+    String where =
+        ours + (line == 0 ? "" : ", line " + line) + (key.isEmpty() ? "" : ", key " + key);
+    assertTrue(e.getMessage().startsWith(where + ": found "), e.getMessage());
     assertTrue(e.getMessage().contains(found), e.getMessage());
     assertTrue(e.getMessage().contains(allowed), e.getMessage());
   }

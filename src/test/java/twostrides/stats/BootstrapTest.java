@@ -32,7 +32,7 @@ class BootstrapTest {
   /** Clusters of one trial are plain trials: the interval is p ∓ 1.96 sqrt(p (1 - p) / n). */
   @Test
   void singleTrialsGiveTheBinomialInterval() {
-    Range range = BOOTSTRAP.share(ones(400, 1, 120)).interval().orElseThrow();
+    Range range = BootstrapShare.of(BOOTSTRAP, ones(400, 1, 120)).interval().orElseThrow();
     double half = 1.96 * Math.sqrt(.3 * .7 / 400);
     assertEquals(.3 - half, range.low(), .005);
     assertEquals(.3 + half, range.high(), .005);
@@ -41,7 +41,7 @@ class BootstrapTest {
   /** Forty clusters whose ten trials all agree carry what forty trials do. */
   @Test
   void agreeingTrialsOfAClusterCountOnce() {
-    Range range = BOOTSTRAP.share(ones(40, 10, 12)).interval().orElseThrow();
+    Range range = BootstrapShare.of(BOOTSTRAP, ones(40, 10, 12)).interval().orElseThrow();
     double half = 1.96 * Math.sqrt(.3 * .7 / 40);
     assertEquals(2 * half, range.high() - range.low(), .03);
     Interval naive = new Count(120, 400).wilson().orElseThrow();
@@ -60,9 +60,10 @@ class BootstrapTest {
   void sameSeedSameResult() {
     List<Count> clusters = new ArrayList<>(List.of(c(3, 9), c(1, 4), c(0, 7), c(5, 6), c(2, 2)));
     clusters.addAll(List.of(c(4, 11), c(3, 8), c(0, 1), c(6, 9), c(2, 5)));
-    Resampled once = BOOTSTRAP.share(clusters);
-    assertEquals(once, BOOTSTRAP.share(clusters));
-    assertNotEquals(once.interval(), new Bootstrap(43, 4000).share(clusters).interval());
+    Resampled once = BootstrapShare.of(BOOTSTRAP, clusters);
+    assertEquals(once, BootstrapShare.of(BOOTSTRAP, clusters));
+    assertNotEquals(
+        once.interval(), BootstrapShare.of(new Bootstrap(43, 4000), clusters).interval());
     assertEquals(26.0 / 62, once.value().orElseThrow(), 1e-15);
     assertEquals(4000, once.draws());
     assertEquals(0, once.withoutValue());
@@ -93,7 +94,7 @@ class BootstrapTest {
   void drawsWithoutValueAreCountedAndMayForbidAnInterval() {
     List<Count> clusters = new ArrayList<>(Collections.nCopies(10, c(0, 0)));
     clusters.set(3, c(1, 2));
-    Resampled drawn = BOOTSTRAP.share(clusters);
+    Resampled drawn = BootstrapShare.of(BOOTSTRAP, clusters);
     assertEquals(4000 * Math.pow(.9, 10), drawn.withoutValue(), 130);
     assertEquals(Optional.empty(), drawn.interval());
     assertEquals(OptionalDouble.of(.5), drawn.value());
@@ -104,7 +105,7 @@ class BootstrapTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 9})
   void fewClustersGiveNoInterval(int clusters) {
-    Resampled drawn = BOOTSTRAP.share(Collections.nCopies(clusters, c(1, 3)));
+    Resampled drawn = BootstrapShare.of(BOOTSTRAP, Collections.nCopies(clusters, c(1, 3)));
     assertEquals(Optional.empty(), drawn.interval());
     assertEquals(clusters > 0, drawn.value().isPresent());
   }

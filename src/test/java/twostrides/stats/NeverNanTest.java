@@ -62,7 +62,7 @@ class NeverNanTest {
       counts.forEach(c -> check(rates.of(c), counts));
       check(rates.highest(counts), counts);
       check(Trend.of(counts), counts);
-      check(new Bootstrap(run, 20).share(counts), counts);
+      check(BootstrapShare.of(new Bootstrap(run, 20), counts), counts);
     }
   }
 
@@ -70,16 +70,10 @@ class NeverNanTest {
   void waits() {
     for (int run = 0; run < 2000; run++) {
       List<CensoredTime> first = waitsUpTo(random.nextInt(12));
-      List<CensoredTime> second = waitsUpTo(random.nextInt(12));
       KaplanMeier curve = KaplanMeier.of(first);
       check(curve, first);
-      for (KaplanMeier.Band band : KaplanMeier.Band.values()) {
-        check(curve.median(band), first);
-        curve.steps().forEach(step -> check(step.band(band), first));
-      }
-      check(curve.survival(random.nextInt(9)), first);
-      check(curve.restrictedMean(random.nextInt(9)), first);
-      check(LogRank.of(first, second), first + " and " + second);
+      check(curve.median(), first);
+      curve.steps().forEach(step -> check(step.band(), first));
     }
   }
 

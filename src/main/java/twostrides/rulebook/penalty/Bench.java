@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import twostrides.rulebook.penalty.BoxEvent.Called;
 
 /** The penalties of one team that cost it a skater: those running, and those whose clock waits. */
@@ -11,9 +12,6 @@ final class Bench {
 
   /** What a reading of the clock freed: players, and how many of them had nobody in the box. */
   record Freed(List<ServedPenalty> ended, List<Called> comeBack, List<Called> emptyBox) {}
-
-  /** A minor that a goal ended, and what the choice left open. */
-  record Ended(ServedPenalty penalty, Optional<String> doubt) {}
 
   private final int most;
   private final List<Seat> seats = new ArrayList<>();
@@ -81,9 +79,9 @@ final class Bench {
    *
    * @param penalties those that count
    * @param now play since the game began, ms
-   * @return what the sheet leaves open
+   * @param doubts takes what the sheet leaves open
    */
-  List<String> sit(List<ServedPenalty> penalties, long now) {
+  void sit(List<ServedPenalty> penalties, long now, Consumer<String> doubts) {
     List<ServedPenalty> sorted = new ArrayList<>(penalties);
     sorted.sort(ServedPenalty.CANONICAL);
     List<Called> calls = sorted.stream().map(ServedPenalty::call).toList();
@@ -99,11 +97,15 @@ final class Bench {
       }
     }
     startWaiting(now);
-    return whoseClockWaits(fresh);
+    if (itMattersWhoWaits(fresh)) {
+      doubts.accept(
+          "penalties of different length were called at one stoppage and one of them waits; no book"
+              + " read says which, taken: majors start first");
+    }
   }
 
   /** Where some of one stoppage run and others wait, and they are not alike, it matters which. */
-  private static List<String> whoseClockWaits(List<Seat> fresh) {
+  private static boolean itMattersWhoWaits(List<Seat> fresh) {
     boolean runs = fresh.stream().anyMatch(Seat::running);
     boolean waits = fresh.stream().anyMatch(s -> !s.running());
     long kinds =
@@ -111,12 +113,7 @@ final class Bench {
             .map(s -> s.penalties().stream().map(ServedPenalty::millis).toList())
             .distinct()
             .count();
-    if (!runs || !waits || kinds < 2) {
-      return List.of();
-    }
-    return List.of(
-        "penalties of different length were called at one stoppage and one of them waits; no book"
-            + " read says which, taken: majors start first");
+    return runs && waits && kinds > 1;
   }
 
   /**
@@ -149,8 +146,12 @@ final class Bench {
    * A goal ends the minor with the least time left (NHL 16.2: S), of those being served. Of a
    * double minor it is the half being served, and the next half starts (NHL 18.2: S). Of two that
    * would run out together, the one whose player comes back.
+   *
+   * @param now play since the game began, ms
+   * @param doubts takes what the choice leaves open
+   * @return whether there was one to end
    */
-  Optional<Ended> endLeastLeft(long now) {
+  boolean endLeastLeft(long now, Consumer<String> doubts) {
     List<Seat> minors =
         seats.stream()
             .filter(s -> s.running() && s.current().minor())
@@ -160,23 +161,20 @@ final class Bench {
                     .thenComparing(Seat::current, ServedPenalty.CANONICAL))
             .toList();
     if (minors.isEmpty()) {
-      return Optional.empty();
+      return false;
     }
     Seat least = minors.get(0);
-    boolean open =
-        minors.stream().anyMatch(s -> s.endsAt() == least.endsAt() && s.behind() != least.behind());
-    ServedPenalty penalty = least.end(now);
+    if (minors.stream()
+        .anyMatch(s -> s.endsAt() == least.endsAt() && s.behind() != least.behind())) {
+      doubts.accept(
+          "two minors had the same time left when the goal came; no book read says which ends,"
+              + " taken: the one whose player comes back");
+    }
+    least.end(now);
     if (least.done()) {
       seats.remove(least);
     }
     startWaiting(now);
-    return Optional.of(
-        new Ended(
-            penalty,
-            open
-                ? Optional.of(
-                    "two minors had the same time left when the goal came; no book read says which"
-                        + " ends, taken: the one whose player comes back")
-                : Optional.empty()));
+    return true;
   }
 }

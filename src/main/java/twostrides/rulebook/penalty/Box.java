@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.Consumer;
 import twostrides.rulebook.penalty.BoxEvent.Called;
 import twostrides.rulebook.penalty.BoxEvent.Goal;
 import twostrides.rulebook.penalty.PenaltyRules.AtExpiry;
@@ -21,7 +21,6 @@ final class Box {
   private final Map<Side, Boolean> signalled = new EnumMap<>(Side.class);
   private final Map<Side, Long> lastMinorOut = new EnumMap<>(Side.class);
   private final List<Snapshot> snapshots = new ArrayList<>();
-  private final List<Change> changes = new ArrayList<>();
   private final List<Doubt> doubts = new ArrayList<>();
 
   /** A game at its first face-off. */
@@ -38,10 +37,6 @@ final class Box {
 
   List<Snapshot> snapshots() {
     return List.copyOf(snapshots);
-  }
-
-  List<Change> changes() {
-    return List.copyOf(changes);
   }
 
   List<Doubt> doubts() {
@@ -95,36 +90,28 @@ final class Box {
   private void expire() {
     GameInstant at = nextExpiry();
     long now = nextMillis();
-    List<String> why = new ArrayList<>();
     for (Side side : Side.values()) {
-      for (ServedPenalty b : strengths.expire(side, now)) {
-        why.add(named(b.call()) + " ran out");
-        if (b.minor()) {
-          lastMinorOut.put(side, now);
-        }
+      if (strengths.expire(side, now).stream().anyMatch(ServedPenalty::minor)) {
+        lastMinorOut.put(side, now);
       }
     }
-    record(at, Change.Cause.EXPIRED, String.join("; ", why));
+    note(at);
   }
 
   private void note(Step.Noted noted) {
     if (noted.event() instanceof BoxEvent.NetEmpty net) {
       netEmpty.put(net.side(), net.empty());
-      record(
-          noted.at(),
-          Change.Cause.NET,
-          net.side().text() + " goalkeeper " + (net.empty() ? "off" : "back"));
     } else if (noted.event() instanceof BoxEvent.Signalled s) {
       signalled.put(s.side(), true);
-      record(noted.at(), Change.Cause.CALLED, "signalled (" + s.ref() + ")");
     }
+    note(noted.at());
   }
 
   /** A period begins: play stood still, whatever the sheet says of it. */
   private void begin(GameInstant at) {
     signalled.replaceAll((side, up) -> false);
     strengths.atStoppage(clock.overtime(at.period()));
-    record(at, Change.Cause.PERIOD, "period " + at.period() + " began");
+    note(at);
   }
 
   /**
@@ -141,21 +128,14 @@ final class Box {
     for (Called c : s.calls()) {
       called.get(c.side()).addAll(ServedPenalty.of(c, rules));
     }
-    new CallDoubts(rules).of(s).forEach(text -> doubt(s.at(), text));
-    List<String> why = new ArrayList<>();
+    CallDoubts.of(s, rules).forEach(text -> doubt(s.at(), text));
     for (Goal goal : s.goals()) {
-      goal(goal, called, now, why);
+      goal(goal, called, now);
     }
-    boolean byGoal = !why.isEmpty();
-    List<ServedPenalty> counted = assess(called, s.at(), now);
-    counted.stream().map(ServedPenalty::call).distinct().forEach(c -> why.add(named(c)));
+    assess(called, s.at(), now);
     strengths.atStoppage(clock.overtime(s.at().period()));
     signalled.replaceAll((side, up) -> false);
-    Change.Cause cause = byGoal ? Change.Cause.GOAL : Change.Cause.STARTED;
-    record(
-        s.at(),
-        counted.isEmpty() ? cause : Change.Cause.CALLED,
-        why.isEmpty() ? "play stopped" : String.join("; ", why));
+    note(s.at());
   }
 
   /**
@@ -165,19 +145,17 @@ final class Box {
    * memory). Where the book says so, a shorthanded goal ends a minor of the team that scored (PWHL:
    * P).
    */
-  private void goal(Goal goal, Map<Side, List<ServedPenalty>> called, long now, List<String> why) {
+  private void goal(Goal goal, Map<Side, List<ServedPenalty>> called, long now) {
     Side against = goal.scoring().other();
     atExpiry(goal, against, now);
     if (goal.penaltyShot()) {
       return;
     }
-    boolean ended = false;
-    if (strengths.shorthanded(against) || !rules.goalEndsMinorsOnlyWhenShorthanded()) {
-      ended = ends(goal, strengths.bench(against).endLeastLeft(now), why);
-    }
+    Consumer<String> doubts = text -> doubt(goal.at(), text);
+    boolean ended =
+        strengths.shorthanded(against) && strengths.bench(against).endLeastLeft(now, doubts);
     if (!ended && signalled.get(against)) {
-      Optional<Bench.Ended> struck = Offsetting.strikeSignalled(called.get(against));
-      struck.flatMap(Bench.Ended::doubt).ifPresent(text -> doubt(goal.at(), text));
+      Offsetting.strikeSignalled(called.get(against), doubts);
     } else if (called.get(against).stream().anyMatch(ServedPenalty::minor)
         && !signalled.get(against)) {
       doubt(
@@ -188,14 +166,8 @@ final class Box {
               + " taken: called after the goal, so it is served");
     }
     if (rules.shorthandedGoalFreesOwnMinor() && strengths.shorthanded(goal.scoring())) {
-      ends(goal, strengths.bench(goal.scoring()).endLeastLeft(now), why);
+      strengths.bench(goal.scoring()).endLeastLeft(now, doubts);
     }
-  }
-
-  private boolean ends(Goal goal, Optional<Bench.Ended> ended, List<String> why) {
-    ended.flatMap(Bench.Ended::doubt).ifPresent(text -> doubt(goal.at(), text));
-    ended.ifPresent(e -> why.add("goal (" + goal.ref() + ") ended " + named(e.penalty().call())));
-    return ended.isPresent();
   }
 
   private void atExpiry(Goal goal, Side against, long now) {
@@ -215,39 +187,19 @@ final class Box {
     }
   }
 
-  private List<ServedPenalty> assess(
-      Map<Side, List<ServedPenalty>> called, GameInstant at, long now) {
+  private void assess(Map<Side, List<ServedPenalty>> called, GameInstant at, long now) {
     Offsetting offsetting =
         new Offsetting(
             called.get(Side.HOME), called.get(Side.AWAY), rules, strengths.nothingServed());
     offsetting.doubts().forEach(text -> doubt(at, text));
-    List<ServedPenalty> counted = new ArrayList<>();
     for (Side side : Side.values()) {
-      List<ServedPenalty> left = offsetting.left(side);
-      strengths.bench(side).sit(left, now).forEach(text -> doubt(at, text));
-      counted.addAll(left);
+      strengths.bench(side).sit(offsetting.left(side), now, text -> doubt(at, text));
     }
-    counted.sort(ServedPenalty.CANONICAL);
-    return counted;
   }
 
-  private static String named(Called call) {
-    return Term.name(call) + " of the " + call.side().text() + " team (" + call.ref() + ")";
-  }
-
-  private void record(GameInstant at, Change.Cause cause, String why) {
-    Snapshot after = snapshot(at);
-    Snapshot before = snapshots.get(snapshots.size() - 1);
-    snapshots.add(after);
-    boolean differs = false;
-    for (Side side : Side.values()) {
-      OnIce.Team was = before.ice().team(side);
-      OnIce.Team is = after.ice().team(side);
-      differs |= was.skaters() != is.skaters() || was.netEmpty() != is.netEmpty();
-    }
-    if (differs) {
-      changes.add(new Change(at, cause, before.ice(), after.ice(), why));
-    }
+  /** Who is on the ice from here on. */
+  private void note(GameInstant at) {
+    snapshots.add(snapshot(at));
   }
 
   private Snapshot snapshot(GameInstant at) {

@@ -1,6 +1,5 @@
 package twostrides.rulebook.penalty;
 
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -37,12 +36,6 @@ public sealed interface BoxEvent {
 
     /** Rejects a length that is none. */
     public Called {
-      Objects.requireNonNull(at);
-      Objects.requireNonNull(side);
-      Objects.requireNonNull(kind);
-      Objects.requireNonNull(player);
-      Objects.requireNonNull(servedBy);
-      Objects.requireNonNull(ref);
       if (lengthSeconds.isPresent()
           && !(lengthSeconds.getAsDouble() >= 1 && lengthSeconds.getAsDouble() <= 3600)) {
         throw new IllegalArgumentException(

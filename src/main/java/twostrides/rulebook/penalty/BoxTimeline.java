@@ -1,8 +1,12 @@
 package twostrides.rulebook.penalty;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import twostrides.rulebook.penalty.BoxEvent.Called;
 
 /**
@@ -23,18 +27,17 @@ public final class BoxTimeline {
 
   private final PenaltyRules rules;
   private final Clock clock;
-  private final List<Snapshot> snapshots;
-  private final List<Change> changes;
+  private final NavigableMap<GameInstant, Snapshot> snapshots = new TreeMap<>();
   private final List<Doubt> doubts;
 
   private BoxTimeline(PenaltyRules rules, Clock clock, Box box) {
     this.rules = rules;
     this.clock = clock;
-    this.snapshots = box.snapshots();
-    this.changes = box.changes();
-    List<Doubt> sorted = new ArrayList<>(box.doubts());
-    sorted.sort(Comparator.comparing(Doubt::at).thenComparing(Doubt::text));
-    this.doubts = List.copyOf(sorted);
+    box.snapshots().forEach(s -> snapshots.put(s.at(), s));
+    this.doubts =
+        box.doubts().stream()
+            .sorted(Comparator.comparing(Doubt::at).thenComparing(Doubt::text))
+            .toList();
   }
 
   /**
@@ -63,11 +66,8 @@ public final class BoxTimeline {
       if (clock.pastEnd(e.at())) {
         box.doubt(
             e.at(),
-            "the clock reads "
-                + e.at().elapsed()
-                + " s, past the end of period "
-                + e.at().period()
-                + "; taken for that end");
+            "the clock reads %s s, past the end of period %d; taken for that end"
+                .formatted(e.at().elapsed(), e.at().period()));
       }
       within.add(clock.within(e));
     }
@@ -114,9 +114,9 @@ public final class BoxTimeline {
     return snapshot(t).why(side, rules, clock, t.period());
   }
 
-  /** Where the skaters on the ice change, in order. */
-  public List<Change> changes() {
-    return changes;
+  /** Who is on the ice from each instant to the next one, in order. */
+  Collection<Snapshot> snapshots() {
+    return snapshots.values();
   }
 
   /** What the events or the books leave open, in order. */
@@ -125,17 +125,7 @@ public final class BoxTimeline {
   }
 
   private Snapshot snapshot(GameInstant t) {
-    GameInstant at = clock.within(t);
-    int low = 0;
-    int high = snapshots.size() - 1;
-    while (low < high) {
-      int middle = (low + high + 1) >>> 1;
-      if (snapshots.get(middle).at().compareTo(at) < 0) {
-        low = middle;
-      } else {
-        high = middle - 1;
-      }
-    }
-    return snapshots.get(low);
+    Map.Entry<GameInstant, Snapshot> before = snapshots.lowerEntry(clock.within(t));
+    return (before == null ? snapshots.firstEntry() : before).getValue();
   }
 }

@@ -7,17 +7,13 @@ import twostrides.rulebook.penalty.BoxEvent.Called;
 /** What the calls of a stoppage leave open by themselves. */
 final class CallDoubts {
 
-  private final PenaltyRules rules;
-
-  CallDoubts(PenaltyRules rules) {
-    this.rules = rules;
-  }
+  private CallDoubts() {}
 
   /** Every doubt of a stoppage, as sentences. */
-  List<String> of(Step.Stoppage stoppage) {
+  static List<String> of(Step.Stoppage stoppage, PenaltyRules rules) {
     List<String> found = new ArrayList<>();
     for (Called c : stoppage.calls()) {
-      if (c.kind() == PenaltyKind.MATCH && rules.matchSeconds().isEmpty()) {
+      if (c.kind() == PenaltyKind.MATCH && rules.lengths().matchSeconds().isEmpty()) {
         found.add("this book knows no match penalty; " + c.ref() + " counts as long as a major");
       }
       if (whoSitsIsOpen(c, stoppage.calls())) {

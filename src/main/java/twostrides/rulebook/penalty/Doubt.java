@@ -1,18 +1,9 @@
 package twostrides.rulebook.penalty;
 
-import java.util.Objects;
-
 /**
  * Something that the events, or every book read, leave open, and how it was taken.
  *
  * @param at where
  * @param text a plain sentence
  */
-public record Doubt(GameInstant at, String text) {
-
-  /** Rejects a doubt about nothing. */
-  public Doubt {
-    Objects.requireNonNull(at);
-    Objects.requireNonNull(text);
-  }
-}
+public record Doubt(GameInstant at, String text) {}

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import twostrides.rulebook.penalty.PenaltyRules.CoincidentalMinors;
 
 /** Penalties of both teams at one stoppage: which of them offset each other. */
@@ -147,30 +148,20 @@ final class Offsetting {
    * Strikes out one minor: it was signalled when the other team scored (from memory: NHL 15.2; of a
    * double minor one half, from memory).
    *
-   * @return the minor struck out, and whether it was one of several that are not alike
+   * @param penalties called on the team scored on; one is taken out
+   * @param doubts takes what the sheet leaves open
    */
-  static Optional<Bench.Ended> strikeSignalled(List<ServedPenalty> penalties) {
-    Optional<ServedPenalty> gone =
-        penalties.stream()
-            .filter(ServedPenalty::minor)
-            .map(ServedPenalty::millis)
-            .min(Comparator.naturalOrder())
-            .flatMap(length -> pick(penalties, true, length));
-    if (gone.isEmpty()) {
-      return Optional.empty();
+  static void strikeSignalled(List<ServedPenalty> penalties, Consumer<String> doubts) {
+    List<ServedPenalty> minors = penalties.stream().filter(ServedPenalty::minor).toList();
+    if (minors.isEmpty()) {
+      return;
     }
-    boolean several =
-        penalties.stream().filter(ServedPenalty::minor).map(ServedPenalty::owner).distinct().count()
-            > 1;
-    penalties.remove(gone.get());
-    return Optional.of(
-        new Bench.Ended(
-            gone.get(),
-            several
-                ? Optional.of(
-                    "several minors were called after a goal with a penalty signalled; the sheet"
-                        + " does not say which the goal cancelled, taken: the one that leaves fewest"
-                        + " skaters missing")
-                : Optional.empty()));
+    long shortest = minors.stream().mapToLong(ServedPenalty::millis).min().getAsLong();
+    penalties.remove(pick(penalties, true, shortest).orElseThrow());
+    if (minors.stream().map(ServedPenalty::owner).distinct().count() > 1) {
+      doubts.accept(
+          "several minors were called after a goal with a penalty signalled; the sheet does not say"
+              + " which the goal cancelled, taken: the one that leaves fewest skaters missing");
+    }
   }
 }

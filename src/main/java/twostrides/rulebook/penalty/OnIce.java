@@ -1,7 +1,5 @@
 package twostrides.rulebook.penalty;
 
-import java.util.Objects;
-
 /**
  * Who is on the ice at an instant, goalkeepers not counted.
  *
@@ -27,19 +25,7 @@ public record OnIce(Team home, Team away) {
       int served,
       int waiting,
       boolean signalled,
-      boolean shorthanded) {
-
-    /** Skaters on the ice, an extra attacker included. */
-    public int skatersWithExtra() {
-      return netEmpty ? skaters + 1 : skaters;
-    }
-  }
-
-  /** Rejects a missing team. */
-  public OnIce {
-    Objects.requireNonNull(home);
-    Objects.requireNonNull(away);
-  }
+      boolean shorthanded) {}
 
   /**
    * One of the two.

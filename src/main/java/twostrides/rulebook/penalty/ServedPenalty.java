@@ -1,6 +1,6 @@
 package twostrides.rulebook.penalty;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import twostrides.rulebook.penalty.BoxEvent.Called;
@@ -44,21 +44,17 @@ record ServedPenalty(Called call, long millis) {
     double seconds =
         call.lengthSeconds().isPresent()
             ? call.lengthSeconds().getAsDouble() / parts
-            : usualSeconds(call.kind(), rules);
-    List<ServedPenalty> penalties = new ArrayList<>();
-    for (int i = 0; i < parts; i++) {
-      penalties.add(new ServedPenalty(call, GameInstant.toMillis(seconds)));
-    }
-    return List.copyOf(penalties);
+            : usualSeconds(call.kind(), rules.lengths());
+    return Collections.nCopies(parts, new ServedPenalty(call, GameInstant.toMillis(seconds)));
   }
 
-  private static double usualSeconds(PenaltyKind kind, PenaltyRules rules) {
+  private static double usualSeconds(PenaltyKind kind, PenaltyRules.Lengths lengths) {
     if (kind.isMinor()) {
-      return rules.minorSeconds();
+      return lengths.minorSeconds();
     }
     return kind == PenaltyKind.MATCH
-        ? rules.matchSeconds().orElse(rules.majorSeconds())
-        : rules.majorSeconds();
+        ? lengths.matchSeconds().orElse(lengths.majorSeconds())
+        : lengths.majorSeconds();
   }
 
   /** Who is punished, for telling players apart; a penalty to nobody named stands alone. */

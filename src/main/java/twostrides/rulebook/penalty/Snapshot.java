@@ -42,7 +42,7 @@ record Snapshot(GameInstant at, OnIce ice, List<Term> home, List<Term> away) {
     if (fewer) {
       return us.skaters() + " on " + them.skaters() + " in overtime";
     }
-    int missing = rules.fullSkaters() - us.skaters();
+    int missing = PenaltyRules.FULL_SKATERS - us.skaters();
     if (missing <= 0) {
       return "at full strength";
     }

@@ -20,7 +20,7 @@ final class Strengths {
     for (Side side : Side.values()) {
       benches.put(side, new Bench(rules.mostShort()));
       ranOut.put(side, new ArrayList<>());
-      skaters.put(side, rules.fullSkaters());
+      skaters.put(side, PenaltyRules.FULL_SKATERS);
     }
   }
 
@@ -49,12 +49,12 @@ final class Strengths {
    * @param overtime whether the period is overtime
    */
   void atStoppage(boolean overtime) {
-    int base = overtime ? rules.overtimeSkaters().orElse(rules.fullSkaters()) : rules.fullSkaters();
+    int base = rules.skaters(overtime);
     int home = base - bench(Side.HOME).running();
     int away = base - bench(Side.AWAY).running();
     int lift = Math.max(0, rules.fewestSkaters() - Math.min(home, away));
-    skaters.put(Side.HOME, Math.min(rules.fullSkaters(), home + lift));
-    skaters.put(Side.AWAY, Math.min(rules.fullSkaters(), away + lift));
+    skaters.put(Side.HOME, Math.min(PenaltyRules.FULL_SKATERS, home + lift));
+    skaters.put(Side.AWAY, Math.min(PenaltyRules.FULL_SKATERS, away + lift));
     ranOut.values().forEach(List::clear);
   }
 
@@ -69,7 +69,9 @@ final class Strengths {
   List<ServedPenalty> expire(Side side, long now) {
     Bench.Freed freed = bench(side).expire(now);
     skaters.merge(
-        side, freed.comeBack().size(), (on, back) -> Math.min(rules.fullSkaters(), on + back));
+        side,
+        freed.comeBack().size(),
+        (on, back) -> Math.min(PenaltyRules.FULL_SKATERS, on + back));
     ranOut.get(side).addAll(freed.emptyBox());
     return freed.ended();
   }

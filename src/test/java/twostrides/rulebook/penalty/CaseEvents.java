@@ -93,50 +93,50 @@ final class CaseEvents {
   /** A book and the settings that differ from it. */
   static PenaltyRules rules(String cell) {
     String[] words = cell.split(" ", -1);
-    PenaltyRules rules = book(words[0]);
+    RulesDraft draft = new RulesDraft();
+    book(draft, words[0]);
     for (int i = 1; i < words.length; i++) {
       String[] pair = words[i].split("=", -1);
-      rules = with(rules, pair[0], pair[1]);
+      change(draft, pair[0], pair[1]);
     }
-    return rules;
+    return draft.rules();
   }
 
-  private static PenaltyRules book(String name) {
-    PenaltyRules nhl =
-        PenaltyRules.COMMON
-            .withCoincidentalMinors(CoincidentalMinors.FOUR_ON_FOUR)
-            .withOvertimeSkaters(OptionalInt.of(3));
-    return switch (name) {
-      case "common", "usah" -> PenaltyRules.COMMON;
-      case "nhl" -> nhl;
-      case "pwhl" -> nhl.withShorthandedGoalFreesOwnMinor(true);
-      case "iihf" ->
-          PenaltyRules.COMMON
-              .withMatchSeconds(OptionalDouble.empty())
-              .withExpiredMajorEmptyBoxExempt(true)
-              .withOvertimeSkaters(OptionalInt.of(3));
+  private static void book(RulesDraft draft, String name) {
+    switch (name) {
+      case "common", "usah" -> {}
+      case "nhl", "pwhl" -> {
+        draft.coincidentalMinors = CoincidentalMinors.FOUR_ON_FOUR;
+        draft.overtimeSkaters = OptionalInt.of(3);
+        draft.shorthandedGoalFreesOwnMinor = name.equals("pwhl");
+      }
+      case "iihf" -> {
+        draft.matchSeconds = OptionalDouble.empty();
+        draft.expiredMajorEmptyBoxExempt = true;
+        draft.overtimeSkaters = OptionalInt.of(3);
+      }
       default -> throw new IllegalArgumentException("no such book: " + name);
-    };
+    }
   }
 
-  private static PenaltyRules with(PenaltyRules rules, String key, String value) {
-    return switch (key) {
-      case "minor" -> rules.withMinorSeconds(seconds(value));
-      case "major" -> rules.withMajorSeconds(seconds(value));
-      case "fewest" -> rules.withFewestSkaters(Integer.parseInt(value));
+  private static void change(RulesDraft draft, String key, String value) {
+    switch (key) {
+      case "minor" -> draft.minorSeconds = seconds(value);
+      case "major" -> draft.majorSeconds = seconds(value);
+      case "fewest" -> draft.fewestSkaters = Integer.parseInt(value);
       case "overtime" ->
-          rules.withOvertimeSkaters(
+          draft.overtimeSkaters =
               value.equals("regulation")
                   ? OptionalInt.empty()
-                  : OptionalInt.of(Integer.parseInt(value)));
+                  : OptionalInt.of(Integer.parseInt(value));
       case "coincidental" ->
-          rules.withCoincidentalMinors(
-              value.equals("cancel") ? CoincidentalMinors.CANCEL : CoincidentalMinors.FOUR_ON_FOUR);
-      case "frees" -> rules.withShorthandedGoalFreesOwnMinor(value.equals("yes"));
-      case "expired-major-exempt" -> rules.withExpiredMajorEmptyBoxExempt(value.equals("yes"));
+          draft.coincidentalMinors =
+              value.equals("cancel") ? CoincidentalMinors.CANCEL : CoincidentalMinors.FOUR_ON_FOUR;
+      case "frees" -> draft.shorthandedGoalFreesOwnMinor = value.equals("yes");
+      case "expired-major-exempt" -> draft.expiredMajorEmptyBoxExempt = value.equals("yes");
       case "at-expiry" ->
-          rules.withAtExpiry(value.equals("over") ? AtExpiry.OVER : AtExpiry.STILL_SERVED);
+          draft.atExpiry = value.equals("over") ? AtExpiry.OVER : AtExpiry.STILL_SERVED;
       default -> throw new IllegalArgumentException("no such setting: " + key);
-    };
+    }
   }
 }

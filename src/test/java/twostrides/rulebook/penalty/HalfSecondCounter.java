@@ -259,10 +259,10 @@ final class HalfSecondCounter {
   private List<Stretch> stretches(Called c) {
     double seconds =
         switch (c.kind()) {
-          case MINOR, BENCH_MINOR -> rules.minorSeconds();
-          case DOUBLE_MINOR -> 2 * rules.minorSeconds();
-          case MAJOR -> rules.majorSeconds();
-          case MATCH -> rules.matchSeconds().orElse(rules.majorSeconds());
+          case MINOR, BENCH_MINOR -> rules.lengths().minorSeconds();
+          case DOUBLE_MINOR -> 2 * rules.lengths().minorSeconds();
+          case MAJOR -> rules.lengths().majorSeconds();
+          case MATCH -> rules.lengths().matchSeconds().orElse(rules.lengths().majorSeconds());
           case MISCONDUCT, GAME_MISCONDUCT -> 0;
         };
     if (seconds == 0) {

@@ -39,14 +39,15 @@ final class InventedGames {
   }
 
   private PenaltyRules rules() {
-    return PenaltyRules.COMMON
-        .withCoincidentalMinors(
-            random.nextBoolean() ? CoincidentalMinors.FOUR_ON_FOUR : CoincidentalMinors.CANCEL)
-        .withOvertimeSkaters(random.nextBoolean() ? OptionalInt.of(3) : OptionalInt.empty())
-        .withMatchSeconds(random.nextBoolean() ? OptionalDouble.of(300) : OptionalDouble.empty())
-        .withShorthandedGoalFreesOwnMinor(random.nextBoolean())
-        .withExpiredMajorEmptyBoxExempt(random.nextBoolean())
-        .withAtExpiry(random.nextInt(3) == 0 ? AtExpiry.STILL_SERVED : AtExpiry.OVER);
+    RulesDraft draft = new RulesDraft();
+    draft.coincidentalMinors =
+        random.nextBoolean() ? CoincidentalMinors.FOUR_ON_FOUR : CoincidentalMinors.CANCEL;
+    draft.overtimeSkaters = random.nextBoolean() ? OptionalInt.of(3) : OptionalInt.empty();
+    draft.matchSeconds = random.nextBoolean() ? OptionalDouble.of(300) : OptionalDouble.empty();
+    draft.shorthandedGoalFreesOwnMinor = random.nextBoolean();
+    draft.expiredMajorEmptyBoxExempt = random.nextBoolean();
+    draft.atExpiry = random.nextInt(3) == 0 ? AtExpiry.STILL_SERVED : AtExpiry.OVER;
+    return draft.rules();
   }
 
   private void period(int period) {
