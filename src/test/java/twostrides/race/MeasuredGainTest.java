@@ -52,6 +52,22 @@ class MeasuredGainTest {
     assertEquals(1, p(carrier(INCH_SHORT + 0.03, 0, 0, 0), checker(INCH_SHORT, 0, 0, 0)));
   }
 
+  /**
+   * With a checker inside of him he goes out along the boards, up to half a metre from them: 45
+   * degrees out he would be 0.9 m off them, 60 degrees out beyond them.
+   */
+  @Test
+  void aWayMayLeadToHalfAMetreFromTheBoards() {
+    double x = -5;
+    double y = RINK.width() / 2 - 0.9 - RINK.shortOfCenter(x);
+    GainChance near = chance(carrier(x, y, 3, 4), List.of(checker(x + 3.5, y - 1, 2, 0)), 1);
+    assertEquals(45, near.degrees());
+    GainChance nearer =
+        chance(carrier(x, y + 0.6, 3, 4), List.of(checker(x + 3.5, y - 0.4, 2, 0)), 1);
+    assertEquals(30, nearer.degrees());
+    assertTrue(near.raw() > nearer.raw());
+  }
+
   @Test
   void aCheckerFartherDownIceNeverLowersTheChance() {
     Random random = new Random(20311004);
