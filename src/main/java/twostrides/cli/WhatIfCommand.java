@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
 import twostrides.chart.Picture;
 import twostrides.chart.ReleaseDrawing;
 import twostrides.output.OutputException;
-import twostrides.race.Draws;
+import twostrides.race.SeededRandom;
 import twostrides.race.Parameter;
 import twostrides.race.RaceModel;
 import twostrides.race.Scene;
@@ -104,7 +104,7 @@ final class WhatIfCommand implements Callable<Integer> {
             assumed.losses(options.pressure().orElse(""), 0, 0),
             options.netEmpty,
             assumed);
-    WaysOut ways = WaysOut.of(what, new Draws(seed, "whatif"), draws);
+    WaysOut ways = WaysOut.of(what, new SeededRandom(seed, "whatif"), draws);
     WhatIfWords words = new WhatIfWords(options, what, ways);
     console.println(Books.title(book) + " (" + book.edition() + ")");
     words.before(book, facts, ruling).forEach(console::println);

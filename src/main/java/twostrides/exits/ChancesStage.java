@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import tech.tablesaw.api.Table;
 import twostrides.race.Chance;
-import twostrides.race.Draws;
+import twostrides.race.SeededRandom;
 import twostrides.rink.Rink;
 
 /**
@@ -96,8 +96,8 @@ final class ChancesStage {
     return Said.of(Ground.of(r, carry, seen), costs, settings.threshold(), toWeigh(r));
   }
 
-  private Draws draws(ReleaseRow r) {
-    return new Draws(settings.seed(), r.game() + "#" + r.count(Columns.RELEASE));
+  private SeededRandom draws(ReleaseRow r) {
+    return new SeededRandom(settings.seed(), r.game() + "#" + r.count(Columns.RELEASE));
   }
 
   /** Why there is nothing to weigh; {@link FlagVerdict#FLAGGED} where icing followed. */

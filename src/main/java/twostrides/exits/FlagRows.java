@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import tech.tablesaw.api.Table;
 import twostrides.race.Delivery;
-import twostrides.race.Draws;
+import twostrides.race.SeededRandom;
 import twostrides.race.PuckSpread;
 import twostrides.race.Scene;
 import twostrides.rates.Count;
@@ -35,7 +35,7 @@ final class FlagRows {
           Columns.SHORT_OF_CENTER_M,
           Columns.VIDEO_S);
 
-  /** Draws that show where a puck would go: enough for a drawing. */
+  /** Simulations that show where a puck would go: enough for a drawing. */
   private static final int SPREAD_DRAWS = 400;
 
   private final RaceSettings settings;
@@ -102,7 +102,7 @@ final class FlagRows {
    * @param said what came out for it
    * @param draws its chance
    */
-  void add(ReleaseRow r, Said said, Draws draws) {
+  void add(ReleaseRow r, Said said, SeededRandom draws) {
     KindIcings.Kind kind = KindIcings.Kind.of(r);
     Count alike = kinds.of(kind);
     Ground ground = said.ground();
@@ -155,7 +155,7 @@ final class FlagRows {
   }
 
   /** Where the puck would go with nobody in its way: for the drawing. */
-  private void puck(ReleaseRow r, Draws draws) {
+  private void puck(ReleaseRow r, SeededRandom draws) {
     Delivery delivery =
         (r.missedPass() ? Delivery.MISSED_PASS : Delivery.SENT).forLevel(settings.level());
     Scene scene =

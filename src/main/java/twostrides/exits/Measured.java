@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import twostrides.race.Draws;
+import twostrides.race.SeededRandom;
 import twostrides.race.GainChance;
 import twostrides.race.MeasuredGain;
 import twostrides.race.Racer;
@@ -42,7 +42,7 @@ record Measured(Around around, List<Sighting> opponents, Optional<GainChance> ga
    * @param draws the chance of this release
    * @param n number of draws
    */
-  static Measured of(Rink rink, Around around, SkaterSettings skaters, Draws draws, int n) {
+  static Measured of(Rink rink, Around around, SkaterSettings skaters, SeededRandom draws, int n) {
     Racer carrier = around.carrier().racer();
     List<Sighting> opponents =
         around.others().stream()

@@ -54,6 +54,15 @@ public record Scene(
     return skaters.level();
   }
 
+  /**
+   * The same sent otherwise.
+   *
+   * @param other how it is sent
+   */
+  Scene sent(Delivery other) {
+    return new Scene(rink, x, y, other, targetY, racers, skaters);
+  }
+
   /** Copies the skaters and rejects a release outside the boards. */
   public Scene {
     racers = List.copyOf(racers);

@@ -69,7 +69,6 @@ public enum SkaterLevel {
   private static final double TAU_LOW = 1.2;
   private static final double TAU_HIGH = 1.8;
   private static final double REACTION = 0.35;
-  private static final double TURN = 0.5;
   private static final double CARRY = 0.95;
   private static final double REACH = 1.5;
   private static final double SIGMA = 0.50;
@@ -103,7 +102,7 @@ public enum SkaterLevel {
 
   /** The level's default skater. */
   public SkaterSettings settings() {
-    return new SkaterSettings(topSpeed, tau, REACTION, TURN, CARRY, REACH, SIGMA);
+    return new SkaterSettings(topSpeed, tau, REACTION, CARRY, REACH, SIGMA);
   }
 
   /** The level's parameters with range, source and grade, in the order of the settings. */
@@ -133,14 +132,6 @@ public enum SkaterLevel {
             0.5,
             "s",
             "choice reaction 0.30 to 0.45 s from memory; 0.2 already moving, 0.5 turning back",
-            MEMORY_LOW),
-        new Parameter(
-            "time added by facing away",
-            TURN,
-            0.5,
-            1.0,
-            "s",
-            "from memory, low end because the model already brakes the present velocity",
             MEMORY_LOW),
         new Parameter(
             "top speed with the puck, factor",

@@ -27,7 +27,6 @@ public record SkaterSet(String name, SkaterLevel level, SkaterSettings settings)
           "top-speed",
           "tau",
           "reaction",
-          "turn",
           "carry",
           "reach",
           "sigma",
@@ -125,7 +124,6 @@ public record SkaterSet(String name, SkaterLevel level, SkaterSettings settings)
                 top,
                 tau,
                 number(toml, "reaction", s.reaction()),
-                number(toml, "turn", s.turn()),
                 number(toml, "carry", s.carry()),
                 number(toml, "reach", s.reach()),
                 number(toml, "sigma", s.sigma()));

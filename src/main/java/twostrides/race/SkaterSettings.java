@@ -7,8 +7,6 @@ package twostrides.race;
  * @param tau time constant of that approach, s, 0.1 to 5; a sprint from rest starts with topSpeed /
  *     tau, m/s2
  * @param reaction time before he responds, s, 0 to 3; until then he drifts at his present velocity
- * @param turn time that facing straight away from the target adds to the reaction, s, 0 to 3; see
- *     {@link Skater#turnTime}
  * @param carry factor on the top speed while carrying the puck, above 0 to 1
  * @param reach how far from his skates he plays a puck, m, 0 to 3; 0 when a skate counts
  * @param sigma standard deviation of his arrival about the computed time, s, above 0 to 2
@@ -17,7 +15,6 @@ public record SkaterSettings(
     double topSpeed,
     double tau,
     double reaction,
-    double turn,
     double carry,
     double reach,
     double sigma) {
@@ -27,7 +24,6 @@ public record SkaterSettings(
     check("top speed", topSpeed, 1, 15, "m/s");
     check("tau", tau, 0.1, 5, "s");
     check("reaction", reaction, 0, 3, "s");
-    check("turn", turn, 0, 3, "s");
     check("carry", carry, Double.MIN_NORMAL, 1, "of the top speed");
     check("reach", reach, 0, 3, "m");
     check("sigma", sigma, Double.MIN_NORMAL, 2, "s");
@@ -54,6 +50,16 @@ public record SkaterSettings(
     return topSpeed / tau;
   }
 
+  /**
+   * Scale of the logistic error of an arrival, s: P(there by t) = 1/(1 + e^(-(t - m)/s)), m the
+   * computed arrival, s = sqrt(3) sigma/pi. Source: Spearman 2018, "Beyond Expected Goals", MIT
+   * Sloan Sports Analytics Conference (read in public re-implementations that cite it). The error
+   * has no lower end, so an arrival may fall before the release; sigma is to be small against m.
+   */
+  double errorScale() {
+    return Math.sqrt(3) / Math.PI * sigma;
+  }
+
   /** Top speed with the puck, m/s. */
   public double carryingSpeed() {
     return carry * topSpeed;
@@ -66,7 +72,7 @@ public record SkaterSettings(
    * @param newTau s
    */
   public SkaterSettings withSprint(double newTopSpeed, double newTau) {
-    return new SkaterSettings(newTopSpeed, newTau, reaction, turn, carry, reach, sigma);
+    return new SkaterSettings(newTopSpeed, newTau, reaction, carry, reach, sigma);
   }
 
   /**
@@ -75,7 +81,7 @@ public record SkaterSettings(
    * @param newReach m, 0 when a skate counts
    */
   public SkaterSettings withReach(double newReach) {
-    return new SkaterSettings(topSpeed, tau, reaction, turn, carry, newReach, sigma);
+    return new SkaterSettings(topSpeed, tau, reaction, carry, newReach, sigma);
   }
 
   /**
@@ -84,7 +90,7 @@ public record SkaterSettings(
    * @param newSigma s
    */
   public SkaterSettings withSigma(double newSigma) {
-    return new SkaterSettings(topSpeed, tau, reaction, turn, carry, reach, newSigma);
+    return new SkaterSettings(topSpeed, tau, reaction, carry, reach, newSigma);
   }
 
   /**

@@ -185,7 +185,7 @@ public record SprintFit(
       double[] value = new double[distances.length];
       double[][] slope = new double[distances.length][parameters];
       for (int i = 0; i < value.length; i++) {
-        double t = Sprint.time(distances[i], 0, vm, tau);
+        double t = Skater.timeTo(distances[i], 0, 0, 0, vm, tau, 0, 0);
         double z = t / tau;
         double pushed = -Math.expm1(-z);
         value[i] = t;

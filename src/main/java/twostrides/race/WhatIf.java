@@ -2,6 +2,7 @@ package twostrides.race;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import twostrides.race.puck.Boards;
 import twostrides.rink.Rink;
 import twostrides.rulebook.RaceQuestion;
 

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import tech.tablesaw.api.Table;
 import twostrides.game.Game;
 import twostrides.race.Delivery;
-import twostrides.race.Draws;
+import twostrides.race.SeededRandom;
 import twostrides.race.RaceModel;
 import twostrides.race.Regression;
 import twostrides.race.Scene;
@@ -84,7 +84,7 @@ class OpenRaceTest {
             OptionalDouble.empty(),
             List.of(),
             level);
-    Draws draws = new Draws(1, game(t, i) + "#" + count(t, Columns.RELEASE, i));
+    SeededRandom draws = new SeededRandom(1, game(t, i) + "#" + count(t, Columns.RELEASE, i));
     return new RaceModel(scene, OpenData.BOOK.raceQuestion()).run(draws, DRAWS).pIcing();
   }
 

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import twostrides.game.Game;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
-import twostrides.race.Draws;
+import twostrides.race.SeededRandom;
 import twostrides.race.GainChance;
 import twostrides.race.MeasuredGain;
 import twostrides.race.SkaterLevel;
@@ -89,7 +89,7 @@ public final class TrackedReleases {
                 CarriedUpIce.metres(play, m),
                 Math.abs(m.y().orElse(0)),
                 m.kind() == Move.Kind.MISSED_PASS,
-                race.run(new Draws(1, m.game() + "#" + m.line()), DRAWS)));
+                race.run(new SeededRandom(1, m.game() + "#" + m.line()), DRAWS)));
       }
     }
     return out;

@@ -114,7 +114,7 @@ class ArrivalTest {
   @Test
   void simulationAgreesWithTheReference() {
     int n = 40_000;
-    Draws draws = new Draws(2024, "race");
+    SeededRandom draws = new SeededRandom(2024, "race");
     for (double lead : new double[] {-0.5, 0, 0.25, 1}) {
       double share = simulate(draws, n, new double[] {2}, new double[] {2 + lead});
       within(Arrival.logisticRace(lead, SIGMA), share, n);
@@ -133,7 +133,7 @@ class ArrivalTest {
   @Test
   void sigmaIsTheStandardDeviation() {
     int n = 100_000;
-    Draws draws = new Draws(1, "sigma");
+    SeededRandom draws = new SeededRandom(1, "sigma");
     double squares = 0;
     for (int i = 0; i < n; i++) {
       double error = Arrival.scale(SIGMA) * draws.logistic(i, 0);
@@ -143,7 +143,7 @@ class ArrivalTest {
     assertEquals(1, squares / n / (SIGMA * SIGMA), 3 * Math.sqrt(3.2 / n));
   }
 
-  private static double simulate(Draws draws, int n, double[] a, double[] b) {
+  private static double simulate(SeededRandom draws, int n, double[] a, double[] b) {
     double s = Arrival.scale(SIGMA);
     int first = 0;
     for (int i = 0; i < n; i++) {

@@ -48,7 +48,7 @@ class DrawsTest {
    */
   @Test
   void theNumbersStayTheSame() {
-    Draws d = new Draws(20240917L, "g12-r7");
+    SeededRandom d = new SeededRandom(20240917L, "g12-r7");
     assertArrayEquals(
         new double[] {
           0.01905497851466975, 0.6006707265951395, 0.3953801284872446, 0.6532964404340661
@@ -58,13 +58,13 @@ class DrawsTest {
 
   @Test
   void orderAndThreadsDoNotMatter() {
-    Draws d = new Draws(5, "any");
+    SeededRandom d = new SeededRandom(5, "any");
     double[] forward = IntStream.range(0, 5_000).mapToDouble(i -> d.uniform(i, i % 7)).toArray();
     double[] again =
         IntStream.range(0, 5_000).parallel().mapToDouble(i -> d.uniform(i, i % 7)).toArray();
     double[] back = new double[5_000];
     for (int i = back.length - 1; i >= 0; i--) {
-      back[i] = new Draws(5, "any").uniform(i, i % 7);
+      back[i] = new SeededRandom(5, "any").uniform(i, i % 7);
     }
     assertArrayEquals(forward, again);
     assertArrayEquals(forward, back);
@@ -72,14 +72,14 @@ class DrawsTest {
 
   @Test
   void seedAndReleaseAndIndexAllCount() {
-    double u = new Draws(5, "a").uniform(3, 4);
-    assertNotEquals(u, new Draws(6, "a").uniform(3, 4));
-    assertNotEquals(u, new Draws(5, "b").uniform(3, 4));
-    assertNotEquals(u, new Draws(5, "a").uniform(4, 3));
+    double u = new SeededRandom(5, "a").uniform(3, 4);
+    assertNotEquals(u, new SeededRandom(6, "a").uniform(3, 4));
+    assertNotEquals(u, new SeededRandom(5, "b").uniform(3, 4));
+    assertNotEquals(u, new SeededRandom(5, "a").uniform(4, 3));
     Set<Double> seen = new HashSet<>();
     for (int draw = 0; draw < 500; draw++) {
       for (int variable = 0; variable < 40; variable++) {
-        assertTrue(seen.add(new Draws(0, "").uniform(draw, variable)));
+        assertTrue(seen.add(new SeededRandom(0, "").uniform(draw, variable)));
       }
     }
   }
@@ -91,20 +91,20 @@ class DrawsTest {
   @Test
   void numbersAreEvenlySpread() {
     int n = 200_000;
-    Draws d = new Draws(77, "even");
+    SeededRandom d = new SeededRandom(77, "even");
     spread(IntStream.range(0, n).mapToDouble(i -> d.uniform(i, 0)).toArray());
     spread(IntStream.range(0, n).mapToDouble(i -> d.uniform(0, i)).toArray());
     spread(IntStream.range(0, n).mapToDouble(i -> d.uniform(i / 40, i % 40)).toArray());
-    spread(IntStream.range(0, n).mapToDouble(i -> new Draws(i, "even").uniform(0, 0)).toArray());
-    spread(IntStream.range(0, n).mapToDouble(i -> new Draws(77, "r" + i).uniform(0, 0)).toArray());
+    spread(IntStream.range(0, n).mapToDouble(i -> new SeededRandom(i, "even").uniform(0, 0)).toArray());
+    spread(IntStream.range(0, n).mapToDouble(i -> new SeededRandom(77, "r" + i).uniform(0, 0)).toArray());
   }
 
   /** Neighbours in draw, variable, seed and id do not follow each other: |r| below 4/sqrt(n). */
   @Test
   void neighboursAreUncorrelated() {
     int n = 50_000;
-    Draws d = new Draws(8, "near");
-    Draws next = new Draws(9, "near");
+    SeededRandom d = new SeededRandom(8, "near");
+    SeededRandom next = new SeededRandom(9, "near");
     double[] sums = new double[3];
     for (int i = 0; i < n; i++) {
       double u = d.uniform(i, 0) - 0.5;
@@ -119,9 +119,9 @@ class DrawsTest {
 
   @Test
   void uniformIsNeverAnEnd() {
-    assertEquals(0x1p-53, Draws.unit(0L));
-    assertEquals(1 - 0x1p-53, Draws.unit(-1L));
-    Draws d = new Draws(1, "ends");
+    assertEquals(0x1p-53, SeededRandom.unit(0L));
+    assertEquals(1 - 0x1p-53, SeededRandom.unit(-1L));
+    SeededRandom d = new SeededRandom(1, "ends");
     for (int i = 0; i < 100_000; i++) {
       double u = d.uniform(i, 0);
       assertTrue(u > 0 && u < 1);
@@ -132,7 +132,7 @@ class DrawsTest {
   @Test
   void triangularHasItsMeanAndVariance() {
     int n = 100_000;
-    Draws d = new Draws(4, "triangle");
+    SeededRandom d = new SeededRandom(4, "triangle");
     double sum = 0;
     double squares = 0;
     for (int i = 0; i < n; i++) {
@@ -146,9 +146,9 @@ class DrawsTest {
         (0.05 * 0.05 + 0.08 * 0.08 + 0.15 * 0.15 - 0.05 * 0.08 - 0.05 * 0.15 - 0.08 * 0.15) / 18;
     assertEquals(mean, sum / n, 4 * Math.sqrt(variance / n));
     assertEquals(variance, squares / n - mean * mean, 0.03 * variance);
-    assertEquals(0.08, Draws.triangular(0.3, 0.05, 0.08, 0.15), 1e-15);
-    assertEquals(0.15, Draws.triangular(1, 0.05, 0.15, 0.15), 1e-15);
-    assertEquals(2, Draws.triangular(0.4, 2, 2, 2), 1e-15);
+    assertEquals(0.08, SeededRandom.triangular(0.3, 0.05, 0.08, 0.15), 1e-15);
+    assertEquals(0.15, SeededRandom.triangular(1, 0.05, 0.15, 0.15), 1e-15);
+    assertEquals(2, SeededRandom.triangular(0.4, 2, 2, 2), 1e-15);
   }
 
   private static void spread(double[] values) {

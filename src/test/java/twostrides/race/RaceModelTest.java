@@ -26,7 +26,7 @@ class RaceModelTest {
   }
 
   private static RaceChances run(Scene s, Optional<RaceQuestion> question) {
-    return new RaceModel(s, question).run(new Draws(7, "game#1"), DRAWS);
+    return new RaceModel(s, question).run(new SeededRandom(7, "game#1"), DRAWS);
   }
 
   private static List<Racer> racers(Random dice) {
@@ -48,8 +48,8 @@ class RaceModelTest {
   void theSameSeedGivesTheSameChancesAndAnotherSeedOthers() {
     Scene s = scene(-6, 4, OptionalDouble.empty(), List.of());
     assertEquals(run(s, HYBRID), run(s, HYBRID));
-    RaceChances other = new RaceModel(s, HYBRID).run(new Draws(8, "game#1"), DRAWS);
-    RaceChances release = new RaceModel(s, HYBRID).run(new Draws(7, "game#2"), DRAWS);
+    RaceChances other = new RaceModel(s, HYBRID).run(new SeededRandom(8, "game#1"), DRAWS);
+    RaceChances release = new RaceModel(s, HYBRID).run(new SeededRandom(7, "game#2"), DRAWS);
     assertTrue(!other.equals(run(s, HYBRID)) && !release.equals(run(s, HYBRID)));
   }
 
@@ -122,7 +122,7 @@ class RaceModelTest {
                     blocked.racers(),
                     SkaterLevel.ELITE_MEN),
                 HYBRID)
-            .run(new Draws(1, "x"), DRAWS);
+            .run(new SeededRandom(1, "x"), DRAWS);
     assertEquals(DRAWS, r.touched());
   }
 
@@ -164,7 +164,7 @@ class RaceModelTest {
 
   private static int touched(Scene s, double loft) {
     return new RaceModel(s, HYBRID, Launch.of(s, OptionalDouble.of(loft)))
-        .run(new Draws(7, "game#1"), DRAWS)
+        .run(new SeededRandom(7, "game#1"), DRAWS)
         .touched();
   }
 
@@ -173,8 +173,8 @@ class RaceModelTest {
     for (double x : new double[] {-25, -10, -2}) {
       Scene s = scene(x, 6, OptionalDouble.empty(), List.of());
       RaceModel model = new RaceModel(s, HYBRID);
-      RaceChances once = model.run(new Draws(5, "a"), DRAWS);
-      RaceChances twice = model.run(new Draws(6, "b"), 2 * DRAWS);
+      RaceChances once = model.run(new SeededRandom(5, "a"), DRAWS);
+      RaceChances twice = model.run(new SeededRandom(6, "b"), 2 * DRAWS);
       double error = Math.hypot(once.error(once.icing()), twice.error(twice.icing()));
       assertEquals(once.pIcing(), twice.pIcing(), 4 * error);
     }

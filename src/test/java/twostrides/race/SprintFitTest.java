@@ -104,7 +104,7 @@ class SprintFitTest {
   /** Over many noisy sprints the standard errors are the scatter of the estimates. */
   @Test
   void standardErrorsAreTheScatter() {
-    Draws draws = new Draws(99, "noise");
+    SeededRandom draws = new SeededRandom(99, "noise");
     int n = 400;
     double sum = 0;
     double squares = 0;

@@ -45,7 +45,7 @@ class WaysOutTest {
   }
 
   private static WaysOut run(WhatIf what) {
-    return WaysOut.of(what, new Draws(3, "whatif"), DRAWS);
+    return WaysOut.of(what, new SeededRandom(3, "whatif"), DRAWS);
   }
 
   private static WayOutcome outcome(WaysOut ways, Way way) {
@@ -71,7 +71,7 @@ class WaysOutTest {
   void releasingNowIsTheRaceHeldToWhatWasCounted() {
     for (double x : new double[] {-27, -12, -4, -0.5}) {
       Scene s = scene(x, 5, OptionalDouble.empty(), List.of());
-      RaceChances race = new RaceModel(s, HYBRID).run(new Draws(3, "whatif"), DRAWS);
+      RaceChances race = new RaceModel(s, HYBRID).run(new SeededRandom(3, "whatif"), DRAWS);
       WaysOut ways = run(what(s, "light", true));
       assertEquals(race, ways.release());
       double share = Math.min(1, Fitted.SENT_ICED.share().orElseThrow() / race.pIcing());
