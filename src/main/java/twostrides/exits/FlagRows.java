@@ -5,9 +5,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import tech.tablesaw.api.Table;
 import twostrides.race.Delivery;
-import twostrides.race.SeededRandom;
 import twostrides.race.PuckSpread;
 import twostrides.race.Scene;
+import twostrides.race.SeededRandom;
 import twostrides.rates.Count;
 
 /** The flags table: one row a release that an own-zone restart followed, flagged or not. */

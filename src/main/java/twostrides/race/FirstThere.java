@@ -1,7 +1,11 @@
 package twostrides.race;
 
+import java.util.List;
+import java.util.stream.DoubleStream;
+import twostrides.race.Looks.Look;
 import twostrides.race.SeededRandom.Simulation;
 import twostrides.race.puck.PuckPath;
+import twostrides.rink.Place;
 
 /**
  * Who gets to a puck that dies on the ice: the first skater who can have his stick on it, on its
@@ -31,29 +35,31 @@ record FirstThere(boolean own, double x) {
   static FirstThere of(Scene scene, PuckPath path, Simulation luck) {
     Crowd crowd = Crowd.of(scene, luck);
     double end = path.endTime();
-    double from = free(path, end);
-    double chaser = crowd.first(true, (r, legs) -> arrival(path, from, r, legs));
-    double defender = crowd.first(false, (r, legs) -> arrival(path, from, r, legs));
+    double from = free(path);
+    List<Look> looks =
+        DoubleStream.iterate(from, t -> t < end, t -> t + STEP)
+            .mapToObj(t -> Look.at(path, t))
+            .filter(Look::playable)
+            .toList();
+    Crowd.Arrival arrival =
+        (racer, legs) ->
+            looks.stream()
+                .filter(look -> look.late(racer, legs) <= 0)
+                .mapToDouble(Look::time)
+                .findFirst()
+                .orElseGet(() -> Math.max(end, Skater.timeTo(racer, path.endPlace(), legs)));
+    double chaser = crowd.first(true, arrival);
+    double defender = crowd.first(false, arrival);
     double first = Math.max(from, Math.min(end, Math.min(chaser, defender)));
     return new FirstThere(chaser < defender - RaceModel.LEVEL, path.placeAt(first).x());
   }
 
-  private static double free(PuckPath path, double end) {
-    double t = 0;
-    while (t < end && path.placeAt(t).distanceTo(path.placeAt(0)) < FREE) {
-      t += STEP;
-    }
-    return Math.min(t, end);
-  }
-
-  private static double arrival(PuckPath path, double from, Racer racer, SkaterSettings legs) {
-    double end = path.endTime();
-    for (double t = from; t < end; t += STEP) {
-      if (path.heightAt(t) <= Looks.PLAYABLE
-          && Skater.slack(t, racer, path.placeAt(t), legs) >= 0) {
-        return t;
-      }
-    }
-    return Math.max(end, Skater.timeTo(racer, path.endPlace(), legs));
+  /** When the puck has gone {@link #FREE} metres, or lies still, seconds. */
+  private static double free(PuckPath path) {
+    Place release = path.placeAt(0);
+    return DoubleStream.iterate(0, t -> t < path.endTime(), t -> t + STEP)
+        .filter(t -> path.placeAt(t).distanceTo(release) >= FREE)
+        .findFirst()
+        .orElse(path.endTime());
   }
 }

@@ -101,8 +101,7 @@ interface Launch {
             0);
   }
 
-  private static PuckPath path(
-      Scene scene, Ice ice, double speed, double direction, double loft) {
+  private static PuckPath path(Scene scene, Ice ice, double speed, double direction, double loft) {
     return PuckPath.of(
         scene.rink(), ice, new Release(scene.x(), scene.y(), speed, direction, loft));
   }

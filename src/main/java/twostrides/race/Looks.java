@@ -34,6 +34,16 @@ record Looks(List<Look> looks) {
    */
   record Look(double time, Place puck, boolean playable) {
 
+    /**
+     * A look at a path.
+     *
+     * @param path the puck
+     * @param time seconds since the release
+     */
+    static Look at(PuckPath path, double time) {
+      return new Look(time, path.placeAt(time), path.heightAt(time) <= PLAYABLE);
+    }
+
     /** How far the puck is outside a skater's disc, m. */
     double late(Racer racer, SkaterSettings legs) {
       return -Skater.slack(time, racer, puck, legs);
@@ -51,7 +61,7 @@ record Looks(List<Look> looks) {
         DoubleStream.concat(
                 DoubleStream.of(BEFORE).map(share -> share * line),
                 DoubleStream.of(AFTER).map(after -> line + after))
-            .mapToObj(t -> new Look(t, path.placeAt(t), path.heightAt(t) <= PLAYABLE))
+            .mapToObj(t -> Look.at(path, t))
             .toList());
   }
 

@@ -22,12 +22,12 @@ import twostrides.rink.Rink;
  * direction are those of the straightest way that is alike to it.
  *
  * <p>A checker is there when the carrier's place lies in his disc, widened by the reach of his
- * stick. His arrival a has the logistic error of {@link SkaterSettings#errorScale}, and none had taken the puck by
- * the release, so P(gained | simulation) = product over checkers of S(T)/S(0), S(t) = 1/(1 + e^((t -
- * a)/s)), T the carrier's time. The chance is the mean over simulated places and velocities, which
- * are not exact: a velocity that is not known is simulated about standing still, each way with a
- * standard deviation of {@link #SPEED_SPREAD}, one that comes from two clicked places about what
- * both say together.
+ * stick. His arrival a has the logistic error of {@link SkaterSettings#errorScale}, and none had
+ * taken the puck by the release, so P(gained | simulation) = product over checkers of S(T)/S(0),
+ * S(t) = 1/(1 + e^((t - a)/s)), T the carrier's time. The chance is the mean over simulated places
+ * and velocities, which are not exact: a velocity that is not known is simulated about standing
+ * still, each way with a standard deviation of {@link #SPEED_SPREAD}, one that comes from two
+ * clicked places about what both say together.
  *
  * <p>A checker who stands farther down ice never makes the race's chance smaller. One farther up
  * ice may: he has time to turn to a carrier who would have flown past him. Not in the race: that a
@@ -311,8 +311,7 @@ public final class MeasuredGain {
     Body carrier = bodies.get(0);
     double ahead = rink.shortOfCenter(carrier.x());
     double side = ahead * Math.tan(Math.toRadians(FAN[direction]));
-    boolean open =
-        direction == 0 || Math.abs(carrier.y() + side) <= rink.width() / 2 - OFF_BOARDS;
+    boolean open = direction == 0 || Math.abs(carrier.y() + side) <= rink.width() / 2 - OFF_BOARDS;
     if (ahead <= 0 || !open) {
       return Optional.empty();
     }
@@ -347,8 +346,7 @@ public final class MeasuredGain {
               + carrier.vy() * now.coast()
               + wy * now.push()
               - checker.vy() * now.drift();
-      double late =
-          Math.sqrt(qx * qx + qy * qy) - legs.reach() - legs.topSpeed() * now.stride();
+      double late = Math.sqrt(qx * qx + qy * qy) - legs.reach() - legs.topSpeed() * now.stride();
       if (late <= 0) {
         return j == 0 ? 0 : STEP * (j - 1 + before / (before - late));
       }

@@ -10,13 +10,15 @@ import twostrides.rates.Range;
 import twostrides.rink.Rink;
 
 /**
- * Where the puck goes over many simulations: how wide it is spread at places up ice, and how far it gets.
+ * Where the puck goes over many simulations: how wide it is spread at places up ice, and how far it
+ * gets.
  *
- * @param rows the spread across the rink, from the release up ice, as far as half the simulations get
+ * @param rows the spread across the rink, from the release up ice, as far as half the simulations
+ *     get
  * @param reach how far up ice it gets
  * @param past share of the simulations in which it is wholly past the far goal line, 0 to 1
- * @param whistle seconds from the release to an icing's whistle, of the middle 90 % of those;
- *     empty where there are none
+ * @param whistle seconds from the release to an icing's whistle, of the middle 90 % of those; empty
+ *     where there are none
  */
 public record PuckSpread(List<Row> rows, Reached reach, double past, Optional<Range> whistle) {
 

@@ -1,6 +1,7 @@
 package twostrides.race;
 
 import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.distribution.continuous.TriangularDistribution;
 
 /**
  * The random numbers of a simulated release. A number depends on the run's seed, the release's own
@@ -103,8 +104,7 @@ public final class SeededRandom {
     }
 
     /**
-     * A number from low to high, most often near the mode: the quantile of the triangular
-     * distribution.
+     * A number from low to high with a triangular distribution.
      *
      * @param variable index of the variable
      * @param low least
@@ -112,12 +112,10 @@ public final class SeededRandom {
      * @param high greatest
      */
     public double triangular(int variable, double low, double mode, double high) {
-      double u = uniform(variable);
-      double width = high - low;
-      double rise = mode - low;
-      return u * width < rise
-          ? low + Math.sqrt(u * width * rise)
-          : high - Math.sqrt((1 - u) * width * (high - mode));
+      return low == high
+          ? low
+          : new TriangularDistribution(low, mode, high)
+              .inverseCumulativeProbability(uniform(variable));
     }
   }
 }

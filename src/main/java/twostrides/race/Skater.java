@@ -8,19 +8,19 @@ import twostrides.rink.Place;
  * <p>Formula: m dv/dt = F - m v/tau with |F| at most m vm/tau in any direction. The places that he
  * can be at a time s after he responds fill a disc exactly, centre x + v tau (1 - e^(-s/tau)),
  * radius vm (s - tau (1 - e^(-s/tau))); x and v are his position and velocity when he responds.
- * Straight ahead it is the sprint of {@link SprintFit}. Source: Fujimura and Sugihara 2005, Systems and Computers in
- * Japan 36(6):49 (from memory); circular shape seen in tracked football by Narizuka, Takizawa and
- * Yamazaki 2023, Scientific Reports 13 (abstract).
+ * Straight ahead it is the sprint of {@link SprintFit}. Source: Fujimura and Sugihara 2005, Systems
+ * and Computers in Japan 36(6):49 (from memory); circular shape seen in tracked football by
+ * Narizuka, Takizawa and Yamazaki 2023, Scientific Reports 13 (abstract).
  *
  * <p>Before he responds (reaction time) he drifts at his present velocity. A reach widens the disc
  * at every instant. Which way he faces, boards, other skaters and tired legs are not in the model.
  *
  * <p>A skater passing close to a target at speed can be there early, be carried past, and come back
  * later: the target is in the disc, leaves it and enters for good. {@link #timeTo} is the first
- * entry, the earliest touch of a target at rest; {@link #slack} tells for one instant and is the one
- * to ask about a moving puck: a skater who has passed a place before
- * the puck comes there touches nothing. For the same reason the first entry jumps where a target
- * lies just too far off his path to be touched in passing.
+ * entry, the earliest touch of a target at rest; {@link #slack} tells for one instant and is the
+ * one to ask about a moving puck: a skater who has passed a place before the puck comes there
+ * touches nothing. For the same reason the first entry jumps where a target lies just too far off
+ * his path to be touched in passing.
  *
  * <p>Positions in metres, velocities in m/s, times in seconds from now. Callers guarantee finite
  * numbers, vm and tau above 0, delay and reach 0 or more; nothing is checked, nothing allocated.
@@ -123,8 +123,7 @@ public final class Skater {
   }
 
   /** When he drifts into reach of the target; infinite when he never does. */
-  private static double driftTime(
-      double dx, double dy, double vx, double vy, double reach) {
+  private static double driftTime(double dx, double dy, double vx, double vy, double reach) {
     double over = dx * dx + dy * dy - reach * reach;
     if (over <= 0) {
       return 0;

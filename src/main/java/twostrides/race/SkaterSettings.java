@@ -12,12 +12,7 @@ package twostrides.race;
  * @param sigma standard deviation of his arrival about the computed time, s, above 0 to 2
  */
 public record SkaterSettings(
-    double topSpeed,
-    double tau,
-    double reaction,
-    double carry,
-    double reach,
-    double sigma) {
+    double topSpeed, double tau, double reaction, double carry, double reach, double sigma) {
 
   /** Rejects values outside the ranges named at each parameter. */
   public SkaterSettings {

@@ -17,11 +17,11 @@ import tech.tablesaw.api.Table;
 import twostrides.game.Game;
 import twostrides.game.Season;
 import twostrides.race.Delivery;
-import twostrides.race.SeededRandom;
 import twostrides.race.RaceChances;
 import twostrides.race.RaceModel;
 import twostrides.race.Racer;
 import twostrides.race.Scene;
+import twostrides.race.SeededRandom;
 import twostrides.rates.Calibration;
 import twostrides.rates.Forecast;
 import twostrides.rulebook.RaceQuestion;
@@ -196,7 +196,8 @@ class OpenClearancesTest {
             racers,
             OpenData.LEVEL);
     RaceChances c =
-        new RaceModel(scene, Optional.of(FIRST_TOUCH)).run(new SeededRandom(1, game.id() + "#" + i), 2000);
+        new RaceModel(scene, Optional.of(FIRST_TOUCH))
+            .run(new SeededRandom(1, game.id() + "#" + i), 2000);
     double opponent = c.icing() + c.touched();
     return opponent / (opponent + c.wavedOff());
   }

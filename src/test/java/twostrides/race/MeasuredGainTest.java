@@ -27,7 +27,8 @@ class MeasuredGainTest {
   }
 
   private static GainChance chance(Sighting carrier, List<Sighting> checkers, int draws) {
-    return new MeasuredGain(RINK, carrier, checkers, LEGS, 0, 0).run(new SeededRandom(7, "g#1"), draws);
+    return new MeasuredGain(RINK, carrier, checkers, LEGS, 0, 0)
+        .run(new SeededRandom(7, "g#1"), draws);
   }
 
   private static double p(Sighting carrier, Sighting... checkers) {
@@ -220,13 +221,17 @@ class MeasuredGainTest {
       }
       double at;
       do {
-        at = arrival + Arrival.scale(LEGS.sigma()) * Arrival.logisticDraw(random.nextDouble());
+        at = arrival + LEGS.errorScale() * logistic(random.nextDouble());
       } while (at < 0);
       if (at < time) {
         return false;
       }
     }
     return true;
+  }
+
+  private static double logistic(double u) {
+    return Math.log(u / (1 - u));
   }
 
   @Test

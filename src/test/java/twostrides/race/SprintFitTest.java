@@ -61,8 +61,8 @@ class SprintFitTest {
     SprintFit f = SprintFit.of(DISTANCES, TIMES, 0);
     double fast = f.tau() * Math.log(20);
     double half = f.tau() * Math.log(2);
-    assertEquals(14.25, Sprint.distance(fast, 0, f.topSpeed(), f.tau()), 0.01);
-    assertEquals(1.35, Sprint.distance(half, 0, f.topSpeed(), f.tau()), 0.01);
+    assertEquals(14.25, SprintTest.distance(fast, 0, f.topSpeed(), f.tau()), 0.01);
+    assertEquals(1.35, SprintTest.distance(half, 0, f.topSpeed(), f.tau()), 0.01);
   }
 
   @Test
@@ -75,7 +75,7 @@ class SprintFitTest {
       double[] times = new double[DISTANCES.length];
       double[] late = new double[DISTANCES.length];
       for (int k = 0; k < times.length; k++) {
-        times[k] = Sprint.time(DISTANCES[k], 0, vm, tau);
+        times[k] = SprintTest.time(DISTANCES[k], 0, vm, tau);
         late[k] = times[k] - offset;
       }
       SprintFit plain = SprintFit.of(DISTANCES, times, 0);
@@ -112,7 +112,8 @@ class SprintFitTest {
     for (int i = 0; i < n; i++) {
       double[] times = new double[DISTANCES.length];
       for (int k = 0; k < times.length; k++) {
-        times[k] = Sprint.time(DISTANCES[k], 0, 8.5, 1.45) + 0.01 * draws.normal(i, k);
+        times[k] =
+            SprintTest.time(DISTANCES[k], 0, 8.5, 1.45) + 0.01 * draws.simulation(i).normal(k);
       }
       SprintFit f = SprintFit.of(DISTANCES, times, 0);
       sum += f.topSpeed();

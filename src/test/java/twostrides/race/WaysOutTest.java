@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
+import twostrides.race.puck.Ice;
 import twostrides.rink.Rink;
 import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.RaceQuestion;
@@ -177,8 +178,8 @@ class WaysOutTest {
   }
 
   private static double stop(double v) {
-    double k = PuckSettings.DEFAULT.drag();
-    return Math.log1p(k * v * v / PuckSettings.DEFAULT.deceleration()) / (2 * k);
+    double k = Ice.ORDINARY.drag();
+    return Math.log1p(k * v * v / Ice.ORDINARY.deceleration()) / (2 * k);
   }
 
   /** The aim is the middle of the distances; the chance to hit is that of a normal error. */
@@ -186,9 +187,9 @@ class WaysOutTest {
   void aSofterReleaseHitsAsOftenAsTheErrorOfSpeedLets() {
     for (double x : new double[] {-24, -12, -3}) {
       SoftSpeeds s = SoftSpeeds.of(NHL, x, 9, 0);
-      double k = PuckSettings.DEFAULT.drag();
+      double k = Ice.ORDINARY.drag();
       double middle = Math.sqrt(stop(s.farBlueLine()) * stop(s.goalLine()));
-      double aim = Math.sqrt(Math.expm1(2 * k * middle) * PuckSettings.DEFAULT.deceleration() / k);
+      double aim = Math.sqrt(Math.expm1(2 * k * middle) * Ice.ORDINARY.deceleration() / k);
       double hit = within(s.farBlueLine() / aim - 1, s.goalLine() / aim - 1, 0.08);
       WayOutcome o =
           outcome(

@@ -36,8 +36,7 @@ final class Follower {
    */
   List<PuckPiece> follow(Release release) {
     Place from = boards.inside(new Place(release.x(), release.y()));
-    Track track =
-        boards.ahead(from, Math.cos(release.direction()), Math.sin(release.direction()));
+    Track track = boards.ahead(from, Math.cos(release.direction()), Math.sin(release.direction()));
     Flight flight = new Flight(0, release.speed() * Math.sin(release.loft()));
     List<PuckPiece> pieces = new ArrayList<>();
     PuckPiece piece = piece(0, track, release.speed() * Math.cos(release.loft()), flight);
@@ -63,8 +62,7 @@ final class Follower {
   private PuckPiece piece(double start, Track track, double speed, Flight flight) {
     boolean flying = flight.height() > 0 || flight.leavesTheIce();
     Slide slide =
-        new Slide(
-            speed, flying ? 0 : ice.deceleration(), (flying ? 0 : ice.drag()) + track.drag());
+        new Slide(speed, flying ? 0 : ice.deceleration(), (flying ? 0 : ice.drag()) + track.drag());
     OptionalDouble toEnd = slide.timeTo(track.length());
     boolean stops = speed == 0 || toEnd.isEmpty();
     double length = stops ? slide.stoppingDistance() : track.length();

@@ -154,6 +154,11 @@ public final class PuckPath {
 
   /** The piece that holds a time; the last one for times after the end. */
   private PuckPiece at(double time) {
-    return pieces.stream().filter(p -> time <= p.end()).findFirst().orElse(last());
+    for (PuckPiece piece : pieces) {
+      if (time <= piece.end()) {
+        return piece;
+      }
+    }
+    return last();
   }
 }

@@ -61,9 +61,7 @@ record PuckPiece(
    * @param time seconds since the release
    */
   double along(double time) {
-    return time >= end()
-        ? length
-        : Math.min(length, slide.distanceAt(Math.max(0, time - start)));
+    return time >= end() ? length : Math.min(length, slide.distanceAt(Math.max(0, time - start)));
   }
 
   /**

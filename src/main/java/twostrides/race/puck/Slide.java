@@ -95,7 +95,7 @@ public record Slide(double speed, double deceleration, double drag) {
     return OptionalDouble.of(
         left == Double.POSITIVE_INFINITY
             ? speed * Math.exp(-drag * distance)
-            : speedBeforeStop(deceleration, drag, left));
+            : Math.min(speed, speedBeforeStop(deceleration, drag, left)));
   }
 
   /**

@@ -49,8 +49,7 @@ sealed interface Track {
    * @param length metres to the boards
    * @param toCurve whether it ends at the curve of a corner
    */
-  record Straight(
-      Boards boards, Place from, double ux, double uy, double length, boolean toCurve)
+  record Straight(Boards boards, Place from, double ux, double uy, double length, boolean toCurve)
       implements Track {
 
     @Override
@@ -83,8 +82,7 @@ sealed interface Track {
    * @param angle where it begins, from the rink's length toward its width, radians
    * @param turn 1 with rising angle, toward the side; -1 with falling angle, toward the end
    */
-  record Curve(Boards boards, double signX, double signY, double angle, int turn)
-      implements Track {
+  record Curve(Boards boards, double signX, double signY, double angle, int turn) implements Track {
 
     @Override
     public double length() {
