@@ -49,7 +49,7 @@ record Crowd(List<Racer> racers, Simulation luck, SkaterSettings legs, double he
      * @param racer the skater
      * @param legs what he can do in this simulation
      */
-    double of(Racer racer, SkaterSettings legs);
+    double of(Racer racer, Skater legs);
   }
 
   /**
@@ -60,7 +60,7 @@ record Crowd(List<Racer> racers, Simulation luck, SkaterSettings legs, double he
    * @param arrival when somebody is there
    */
   double soonest(boolean chasing, Arrival arrival) {
-    SkaterSettings team = team(chasing);
+    Skater team = team(chasing);
     return racers.stream()
         .filter(r -> r.chases() == chasing)
         .mapToDouble(r -> arrival.of(r, team))
@@ -76,7 +76,7 @@ record Crowd(List<Racer> racers, Simulation luck, SkaterSettings legs, double he
    * @param arrival when somebody is there
    */
   double first(boolean chasing, Arrival arrival) {
-    SkaterSettings team = team(chasing);
+    Skater team = team(chasing);
     double first = Double.POSITIVE_INFINITY;
     for (int i = 0; i < racers.size(); i++) {
       if (racers.get(i).chases() == chasing) {
@@ -88,8 +88,8 @@ record Crowd(List<Racer> racers, Simulation luck, SkaterSettings legs, double he
   }
 
   /** A team's legs in this simulation: top speed 10 % either side, the level's own range. */
-  private SkaterSettings team(boolean chasing) {
+  private Skater team(boolean chasing) {
     double share = luck.triangular(chasing ? ICING_TEAM_LEGS : OTHER_LEGS, 0.9, 1, 1.1);
-    return legs.withSprint(share * legs.topSpeed(), legs.tau());
+    return legs.withSprint(share * legs.topSpeed(), legs.tau()).skater();
   }
 }

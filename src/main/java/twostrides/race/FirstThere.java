@@ -47,7 +47,7 @@ record FirstThere(boolean own, double x) {
                 .filter(look -> look.late(racer, legs) <= 0)
                 .mapToDouble(Look::time)
                 .findFirst()
-                .orElseGet(() -> Math.max(end, Skater.timeTo(racer, path.endPlace(), legs)));
+                .orElseGet(() -> Math.max(end, legs.timeTo(racer, path.endPlace())));
     double chaser = crowd.first(true, arrival);
     double defender = crowd.first(false, arrival);
     double first = Math.max(from, Math.min(end, Math.min(chaser, defender)));

@@ -45,8 +45,8 @@ record Looks(List<Look> looks) {
     }
 
     /** How far the puck is outside a skater's disc, m. */
-    double late(Racer racer, SkaterSettings legs) {
-      return -Skater.slack(time, racer, puck, legs);
+    double late(Racer racer, Skater legs) {
+      return -legs.slack(time, racer, puck);
     }
   }
 
@@ -72,7 +72,7 @@ record Looks(List<Look> looks) {
    * @param racer the skater
    * @param legs what he can do
    */
-  double arrival(Racer racer, SkaterSettings legs) {
+  double arrival(Racer racer, Skater legs) {
     double before = 0;
     for (int k = 0; k < looks.size(); k++) {
       Look look = looks.get(k);

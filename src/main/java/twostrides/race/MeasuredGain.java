@@ -315,12 +315,11 @@ public final class MeasuredGain {
     if (ahead <= 0 || !open) {
       return Optional.empty();
     }
-    double own = legs.carryingSpeed();
-    double time = Skater.timeTo(ahead, side, carrier.vx(), carrier.vy(), own, legs.tau(), 0, 0);
+    double time = legs.carrier().timeTo(ahead, side, carrier.vx(), carrier.vy());
     double wx = ahead - carrier.vx() * coast(time);
     double wy = side - carrier.vy() * coast(time);
     double length = Math.hypot(wx, wy);
-    double push = length > 0 ? own / length : 0;
+    double push = length > 0 ? legs.carryingSpeed() / length : 0;
     double chance = 1;
     for (Body checker : bodies.subList(1, bodies.size())) {
       double a = arrival(carrier, push * wx, push * wy, checker, time + AFTER * scale);
@@ -331,21 +330,13 @@ public final class MeasuredGain {
 
   /** When a checker can have his stick at a carrier who pushes so; infinite when not by then. */
   private double arrival(Body carrier, double wx, double wy, Body checker, double until) {
+    double px = carrier.x() - checker.x();
+    double py = carrier.y() - checker.y();
     double before = 0;
     for (int j = 0; j < instants.size() && (j - 1) * STEP < until; j++) {
       Instant now = instants.get(j);
-      double qx =
-          carrier.x()
-              - checker.x()
-              + carrier.vx() * now.coast()
-              + wx * now.push()
-              - checker.vx() * now.drift();
-      double qy =
-          carrier.y()
-              - checker.y()
-              + carrier.vy() * now.coast()
-              + wy * now.push()
-              - checker.vy() * now.drift();
+      double qx = px + carrier.vx() * now.coast() + wx * now.push() - checker.vx() * now.drift();
+      double qy = py + carrier.vy() * now.coast() + wy * now.push() - checker.vy() * now.drift();
       double late = Math.sqrt(qx * qx + qy * qy) - legs.reach() - legs.topSpeed() * now.stride();
       if (late <= 0) {
         return j == 0 ? 0 : STEP * (j - 1 + before / (before - late));

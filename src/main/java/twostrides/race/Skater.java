@@ -23,9 +23,15 @@ import twostrides.rink.Place;
  * his path to be touched in passing.
  *
  * <p>Positions in metres, velocities in m/s, times in seconds from now. Callers guarantee finite
- * numbers, vm and tau above 0, delay and reach 0 or more; nothing is checked, nothing allocated.
+ * numbers; nothing is checked.
+ *
+ * @param topSpeed vm, m/s, above 0
+ * @param tau time constant, s, above 0
+ * @param delay time before he responds, s, 0 or more
+ * @param reach how far from his skates he plays a puck, m, 0 or more
  */
-public final class Skater {
+public record Skater(double topSpeed, double tau, double delay, double reach) {
+
   private static final int MOST_STEPS = 60;
 
   /**
@@ -37,29 +43,18 @@ public final class Skater {
   /** A target this share of its distance off the path is on the path: only rounding is meant. */
   private static final double ON_PATH = 1e-12;
 
-  private Skater() {}
-
   /**
    * Earliest time at which he can touch a target at rest, seconds.
    *
-   * @param racer the skater
-   * @param target where
-   * @param legs what he can do
+   * @param racer where he is, and how fast
+   * @param target the target
    */
-  public static double timeTo(Racer racer, Place target, SkaterSettings legs) {
-    return timeTo(
-        target.x() - racer.x(),
-        target.y() - racer.y(),
-        racer.vx(),
-        racer.vy(),
-        legs.topSpeed(),
-        legs.tau(),
-        legs.reaction(),
-        legs.reach());
+  public double timeTo(Racer racer, Place target) {
+    return timeTo(target.x() - racer.x(), target.y() - racer.y(), racer.vx(), racer.vy());
   }
 
   /**
-   * Earliest time at which he can touch a target at rest.
+   * Earliest time at which he can touch a target at rest, seconds.
    *
    * <p>Steps from a time known to be too early by the quadratic that bounds the gap from one side,
    * so that no entry is stepped over; three or four steps are used.
@@ -68,21 +63,9 @@ public final class Skater {
    * @param dy target less his position, m
    * @param vx his velocity, m/s
    * @param vy his velocity, m/s
-   * @param vm top speed, m/s
-   * @param tau time constant, s
-   * @param delay time before he responds, s
-   * @param reach m
    */
-  public static double timeTo(
-      double dx,
-      double dy,
-      double vx,
-      double vy,
-      double vm,
-      double tau,
-      double delay,
-      double reach) {
-    double touch = driftTime(dx, dy, vx, vy, reach);
+  public double timeTo(double dx, double dy, double vx, double vy) {
+    double touch = driftTime(dx, dy, vx, vy);
     if (touch <= delay) {
       return touch;
     }
@@ -92,13 +75,14 @@ public final class Skater {
     if (far <= reach) {
       return delay;
     }
-    double s = tau * tooEarly((far - reach) / (vm * tau), (vx * px + vy * py) / (vm * far));
+    double s =
+        tau * tooEarly((far - reach) / (topSpeed * tau), (vx * px + vy * py) / (topSpeed * far));
     // His speed toward the target never falls below that toward it from where coasting would end.
     double endX = px - vx * tau;
     double endY = py - vy * tau;
     double end = Math.sqrt(endX * endX + endY * endY);
     double least = end > 0 ? (vx * endX + vy * endY) / end : -Math.sqrt(vx * vx + vy * vy);
-    double most = Math.max(0, vm - least) / tau;
+    double most = Math.max(0, topSpeed - least) / tau;
     double pace = -1 / tau;
     for (int i = 0; i < MOST_STEPS; i++) {
       double e = Math.exp(pace * s);
@@ -106,11 +90,11 @@ public final class Skater {
       double qx = px - vx * u;
       double qy = py - vy * u;
       double q = Math.sqrt(qx * qx + qy * qy);
-      double gap = q - reach - vm * (s - u);
+      double gap = q - reach - topSpeed * (s - u);
       if (gap <= 0) {
         break;
       }
-      double rate = vm * (1 - e) + e * (vx * qx + vy * qy) / q;
+      double rate = topSpeed * (1 - e) + e * (vx * qx + vy * qy) / q;
       double bend = e * most;
       double root = Math.sqrt(rate * rate + 2 * gap * bend);
       double step = rate > 0 ? 2 * gap / (rate + root) : (root - rate) / bend;
@@ -123,7 +107,7 @@ public final class Skater {
   }
 
   /** When he drifts into reach of the target; infinite when he never does. */
-  private static double driftTime(double dx, double dy, double vx, double vy, double reach) {
+  private double driftTime(double dx, double dy, double vx, double vy) {
     double over = dx * dx + dy * dy - reach * reach;
     if (over <= 0) {
       return 0;
@@ -163,21 +147,11 @@ public final class Skater {
    * negative by how much he is short.
    *
    * @param t s, 0 or more
-   * @param racer the skater
+   * @param racer where he is now, and how fast
    * @param at the place
-   * @param legs what he can do
    */
-  static double slack(double t, Racer racer, Place at, SkaterSettings legs) {
-    return slack(
-        t,
-        at.x() - racer.x(),
-        at.y() - racer.y(),
-        racer.vx(),
-        racer.vy(),
-        legs.topSpeed(),
-        legs.tau(),
-        legs.reaction(),
-        legs.reach());
+  public double slack(double t, Racer racer, Place at) {
+    return slack(t, at.x() - racer.x(), at.y() - racer.y(), racer.vx(), racer.vy());
   }
 
   /**
@@ -189,26 +163,13 @@ public final class Skater {
    * @param dy the place less his position now, m
    * @param vx his velocity, m/s
    * @param vy his velocity, m/s
-   * @param vm top speed, m/s
-   * @param tau time constant, s
-   * @param delay time before he responds, s
-   * @param reach m
    */
-  public static double slack(
-      double t,
-      double dx,
-      double dy,
-      double vx,
-      double vy,
-      double vm,
-      double tau,
-      double delay,
-      double reach) {
+  public double slack(double t, double dx, double dy, double vx, double vy) {
     double s = Math.max(0, t - delay);
-    double u = s > 0 ? tau * (1 - Math.exp(-s / tau)) : 0;
+    double u = tau * (1 - Math.exp(-s / tau));
     double drift = t - s + u;
     double qx = dx - vx * drift;
     double qy = dy - vy * drift;
-    return reach + vm * (s - u) - Math.sqrt(qx * qx + qy * qy);
+    return reach + topSpeed * (s - u) - Math.sqrt(qx * qx + qy * qy);
   }
 }

@@ -40,11 +40,6 @@ public record SkaterSettings(
     }
   }
 
-  /** First acceleration of a sprint from rest, m/s2. */
-  public double firstAcceleration() {
-    return topSpeed / tau;
-  }
-
   /**
    * Scale of the logistic error of an arrival, s: P(there by t) = 1/(1 + e^(-(t - m)/s)), m the
    * computed arrival, s = sqrt(3) sigma/pi. Source: Spearman 2018, "Beyond Expected Goals", MIT
@@ -53,6 +48,16 @@ public record SkaterSettings(
    */
   double errorScale() {
     return Math.sqrt(3) / Math.PI * sigma;
+  }
+
+  /** What he can do without the puck. */
+  public Skater skater() {
+    return new Skater(topSpeed, tau, reaction, reach);
+  }
+
+  /** What he can do with the puck, by his own choice and without reaching. */
+  Skater carrier() {
+    return new Skater(carryingSpeed(), tau, 0, 0);
   }
 
   /** Top speed with the puck, m/s. */

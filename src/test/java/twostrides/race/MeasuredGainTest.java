@@ -182,9 +182,8 @@ class MeasuredGainTest {
 
   private static boolean played(
       Sighting carrier, Sighting[] checkers, double dx, double dy, Random random) {
-    double own = LEGS.carryingSpeed();
     double tau = LEGS.tau();
-    double time = Skater.timeTo(dx, dy, 4, 1, own, tau, 0, 0);
+    double time = LEGS.carrier().timeTo(dx, dy, 4, 1);
     double u = tau * (1 - Math.exp(-time / tau));
     double wx = (dx - 4 * u) / (time - u);
     double wy = (dy - u) / (time - u);
@@ -197,17 +196,7 @@ class MeasuredGainTest {
       double step = 0.002;
       for (double t = 0; t < time + 3; t += step) {
         Racer r = checker.racer();
-        double slack =
-            Skater.slack(
-                t,
-                x - r.x(),
-                y - r.y(),
-                r.vx(),
-                r.vy(),
-                LEGS.topSpeed(),
-                tau,
-                LEGS.reaction(),
-                LEGS.reach());
+        double slack = LEGS.skater().slack(t, x - r.x(), y - r.y(), r.vx(), r.vy());
         if (slack >= 0) {
           arrival = t;
           break;
