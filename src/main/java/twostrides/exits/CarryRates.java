@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import twostrides.race.Assumption;
 import twostrides.race.LossRate;
-import twostrides.race.WayOutAssumptions;
 
 /**
  * How carriers fare in their own half, from the sheets themselves: losses a second under each
@@ -20,9 +20,6 @@ public final class CarryRates {
 
   /** Pressure where the sheet says none: a key of its own. */
   static final String UNSAID = "";
-
-  /** Prior rates and pace. Assumed: nothing published was read. */
-  private static final WayOutAssumptions PRIOR = WayOutAssumptions.DEFAULT;
 
   /** Carries shorter than this say nothing about pace, s: a clock in whole seconds. */
   private static final double LEAST_CARRY_S = 1;
@@ -91,7 +88,7 @@ public final class CarryRates {
   public LossRate losses(Optional<String> pressure) {
     String key = pressure.orElse(UNSAID);
     double[] sum = atRisk.getOrDefault(key, new double[2]);
-    return PRIOR.losses(key, (int) sum[0], sum[1]);
+    return Assumption.losses(key, (int) sum[0], sum[1]);
   }
 
   /** Seconds of carrying up ice that {@link #pace} rests on. */
@@ -101,7 +98,7 @@ public final class CarryRates {
 
   /** Metres a second up ice of those who carried on, drawn toward 5 m/s by 20 s. */
   public double pace() {
-    return (carriedMetres + PRIOR.pace() * PRIOR.priorSeconds())
-        / (carriedSeconds + PRIOR.priorSeconds());
+    return (carriedMetres + Assumption.PACE.value() * Assumption.LOSS_SECONDS.value())
+        / (carriedSeconds + Assumption.LOSS_SECONDS.value());
   }
 }

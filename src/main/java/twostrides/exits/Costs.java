@@ -2,7 +2,7 @@ package twostrides.exits;
 
 import java.util.OptionalInt;
 import tech.tablesaw.api.Table;
-import twostrides.race.WayOutAssumptions;
+import twostrides.race.Assumption;
 import twostrides.rates.Count;
 
 /**
@@ -24,9 +24,6 @@ public record Costs(
 
   /** Weight of every prior, in cases. Assumed. */
   public static final double PRIOR_CASES = 20;
-
-  /** Prior shares and attempts. Assumed: nothing published was read. */
-  private static final WayOutAssumptions PRIOR = WayOutAssumptions.DEFAULT;
 
   /**
    * Counts a season.
@@ -67,23 +64,24 @@ public record Costs(
 
   /** Chance of an own-zone restart after gaining center. */
   public double restartAfterGaining() {
-    return (restartAfterGained.successes() + PRIOR.restartAfterGaining() * PRIOR_CASES)
+    return (restartAfterGained.successes() + Assumption.RESTART_AFTER_GAINING.value() * PRIOR_CASES)
         / (restartAfterGained.trials() + PRIOR_CASES);
   }
 
   /** Attempts after an icing before any sheet is read. Assumed. */
   public static double priorAttemptsAfterIcing() {
-    return PRIOR.attemptsAfterRestart();
+    return Assumption.ATTEMPTS_AFTER_RESTART.value();
   }
 
   /** Attempts against within the window after an icing. */
   public double icing() {
-    return (attemptsAfterIcing + PRIOR.attemptsAfterRestart() * PRIOR_CASES)
+    return (attemptsAfterIcing + Assumption.ATTEMPTS_AFTER_RESTART.value() * PRIOR_CASES)
         / (icings + PRIOR_CASES);
   }
 
   /** Attempts against within the window after the puck is lost short of center. */
   public double loss() {
-    return (attemptsAfterLoss + PRIOR.attemptsAfterLoss() * PRIOR_CASES) / (losses + PRIOR_CASES);
+    return (attemptsAfterLoss + Assumption.ATTEMPTS_AFTER_LOSS.value() * PRIOR_CASES)
+        / (losses + PRIOR_CASES);
   }
 }

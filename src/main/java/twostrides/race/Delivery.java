@@ -30,6 +30,9 @@ public record Delivery(
   /** A pass that was not received: median 12.7 m/s, 5 to 95 % 5.8 to 22.9 (77 passes). */
   public static final Delivery MISSED_PASS = new Delivery(3, 9.5, 27.5, 4, 0.1, true);
 
+  /** A shot at an empty net, elite men: from memory, graded low. */
+  static final Delivery SHOT = new Delivery(14, 20, 30, 0, 0, false);
+
   /** Least and greatest loft of a flip, radians: 15 to 40 degrees (memory: 25 to 45). */
   static final double LEAST_LOFT = Math.toRadians(15);
 

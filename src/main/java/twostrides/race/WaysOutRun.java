@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.IntFunction;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -22,7 +22,6 @@ final class WaysOutRun {
   private final int n;
   private final Scene scene;
   private final Rink rink;
-  private final WayOutAssumptions assumed;
   private final double seconds;
   private final Chance gain;
   private final List<WayOutcome> outcomes = new ArrayList<>();
@@ -36,8 +35,7 @@ final class WaysOutRun {
     this.n = n;
     scene = what.scene();
     rink = scene.rink();
-    assumed = what.assumed();
-    seconds = Math.max(0, what.shortOfCenter()) / assumed.pace();
+    seconds = Math.max(0, what.shortOfCenter()) / Assumption.PACE.value();
     gain = what.losses().keepsWhoLetGo(seconds, scene.delivery().missedPass());
   }
 
@@ -83,39 +81,34 @@ final class WaysOutRun {
    * @param carried share of the race's icings that counts
    */
   private void releaseNow(Launch launch, double carried) {
-    now =
-        simulated(
-            i -> {
-              Fate f = fate(scene, launch, what.canBeIcing(), i);
-              boolean well = !f.iced && !f.lost && f.path.pastFarBlueLine().isPresent();
-              return new Brought(is(well), f.iced ? carried : 0, is(f.lost), is(f.goal));
-            });
-    add(Way.RELEASE_NOW, now);
+    simulate(
+        Way.RELEASE_NOW,
+        scene,
+        launch,
+        f -> {
+          boolean well = !f.iced && !f.lost && f.path.pastFarBlueLine().isPresent();
+          return new Brought(is(well), f.iced ? carried : 0, is(f.lost), is(f.goal));
+        });
   }
 
   /** Carried to the red line and let go there; nobody knows where the skaters will be by then. */
   private void afterGaining(Way way, Scene center, Launch launch) {
     double gained = gain.p();
-    add(
+    simulate(
         way,
-        simulated(
-            i -> {
-              Fate f = fate(center, launch, false, i);
-              double goal = f.goal ? gained : 0;
-              double restart = (gained - goal) * assumed.restartAfterGaining();
-              double lost = 1 - gained + (f.lost ? gained : 0);
-              return new Brought(way.shot() ? goal : gained, restart, lost, goal);
-            }));
+        center,
+        launch,
+        f -> {
+          double goal = f.goal ? gained : 0;
+          double restart = (gained - goal) * Assumption.RESTART_AFTER_GAINING.value();
+          double lost = 1 - gained + (f.lost ? gained : 0);
+          return new Brought(way.shot() ? goal : gained, restart, lost, goal);
+        });
   }
 
   private void softer(SoftSpeeds soft) {
     WaysOut.between(SoftSpeeds.slides(soft.farBlueLine()), SoftSpeeds.slides(soft.goalLine()))
-        .ifPresent(
-            d ->
-                laid(
-                    Way.SOFTER,
-                    d,
-                    f -> f.path.stopsShort() && rink.pastFarBlueLine(f.path.endPlace().x())));
+        .ifPresent(d -> laid(Way.SOFTER, d, Fate::diesBeyondFarBlueLine));
   }
 
   private void chip(SoftSpeeds soft) {
@@ -125,30 +118,25 @@ final class WaysOutRun {
   }
 
   private void laid(Way way, double slides, Predicate<Fate> meant) {
-    Launch launch = Launch.laid(scene, slides, assumed.speedError(), direction());
-    add(
+    simulate(
         way,
-        simulated(
-            i -> {
-              Fate f = fate(scene, launch, what.canBeIcing(), i);
-              return new Brought(is(meant.test(f)), is(f.iced), is(f.lost), 0);
-            }));
+        scene,
+        Launch.laid(scene, slides, Assumption.SPEED_ERROR.value(), direction()),
+        f -> new Brought(is(meant.test(f)), is(f.iced), is(f.lost), 0));
   }
 
   private void shots() {
-    Delivery hard = assumed.shot().forLevel(scene.level());
+    Delivery hard = Delivery.SHOT.forLevel(scene.level());
     Scene here = scene.sent(hard);
-    Launch shot = Launch.shot(here, assumed.shotError());
-    add(
+    simulate(
         Way.SHOOT_NOW,
-        simulated(
-            i -> {
-              Fate f = fate(here, shot, what.canBeIcing(), i);
-              return new Brought(is(f.goal), is(f.iced), is(f.lost), is(f.goal));
-            }));
+        here,
+        Launch.shot(here, Assumption.SHOT_ERROR.value()),
+        f -> new Brought(is(f.goal), is(f.iced), is(f.lost), is(f.goal)));
     if (what.shortOfCenter() > 0) {
       Scene center = atCenter(hard);
-      afterGaining(Way.CENTER_THEN_SHOOT, center, Launch.shot(center, assumed.shotError()));
+      afterGaining(
+          Way.CENTER_THEN_SHOOT, center, Launch.shot(center, Assumption.SHOT_ERROR.value()));
     }
   }
 
@@ -183,15 +171,21 @@ final class WaysOutRun {
     return happens ? 1 : 0;
   }
 
-  private List<Brought> simulated(IntFunction<Brought> one) {
-    return IntStream.range(0, n).mapToObj(one).toList();
-  }
-
   private double price(Brought b) {
-    return b.restart * assumed.attemptsAfterRestart() + b.lost * assumed.attemptsAfterLoss();
+    return b.restart * Assumption.ATTEMPTS_AFTER_RESTART.value()
+        + b.lost * Assumption.ATTEMPTS_AFTER_LOSS.value();
   }
 
-  private void add(Way way, List<Brought> all) {
+  /** Simulates a way; the first is releasing now, with which every other is compared. */
+  private void simulate(Way way, Scene from, Launch launch, Function<Fate, Brought> brings) {
+    RaceModel model = new RaceModel(from, what.question(), launch);
+    List<Brought> all =
+        IntStream.range(0, n)
+            .mapToObj(i -> brings.apply(fate(from, model, random.simulation(i))))
+            .toList();
+    if (now.isEmpty()) {
+      now = all;
+    }
     double[] saves =
         IntStream.range(0, n).mapToDouble(i -> price(now.get(i)) - price(all.get(i))).toArray();
     outcomes.add(
@@ -217,24 +211,33 @@ final class WaysOutRun {
    * @param lost whether the opponent takes it short of his own blue line
    * @param goal whether it goes into an empty net
    * @param ownFirst whether it dies and a teammate is first to it
+   * @param diesBeyondFarBlueLine whether, left alone, it dies between the far blue and goal lines
    */
-  private record Fate(PuckPath path, boolean iced, boolean lost, boolean goal, boolean ownFirst) {}
+  private record Fate(
+      PuckPath path,
+      boolean iced,
+      boolean lost,
+      boolean goal,
+      boolean ownFirst,
+      boolean diesBeyondFarBlueLine) {}
 
-  private Fate fate(Scene from, Launch launch, boolean canBeIcing, int i) {
-    Simulation luck = random.simulation(i);
-    RaceModel.Simulated race = new RaceModel(from, what.question(), launch).one(luck);
+  private Fate fate(Scene from, RaceModel model, Simulation luck) {
+    RaceModel.Simulated race = model.one(luck);
     PuckPath path = race.path();
-    boolean iced = canBeIcing && race.end() == RaceModel.End.ICING;
-    boolean goal = what.netEmpty() && race.end() == RaceModel.End.OTHER && path.inNet();
-    boolean lost = false;
-    boolean ownFirst = false;
-    if (race.touchedAt().isPresent()) {
-      lost = !rink.pastFarBlueLine(path.placeAt(race.touchedAt().getAsDouble()).x());
-    } else if (race.end() == RaceModel.End.STOPPED_SHORT) {
-      FirstThere first = FirstThere.of(from, path, luck);
-      ownFirst = first.own();
-      lost = !ownFirst && !rink.pastFarBlueLine(first.x());
-    }
-    return new Fate(path, iced, lost, goal, ownFirst);
+    boolean stopsShort = race.end() == RaceModel.End.STOPPED_SHORT;
+    Optional<FirstThere> first =
+        stopsShort ? Optional.of(FirstThere.of(from, path, luck)) : Optional.empty();
+    boolean ownFirst = first.isPresent() && first.get().own();
+    OptionalDouble takenAt =
+        race.touchedAt().isPresent()
+            ? OptionalDouble.of(path.placeAt(race.touchedAt().getAsDouble()).x())
+            : first.filter(f -> !f.own()).stream().mapToDouble(FirstThere::x).findFirst();
+    return new Fate(
+        path,
+        what.canBeIcing() && race.end() == RaceModel.End.ICING,
+        takenAt.isPresent() && !rink.pastFarBlueLine(takenAt.getAsDouble()),
+        what.netEmpty() && race.end() == RaceModel.End.OTHER && path.inNet(),
+        ownFirst,
+        path.stopsShort() && rink.pastFarBlueLine(path.endPlace().x()));
   }
 }

@@ -15,7 +15,6 @@ import twostrides.rulebook.RaceQuestion;
  * @param canBeIcing whether the book would call this release at all
  * @param losses how often a carrier loses the puck here
  * @param netEmpty whether the opponent's net is empty
- * @param assumed the numbers that nothing measured gives
  */
 public record WhatIf(
     Scene scene,
@@ -23,8 +22,7 @@ public record WhatIf(
     Optional<RaceQuestion> question,
     boolean canBeIcing,
     LossRate losses,
-    boolean netEmpty,
-    WayOutAssumptions assumed) {
+    boolean netEmpty) {
 
   /** Slack for feet turned into metres, metres. */
   private static final double ROUNDING = 1e-9;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,7 +24,6 @@ class WaysOutTest {
 
   private static final int DRAWS = 2000;
   private static final Rink NHL = Rink.NORTH_AMERICAN;
-  private static final WayOutAssumptions ASSUMED = WayOutAssumptions.DEFAULT;
   private static final Optional<RaceQuestion> HYBRID = Bookshelf.book("hybrid").raceQuestion();
   private static final NormalDistribution NORMAL = new NormalDistribution();
 
@@ -36,13 +36,7 @@ class WaysOutTest {
 
   private static WhatIf what(Scene scene, String pressure, boolean canBeIcing) {
     return new WhatIf(
-        scene,
-        OptionalDouble.empty(),
-        HYBRID,
-        canBeIcing,
-        ASSUMED.losses(pressure, 0, 0),
-        true,
-        ASSUMED);
+        scene, OptionalDouble.empty(), HYBRID, canBeIcing, Assumption.losses(pressure, 0, 0), true);
   }
 
   private static WaysOut run(WhatIf what) {
@@ -137,8 +131,8 @@ class WaysOutTest {
     double now = outcome(ways, Way.RELEASE_NOW).price().value();
     for (WayOutcome o : ways.outcomes()) {
       double price =
-          ASSUMED.attemptsAfterRestart() * o.restart().value()
-              + ASSUMED.attemptsAfterLoss() * o.lost().value();
+          Assumption.ATTEMPTS_AFTER_RESTART.value() * o.restart().value()
+              + Assumption.ATTEMPTS_AFTER_LOSS.value() * o.lost().value();
       assertEquals(price, o.price().value(), 1e-9, o.way().words());
       assertEquals(now - price, o.saves().value(), 1e-9, o.way().words());
       assertTrue(ways.cheapest().price().value() <= price + 1e-12 || o.way().shot());
@@ -272,17 +266,12 @@ class WaysOutTest {
     assertThrows(
         IllegalArgumentException.class,
         () -> what(scene(-29.9, 12.4, OptionalDouble.empty(), List.of()), "", true));
-    assertThrows(
-        IllegalArgumentException.class,
-        () ->
-            new WayOutAssumptions(
-                0.5, 0.02, 0.1, 0.5, 0.15, 20, 0.03, 0.5, 0.5, 0.08, 0.03, Delivery.SENT));
     assertThrows(IllegalArgumentException.class, () -> new Estimate(Double.NaN, 0));
   }
 
   @Test
   void everyAssumptionHasARangeAroundItsValue() {
-    List<Parameter> all = ASSUMED.parameters();
+    List<Parameter> all = Arrays.stream(Assumption.values()).map(Assumption::parameter).toList();
     assertEquals(12, all.size());
     all.forEach(p -> assertTrue(p.low() < p.high(), p.name()));
   }
