@@ -42,12 +42,8 @@ public record Delivery(
   public Delivery {
     if (!(0 < slowest && slowest <= usual && usual <= fastest && fastest <= 60)) {
       throw new IllegalArgumentException(
-          "release speeds ascend from above 0 to 60 m/s, not "
-              + slowest
-              + ", "
-              + usual
-              + ", "
-              + fastest);
+          "release speeds ascend from above 0 to 60 m/s, not %s, %s, %s"
+              .formatted(slowest, usual, fastest));
     }
     if (!(spread >= 0) || !(lofted >= 0 && lofted <= 1)) {
       throw new IllegalArgumentException(

@@ -16,10 +16,8 @@ public record Estimate(double value, double error) {
   public Estimate {
     if (!Double.isFinite(value) || !(error >= 0)) {
       throw new IllegalArgumentException(
-          "an estimate needs a finite value and an error of 0 or more, not "
-              + value
-              + " and "
-              + error);
+          "an estimate needs a finite value and an error of 0 or more, not %s and %s"
+              .formatted(value, error));
     }
   }
 

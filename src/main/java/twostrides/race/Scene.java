@@ -71,15 +71,9 @@ public record Scene(
             && Math.abs(y) <= rink.width() / 2 + BOARD_SLACK;
     if (!inside) {
       throw new IllegalArgumentException(
-          "a release at "
-              + x
-              + ", "
-              + y
-              + " m: expected a place inside the boards, at most "
-              + rink.length() / 2
-              + " m along and "
-              + rink.width() / 2
-              + " m across");
+          ("a release at %s, %s m: expected a place inside the boards, at most %s m "
+                  + "along and %s m across")
+              .formatted(x, y, rink.length() / 2, rink.width() / 2));
     }
   }
 }

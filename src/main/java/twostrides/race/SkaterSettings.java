@@ -27,16 +27,8 @@ public record SkaterSettings(
   private static void check(String what, double value, double least, double most, String unit) {
     if (!(value >= least && value <= most)) {
       throw new IllegalArgumentException(
-          "skater settings: "
-              + what
-              + " must lie from "
-              + least
-              + " to "
-              + most
-              + " "
-              + unit
-              + ", not "
-              + value);
+          "skater settings: %s must lie from %s to %s %s, not %s"
+              .formatted(what, least, most, unit, value));
     }
   }
 

@@ -70,11 +70,8 @@ record SprintFit(double topSpeed, double tau, double offset) {
   private static void check(double[] distances, double[] times, int fewest) {
     if (distances.length != times.length) {
       throw new IllegalArgumentException(
-          "every split needs a distance and a time: "
-              + distances.length
-              + " distances, "
-              + times.length
-              + " times");
+          "every split needs a distance and a time: %s distances, %s times"
+              .formatted(distances.length, times.length));
     }
     if (distances.length < fewest) {
       throw new IllegalArgumentException(
@@ -89,15 +86,8 @@ record SprintFit(double topSpeed, double tau, double offset) {
     for (int i = 0; i < values.length; i++) {
       if (!(values[i] > before) || Double.isInfinite(values[i])) {
         throw new IllegalArgumentException(
-            what
-                + " must rise from above 0 "
-                + unit
-                + ": split "
-                + (i + 1)
-                + " has "
-                + values[i]
-                + " after "
-                + before);
+            "%s must rise from above 0 %s: split %s has %s after %s"
+                .formatted(what, unit, i + 1, values[i], before));
       }
       before = values[i];
     }
@@ -125,11 +115,9 @@ record SprintFit(double topSpeed, double tau, double offset) {
     }
     if (!inside(p)) {
       throw new IllegalArgumentException(
-          "no sprint curve fits these splits: top speed "
-              + p.getEntry(0)
-              + " m/s and tau "
-              + p.getEntry(1)
-              + " s are at the end of what is possible");
+          ("no sprint curve fits these splits: top speed %s m/s and tau %s s are at the "
+                  + "end of what is possible")
+              .formatted(p.getEntry(0), p.getEntry(1)));
     }
     return new SprintFit(p.getEntry(0), p.getEntry(1), free ? p.getEntry(2) : given);
   }

@@ -61,13 +61,9 @@ public record Boards(double halfLength, double halfWidth, double corner) {
   public Boards {
     if (!(corner > 0 && corner < halfWidth && corner < halfLength)) {
       throw new IllegalArgumentException(
-          "boards need a corner radius above that of the puck and below half a width, not "
-              + corner
-              + " m beside "
-              + halfLength
-              + " m and "
-              + halfWidth
-              + " m");
+          ("boards need a corner radius above that of the puck and below half a width, "
+                  + "not %s m beside %s m and %s m")
+              .formatted(corner, halfLength, halfWidth));
     }
   }
 

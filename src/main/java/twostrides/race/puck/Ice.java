@@ -22,10 +22,9 @@ public record Ice(double friction, double drag) {
   public Ice {
     if (!(friction >= 0.01 && friction <= 0.5 && drag >= 0 && drag <= 0.05)) {
       throw new IllegalArgumentException(
-          "ice needs a friction from 0.01 to 0.5 and a drag from 0 to 0.05 a metre, not "
-              + friction
-              + " and "
-              + drag);
+          ("ice needs a friction from 0.01 to 0.5 and a drag from 0 to 0.05 a metre, "
+                  + "not %s and %s")
+              .formatted(friction, drag));
     }
   }
 

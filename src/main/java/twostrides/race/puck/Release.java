@@ -22,10 +22,8 @@ public record Release(double x, double y, double speed, double direction, double
   public Release {
     if (!(speed >= 0 && speed <= FASTEST) || !Double.isFinite(direction)) {
       throw new IllegalArgumentException(
-          "a release needs a speed from 0 to 60 m/s and a finite direction, not "
-              + speed
-              + " and "
-              + direction);
+          ("a release needs a speed from 0 to 60 m/s and a finite direction, not %s and " + "%s")
+              .formatted(speed, direction));
     }
     if (!(loft >= 0 && loft < Math.PI / 2)) {
       throw new IllegalArgumentException("a loft lies from 0 to under pi/2, not " + loft);
