@@ -56,7 +56,7 @@ final class WhatIfCommand implements Callable<Integer> {
   @Option(
       names = "--draws",
       paramLabel = "N",
-      defaultValue = "" + RaceModel.DEFAULT_DRAWS,
+      defaultValue = "" + RaceModel.DEFAULT_SIMULATIONS,
       description = "Draws, the same for every way out (${DEFAULT-VALUE}).")
   int draws;
 

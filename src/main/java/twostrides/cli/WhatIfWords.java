@@ -299,7 +299,7 @@ final class WhatIfWords {
 
   private String shot(WayOutcome o, String restart) {
     double other = Math.max(0, 1 - o.goal().value() - o.restart().value());
-    double error = Math.sqrt(other * (1 - other) / ways.release().draws());
+    double error = Math.sqrt(other * (1 - other) / ways.release().simulations());
     return "  "
         + o.way().words()
         + ": goal "
@@ -359,7 +359,7 @@ final class WhatIfWords {
   }
 
   private static String share(RaceChances r, int count) {
-    return percent(new Estimate((double) count / r.draws(), r.error(count)));
+    return percent(new Estimate((double) count / r.simulations(), r.error(count)));
   }
 
   private static String percent(Estimate e) {

@@ -100,9 +100,9 @@ final class FlagRows {
    *
    * @param r the release
    * @param said what came out for it
-   * @param draws its chance
+   * @param random its random numbers
    */
-  void add(ReleaseRow r, Said said, SeededRandom draws) {
+  void add(ReleaseRow r, Said said, SeededRandom random) {
     KindIcings.Kind kind = KindIcings.Kind.of(r);
     Count alike = kinds.of(kind);
     Ground ground = said.ground();
@@ -128,7 +128,7 @@ final class FlagRows {
                 out.count(Columns.OPPONENTS_SEEN, OptionalInt.of(s.opponents().size()))
                     .number(Columns.NEAREST_OPPONENT_M, s.nearest())
                     .text(Columns.SKATERS_SEEN, s.skaters()));
-    puck(r, draws);
+    puck(r, random);
     out.number(Columns.COST_ICING, costs.icing())
         .number(Columns.COST_TRYING, said.trying())
         .text(Columns.EVIDENCE, ground.evidence().word())
@@ -155,7 +155,7 @@ final class FlagRows {
   }
 
   /** Where the puck would go with nobody in its way: for the drawing. */
-  private void puck(ReleaseRow r, SeededRandom draws) {
+  private void puck(ReleaseRow r, SeededRandom random) {
     Delivery delivery =
         (r.missedPass() ? Delivery.MISSED_PASS : Delivery.SENT).forLevel(settings.level());
     Scene scene =
@@ -167,7 +167,7 @@ final class FlagRows {
             OptionalDouble.empty(),
             List.of(),
             settings.skaters());
-    PuckSpread spread = PuckSpread.of(scene, draws, Math.min(SPREAD_DRAWS, settings.draws()));
+    PuckSpread spread = PuckSpread.of(scene, random, Math.min(SPREAD_DRAWS, settings.draws()));
     out.number(Columns.P_LENGTH, spread.past())
         .number(Columns.PUCK_X_M, spread.farthest().x())
         .number(Columns.PUCK_RIGHT_M, spread.farthest().low())

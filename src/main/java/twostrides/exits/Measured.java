@@ -39,10 +39,10 @@ record Measured(Around around, List<Sighting> opponents, Optional<GainChance> ga
    * @param rink the rink
    * @param around who was seen
    * @param skaters what a skater of this game can do
-   * @param draws the chance of this release
-   * @param n number of draws
+   * @param random the random numbers of this release
+   * @param n number of simulations
    */
-  static Measured of(Rink rink, Around around, SkaterSettings skaters, SeededRandom draws, int n) {
+  static Measured of(Rink rink, Around around, SkaterSettings skaters, SeededRandom random, int n) {
     Racer carrier = around.carrier().racer();
     List<Sighting> opponents =
         around.others().stream()
@@ -58,7 +58,7 @@ record Measured(Around around, List<Sighting> opponents, Optional<GainChance> ga
         enough
             ? Optional.of(
                 new MeasuredGain(rink, around.carrier(), opponents, skaters, around.placeError())
-                    .run(draws, n))
+                    .run(random, n))
             : Optional.empty());
   }
 

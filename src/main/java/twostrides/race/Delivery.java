@@ -3,7 +3,7 @@ package twostrides.race;
 import twostrides.rates.Count;
 
 /**
- * How a puck is sent: the spread from which its unknown speed, direction and loft are drawn.
+ * How a puck is sent: the spread from which its unknown speed, direction and loft are simulated.
  *
  * <p>The speeds are those of pucks let go in the own half of two men's games (tracked, December
  * 2023), by where the puck was 0.25 to 1.2 s later; {@link #forLevel} scales them.
@@ -11,8 +11,8 @@ import twostrides.rates.Count;
  * @param slowest least release speed, m/s
  * @param usual most likely release speed, m/s
  * @param fastest greatest release speed, m/s
- * @param spread half of the width over which a target across the far goal line is drawn, metres;
- *     the target of a pass is not drawn
+ * @param spread half of the width over which a target across the far goal line is simulated,
+ *     metres; the target of a pass is not simulated
  * @param lofted share of releases that leave the ice, 0 to 1
  * @param missedPass whether it is a pass that is not received: {@link #headStart}
  */

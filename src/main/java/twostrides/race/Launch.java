@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import twostrides.race.SeededRandom.Simulation;
 import twostrides.race.puck.Ice;
 import twostrides.race.puck.PuckPath;
-import twostrides.race.puck.Release;
+import twostrides.race.puck.PuckRelease;
 import twostrides.race.puck.Slide;
 import twostrides.rink.Rink;
 
@@ -103,7 +103,7 @@ interface Launch {
 
   private static PuckPath path(Scene scene, Ice ice, double speed, double direction, double loft) {
     return PuckPath.of(
-        scene.rink(), ice, new Release(scene.x(), scene.y(), speed, direction, loft));
+        scene.rink(), ice, new PuckRelease(scene.x(), scene.y(), speed, direction, loft));
   }
 
   private static double speed(Delivery d, Simulation luck) {

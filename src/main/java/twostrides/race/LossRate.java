@@ -4,7 +4,7 @@ import org.hipparchus.distribution.continuous.GammaDistribution;
 import twostrides.rates.Range;
 
 /**
- * How often a carrier loses the puck, per second that he keeps it: events over seconds, drawn
+ * How often a carrier loses the puck, per second that he keeps it: events over seconds, adjusted
  * toward a stated prior.
  *
  * <p>Losses over a time at risk are Poisson; a gamma prior of so many losses in so many seconds

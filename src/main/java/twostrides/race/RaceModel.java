@@ -28,7 +28,7 @@ public final class RaceModel {
   public static final double LEVEL = 0.1;
 
   /** Simulations after which no flag changed when they were doubled; docs/checks.md. */
-  public static final int DEFAULT_DRAWS = 2000;
+  public static final int DEFAULT_SIMULATIONS = 2000;
 
   private final Scene scene;
   private final Optional<RaceQuestion> question;

@@ -19,7 +19,7 @@ public record Racer(boolean chases, double x, double y, double vx, double vy) {
     double speed = Math.hypot(vx, vy);
     if (!(speed <= FASTEST)) {
       throw new IllegalArgumentException(
-          ("a skater at %s m/s: found more than %s m/s, expected a speed that skaters " + "reach")
+          "a skater at %s m/s: found more than %s m/s, expected a speed that skaters reach"
               .formatted(speed, FASTEST));
     }
     if (!Double.isFinite(x) || !Double.isFinite(y)) {

@@ -5,14 +5,14 @@ import java.util.OptionalDouble;
 import twostrides.rink.Rink;
 
 /**
- * A release and who is there: what a race is drawn from.
+ * A release and who is there: what a race is simulated from.
  *
  * @param rink the rink
  * @param x place of the release, metres from center ice, acting team's frame
  * @param y place of the release, metres from the long axis
  * @param delivery how it was sent
- * @param targetY where along the far goal line it was aimed, metres; empty to draw it
- * @param racers skaters whose places are known; empty to draw ten
+ * @param targetY where along the far goal line it was aimed, metres; empty to simulate it
+ * @param racers skaters whose places are known; empty to simulate ten
  * @param skaters what a skater of this game can do
  */
 public record Scene(
@@ -34,8 +34,8 @@ public record Scene(
    * @param x place of the release, metres from center ice, acting team's frame
    * @param y place of the release, metres from the long axis
    * @param delivery how it was sent
-   * @param targetY where along the far goal line it was aimed, metres; empty to draw it
-   * @param racers skaters whose places are known; empty to draw ten
+   * @param targetY where along the far goal line it was aimed, metres; empty to simulate it
+   * @param racers skaters whose places are known; empty to simulate ten
    * @param level level of play
    */
   public Scene(

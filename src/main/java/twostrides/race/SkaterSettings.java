@@ -38,7 +38,7 @@ public record SkaterSettings(
    * Sloan Sports Analytics Conference (read in public re-implementations that cite it). The error
    * has no lower end, so an arrival may fall before the release; sigma is to be small against m.
    */
-  double errorScale() {
+  public double errorScale() {
     return Math.sqrt(3) / Math.PI * sigma;
   }
 

@@ -5,7 +5,7 @@ import java.util.function.DoubleFunction;
 import org.hipparchus.analysis.solvers.BisectionSolver;
 import twostrides.race.puck.Ice;
 import twostrides.race.puck.PuckPath;
-import twostrides.race.puck.Release;
+import twostrides.race.puck.PuckRelease;
 import twostrides.race.puck.Slide;
 import twostrides.rink.Rink;
 
@@ -40,7 +40,7 @@ public record SoftSpeeds(
    */
   static SoftSpeeds of(Rink rink, double x, double y, double direction) {
     DoubleFunction<PuckPath> laid =
-        speed -> PuckPath.of(rink, Ice.ORDINARY, Release.alongTheIce(x, y, speed, direction));
+        speed -> PuckPath.of(rink, Ice.ORDINARY, PuckRelease.alongTheIce(x, y, speed, direction));
     return new SoftSpeeds(
         rink.inOwnZone(x)
             ? OptionalDouble.of(least(speed -> laid.apply(speed).pastOwnBlueLine()))

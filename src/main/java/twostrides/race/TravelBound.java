@@ -1,5 +1,6 @@
 package twostrides.race;
 
+import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 import org.hipparchus.distribution.continuous.LogNormalDistribution;
 
@@ -32,10 +33,8 @@ public record TravelBound(double usual, double spread, double fastest) {
   /** Share of iced pucks below which a gap is too slow: one in a thousand, 5 m/s. Assumed. */
   private static final double SLOW = 0.001;
 
-  /** Gauss-Legendre over a clock step, over which its error is averaged. */
-  private static final GaussIntegratorFactory RULES = new GaussIntegratorFactory();
-
-  private static final int POINTS = 20;
+  /** Gauss-Legendre with 20 points over one clock step, over which its error is averaged. */
+  private static final GaussIntegrator STEP = new GaussIntegratorFactory().legendre(20, 0, 1);
 
   /** How a gap fits a puck that went the length. */
   public enum Fit {
@@ -85,9 +84,10 @@ public record TravelBound(double usual, double spread, double fastest) {
   /** Share of iced pucks whose time is read as more than a gap. */
   private double slower(double distance, double gap, double clockStep) {
     var speeds = new LogNormalDistribution(Math.log(usual), spread);
-    return RULES
-            .legendre(POINTS, gap, gap + clockStep)
-            .integrate(t -> t <= 0 ? 1 : speeds.cumulativeProbability(distance / t))
-        / clockStep;
+    return STEP.integrate(
+        part -> {
+          double t = gap + clockStep * part;
+          return t <= 0 ? 1 : speeds.cumulativeProbability(distance / t);
+        });
   }
 }

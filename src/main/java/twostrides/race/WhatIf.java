@@ -10,7 +10,7 @@ import twostrides.rulebook.RaceQuestion;
  * One release and what is asked of it.
  *
  * @param scene the release and who is there
- * @param loft known loft, radians, 0 along the ice; empty to draw it
+ * @param loft known loft, radians, 0 along the ice; empty to simulate it
  * @param question what the book asks of a race; empty for automatic icing
  * @param canBeIcing whether the book would call this release at all
  * @param losses how often a carrier loses the puck here

@@ -34,7 +34,7 @@ final class Follower {
    *
    * @param release how it leaves the stick
    */
-  List<PuckPiece> follow(Release release) {
+  List<PuckPiece> follow(PuckRelease release) {
     Place from = boards.inside(new Place(release.x(), release.y()));
     Track track = boards.ahead(from, Math.cos(release.direction()), Math.sin(release.direction()));
     Flight flight = new Flight(0, release.speed() * Math.sin(release.loft()));

@@ -32,7 +32,7 @@ public final class PuckPath {
    * @param ice what slows it
    * @param release how it leaves the stick
    */
-  public static PuckPath of(Rink rink, Ice ice, Release release) {
+  public static PuckPath of(Rink rink, Ice ice, PuckRelease release) {
     return new PuckPath(rink, new Follower(rink, ice).follow(release));
   }
 

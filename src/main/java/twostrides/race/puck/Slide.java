@@ -44,7 +44,7 @@ public record Slide(double speed, double deceleration, double drag) {
     if (!(speed >= 0 && deceleration >= 0 && drag >= 0)
         || !Double.isFinite(speed + deceleration + drag)) {
       throw new IllegalArgumentException(
-          ("a slide needs a speed, a deceleration and a drag of 0 or more, not %s, %s " + "and %s")
+          "a slide needs a speed, a deceleration and a drag of 0 or more, not %s, %s and %s"
               .formatted(speed, deceleration, drag));
     }
   }

@@ -15,7 +15,9 @@ class FlightTest {
 
   private static PuckPath flip(double speed, double degrees) {
     return PuckPath.of(
-        Rink.INTERNATIONAL, Ice.ORDINARY, new Release(-29, 3, speed, 0, Math.toRadians(degrees)));
+        Rink.INTERNATIONAL,
+        Ice.ORDINARY,
+        new PuckRelease(-29, 3, speed, 0, Math.toRadians(degrees)));
   }
 
   /**

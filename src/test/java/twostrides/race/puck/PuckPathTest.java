@@ -19,12 +19,12 @@ class PuckPathTest {
   private static final double R = Rink.PUCK_RADIUS;
 
   private static PuckPath slide(Ice ice, double x, double y, double speed, double direction) {
-    return PuckPath.of(RINK, ice, Release.alongTheIce(x, y, speed, direction));
+    return PuckPath.of(RINK, ice, PuckRelease.alongTheIce(x, y, speed, direction));
   }
 
   private static PuckPath flip(
       Ice ice, double x, double y, double speed, double direction, double loft) {
-    return PuckPath.of(RINK, ice, new Release(x, y, speed, direction, loft));
+    return PuckPath.of(RINK, ice, new PuckRelease(x, y, speed, direction, loft));
   }
 
   @Test

@@ -9,7 +9,7 @@ package twostrides.race.puck;
  * @param direction radians, 0 straight up ice, positive to the left
  * @param loft angle above the ice, radians, 0 to under pi/2
  */
-public record Release(double x, double y, double speed, double direction, double loft) {
+public record PuckRelease(double x, double y, double speed, double direction, double loft) {
 
   /** Fastest release taken, m/s (assumed: a third above the hardest slap shot read of, 45 m/s). */
   private static final double FASTEST = 60;
@@ -19,10 +19,10 @@ public record Release(double x, double y, double speed, double direction, double
    *
    * @throws IllegalArgumentException for these
    */
-  public Release {
+  public PuckRelease {
     if (!(speed >= 0 && speed <= FASTEST) || !Double.isFinite(direction)) {
       throw new IllegalArgumentException(
-          ("a release needs a speed from 0 to 60 m/s and a finite direction, not %s and " + "%s")
+          "a release needs a speed from 0 to 60 m/s and a finite direction, not %s and %s"
               .formatted(speed, direction));
     }
     if (!(loft >= 0 && loft < Math.PI / 2)) {
@@ -42,7 +42,7 @@ public record Release(double x, double y, double speed, double direction, double
    * @param direction radians, 0 straight up ice, positive to the left
    * @throws IllegalArgumentException for values outside these ranges
    */
-  public static Release alongTheIce(double x, double y, double speed, double direction) {
-    return new Release(x, y, speed, direction, 0);
+  public static PuckRelease alongTheIce(double x, double y, double speed, double direction) {
+    return new PuckRelease(x, y, speed, direction, 0);
   }
 }
