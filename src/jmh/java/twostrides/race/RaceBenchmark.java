@@ -56,12 +56,12 @@ public class RaceBenchmark {
   /** Ten skaters whose places are known. */
   @Benchmark
   public RaceChances knownPlaces() {
-    return known.run(new Draws(seed++, "release"), DRAWS);
+    return known.run(new SeededRandom(seed++, "release"), DRAWS);
   }
 
   /** Ten skaters whose places are drawn too. */
   @Benchmark
   public RaceChances drawnPlaces() {
-    return drawn.run(new Draws(seed++, "release"), DRAWS);
+    return drawn.run(new SeededRandom(seed++, "release"), DRAWS);
   }
 }

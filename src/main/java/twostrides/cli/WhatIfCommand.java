@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -17,11 +18,11 @@ import picocli.CommandLine.Spec;
 import twostrides.chart.Picture;
 import twostrides.chart.ReleaseDrawing;
 import twostrides.output.OutputException;
-import twostrides.race.Draws;
+import twostrides.race.Assumption;
 import twostrides.race.Parameter;
 import twostrides.race.RaceModel;
 import twostrides.race.Scene;
-import twostrides.race.WayOutAssumptions;
+import twostrides.race.SeededRandom;
 import twostrides.race.WaysOut;
 import twostrides.race.WhatIf;
 import twostrides.rulebook.Choice;
@@ -55,7 +56,7 @@ final class WhatIfCommand implements Callable<Integer> {
   @Option(
       names = "--draws",
       paramLabel = "N",
-      defaultValue = "" + RaceModel.DEFAULT_DRAWS,
+      defaultValue = "" + RaceModel.DEFAULT_SIMULATIONS,
       description = "Draws, the same for every way out (${DEFAULT-VALUE}).")
   int draws;
 
@@ -80,9 +81,8 @@ final class WhatIfCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     PrintWriter console = spec.commandLine().getOut();
-    WayOutAssumptions assumed = WayOutAssumptions.DEFAULT;
     if (listAssumptions) {
-      assumed.parameters().forEach(p -> console.println(line(p)));
+      Arrays.stream(Assumption.values()).forEach(a -> console.println(line(a.parameter())));
       return Main.DONE;
     }
     if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {
@@ -101,10 +101,9 @@ final class WhatIfCommand implements Callable<Integer> {
             options.knownLoft(),
             book.raceQuestion(),
             !never,
-            assumed.losses(options.pressure().orElse(""), 0, 0),
-            options.netEmpty,
-            assumed);
-    WaysOut ways = WaysOut.of(what, new Draws(seed, "whatif"), draws);
+            Assumption.losses(options.pressure().orElse(""), 0, 0),
+            options.netEmpty);
+    WaysOut ways = WaysOut.of(what, new SeededRandom(seed, "whatif"), draws);
     WhatIfWords words = new WhatIfWords(options, what, ways);
     console.println(Books.title(book) + " (" + book.edition() + ")");
     words.before(book, facts, ruling).forEach(console::println);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import twostrides.chart.ReleaseSketch;
+import twostrides.race.Assumption;
 import twostrides.race.Chance;
 import twostrides.race.Delivery;
 import twostrides.race.Estimate;
@@ -14,7 +15,6 @@ import twostrides.race.RaceChances;
 import twostrides.race.Scene;
 import twostrides.race.SoftSpeeds;
 import twostrides.race.Way;
-import twostrides.race.WayOutAssumptions;
 import twostrides.race.WayOutcome;
 import twostrides.race.WaysOut;
 import twostrides.race.WhatIf;
@@ -171,13 +171,12 @@ final class WhatIfWords {
   List<String> ways() {
     List<String> lines = new ArrayList<>();
     if (what.shortOfCenter() > 0) {
-      WayOutAssumptions a = what.assumed();
       lines.add(
           format(
               "Ways out over the same draws. Price: attempts against within 20 s, beyond those after a"
                   + " puck sent deep; %.2f for an own-zone restart, %.2f for a puck that the opponent"
                   + " takes before his own blue line (both assumed):",
-              a.attemptsAfterRestart(), a.attemptsAfterLoss()));
+              Assumption.ATTEMPTS_AFTER_RESTART.value(), Assumption.ATTEMPTS_AFTER_LOSS.value()));
       ways.outcomes().stream().filter(o -> !o.way().shot()).forEach(o -> way(o, lines));
       if (ways.outcome(Way.CHIP).isEmpty()) {
         lines.add("  a chip that dies short of the red line: there is no room for one here");
@@ -250,7 +249,7 @@ final class WhatIfWords {
   private String missed() {
     return format(
         "the speed is missed by %.0f %% (standard deviation, assumed)",
-        100 * what.assumed().speedError());
+        100 * Assumption.SPEED_ERROR.value());
   }
 
   private String cheapest() {
@@ -277,7 +276,7 @@ final class WhatIfWords {
         format(
             "At their empty net: a shot along the ice at its middle, off by %.1f degrees (standard"
                 + " deviation, assumed). A goal has no price here.",
-            Math.toDegrees(what.assumed().shotError())));
+            Math.toDegrees(Assumption.SHOT_ERROR.value())));
     Optional<WayOutcome> now = ways.outcome(Way.SHOOT_NOW);
     Optional<WayOutcome> then = ways.outcome(Way.CENTER_THEN_SHOOT);
     now.ifPresent(o -> lines.add(shot(o, what.canBeIcing() ? "icing " : "own-zone restart ")));
@@ -300,7 +299,7 @@ final class WhatIfWords {
 
   private String shot(WayOutcome o, String restart) {
     double other = Math.max(0, 1 - o.goal().value() - o.restart().value());
-    double error = Math.sqrt(other * (1 - other) / ways.release().draws());
+    double error = Math.sqrt(other * (1 - other) / ways.release().simulations());
     return "  "
         + o.way().words()
         + ": goal "
@@ -355,12 +354,12 @@ final class WhatIfWords {
     return metres > 0
         ? format(
             "%.1f m (%.1f ft) short of the red line, %.1f s away at %.1f m/s",
-            metres, feet(metres), ways.seconds(), what.assumed().pace())
+            metres, feet(metres), ways.seconds(), Assumption.PACE.value())
         : "Center is gained: the puck touches the red line or is past it";
   }
 
   private static String share(RaceChances r, int count) {
-    return percent(new Estimate((double) count / r.draws(), r.error(count)));
+    return percent(new Estimate((double) count / r.simulations(), r.error(count)));
   }
 
   private static String percent(Estimate e) {

@@ -16,7 +16,7 @@ public record RaceSettings(long seed, int draws, SkaterSet skaters, double thres
 
   /** Seed 1, 2,000 draws, elite men, flagged from 0.6. Assumed. */
   public static final RaceSettings DEFAULT =
-      new RaceSettings(1, RaceModel.DEFAULT_DRAWS, SkaterLevel.ELITE_MEN, 0.6);
+      new RaceSettings(1, RaceModel.DEFAULT_SIMULATIONS, SkaterLevel.ELITE_MEN, 0.6);
 
   /**
    * Settings at a level of play.

@@ -1,138 +1,95 @@
 package twostrides.race;
 
 import java.util.List;
-import java.util.stream.IntStream;
+import twostrides.race.SeededRandom.Simulation;
 
 /**
- * The skaters of a race: those who are known, or, where nobody is, five of each team drawn anew in
- * every draw. For one thread.
+ * The skaters of one simulation: those who are known, or, where nobody is, five of each team placed
+ * anew; with the legs of either team and the arrival error of each.
+ *
+ * @param racers who is there
+ * @param luck the random numbers of the simulation
+ * @param legs what a skater of the game can do in a race to a loose puck
+ * @param headStart seconds by which the other team is ahead
  */
-final class Crowd {
+record Crowd(List<Racer> racers, Simulation luck, SkaterSettings legs, double headStart) {
+
+  /** Random numbers of a skater: place along and across, speed, direction, arrival error. */
+  private static final int VARIABLES = 5;
 
   private static final int ICING_TEAM_LEGS = 6;
   private static final int OTHER_LEGS = 7;
   private static final int FIRST_SKATER = 8;
 
-  private final int known;
-  private final double releaseX;
-  private final double halfWidth;
-  private final double[] state;
-  private final boolean[] chases;
-
-  Crowd(Scene scene) {
-    List<Racer> racers = scene.racers();
-    known = racers.size();
-    releaseX = scene.x();
-    halfWidth = scene.rink().width() / 2;
-    int n = known == 0 ? 2 * Places.A_SIDE : known;
-    state = new double[Places.VARIABLES * n];
-    chases = new boolean[n];
-    for (int i = 0; i < known; i++) {
-      Racer r = racers.get(i);
-      int at = Places.VARIABLES * i;
-      chases[i] = r.chases();
-      state[at] = r.x();
-      state[at + 1] = r.y();
-      state[at + 2] = r.vx();
-      state[at + 3] = r.vy();
-    }
-    for (int i = known; i < n; i++) {
-      chases[i] = i < Places.A_SIDE;
-    }
-  }
-
   /**
-   * Puts skaters in their places for a draw.
+   * The skaters of a scene.
    *
-   * @param start where the numbers of the draw start, {@link Draws#start}
-   * @param team their numbers here
+   * @param scene the release and who is there
+   * @param luck the random numbers of the simulation
    */
-  void place(long start, int[] team) {
-    for (int skater : team) {
-      if (skater >= known) {
-        Places.draw(
-            state,
-            Places.VARIABLES * skater,
-            chases[skater],
-            skater % Places.A_SIDE,
-            releaseX,
-            halfWidth,
-            start,
-            variables(skater));
-      }
-    }
+  static Crowd of(Scene scene, Simulation luck) {
+    return new Crowd(
+        scene.racers().isEmpty() ? Places.simulated(scene, luck) : scene.racers(),
+        luck,
+        scene.skaters().settings().toPuck(),
+        scene.delivery().headStart());
   }
 
-  int size() {
-    return chases.length;
+  /** First of a skater's random numbers, by his place in the list. */
+  static int variable(int skater) {
+    return FIRST_SKATER + VARIABLES * skater;
+  }
+
+  /** When somebody is where the puck is. */
+  interface Arrival {
+
+    /**
+     * Seconds since the release, error left out.
+     *
+     * @param racer the skater
+     * @param legs what he can do in this simulation
+     */
+    double of(Racer racer, Skater legs);
   }
 
   /**
-   * The skaters of one team, by their numbers here.
+   * When the first of a team is there, error left out, seconds since the release; infinite for a
+   * team of none.
    *
    * @param chasing the team that let the puck go, or the other
+   * @param arrival when somebody is there
    */
-  int[] team(boolean chasing) {
-    return IntStream.range(0, chases.length).filter(i -> chases[i] == chasing).toArray();
-  }
-
-  /** Whether a skater plays for the team that let the puck go. */
-  boolean chases(int skater) {
-    return chases[skater];
+  double soonest(boolean chasing, Arrival arrival) {
+    Skater team = team(chasing);
+    return racers.stream()
+        .filter(r -> r.chases() == chasing)
+        .mapToDouble(r -> arrival.of(r, team))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   /**
-   * The square of the distance from a place to where a skater would drift, m2.
+   * When the first of a team is there, errors and head start in it, seconds since the release;
+   * infinite for a team of none.
    *
-   * @param skater his number here, in his place
-   * @param toX metres from center ice
-   * @param toY metres from the long axis
-   * @param drift seconds that he drifts
+   * @param chasing the team that let the puck go, or the other
+   * @param arrival when somebody is there
    */
-  double squared(int skater, double toX, double toY, double drift) {
-    int at = Places.VARIABLES * skater;
-    double dx = toX - state[at] - state[at + 2] * drift;
-    double dy = toY - state[at + 1] - state[at + 3] * drift;
-    return dx * dx + dy * dy;
+  double first(boolean chasing, Arrival arrival) {
+    Skater team = team(chasing);
+    double first = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < racers.size(); i++) {
+      if (racers.get(i).chases() == chasing) {
+        double error = legs.errorScale() * luck.logistic(variable(i) + VARIABLES - 1);
+        first = Math.min(first, arrival.of(racers.get(i), team) + error);
+      }
+    }
+    return first + (chasing ? headStart : 0);
   }
 
-  double x(int skater) {
-    return state[Places.VARIABLES * skater];
-  }
-
-  double y(int skater) {
-    return state[Places.VARIABLES * skater + 1];
-  }
-
-  double vx(int skater) {
-    return state[Places.VARIABLES * skater + 2];
-  }
-
-  double vy(int skater) {
-    return state[Places.VARIABLES * skater + 3];
-  }
-
-  /** A skater's arrival error in a draw, in scales of the logistic. */
-  static double error(long start, int skater) {
-    return Arrival.logisticDraw(chance(start, skater));
-  }
-
-  /** The chance that a skater's arrival error in a draw is less than it is. */
-  static double chance(long start, int skater) {
-    return Draws.uniform(start, variables(skater) + Places.VARIABLES);
-  }
-
-  /**
-   * A team's legs in a draw: top speed 10 % either side, the level's own range.
-   *
-   * @param chases the team that let the puck go
-   */
-  static double legs(long start, boolean chases) {
-    return Draws.triangular(
-        Draws.uniform(start, chases ? ICING_TEAM_LEGS : OTHER_LEGS), 0.9, 1, 1.1);
-  }
-
-  private static int variables(int skater) {
-    return FIRST_SKATER + (Places.VARIABLES + 1) * skater;
+  /** A team's legs in this simulation: top speed 10 % either side, the level's own range. */
+  private Skater team(boolean chasing) {
+    double share = luck.triangular(chasing ? ICING_TEAM_LEGS : OTHER_LEGS, 0.9, 1, 1.1);
+    return legs.withSprint(share * legs.topSpeed(), legs.tau()).skater();
   }
 }

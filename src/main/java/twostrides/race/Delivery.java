@@ -3,7 +3,7 @@ package twostrides.race;
 import twostrides.stats.Count;
 
 /**
- * How a puck is sent: the spread from which its unknown speed, direction and loft are drawn.
+ * How a puck is sent: the spread from which its unknown speed, direction and loft are simulated.
  *
  * <p>The speeds are those of pucks let go in the own half of two men's games (tracked, December
  * 2023), by where the puck was 0.25 to 1.2 s later; {@link #forLevel} scales them.
@@ -11,8 +11,8 @@ import twostrides.stats.Count;
  * @param slowest least release speed, m/s
  * @param usual most likely release speed, m/s
  * @param fastest greatest release speed, m/s
- * @param spread half of the width over which a target across the far goal line is drawn, metres;
- *     the target of a pass is not drawn
+ * @param spread half of the width over which a target across the far goal line is simulated,
+ *     metres; the target of a pass is not simulated
  * @param lofted share of releases that leave the ice, 0 to 1
  * @param missedPass whether it is a pass that is not received: {@link #headStart}
  */
@@ -30,6 +30,9 @@ public record Delivery(
   /** A pass that was not received: median 12.7 m/s, 5 to 95 % 5.8 to 22.9 (77 passes). */
   public static final Delivery MISSED_PASS = new Delivery(3, 9.5, 27.5, 4, 0.1, true);
 
+  /** A shot at an empty net, elite men: from memory, graded low. */
+  static final Delivery SHOT = new Delivery(14, 20, 30, 0, 0, false);
+
   /** Least and greatest loft of a flip, radians: 15 to 40 degrees (memory: 25 to 45). */
   static final double LEAST_LOFT = Math.toRadians(15);
 
@@ -39,12 +42,8 @@ public record Delivery(
   public Delivery {
     if (!(0 < slowest && slowest <= usual && usual <= fastest && fastest <= 60)) {
       throw new IllegalArgumentException(
-          "release speeds ascend from above 0 to 60 m/s, not "
-              + slowest
-              + ", "
-              + usual
-              + ", "
-              + fastest);
+          "release speeds ascend from above 0 to 60 m/s, not %s, %s, %s"
+              .formatted(slowest, usual, fastest));
     }
     if (!(spread >= 0) || !(lofted >= 0 && lofted <= 1)) {
       throw new IllegalArgumentException(

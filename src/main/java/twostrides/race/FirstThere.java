@@ -1,15 +1,23 @@
 package twostrides.race;
 
-import java.util.stream.IntStream;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import twostrides.race.Looks.Look;
+import twostrides.race.SeededRandom.Simulation;
+import twostrides.race.puck.PuckPath;
+import twostrides.rink.Place;
 
 /**
  * Who gets to a puck that dies on the ice: the first skater who can have his stick on it, on its
- * way or where it lies. For one thread.
+ * way or where it lies.
  *
  * <p>Nobody is asked before the puck has gone {@link #FREE} metres: so near to the stick it left,
  * it is a block or a touch of the same player, and neither is in the model.
+ *
+ * @param own whether the team that let it go is first; a race too close to call counts as lost
+ * @param x where the puck is then, metres from center ice
  */
-final class FirstThere {
+record FirstThere(boolean own, double x) {
 
   /** Metres that a puck goes before anyone is asked. Assumed: two stick lengths. */
   static final double FREE = 3;
@@ -17,102 +25,41 @@ final class FirstThere {
   /** Seconds between two looks at the path, far less than the arrival error. */
   private static final double STEP = 0.1;
 
-  private final Crowd crowd;
-  private final SkaterSettings legs;
-  private final double scale;
-  private final double headStart;
-  private final int[] all;
-  private boolean own;
-  private double x;
-
-  /**
-   * Asks for the skaters of a scene.
-   *
-   * @param scene the release and who is there
-   */
-  FirstThere(Scene scene) {
-    crowd = new Crowd(scene);
-    all = IntStream.range(0, crowd.size()).toArray();
-    legs = scene.skaters().settings().toPuck();
-    headStart = scene.delivery().headStart();
-    scale = Arrival.scale(legs.sigma());
-  }
-
   /**
    * Finds who is first to a puck that comes to rest.
    *
-   * @param path its path
-   * @param start where the numbers of the draw start, {@link Draws#start}
+   * @param scene the release and who is there
+   * @param path the puck's path
+   * @param luck the random numbers of the simulation
    */
-  void ask(PuckPath path, long start) {
-    crowd.place(start, all);
+  static FirstThere of(Scene scene, PuckPath path, Simulation luck) {
+    Crowd crowd = Crowd.of(scene, luck);
     double end = path.endTime();
-    double from = free(path, end);
-    double chaser = Double.POSITIVE_INFINITY;
-    double defender = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < crowd.size(); i++) {
-      boolean chases = crowd.chases(i);
-      double topSpeed = legs.topSpeed() * Crowd.legs(start, chases);
-      double t = arrival(path, i, topSpeed, from, end) + scale * Crowd.error(start, i);
-      if (chases) {
-        chaser = Math.min(chaser, t + headStart);
-      } else {
-        defender = Math.min(defender, t);
-      }
-    }
-    own = chaser < defender - RaceModel.LEVEL;
-    x = path.xAt(Math.max(from, Math.min(end, Math.min(chaser, defender))));
+    double from = free(path);
+    List<Look> looks =
+        DoubleStream.iterate(from, t -> t < end, t -> t + STEP)
+            .mapToObj(t -> Look.at(path, t))
+            .filter(Look::playable)
+            .toList();
+    Crowd.Arrival arrival =
+        (racer, legs) ->
+            looks.stream()
+                .filter(look -> look.late(racer, legs) <= 0)
+                .mapToDouble(Look::time)
+                .findFirst()
+                .orElseGet(() -> Math.max(end, legs.timeTo(racer, path.endPlace())));
+    double chaser = crowd.first(true, arrival);
+    double defender = crowd.first(false, arrival);
+    double first = Math.max(from, Math.min(end, Math.min(chaser, defender)));
+    return new FirstThere(chaser < defender - RaceModel.LEVEL, path.placeAt(first).x());
   }
 
-  /** Whether the team that let it go is first; a race too close to call counts as lost. */
-  boolean own() {
-    return own;
-  }
-
-  /** Where the puck is then, metres from center ice. */
-  double x() {
-    return x;
-  }
-
-  private static double free(PuckPath path, double end) {
-    double t = 0;
-    double x0 = path.xAt(0);
-    double y0 = path.yAt(0);
-    while (t < end && Math.hypot(path.xAt(t) - x0, path.yAt(t) - y0) < FREE) {
-      t += STEP;
-    }
-    return Math.min(t, end);
-  }
-
-  private double arrival(PuckPath path, int i, double topSpeed, double from, double end) {
-    for (double t = from; t < end; t += STEP) {
-      if (path.heightAt(t) <= Looks.PLAYABLE && slack(path, i, topSpeed, t) >= 0) {
-        return t;
-      }
-    }
-    return Math.max(
-        end,
-        Skater.timeTo(
-            path.xAt(end) - crowd.x(i),
-            path.yAt(end) - crowd.y(i),
-            crowd.vx(i),
-            crowd.vy(i),
-            topSpeed,
-            legs.tau(),
-            legs.reaction(),
-            legs.reach()));
-  }
-
-  private double slack(PuckPath path, int i, double topSpeed, double t) {
-    return Skater.slack(
-        t,
-        path.xAt(t) - crowd.x(i),
-        path.yAt(t) - crowd.y(i),
-        crowd.vx(i),
-        crowd.vy(i),
-        topSpeed,
-        legs.tau(),
-        legs.reaction(),
-        legs.reach());
+  /** When the puck has gone {@link #FREE} metres, or lies still, seconds. */
+  private static double free(PuckPath path) {
+    Place release = path.placeAt(0);
+    return DoubleStream.iterate(0, t -> t < path.endTime(), t -> t + STEP)
+        .filter(t -> path.placeAt(t).distanceTo(release) >= FREE)
+        .findFirst()
+        .orElse(path.endTime());
   }
 }

@@ -5,9 +5,10 @@ package twostrides.race;
  *
  * @param chance the recalibrated chance with its 95 % interval
  * @param grade how well the places behind it are known
- * @param raw the race's own chance before recalibration, mean over the draws, 0 to 1
+ * @param raw the race's own chance before recalibration, mean over the simulations, 0 to 1
  * @param error simulation error of the raw chance: one standard error
- * @param seconds time that the straightest way with about this chance takes, mean over the draws, s
+ * @param seconds time that the straightest way with about this chance takes, mean over the
+ *     simulations, s
  * @param degrees direction of that way, from straight up ice, positive to the left
  */
 public record GainChance(

@@ -1,10 +1,11 @@
 package twostrides.race;
 
-import org.hipparchus.special.Gamma;
+import org.hipparchus.distribution.continuous.GammaDistribution;
+import twostrides.stats.Range;
 import twostrides.stats.Range;
 
 /**
- * How often a carrier loses the puck, per second that he keeps it: events over seconds, drawn
+ * How often a carrier loses the puck, per second that he keeps it: events over seconds, adjusted
  * toward a stated prior.
  *
  * <p>Losses over a time at risk are Poisson; a gamma prior of so many losses in so many seconds
@@ -68,22 +69,9 @@ public record LossRate(int losses, double seconds, double priorLosses, double pr
 
   /** Middle 95 % of the rate, losses a second. */
   public Range interval() {
-    return new Range(quantile(0.025), quantile(0.975));
-  }
-
-  private double quantile(double p) {
-    double a = priorLosses + losses;
-    double b = priorSeconds + seconds;
-    double low = 0;
-    double high = (a + 10 * Math.sqrt(a) + 10) / b;
-    for (int i = 0; i < 100; i++) {
-      double middle = (low + high) / 2;
-      if (Gamma.regularizedGammaP(a, b * middle) < p) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return (low + high) / 2;
+    GammaDistribution rate =
+        new GammaDistribution(priorLosses + losses, 1 / (priorSeconds + seconds));
+    return new Range(
+        rate.inverseCumulativeProbability(0.025), rate.inverseCumulativeProbability(0.975));
   }
 }

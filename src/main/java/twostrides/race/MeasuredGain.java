@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import twostrides.race.SeededRandom.Simulation;
 import twostrides.rink.Rink;
 
 /**
@@ -18,12 +22,12 @@ import twostrides.rink.Rink;
  * direction are those of the straightest way that is alike to it.
  *
  * <p>A checker is there when the carrier's place lies in his disc, widened by the reach of his
- * stick. His arrival a has the logistic error of {@link Arrival}, and none had taken the puck by
- * the release, so P(gained | draw) = product over checkers of S(T)/S(0), S(t) = 1/(1 + e^((t -
- * a)/s)), T the carrier's time. The chance is the mean over draws of places and velocities, which
- * are not exact: a velocity that is not known is drawn about standing still, each way with a
- * standard deviation of {@link #SPEED_SPREAD}, one that comes from two clicked places about what
- * both say together.
+ * stick. His arrival a has the logistic error of {@link SkaterSettings#errorScale}, and none had
+ * taken the puck by the release, so P(gained | simulation) = product over checkers of S(T)/S(0),
+ * S(t) = 1/(1 + e^((t - a)/s)), T the carrier's time. The chance is the mean over simulated places
+ * and velocities, which are not exact: a velocity that is not known is simulated about standing
+ * still, each way with a standard deviation of {@link #SPEED_SPREAD}, one that comes from two
+ * clicked places about what both say together.
  *
  * <p>A checker who stands farther down ice never makes the race's chance smaller. One farther up
  * ice may: he has time to turn to a carrier who would have flown past him. Not in the race: that a
@@ -72,27 +76,50 @@ public final class MeasuredGain {
   /** Ways whose chances differ by less are alike: the straightest of them is shown. Assumed. */
   private static final double ALIKE = 0.01;
 
-  /** First variable of a draw; those of {@link RaceModel} lie below. */
+  /** First variable of a simulation; those of {@link RaceModel} lie below. */
   private static final int FIRST_SKATER = 1000;
 
-  /** Numbers of a skater in a draw: place along and across, velocity along and across. */
+  /** Random numbers of a skater: place along and across, velocity along and across. */
   private static final int OF_EACH = 4;
 
   private final Rink rink;
 
   /** The carrier, then the opponents, the nearest to the puck first. */
-  private final List<Sighting> seen = new ArrayList<>();
+  private final List<Sighting> seen;
 
   private final SkaterSettings legs;
   private final double scale;
   private final double placeError;
   private final GainGrade grade;
-  private final double[] coast;
-  private final double[] drift;
-  private final double[] stride;
+  private final List<Instant> instants;
 
-  /** A draw: x, y, vx, vy of everyone seen. */
-  private final double[] now;
+  /**
+   * What a skater has at an instant, whoever he is.
+   *
+   * @param coast seconds' worth of the velocity he had that a carrier has come
+   * @param push seconds' worth of his push that a carrier has come
+   * @param drift seconds' worth of the velocity he had that a checker has come
+   * @param stride seconds' worth of top speed that a checker can have come beyond that
+   */
+  private record Instant(double coast, double push, double drift, double stride) {}
+
+  /**
+   * A skater in one simulation.
+   *
+   * @param x metres from center ice
+   * @param y metres from the long axis
+   * @param vx metres a second
+   * @param vy metres a second
+   */
+  private record Body(double x, double y, double vx, double vy) {}
+
+  /**
+   * One way to the red line in one simulation.
+   *
+   * @param time seconds that it takes
+   * @param chance the chance that no checker is there before
+   */
+  private record Run(double time, double chance) {}
 
   /**
    * A race of one release whose places were tracked.
@@ -117,6 +144,7 @@ public final class MeasuredGain {
    * @param clickError standard error of each place along and across, metres, 0 to 5; 0 for
    *     tracking. A known speed is then taken to come from two such places {@link #CLICKS_APART}
    *     apart
+   * @throws IllegalArgumentException for an error outside that range
    */
   public MeasuredGain(
       Rink rink,
@@ -141,28 +169,30 @@ public final class MeasuredGain {
     }
     this.rink = rink;
     this.legs = skaters;
-    this.scale = Arrival.scale(legs.sigma());
+    this.scale = skaters.errorScale();
     this.placeError = placeError;
-    seen.add(carrier);
-    checkers.stream()
-        .sorted(Comparator.comparingDouble(c -> apart(carrier.racer(), c.racer())))
-        .forEach(seen::add);
+    Comparator<Sighting> nearest =
+        Comparator.comparingDouble(c -> apart(carrier.racer(), c.racer()));
+    seen = Stream.concat(Stream.of(carrier), checkers.stream().sorted(nearest)).toList();
     boolean moving = seen.stream().limit(1 + SPEEDS_NEEDED).allMatch(Sighting::speedKnown);
     grade =
         !moving ? GainGrade.PLACES_ONLY : clickError > 0 ? GainGrade.CLICKED : GainGrade.MEASURED;
-    int looks = (int) Math.round(LONGEST / STEP) + 1;
-    coast = new double[looks];
-    drift = new double[looks];
-    stride = new double[looks];
-    for (int j = 0; j < looks; j++) {
-      double t = j * STEP;
-      double s = Math.max(0, t - legs.reaction());
-      double u = legs.tau() * (1 - Math.exp(-s / legs.tau()));
-      coast[j] = legs.tau() * (1 - Math.exp(-t / legs.tau()));
-      drift[j] = t - s + u;
-      stride[j] = s - u;
-    }
-    now = new double[OF_EACH * seen.size()];
+    instants =
+        IntStream.rangeClosed(0, (int) Math.round(LONGEST / STEP))
+            .mapToObj(j -> instant(j * STEP))
+            .toList();
+  }
+
+  private Instant instant(double t) {
+    double s = Math.max(0, t - legs.reaction());
+    double coast = coast(t);
+    double u = coast(s);
+    return new Instant(coast, t - coast, t - s + u, s - u);
+  }
+
+  /** Seconds' worth of the velocity that a skater has come who lets himself glide. */
+  private double coast(double t) {
+    return legs.tau() * (1 - Math.exp(-t / legs.tau()));
   }
 
   private static double apart(Racer a, Racer b) {
@@ -170,63 +200,58 @@ public final class MeasuredGain {
   }
 
   /**
-   * Draws the race.
+   * Simulates the race.
    *
-   * @param draws the chance of this release
-   * @param n number of draws, 1 or more
+   * @param random the random numbers of this release
+   * @param n number of simulations, 1 or more
    */
-  public GainChance run(Draws draws, int n) {
-    return run(draws, n, grade == GainGrade.PLACES_ONLY ? Fitted.PLACES_ONLY : Fitted.MEASURED);
+  public GainChance run(SeededRandom random, int n) {
+    return run(random, n, grade == GainGrade.PLACES_ONLY ? Fitted.PLACES_ONLY : Fitted.MEASURED);
   }
 
   /**
-   * Draws the race and puts it right by a line of one's own.
+   * Simulates the race and puts it right by a line of one's own.
    *
    * @param line log odds by those of the race and metres to the nearest opponent
    */
-  GainChance run(Draws draws, int n, LogisticLine line) {
-    Estimate.Sum raw = new Estimate.Sum();
-    double[] sum = new double[FAN.length];
+  GainChance run(SeededRandom random, int n, LogisticLine line) {
+    double[] best = new double[exact() ? 1 : n];
+    double[] chances = new double[FAN.length];
     double[] seconds = new double[FAN.length];
     int[] open = new int[FAN.length];
-    int used = exact() ? 1 : n;
-    double own = legs.carryingSpeed();
-    for (int i = 0; i < used; i++) {
-      place(draws, i);
-      double distance = rink.shortOfCenter(now[0]);
-      double best = distance > 0 ? 0 : 1;
-      for (int k = 0; k < FAN.length && distance > 0; k++) {
-        double side = distance * Math.tan(Math.toRadians(FAN[k]));
-        if (k == 0 || Math.abs(now[1] + side) <= rink.width() / 2 - OFF_BOARDS) {
-          double t = Skater.timeTo(distance, side, now[2], now[3], own, legs.tau(), 0, 0);
-          double p = gained(t, distance, side);
+    for (int i = 0; i < best.length; i++) {
+      List<Body> bodies = bodies(random.simulation(i));
+      best[i] = rink.shortOfCenter(bodies.get(0).x()) > 0 ? 0 : 1;
+      for (int k = 0; k < FAN.length; k++) {
+        Optional<Run> run = run(bodies, k);
+        if (run.isPresent()) {
           open[k]++;
-          sum[k] += p;
-          seconds[k] += t;
-          best = Math.max(best, p);
+          chances[k] += run.get().chance();
+          seconds[k] += run.get().time();
+          best[i] = Math.max(best[i], run.get().chance());
         }
       }
-      raw.add(best);
     }
-    int way = straightest(sum, used);
+    Estimate raw = Estimate.of(best);
+    int way = straightest(chances, best.length);
     return new GainChance(
-        chance(raw.estimate(), line),
+        chance(raw, line),
         grade,
-        raw.estimate().value(),
-        raw.estimate().error(),
+        raw.value(),
+        raw.error(),
         open[way] > 0 ? seconds[way] / open[way] : 0,
         FAN[way]);
   }
 
-  /** Whether every draw would be the same. */
+  /** Whether every simulation would be the same. */
   private boolean exact() {
     return placeError == 0 && seen.stream().allMatch(Sighting::speedKnown);
   }
 
-  private static int straightest(double[] sum, int n) {
-    double best = Arrays.stream(sum).max().orElseThrow();
+  private static int straightest(double[] chances, int n) {
+    double best = Arrays.stream(chances).max().orElseThrow();
     int way = 0;
-    while (sum[way] < best - ALIKE * n) {
+    while (chances[way] < best - ALIKE * n) {
       way++;
     }
     return way;
@@ -256,52 +281,63 @@ public final class MeasuredGain {
     return new double[] {LogisticLine.logOdds(raw, Fitted.HOLD), Math.min(Fitted.FAR, nearest)};
   }
 
-  /** Puts everyone where he may have been in a draw. */
-  private void place(Draws draws, int draw) {
-    // Clicked twice, a velocity is off by so much; it is drawn from both that and what skaters do.
+  /** Everybody where he may have been, the carrier first. */
+  private List<Body> bodies(Simulation luck) {
+    // Clicked twice, a velocity is off by so much; it comes from both that and what skaters do.
     double off = Math.sqrt(2) * placeError / CLICKS_APART;
     double share = square(SPEED_SPREAD) / (square(SPEED_SPREAD) + square(off));
-    for (int s = 0; s < seen.size(); s++) {
-      Racer r = seen.get(s).racer();
-      double weight = seen.get(s).speedKnown() ? share : 0;
+    List<Body> bodies = new ArrayList<>();
+    for (Sighting s : seen) {
+      Racer r = s.racer();
+      double weight = s.speedKnown() ? share : 0;
       double spread = SPEED_SPREAD * Math.sqrt(1 - weight);
-      int at = OF_EACH * s;
-      now[at] = about(r.x(), placeError, draws, draw, at);
-      now[at + 1] = about(r.y(), placeError, draws, draw, at + 1);
-      now[at + 2] = about(weight * r.vx(), spread, draws, draw, at + 2);
-      now[at + 3] = about(weight * r.vy(), spread, draws, draw, at + 3);
+      int variable = FIRST_SKATER + OF_EACH * bodies.size();
+      bodies.add(
+          new Body(
+              about(r.x(), placeError, luck, variable),
+              about(r.y(), placeError, luck, variable + 1),
+              about(weight * r.vx(), spread, luck, variable + 2),
+              about(weight * r.vy(), spread, luck, variable + 3)));
     }
+    return bodies;
   }
 
-  private static double about(double middle, double error, Draws draws, int draw, int at) {
-    return error > 0 ? middle + error * draws.normal(draw, FIRST_SKATER + at) : middle;
+  private static double about(double middle, double error, Simulation luck, int variable) {
+    return error > 0 ? middle + error * luck.normal(variable) : middle;
   }
 
-  /** Chance that no checker is there by the time at which the puck is at the line. */
-  private double gained(double time, double dx, double dy) {
-    double u = legs.tau() * (1 - Math.exp(-time / legs.tau()));
-    double wx = dx - now[2] * u;
-    double wy = dy - now[3] * u;
+  /** The carrier's way in one direction of the fan; empty where it ends at the boards or beyond. */
+  private Optional<Run> run(List<Body> bodies, int direction) {
+    Body carrier = bodies.get(0);
+    double ahead = rink.shortOfCenter(carrier.x());
+    double side = ahead * Math.tan(Math.toRadians(FAN[direction]));
+    boolean open = direction == 0 || Math.abs(carrier.y() + side) <= rink.width() / 2 - OFF_BOARDS;
+    if (ahead <= 0 || !open) {
+      return Optional.empty();
+    }
+    double time = legs.carrier().timeTo(ahead, side, carrier.vx(), carrier.vy());
+    double wx = ahead - carrier.vx() * coast(time);
+    double wy = side - carrier.vy() * coast(time);
     double length = Math.hypot(wx, wy);
     double push = length > 0 ? legs.carryingSpeed() / length : 0;
     double chance = 1;
-    for (int at = OF_EACH; at < now.length; at += OF_EACH) {
-      double a = arrival(at, time + AFTER * scale, push * wx, push * wy);
+    for (Body checker : bodies.subList(1, bodies.size())) {
+      double a = arrival(carrier, push * wx, push * wy, checker, time + AFTER * scale);
       chance *= (1 + Math.exp(-a / scale)) / (1 + Math.exp((time - a) / scale));
     }
-    return chance;
+    return Optional.of(new Run(time, chance));
   }
 
-  /** When a checker can have his stick at the carrier; infinite when not by then. */
-  private double arrival(int at, double until, double wx, double wy) {
-    double px = now[0] - now[at];
-    double py = now[1] - now[at + 1];
+  /** When a checker can have his stick at a carrier who pushes so; infinite when not by then. */
+  private double arrival(Body carrier, double wx, double wy, Body checker, double until) {
+    double px = carrier.x() - checker.x();
+    double py = carrier.y() - checker.y();
     double before = 0;
-    for (int j = 0; j < coast.length && (j - 1) * STEP < until; j++) {
-      double push = j * STEP - coast[j];
-      double qx = px + now[2] * coast[j] + wx * push - now[at + 2] * drift[j];
-      double qy = py + now[3] * coast[j] + wy * push - now[at + 3] * drift[j];
-      double late = Math.sqrt(qx * qx + qy * qy) - legs.reach() - legs.topSpeed() * stride[j];
+    for (int j = 0; j < instants.size() && (j - 1) * STEP < until; j++) {
+      Instant now = instants.get(j);
+      double qx = px + carrier.vx() * now.coast() + wx * now.push() - checker.vx() * now.drift();
+      double qy = py + carrier.vy() * now.coast() + wy * now.push() - checker.vy() * now.drift();
+      double late = Math.sqrt(qx * qx + qy * qy) - legs.reach() - legs.topSpeed() * now.stride();
       if (late <= 0) {
         return j == 0 ? 0 : STEP * (j - 1 + before / (before - late));
       }

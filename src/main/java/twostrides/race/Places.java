@@ -1,64 +1,53 @@
 package twostrides.race;
 
+import java.util.List;
+import java.util.stream.IntStream;
+import twostrides.race.SeededRandom.Simulation;
+
 /**
- * Where skaters are when no sheet says: five of each team, drawn about the release. Every number
- * here is assumed; whoever has positions should give them.
+ * Where skaters are when no sheet says: five of each team, simulated about the release. Every
+ * number here is assumed; whoever has positions should give them.
  */
 final class Places {
 
   /** Skaters of each team. */
-  static final int A_SIDE = 5;
+  private static final int A_SIDE = 5;
 
-  /** Opponents who forecheck; the others stay back. */
+  /** Opponents who forecheck, and forwards of the releasing team; the others stay back. */
   private static final int FORECHECKERS = 3;
-
-  /** Variables of a draw that one skater takes: place along and across, speed, direction. */
-  static final int VARIABLES = 4;
 
   private Places() {}
 
   /**
-   * Draws one skater into an array: x, y, vx, vy.
+   * Five skaters of each team, those of the releasing team first.
    *
-   * @param into four numbers from the offset on
-   * @param at offset
-   * @param chases whether he plays for the releasing team
-   * @param index 0 to 4 within his team
-   * @param releaseX place of the release
-   * @param halfWidth half the rink's width
-   * @param start where the numbers of this draw start
-   * @param variable first of his variables
+   * @param scene the release
+   * @param luck the random numbers of the simulation
    */
-  static void draw(
-      double[] into,
-      int at,
-      boolean chases,
-      int index,
-      double releaseX,
-      double halfWidth,
-      long start,
-      int variable) {
-    double u = Draws.uniform(start, variable);
-    double w = 2 * Draws.uniform(start, variable + 1) - 1;
-    double speed = Draws.uniform(start, variable + 2);
-    double turn = Draws.uniform(start, variable + 3) - 0.5;
+  static List<Racer> simulated(Scene scene, Simulation luck) {
+    return IntStream.range(0, 2 * A_SIDE)
+        .mapToObj(i -> skater(scene, luck, i, i < A_SIDE, i % A_SIDE < FORECHECKERS))
+        .toList();
+  }
+
+  private static Racer skater(
+      Scene scene, Simulation luck, int skater, boolean chases, boolean forward) {
+    int variable = Crowd.variable(skater);
+    double u = luck.uniform(variable);
+    double y = (2 * luck.uniform(variable + 1) - 1) * (scene.rink().width() / 2 - 1);
+    double speed = luck.uniform(variable + 2);
+    double turn = luck.uniform(variable + 3) - 0.5;
+    double x = scene.x();
     if (chases) {
       // Forwards ahead of the puck or level with it, defenders behind; all moving up ice.
-      boolean forward = index < FORECHECKERS;
-      into[at] = releaseX + (forward ? -3 + 11 * u : -9 + 8 * u);
-      into[at + 2] = forward ? 3 + 4 * speed : 1 + 3 * speed;
-      into[at + 3] = 3 * turn;
-    } else if (index < FORECHECKERS) {
-      // Forecheckers near the puck; they come down ice and must turn.
-      into[at] = releaseX - 6 + 14 * u;
-      into[at + 2] = -4 + 5 * speed;
-      into[at + 3] = 4 * turn;
-    } else {
-      // Defenders hold the far side of the puck, backing up.
-      into[at] = Math.max(releaseX + 4, releaseX + 6 + 12 * u);
-      into[at + 2] = 1 + 3.5 * speed;
-      into[at + 3] = 3 * turn;
+      return forward
+          ? new Racer(true, x + (-3 + 11 * u), y, 3 + 4 * speed, 3 * turn)
+          : new Racer(true, x + (-9 + 8 * u), y, 1 + 3 * speed, 3 * turn);
     }
-    into[at + 1] = w * (halfWidth - 1);
+    // Forecheckers near the puck, who come down ice and must turn; defenders hold the far side of
+    // the puck, backing up.
+    return forward
+        ? new Racer(false, x - 6 + 14 * u, y, -4 + 5 * speed, 4 * turn)
+        : new Racer(false, x + 6 + 12 * u, y, 1 + 3.5 * speed, 3 * turn);
   }
 }

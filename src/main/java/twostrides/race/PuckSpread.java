@@ -1,24 +1,29 @@
 package twostrides.race;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import twostrides.race.puck.PuckPath;
+import twostrides.stats.Range;
 import twostrides.rink.Rink;
 import twostrides.stats.Range;
 
 /**
- * Where the puck goes over many draws: how wide it is spread at places up ice, and how far it gets.
+ * Where the puck goes over many simulations: how wide it is spread at places up ice, and how far it
+ * gets.
  *
- * @param rows the spread across the rink, from the release up ice, as far as half the draws get
+ * @param rows the spread across the rink, from the release up ice, as far as half the simulations
+ *     get
  * @param reach how far up ice it gets
- * @param past share of the draws in which it is wholly past the far goal line, 0 to 1
- * @param whistle seconds from the release to an icing's whistle, of the middle 90 % of those draws;
- *     empty where there are none
+ * @param past share of the simulations in which it is wholly past the far goal line, 0 to 1
+ * @param whistle seconds from the release to an icing's whistle, of the middle 90 % of those; empty
+ *     where there are none
  */
 public record PuckSpread(List<Row> rows, Reached reach, double past, Optional<Range> whistle) {
 
-  /** Draws at most: enough for a drawing. */
+  /** Simulations at most: enough for a diagram. */
   private static final int MOST = 2000;
 
   /** Copies the rows. */
@@ -30,7 +35,7 @@ public record PuckSpread(List<Row> rows, Reached reach, double past, Optional<Ra
    * The spread across the rink at one place.
    *
    * @param x metres from center ice
-   * @param low 10 % of the draws pass at or below it, metres from the long axis
+   * @param low 10 % of the simulations pass at or below it, metres from the long axis
    * @param middle half of them
    * @param high 90 % of them
    */
@@ -39,7 +44,7 @@ public record PuckSpread(List<Row> rows, Reached reach, double past, Optional<Ra
   /**
    * How far up ice the puck gets, the far goal line at most, metres from center ice.
    *
-   * @param low 10 % of the draws get no farther
+   * @param low 10 % of the simulations get no farther
    * @param middle half of them
    * @param high 90 % of them
    */
@@ -49,58 +54,68 @@ public record PuckSpread(List<Row> rows, Reached reach, double past, Optional<Ra
    * Follows the puck of a scene with nobody in its way.
    *
    * @param scene the release
-   * @param draws the chance of this release
-   * @param n number of draws, 1 or more
+   * @param random the random numbers of this release
+   * @param n number of simulations, 1 or more
    */
-  public static PuckSpread of(Scene scene, Draws draws, int n) {
-    return of(scene, Launch.of(scene), draws, n);
+  public static PuckSpread of(Scene scene, SeededRandom random, int n) {
+    return of(scene, Launch.of(scene), random, n);
   }
 
-  /** The spread across the rink at the farthest place that half the draws reach. */
+  /** The spread across the rink at the farthest place that half the simulations reach. */
   public Row farthest() {
     return rows.get(rows.size() - 1);
   }
 
   /** Follows the puck with nobody in its way. */
-  static PuckSpread of(Scene scene, Launch launch, Draws draws, int n) {
-    int used = Math.min(n, MOST);
-    Rink rink = scene.rink();
-    PuckPath path = new PuckPath(rink);
-    int planes = Math.max(0, (int) Math.floor(rink.goalLine() - scene.x()));
-    double[][] y = new double[planes][used];
-    double[] far = new double[used];
-    double[] whistles = new double[used];
-    int past = 0;
-    for (int i = 0; i < used; i++) {
-      launch.put(path, draws.start(i));
-      for (int k = 0; k < planes; k++) {
-        double t = path.reaches(scene.x() + k + 1);
-        y[k][i] = t >= 0 ? path.yAt(t) : Double.NaN;
-      }
-      double line = path.pastFarGoalLine();
-      boolean over = line >= 0;
-      if (over) {
-        whistles[past++] = line + Fitted.WHISTLE;
-      }
-      far[i] = over ? rink.goalLine() : Math.min(rink.goalLine(), path.endPlace().x());
-    }
+  static PuckSpread of(Scene scene, Launch launch, SeededRandom random, int n) {
+    List<PuckPath> paths =
+        IntStream.range(0, Math.min(n, MOST))
+            .mapToObj(i -> launch.release(random.simulation(i)))
+            .toList();
+    double[] far = paths.stream().mapToDouble(p -> farthest(p, scene.rink())).sorted().toArray();
+    double[] whistles =
+        paths.stream()
+            .map(PuckPath::pastFarGoalLine)
+            .flatMapToDouble(OptionalDouble::stream)
+            .map(line -> line + Fitted.WHISTLE)
+            .sorted()
+            .toArray();
+    return new PuckSpread(
+        rows(scene, paths),
+        new Reached(at(far, 0.1), at(far, 0.5), at(far, 0.9)),
+        (double) whistles.length / paths.size(),
+        whistles.length > 0
+            ? Optional.of(new Range(at(whistles, 0.05), at(whistles, 0.95)))
+            : Optional.empty());
+  }
+
+  private static double farthest(PuckPath path, Rink rink) {
+    return path.pastFarGoalLine().isPresent()
+        ? rink.goalLine()
+        : Math.min(rink.goalLine(), path.endPlace().x());
+  }
+
+  /** The spread at every metre up ice that at least half the paths reach. */
+  private static List<Row> rows(Scene scene, List<PuckPath> paths) {
     List<Row> rows = new ArrayList<>();
     rows.add(new Row(scene.x(), scene.y(), scene.y(), scene.y()));
-    for (int k = 0; k < planes; k++) {
-      double[] there = Arrays.stream(y[k]).filter(v -> !Double.isNaN(v)).sorted().toArray();
-      if (2 * there.length < used) {
+    for (int metre = 1; metre <= scene.rink().goalLine() - scene.x(); metre++) {
+      double x = scene.x() + metre;
+      double[] there = across(paths, x);
+      if (2 * there.length < paths.size()) {
         break;
       }
-      rows.add(new Row(scene.x() + k + 1, at(there, 0.1), at(there, 0.5), at(there, 0.9)));
+      rows.add(new Row(x, at(there, 0.1), at(there, 0.5), at(there, 0.9)));
     }
-    Arrays.sort(far);
-    double[] gone = Arrays.copyOf(whistles, past);
-    Arrays.sort(gone);
-    return new PuckSpread(
-        rows,
-        new Reached(at(far, 0.1), at(far, 0.5), at(far, 0.9)),
-        (double) past / used,
-        past > 0 ? Optional.of(new Range(at(gone, 0.05), at(gone, 0.95))) : Optional.empty());
+    return rows;
+  }
+
+  /** Where the paths that reach a plane cross it, metres from the long axis, in order. */
+  private static double[] across(List<PuckPath> paths, double x) {
+    return paths.stream()
+        .flatMapToDouble(p -> p.reaches(x).stream().map(t -> p.placeAt(t).y()))
+        .sorted()
+        .toArray();
   }
 
   private static double at(double[] sorted, double share) {

@@ -19,11 +19,8 @@ public record Racer(boolean chases, double x, double y, double vx, double vy) {
     double speed = Math.hypot(vx, vy);
     if (!(speed <= FASTEST)) {
       throw new IllegalArgumentException(
-          "a skater at "
-              + speed
-              + " m/s: found more than "
-              + FASTEST
-              + " m/s, expected a speed that skaters reach");
+          "a skater at %s m/s: found more than %s m/s, expected a speed that skaters reach"
+              .formatted(speed, FASTEST));
     }
     if (!Double.isFinite(x) || !Double.isFinite(y)) {
       throw new IllegalArgumentException("a skater needs a place, not " + x + ", " + y);

@@ -5,14 +5,14 @@ import java.util.OptionalDouble;
 import twostrides.rink.Rink;
 
 /**
- * A release and who is there: what a race is drawn from.
+ * A release and who is there: what a race is simulated from.
  *
  * @param rink the rink
  * @param x place of the release, metres from center ice, acting team's frame
  * @param y place of the release, metres from the long axis
  * @param delivery how it was sent
- * @param targetY where along the far goal line it was aimed, metres; empty to draw it
- * @param racers skaters whose places are known; empty to draw ten
+ * @param targetY where along the far goal line it was aimed, metres; empty to simulate it
+ * @param racers skaters whose places are known; empty to simulate ten
  * @param skaters what a skater of this game can do
  */
 public record Scene(
@@ -34,8 +34,8 @@ public record Scene(
    * @param x place of the release, metres from center ice, acting team's frame
    * @param y place of the release, metres from the long axis
    * @param delivery how it was sent
-   * @param targetY where along the far goal line it was aimed, metres; empty to draw it
-   * @param racers skaters whose places are known; empty to draw ten
+   * @param targetY where along the far goal line it was aimed, metres; empty to simulate it
+   * @param racers skaters whose places are known; empty to simulate ten
    * @param level level of play
    */
   public Scene(
@@ -54,6 +54,15 @@ public record Scene(
     return skaters.level();
   }
 
+  /**
+   * The same sent otherwise.
+   *
+   * @param other how it is sent
+   */
+  Scene sent(Delivery other) {
+    return new Scene(rink, x, y, other, targetY, racers, skaters);
+  }
+
   /** Copies the skaters and rejects a release outside the boards. */
   public Scene {
     racers = List.copyOf(racers);
@@ -62,15 +71,9 @@ public record Scene(
             && Math.abs(y) <= rink.width() / 2 + BOARD_SLACK;
     if (!inside) {
       throw new IllegalArgumentException(
-          "a release at "
-              + x
-              + ", "
-              + y
-              + " m: expected a place inside the boards, at most "
-              + rink.length() / 2
-              + " m along and "
-              + rink.width() / 2
-              + " m across");
+          ("a release at %s, %s m: expected a place inside the boards, at most %s m "
+                  + "along and %s m across")
+              .formatted(x, y, rink.length() / 2, rink.width() / 2));
     }
   }
 }

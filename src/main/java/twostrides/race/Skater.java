@@ -1,30 +1,37 @@
 package twostrides.race;
 
+import twostrides.rink.Place;
+
 /**
  * Where a skater can be, and how soon: the disc model.
  *
  * <p>Formula: m dv/dt = F - m v/tau with |F| at most m vm/tau in any direction. The places that he
  * can be at a time s after he responds fill a disc exactly, centre x + v tau (1 - e^(-s/tau)),
  * radius vm (s - tau (1 - e^(-s/tau))); x and v are his position and velocity when he responds.
- * Straight ahead it is {@link Sprint}. Source: Fujimura and Sugihara 2005, Systems and Computers in
- * Japan 36(6):49 (from memory); circular shape seen in tracked football by Narizuka, Takizawa and
- * Yamazaki 2023, Scientific Reports 13 (abstract).
+ * Straight ahead it is the sprint of {@link SprintFit}. Source: Fujimura and Sugihara 2005, Systems
+ * and Computers in Japan 36(6):49 (from memory); circular shape seen in tracked football by
+ * Narizuka, Takizawa and Yamazaki 2023, Scientific Reports 13 (abstract).
  *
- * <p>Before he responds (reaction and turning time) he drifts at his present velocity. A reach
- * widens the disc at every instant. Facing counts only as a delay; where it is not known nothing is
- * added. Boards, other skaters and tired legs are not in the model.
+ * <p>Before he responds (reaction time) he drifts at his present velocity. A reach widens the disc
+ * at every instant. Which way he faces, boards, other skaters and tired legs are not in the model.
  *
  * <p>A skater passing close to a target at speed can be there early, be carried past, and come back
  * later: the target is in the disc, leaves it and enters for good. {@link #timeTo} is the first
- * entry, the earliest touch of a target at rest; {@link #timeToHold} the last; {@link #slack} tells
- * for one instant and is the one to ask about a moving puck: a skater who has passed a place before
- * the puck comes there touches nothing. For the same reason the first entry jumps where a target
- * lies just too far off his path to be touched in passing.
+ * entry, the earliest touch of a target at rest; {@link #slack} tells for one instant and is the
+ * one to ask about a moving puck: a skater who has passed a place before the puck comes there
+ * touches nothing. For the same reason the first entry jumps where a target lies just too far off
+ * his path to be touched in passing.
  *
  * <p>Positions in metres, velocities in m/s, times in seconds from now. Callers guarantee finite
- * numbers, vm and tau above 0, delay and reach 0 or more; nothing is checked, nothing allocated.
+ * numbers; nothing is checked.
+ *
+ * @param topSpeed vm, m/s, above 0
+ * @param tau time constant, s, above 0
+ * @param delay time before he responds, s, 0 or more
+ * @param reach how far from his skates he plays a puck, m, 0 or more
  */
-public final class Skater {
+public record Skater(double topSpeed, double tau, double delay, double reach) {
+
   private static final int MOST_STEPS = 60;
 
   /**
@@ -36,43 +43,18 @@ public final class Skater {
   /** A target this share of its distance off the path is on the path: only rounding is meant. */
   private static final double ON_PATH = 1e-12;
 
-  /** Step of the search for the last entry, s. */
-  private static final double HOLD_STEP = 0.01;
-
-  private Skater() {}
-
   /**
-   * Earliest time at which he can touch a target at rest, his facing not known.
+   * Earliest time at which he can touch a target at rest, seconds.
    *
-   * @param x0 his position, m
-   * @param y0 his position, m
-   * @param vx his velocity, m/s
-   * @param vy his velocity, m/s
-   * @param targetX the target, m
-   * @param targetY the target, m
-   * @param settings the skater
+   * @param racer where he is, and how fast
+   * @param target the target
    */
-  public static double timeTo(
-      double x0,
-      double y0,
-      double vx,
-      double vy,
-      double targetX,
-      double targetY,
-      SkaterSettings settings) {
-    return timeTo(
-        targetX - x0,
-        targetY - y0,
-        vx,
-        vy,
-        settings.topSpeed(),
-        settings.tau(),
-        settings.reaction(),
-        settings.reach());
+  public double timeTo(Racer racer, Place target) {
+    return timeTo(target.x() - racer.x(), target.y() - racer.y(), racer.vx(), racer.vy());
   }
 
   /**
-   * Earliest time at which he can touch a target at rest.
+   * Earliest time at which he can touch a target at rest, seconds.
    *
    * <p>Steps from a time known to be too early by the quadratic that bounds the gap from one side,
    * so that no entry is stepped over; three or four steps are used.
@@ -81,21 +63,9 @@ public final class Skater {
    * @param dy target less his position, m
    * @param vx his velocity, m/s
    * @param vy his velocity, m/s
-   * @param vm top speed, m/s
-   * @param tau time constant, s
-   * @param delay time before he responds, s
-   * @param reach m
    */
-  public static double timeTo(
-      double dx,
-      double dy,
-      double vx,
-      double vy,
-      double vm,
-      double tau,
-      double delay,
-      double reach) {
-    double touch = driftTime(dx, dy, vx, vy, delay, reach);
+  public double timeTo(double dx, double dy, double vx, double vy) {
+    double touch = driftTime(dx, dy, vx, vy);
     if (touch <= delay) {
       return touch;
     }
@@ -105,13 +75,14 @@ public final class Skater {
     if (far <= reach) {
       return delay;
     }
-    double s = tau * tooEarly((far - reach) / (vm * tau), (vx * px + vy * py) / (vm * far));
+    double s =
+        tau * tooEarly((far - reach) / (topSpeed * tau), (vx * px + vy * py) / (topSpeed * far));
     // His speed toward the target never falls below that toward it from where coasting would end.
     double endX = px - vx * tau;
     double endY = py - vy * tau;
     double end = Math.sqrt(endX * endX + endY * endY);
     double least = end > 0 ? (vx * endX + vy * endY) / end : -Math.sqrt(vx * vx + vy * vy);
-    double most = Math.max(0, vm - least) / tau;
+    double most = Math.max(0, topSpeed - least) / tau;
     double pace = -1 / tau;
     for (int i = 0; i < MOST_STEPS; i++) {
       double e = Math.exp(pace * s);
@@ -119,11 +90,11 @@ public final class Skater {
       double qx = px - vx * u;
       double qy = py - vy * u;
       double q = Math.sqrt(qx * qx + qy * qy);
-      double gap = q - reach - vm * (s - u);
+      double gap = q - reach - topSpeed * (s - u);
       if (gap <= 0) {
         break;
       }
-      double rate = vm * (1 - e) + e * (vx * qx + vy * qy) / q;
+      double rate = topSpeed * (1 - e) + e * (vx * qx + vy * qy) / q;
       double bend = e * most;
       double root = Math.sqrt(rate * rate + 2 * gap * bend);
       double step = rate > 0 ? 2 * gap / (rate + root) : (root - rate) / bend;
@@ -135,16 +106,14 @@ public final class Skater {
     return delay + s;
   }
 
-  /** When he drifts into reach of the target by a time; infinite when he does not by then. */
-  private static double driftTime(
-      double dx, double dy, double vx, double vy, double by, double reach) {
+  /** When he drifts into reach of the target; infinite when he never does. */
+  private double driftTime(double dx, double dy, double vx, double vy) {
     double over = dx * dx + dy * dy - reach * reach;
     if (over <= 0) {
       return 0;
     }
     double toward = dx * vx + dy * vy;
-    // Half the time that the quotient below gives at least: spares most calls the root.
-    if (over > 2 * toward * by) {
+    if (toward <= 0) {
       return Double.POSITIVE_INFINITY;
     }
     double cross = dx * vy - dy * vx;
@@ -178,92 +147,29 @@ public final class Skater {
    * negative by how much he is short.
    *
    * @param t s, 0 or more
+   * @param racer where he is now, and how fast
+   * @param at the place
+   */
+  public double slack(double t, Racer racer, Place at) {
+    return slack(t, at.x() - racer.x(), at.y() - racer.y(), racer.vx(), racer.vy());
+  }
+
+  /**
+   * How deep a place lies inside the disc at an instant, m: 0 or more where he can be there then,
+   * negative by how much he is short.
+   *
+   * @param t s, 0 or more
    * @param dx the place less his position now, m
    * @param dy the place less his position now, m
    * @param vx his velocity, m/s
    * @param vy his velocity, m/s
-   * @param vm top speed, m/s
-   * @param tau time constant, s
-   * @param delay time before he responds, s
-   * @param reach m
    */
-  public static double slack(
-      double t,
-      double dx,
-      double dy,
-      double vx,
-      double vy,
-      double vm,
-      double tau,
-      double delay,
-      double reach) {
+  public double slack(double t, double dx, double dy, double vx, double vy) {
     double s = Math.max(0, t - delay);
-    double u = s > 0 ? tau * (1 - Math.exp(-s / tau)) : 0;
+    double u = tau * (1 - Math.exp(-s / tau));
     double drift = t - s + u;
     double qx = dx - vx * drift;
     double qy = dy - vy * drift;
-    return reach + vm * (s - u) - Math.sqrt(qx * qx + qy * qy);
-  }
-
-  /**
-   * Earliest time from which a place stays inside the disc, s: from then on he can be there at any
-   * instant. Searched in steps of 0.01 s from the late side, so a way out of the disc shorter than
-   * that is passed over. Not for the hot path.
-   *
-   * @param dx the place less his position, m
-   * @param dy the place less his position, m
-   * @param vx his velocity, m/s
-   * @param vy his velocity, m/s
-   * @param vm top speed, m/s
-   * @param tau time constant, s
-   * @param delay time before he responds, s
-   * @param reach m
-   */
-  public static double timeToHold(
-      double dx,
-      double dy,
-      double vx,
-      double vy,
-      double vm,
-      double tau,
-      double delay,
-      double reach) {
-    // By then the radius alone outgrows the way to the place and everything he can coast.
-    double high = delay + tau + (Math.hypot(dx, dy) + Math.hypot(vx, vy) * (delay + tau)) / vm;
-    double low = high;
-    while (low > 0 && slack(low, dx, dy, vx, vy, vm, tau, delay, reach) >= 0) {
-      high = low;
-      low = Math.max(0, low - HOLD_STEP);
-    }
-    if (slack(low, dx, dy, vx, vy, vm, tau, delay, reach) >= 0) {
-      return 0;
-    }
-    while (true) {
-      double middle = low + (high - low) / 2;
-      if (middle <= low || middle >= high) {
-        return high;
-      }
-      if (slack(middle, dx, dy, vx, vy, vm, tau, delay, reach) >= 0) {
-        high = middle;
-      } else {
-        low = middle;
-      }
-    }
-  }
-
-  /**
-   * What facing away from the target adds to the reaction, s: turn (1 - cos a)/2, a the angle
-   * between facing and target. Nothing straight ahead, half side on, all facing away; 0 where
-   * facing or target has no direction.
-   *
-   * @param facingX direction he faces, any length
-   * @param facingY direction he faces
-   * @param dx target less his position, m
-   * @param dy target less his position, m
-   * @param turn s when facing straight away
-   */
-  public static double turnTime(double facingX, double facingY, double dx, double dy, double turn) {
-    double size = Math.sqrt((facingX * facingX + facingY * facingY) * (dx * dx + dy * dy));
-    return size > 0 ? turn * (1 - (facingX * dx + facingY * dy) / size) / 2 : 0;
+    return reach + topSpeed * (s - u) - Math.sqrt(qx * qx + qy * qy);
   }
 }

@@ -68,11 +68,47 @@ public enum SkaterLevel {
 
   private static final double TAU_LOW = 1.2;
   private static final double TAU_HIGH = 1.8;
-  private static final double REACTION = 0.35;
-  private static final double TURN = 0.5;
-  private static final double CARRY = 0.95;
-  private static final double REACH = 1.5;
-  private static final double SIGMA = 0.50;
+  private static final Parameter REACTION =
+      new Parameter(
+          "reaction time",
+          0.35,
+          0.2,
+          0.5,
+          "s",
+          "choice reaction 0.30 to 0.45 s from memory; 0.2 already moving, 0.5 turning back",
+          MEMORY_LOW);
+
+  private static final Parameter CARRY =
+      new Parameter(
+          "top speed with the puck, factor",
+          0.95,
+          0.88,
+          0.98,
+          "1",
+          "straight ahead, from memory; more is lost in turns",
+          MEMORY_LOW);
+
+  private static final Parameter REACH =
+      new Parameter(
+          "reach of stick and arm",
+          1.5,
+          0,
+          2.0,
+          "m",
+          "assumed against a carrier; two thirds of it in a race to a loose puck (1.0 m, tracked"
+              + " men's games); 0 where a skate counts",
+          ASSUMED);
+
+  private static final Parameter SIGMA =
+      new Parameter(
+          "arrival error, standard deviation",
+          0.50,
+          0.3,
+          0.8,
+          "s",
+          "against a carrier; carriers of two tracked men's games; a fifth more in a race to a loose"
+              + " puck (0.60 s)",
+          COMPUTED);
 
   private final String word;
   private final String title;
@@ -103,7 +139,8 @@ public enum SkaterLevel {
 
   /** The level's default skater. */
   public SkaterSettings settings() {
-    return new SkaterSettings(topSpeed, tau, REACTION, TURN, CARRY, REACH, SIGMA);
+    return new SkaterSettings(
+        topSpeed, tau, REACTION.value(), CARRY.value(), REACH.value(), SIGMA.value());
   }
 
   /** The level's parameters with range, source and grade, in the order of the settings. */
@@ -126,48 +163,10 @@ public enum SkaterLevel {
             "chosen so that a sprint from rest meets published 15 m and 30 m means; trades off"
                 + " against the unknown timing offset of the gates",
             grade),
-        new Parameter(
-            "reaction time",
-            REACTION,
-            0.2,
-            0.5,
-            "s",
-            "choice reaction 0.30 to 0.45 s from memory; 0.2 already moving, 0.5 turning back",
-            MEMORY_LOW),
-        new Parameter(
-            "time added by facing away",
-            TURN,
-            0.5,
-            1.0,
-            "s",
-            "from memory, low end because the model already brakes the present velocity",
-            MEMORY_LOW),
-        new Parameter(
-            "top speed with the puck, factor",
-            CARRY,
-            0.88,
-            0.98,
-            "1",
-            "straight ahead, from memory; more is lost in turns",
-            MEMORY_LOW),
-        new Parameter(
-            "reach of stick and arm",
-            REACH,
-            0,
-            2.0,
-            "m",
-            "assumed against a carrier; two thirds of it in a race to a loose puck (1.0 m, tracked"
-                + " men's games); 0 where a skate counts",
-            ASSUMED),
-        new Parameter(
-            "arrival error, standard deviation",
-            SIGMA,
-            0.3,
-            0.8,
-            "s",
-            "against a carrier; carriers of two tracked men's games; a fifth more in a race to a loose"
-                + " puck (0.60 s)",
-            COMPUTED));
+        REACTION,
+        CARRY,
+        REACH,
+        SIGMA);
   }
 
   /**

@@ -3,7 +3,6 @@ package twostrides.race;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tomlj.TomlArray;
@@ -21,17 +20,7 @@ import twostrides.toml.TomlText;
 public record SkaterSet(String name, SkaterLevel level, SkaterSettings settings) {
 
   private static final List<String> KEYS =
-      List.of(
-          "starts-from",
-          "name",
-          "top-speed",
-          "tau",
-          "reaction",
-          "turn",
-          "carry",
-          "reach",
-          "sigma",
-          "splits");
+      List.of("starts-from name top-speed tau reaction carry reach sigma splits".split(" "));
   private static final List<String> SPLIT_KEYS = List.of("distances", "times", "offset");
 
   /**
@@ -59,11 +48,9 @@ public record SkaterSet(String name, SkaterLevel level, SkaterSettings settings)
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
-                    "found \""
-                        + wordOrFile
-                        + "\", expected one of "
-                        + SkaterLevel.words()
-                        + ", or a file that ends in .toml (docs/race.md)."));
+                    ("found \"%s\", expected one of %s, or a file that ends in .toml "
+                            + "(docs/race.md).")
+                        .formatted(wordOrFile, SkaterLevel.words())));
   }
 
   /** Reads one file; every complaint names file, line and key. */
@@ -125,7 +112,6 @@ public record SkaterSet(String name, SkaterLevel level, SkaterSettings settings)
                 top,
                 tau,
                 number(toml, "reaction", s.reaction()),
-                number(toml, "turn", s.turn()),
                 number(toml, "carry", s.carry()),
                 number(toml, "reach", s.reach()),
                 number(toml, "sigma", s.sigma()));
@@ -158,16 +144,10 @@ public record SkaterSet(String name, SkaterLevel level, SkaterSettings settings)
     }
 
     private double[] numbers(TomlTable table, String key) {
-      List<Double> out = new ArrayList<>();
-      if (table.get(List.of(key)) instanceof TomlArray array) {
-        for (Object item : array.toList()) {
-          if (item instanceof Number n) {
-            out.add(n.doubleValue());
-          }
-        }
-        if (out.size() == array.size() && !out.isEmpty()) {
-          return out.stream().mapToDouble(Double::doubleValue).toArray();
-        }
+      if (table.get(List.of(key)) instanceof TomlArray array
+          && !array.isEmpty()
+          && array.toList().stream().allMatch(Number.class::isInstance)) {
+        return array.toList().stream().mapToDouble(n -> ((Number) n).doubleValue()).toArray();
       }
       throw wrong(line(table, key), "splits." + key, "no list of numbers", "numbers in brackets");
     }
@@ -205,15 +185,8 @@ public record SkaterSet(String name, SkaterLevel level, SkaterSettings settings)
 
     private IllegalArgumentException wrong(int line, String key, String found, String expected) {
       return new IllegalArgumentException(
-          file
-              + ", line "
-              + line
-              + (key.isEmpty() ? "" : ", key " + key)
-              + ": found "
-              + found
-              + ", expected "
-              + expected
-              + ".");
+          "%s, line %s%s: found %s, expected %s."
+              .formatted(file, line, (key.isEmpty() ? "" : ", key " + key), found, expected));
     }
   }
 }

@@ -7,27 +7,18 @@ package twostrides.race;
  * @param tau time constant of that approach, s, 0.1 to 5; a sprint from rest starts with topSpeed /
  *     tau, m/s2
  * @param reaction time before he responds, s, 0 to 3; until then he drifts at his present velocity
- * @param turn time that facing straight away from the target adds to the reaction, s, 0 to 3; see
- *     {@link Skater#turnTime}
  * @param carry factor on the top speed while carrying the puck, above 0 to 1
  * @param reach how far from his skates he plays a puck, m, 0 to 3; 0 when a skate counts
  * @param sigma standard deviation of his arrival about the computed time, s, above 0 to 2
  */
 public record SkaterSettings(
-    double topSpeed,
-    double tau,
-    double reaction,
-    double turn,
-    double carry,
-    double reach,
-    double sigma) {
+    double topSpeed, double tau, double reaction, double carry, double reach, double sigma) {
 
   /** Rejects values outside the ranges named at each parameter. */
   public SkaterSettings {
     check("top speed", topSpeed, 1, 15, "m/s");
     check("tau", tau, 0.1, 5, "s");
     check("reaction", reaction, 0, 3, "s");
-    check("turn", turn, 0, 3, "s");
     check("carry", carry, Double.MIN_NORMAL, 1, "of the top speed");
     check("reach", reach, 0, 3, "m");
     check("sigma", sigma, Double.MIN_NORMAL, 2, "s");
@@ -36,22 +27,29 @@ public record SkaterSettings(
   private static void check(String what, double value, double least, double most, String unit) {
     if (!(value >= least && value <= most)) {
       throw new IllegalArgumentException(
-          "skater settings: "
-              + what
-              + " must lie from "
-              + least
-              + " to "
-              + most
-              + " "
-              + unit
-              + ", not "
-              + value);
+          "skater settings: %s must lie from %s to %s %s, not %s"
+              .formatted(what, least, most, unit, value));
     }
   }
 
-  /** First acceleration of a sprint from rest, m/s2. */
-  public double firstAcceleration() {
-    return topSpeed / tau;
+  /**
+   * Scale of the logistic error of an arrival, s: P(there by t) = 1/(1 + e^(-(t - m)/s)), m the
+   * computed arrival, s = sqrt(3) sigma/pi. Source: Spearman 2018, "Beyond Expected Goals", MIT
+   * Sloan Sports Analytics Conference (read in public re-implementations that cite it). The error
+   * has no lower end, so an arrival may fall before the release; sigma is to be small against m.
+   */
+  public double errorScale() {
+    return Math.sqrt(3) / Math.PI * sigma;
+  }
+
+  /** What he can do without the puck. */
+  public Skater skater() {
+    return new Skater(topSpeed, tau, reaction, reach);
+  }
+
+  /** What he can do with the puck, by his own choice and without reaching. */
+  Skater carrier() {
+    return new Skater(carryingSpeed(), tau, 0, 0);
   }
 
   /** Top speed with the puck, m/s. */
@@ -66,7 +64,7 @@ public record SkaterSettings(
    * @param newTau s
    */
   public SkaterSettings withSprint(double newTopSpeed, double newTau) {
-    return new SkaterSettings(newTopSpeed, newTau, reaction, turn, carry, reach, sigma);
+    return new SkaterSettings(newTopSpeed, newTau, reaction, carry, reach, sigma);
   }
 
   /**
@@ -75,7 +73,7 @@ public record SkaterSettings(
    * @param newReach m, 0 when a skate counts
    */
   public SkaterSettings withReach(double newReach) {
-    return new SkaterSettings(topSpeed, tau, reaction, turn, carry, newReach, sigma);
+    return new SkaterSettings(topSpeed, tau, reaction, carry, newReach, sigma);
   }
 
   /**
@@ -84,7 +82,7 @@ public record SkaterSettings(
    * @param newSigma s
    */
   public SkaterSettings withSigma(double newSigma) {
-    return new SkaterSettings(topSpeed, tau, reaction, turn, carry, reach, newSigma);
+    return new SkaterSettings(topSpeed, tau, reaction, carry, reach, newSigma);
   }
 
   /**

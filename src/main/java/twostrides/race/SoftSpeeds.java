@@ -1,6 +1,12 @@
 package twostrides.race;
 
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import org.hipparchus.analysis.solvers.BisectionSolver;
+import twostrides.race.puck.Ice;
+import twostrides.race.puck.PuckPath;
+import twostrides.race.puck.PuckRelease;
+import twostrides.race.puck.Slide;
 import twostrides.rink.Rink;
 
 /**
@@ -21,16 +27,11 @@ public record SoftSpeeds(
   /** Hardest speed tried, m/s: the top slap shot, Cross, The Physics Teacher 56:7, 2018. */
   private static final double HARDEST = 45;
 
-  /** Halvings of the interval: to a millionth of a metre a second. */
-  private static final int HALVINGS = 26;
-
-  /** A line that a puck may reach. */
-  private interface Line {
-    double time(PuckPath path);
-  }
+  /** How exactly a speed is found, m/s. */
+  private static final double EXACT = 1e-6;
 
   /**
-   * The speeds of a place and a direction; NaN for a line that no speed reaches.
+   * The speeds of a place and a direction; infinite for a line that no speed reaches.
    *
    * @param rink the rink
    * @param x place of the release, metres from center ice
@@ -38,41 +39,33 @@ public record SoftSpeeds(
    * @param direction radians, 0 straight up ice
    */
   static SoftSpeeds of(Rink rink, double x, double y, double direction) {
-    PuckPath path = new PuckPath(rink);
+    DoubleFunction<PuckPath> laid =
+        speed -> PuckPath.of(rink, Ice.ORDINARY, PuckRelease.alongTheIce(x, y, speed, direction));
     return new SoftSpeeds(
         rink.inOwnZone(x)
-            ? OptionalDouble.of(least(path, x, y, direction, PuckPath::pastOwnBlueLine))
+            ? OptionalDouble.of(least(speed -> laid.apply(speed).pastOwnBlueLine()))
             : OptionalDouble.empty(),
-        least(path, x, y, direction, PuckPath::touchesRedLine),
-        least(path, x, y, direction, PuckPath::pastFarBlueLine),
-        least(path, x, y, direction, PuckPath::pastFarGoalLine));
+        least(speed -> laid.apply(speed).touchesRedLine()),
+        least(speed -> laid.apply(speed).pastFarBlueLine()),
+        least(speed -> laid.apply(speed).pastFarGoalLine()));
   }
 
-  private static double least(PuckPath path, double x, double y, double direction, Line line) {
-    double low = 0;
-    double high = HARDEST;
-    if (!reaches(path, x, y, high, direction, line)) {
-      return Double.NaN;
+  /** The least speed at which a line is reached. */
+  private static double least(DoubleFunction<OptionalDouble> line) {
+    if (line.apply(HARDEST).isEmpty()) {
+      return Double.POSITIVE_INFINITY;
     }
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = (low + high) / 2;
-      if (reaches(path, x, y, middle, direction, line)) {
-        high = middle;
-      } else {
-        low = middle;
-      }
+    if (line.apply(0).isPresent()) {
+      return 0;
     }
-    return high;
+    return new BisectionSolver(EXACT)
+        .solve(100, speed -> line.apply(speed).isPresent() ? 1 : -1, 0, HARDEST);
   }
 
-  private static boolean reaches(
-      PuckPath path, double x, double y, double speed, double direction, Line line) {
-    return line.time(path.slide(PuckSettings.DEFAULT, x, y, speed, direction)) >= 0;
-  }
-
-  /** How far a puck of a speed slides on ordinary ice, metres. */
+  /** How far a puck of a speed slides on ordinary ice, metres; infinite for an infinite speed. */
   static double slides(double speed) {
-    PuckSettings d = PuckSettings.DEFAULT;
-    return Slide.stoppingDistance(speed, d.deceleration(), d.drag());
+    return Double.isInfinite(speed)
+        ? speed
+        : new Slide(speed, Ice.ORDINARY.deceleration(), Ice.ORDINARY.drag()).stoppingDistance();
   }
 }

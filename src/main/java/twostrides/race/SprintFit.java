@@ -1,14 +1,11 @@
 package twostrides.race;
 
 import java.util.Arrays;
-import java.util.List;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
-import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresProblem;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.MultivariateJacobianFunction;
@@ -17,30 +14,22 @@ import org.hipparchus.util.Pair;
 /**
  * Top speed and time constant of a skater from his split times over a sprint from rest.
  *
- * <p>Least squares on time with distance as predictor, t(d) the inverse of {@link Sprint#distance},
- * by Levenberg and Marquardt's method. A standard error is the root of the diagonal of RSS/(n - p)
- * (J'J)^-1. Gates start their clock after the skater has begun to move, so the written times are
- * short: add a known correction, or fit the offset (needs four splits; offset and tau trade off, so
- * its error is large). Source: Jovanovic and Vescovi, R package shorts, which adds 0.3 to 0.5 s.
+ * <p>A skater who pushes as hard as he can along a line: dv/dt = (vm - v)/tau; v(t) = vm - (vm -
+ * v0) e^(-t/tau); x(t) = vm t - (vm - v0) tau (1 - e^(-t/tau)), the front of {@link Skater}'s disc.
+ * Sources: Furusawa, Hill and Parkinson 1927, Proc. R. Soc. B 102:29; holds on ice by Perez,
+ * Guilhem and Brocherie 2019, Sports Biomechanics 21:56 (abstract).
+ *
+ * <p>Least squares on time with distance as predictor, t(d) the inverse of x(t), by Levenberg and
+ * Marquardt's method. Gates start their clock after the skater has begun to move, so the written
+ * times are short: add a known correction, or fit the offset (needs four splits; offset and tau
+ * trade off, so its error is large). Source: Jovanovic and Vescovi, R package shorts, which adds
+ * 0.3 to 0.5 s.
  *
  * @param topSpeed m/s
- * @param topSpeedError its standard error, m/s
  * @param tau s
- * @param tauError its standard error, s
  * @param offset seconds added to every written time, given or fitted
- * @param offsetError its standard error, s; 0 when it was given
- * @param residualError residual standard error, root of RSS/(n - p), s
- * @param residuals written time and offset less fitted time, s, in the order of the splits
  */
-public record SprintFit(
-    double topSpeed,
-    double topSpeedError,
-    double tau,
-    double tauError,
-    double offset,
-    double offsetError,
-    double residualError,
-    List<Double> residuals) {
+record SprintFit(double topSpeed, double tau, double offset) {
 
   private static final double START_TAU = 1.2;
   private static final double SLOWEST = 0.5;
@@ -48,16 +37,6 @@ public record SprintFit(
   private static final double SHORTEST_TAU = 0.01;
   private static final double LONGEST_TAU = 20;
   private static final int MOST_STEPS = 500;
-
-  /** Copies the residuals. */
-  public SprintFit {
-    residuals = List.copyOf(residuals);
-  }
-
-  /** First acceleration vm/tau, m/s2. */
-  public double firstAcceleration() {
-    return topSpeed / tau;
-  }
 
   /**
    * Fits top speed and tau.
@@ -67,7 +46,7 @@ public record SprintFit(
    * @param offset seconds to add to every time, 0 for none
    * @throws IllegalArgumentException when the splits cannot be used or no curve fits them
    */
-  public static SprintFit of(double[] distances, double[] times, double offset) {
+  static SprintFit of(double[] distances, double[] times, double offset) {
     check(distances, times, 3);
     if (!Double.isFinite(offset) || times[0] + offset <= 0) {
       throw new IllegalArgumentException(
@@ -83,7 +62,7 @@ public record SprintFit(
    * @param times s at these distances, rising
    * @throws IllegalArgumentException when the splits cannot be used or no curve fits them
    */
-  public static SprintFit withOffset(double[] distances, double[] times) {
+  static SprintFit withOffset(double[] distances, double[] times) {
     check(distances, times, 4);
     return fit(distances, times, 0, true);
   }
@@ -91,11 +70,8 @@ public record SprintFit(
   private static void check(double[] distances, double[] times, int fewest) {
     if (distances.length != times.length) {
       throw new IllegalArgumentException(
-          "every split needs a distance and a time: "
-              + distances.length
-              + " distances, "
-              + times.length
-              + " times");
+          "every split needs a distance and a time: %s distances, %s times"
+              .formatted(distances.length, times.length));
     }
     if (distances.length < fewest) {
       throw new IllegalArgumentException(
@@ -110,15 +86,8 @@ public record SprintFit(
     for (int i = 0; i < values.length; i++) {
       if (!(values[i] > before) || Double.isInfinite(values[i])) {
         throw new IllegalArgumentException(
-            what
-                + " must rise from above 0 "
-                + unit
-                + ": split "
-                + (i + 1)
-                + " has "
-                + values[i]
-                + " after "
-                + before);
+            "%s must rise from above 0 %s: split %s has %s after %s"
+                .formatted(what, unit, i + 1, values[i], before));
       }
       before = values[i];
     }
@@ -126,51 +95,31 @@ public record SprintFit(
 
   private static SprintFit fit(double[] distances, double[] times, double given, boolean free) {
     int n = times.length;
-    double[] target = new double[n];
-    for (int i = 0; i < n; i++) {
-      target[i] = times[i] + given;
-    }
     double last = (distances[n - 1] - distances[n - 2]) / (times[n - 1] - times[n - 2]);
     double speed = Math.min(FASTEST, Math.max(SLOWEST, last));
     double[] start = free ? new double[] {speed, START_TAU, 0} : new double[] {speed, START_TAU};
     LeastSquaresProblem problem =
         new LeastSquaresBuilder()
             .start(start)
-            .target(target)
+            .target(Arrays.stream(times).map(t -> t + given).toArray())
             .model(curve(distances, start.length))
             .parameterValidator(SprintFit::keepInside)
             .maxEvaluations(MOST_STEPS)
             .maxIterations(MOST_STEPS)
             .build();
-    LeastSquaresOptimizer.Optimum best;
-    RealMatrix spread;
+    RealVector p;
     try {
-      best = new LevenbergMarquardtOptimizer().optimize(problem);
-      spread = best.getCovariances(1e-14);
+      p = new LevenbergMarquardtOptimizer().optimize(problem).getPoint();
     } catch (MathRuntimeException e) {
       throw new IllegalArgumentException("no sprint curve fits these splits", e);
     }
-    RealVector p = best.getPoint();
     if (!inside(p)) {
       throw new IllegalArgumentException(
-          "no sprint curve fits these splits: top speed "
-              + p.getEntry(0)
-              + " m/s and tau "
-              + p.getEntry(1)
-              + " s are at the end of what is possible");
+          ("no sprint curve fits these splits: top speed %s m/s and tau %s s are at the "
+                  + "end of what is possible")
+              .formatted(p.getEntry(0), p.getEntry(1)));
     }
-    double[] residuals = best.getResiduals().toArray();
-    double rss = Arrays.stream(residuals).map(r -> r * r).sum();
-    double error = Math.sqrt(rss / (n - start.length));
-    return new SprintFit(
-        p.getEntry(0),
-        error * Math.sqrt(spread.getEntry(0, 0)),
-        p.getEntry(1),
-        error * Math.sqrt(spread.getEntry(1, 1)),
-        free ? p.getEntry(2) : given,
-        free ? error * Math.sqrt(spread.getEntry(2, 2)) : 0,
-        error,
-        Arrays.stream(residuals).boxed().toList());
+    return new SprintFit(p.getEntry(0), p.getEntry(1), free ? p.getEntry(2) : given);
   }
 
   /**
@@ -185,7 +134,7 @@ public record SprintFit(
       double[] value = new double[distances.length];
       double[][] slope = new double[distances.length][parameters];
       for (int i = 0; i < value.length; i++) {
-        double t = Sprint.time(distances[i], 0, vm, tau);
+        double t = new Skater(vm, tau, 0, 0).timeTo(distances[i], 0, 0, 0);
         double z = t / tau;
         double pushed = -Math.expm1(-z);
         value[i] = t;

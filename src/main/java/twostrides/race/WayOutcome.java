@@ -1,7 +1,7 @@
 package twostrides.race;
 
 /**
- * What a way out brings over the same draws as every other.
+ * What a way out brings over the same simulations as every other.
  *
  * @param way what is done
  * @param meant chance of what it is meant to bring
@@ -9,7 +9,7 @@ package twostrides.race;
  * @param lost chance that the opponent takes the puck short of his own blue line
  * @param goal chance of a goal at an empty net
  * @param price attempts against within 20 s, beyond those that follow a puck sent deep
- * @param saves the price of releasing now less this price, draw by draw
+ * @param saves the price of releasing now less this price, simulation by simulation
  */
 public record WayOutcome(
     Way way,

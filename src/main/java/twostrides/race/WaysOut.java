@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A release and the other ways out, each over the same draws.
+ * A release and the other ways out, each over the same simulations.
  *
  * <p>Prices are attempts against within 20 s, counted beyond those that follow a puck sent deep:
  * nothing read says how many those are. Only two things have a price: an own-zone restart, and an
@@ -36,14 +36,14 @@ public record WaysOut(
   }
 
   /**
-   * Draws them.
+   * Simulates them.
    *
    * @param what the release and what is asked
-   * @param draws its chance
-   * @param n number of draws, 1 or more
+   * @param random its random numbers
+   * @param n number of simulations, 1 or more
    */
-  public static WaysOut of(WhatIf what, Draws draws, int n) {
-    return new WaysOutRun(what, draws, n).run();
+  public static WaysOut of(WhatIf what, SeededRandom random, int n) {
+    return new WaysOutRun(what, random, n).run();
   }
 
   /**
@@ -57,12 +57,10 @@ public record WaysOut(
 
   /** The cheapest way that is no shot; of equals the first. */
   public WayOutcome cheapest() {
-    WayOutcome best = outcomes.get(0);
-    for (WayOutcome o : outcomes) {
-      boolean less = !o.way().shot() && o.price().value() < best.price().value();
-      best = less ? o : best;
-    }
-    return best;
+    return outcomes.stream()
+        .filter(o -> !o.way().shot())
+        .min(Comparator.comparingDouble(o -> o.price().value()))
+        .orElseThrow();
   }
 
   /** The way that comes nearest to releasing now in price, no shot; empty where there is none. */
@@ -77,9 +75,11 @@ public record WaysOut(
    * slide, because an error of speed is a share of it.
    *
    * @param least least distance, metres, above 0
-   * @param most greatest distance, metres
+   * @param most greatest distance, metres; infinite where no speed is too great
    */
   static OptionalDouble between(double least, double most) {
-    return least < most ? OptionalDouble.of(Math.sqrt(least * most)) : OptionalDouble.empty();
+    return least < most && most < Double.POSITIVE_INFINITY
+        ? OptionalDouble.of(Math.sqrt(least * most))
+        : OptionalDouble.empty();
   }
 }

@@ -4,6 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import twostrides.race.SeededRandom.Simulation;
+import twostrides.race.puck.PuckPath;
+import twostrides.stats.Count;
+import twostrides.stats.Interval;
 import twostrides.rink.Rink;
 import twostrides.stats.Count;
 import twostrides.stats.Interval;
@@ -12,34 +20,32 @@ import twostrides.stats.Interval;
 final class WaysOutRun {
 
   private final WhatIf what;
-  private final Draws draws;
+  private final SeededRandom random;
   private final int n;
   private final Scene scene;
   private final Rink rink;
-  private final WayOutAssumptions assumed;
   private final double seconds;
   private final Chance gain;
-  private final double[] priceNow;
-  private Chance icing = Chance.SURE;
   private final List<WayOutcome> outcomes = new ArrayList<>();
 
-  WaysOutRun(WhatIf what, Draws draws, int n) {
+  /** What each simulation of releasing now brings. */
+  private List<Brought> now = List.of();
+
+  WaysOutRun(WhatIf what, SeededRandom random, int n) {
     this.what = what;
-    this.draws = draws;
+    this.random = random;
     this.n = n;
     scene = what.scene();
     rink = scene.rink();
-    assumed = what.assumed();
-    seconds = Math.max(0, what.shortOfCenter()) / assumed.pace();
+    seconds = Math.max(0, what.shortOfCenter()) / Assumption.PACE.value();
     gain = what.losses().keepsWhoLetGo(seconds, scene.delivery().missedPass());
-    priceNow = new double[n];
   }
 
   WaysOut run() {
     Launch launch = Launch.of(scene, what.loft());
-    RaceChances release = new RaceModel(scene, what.question(), launch).run(draws, n);
-    icing = icing(release);
-    now(launch, release);
+    RaceChances release = new RaceModel(scene, what.question(), launch).run(random, n);
+    Chance icing = icing(release);
+    releaseNow(launch, release.icing() > 0 ? icing.p() / release.pIcing() : 0);
     Optional<SoftSpeeds> speeds = Optional.empty();
     if (what.shortOfCenter() > 0) {
       Scene center = atCenter(scene.delivery());
@@ -53,21 +59,7 @@ final class WaysOutRun {
       shots();
     }
     return new WaysOut(
-        release, icing, seconds, gain, speeds, outcomes, PuckSpread.of(scene, launch, draws, n));
-  }
-
-  private void now(Launch launch, RaceChances release) {
-    Trial trial = new Trial(scene, launch, what.canBeIcing());
-    double carried = release.icing() > 0 ? icing.p() / release.pIcing() : 0;
-    Sums sums = new Sums();
-    for (int i = 0; i < n; i++) {
-      trial.draw(i);
-      double iced = trial.iced ? carried : 0;
-      priceNow[i] = price(iced, trial.lost ? 1 : 0);
-      boolean well = !trial.iced && !trial.lost && trial.past(PuckPath::pastFarBlueLine);
-      sums.add(i, well ? 1 : 0, iced, trial.lost ? 1 : 0, trial.goal ? 1 : 0);
-    }
-    outcomes.add(sums.of(Way.RELEASE_NOW));
+        release, icing, seconds, gain, speeds, outcomes, PuckSpread.of(scene, launch, random, n));
   }
 
   /** The race's chance of icing, held to what was counted where it does not know the speed. */
@@ -85,72 +77,68 @@ final class WaysOutRun {
         : new Chance(p, Math.max(0, p - off), counted.high());
   }
 
+  /**
+   * The release as it is.
+   *
+   * @param carried share of the race's icings that counts
+   */
+  private void releaseNow(Launch launch, double carried) {
+    simulate(
+        Way.RELEASE_NOW,
+        scene,
+        launch,
+        f -> {
+          boolean well = !f.iced && !f.lost && f.path.pastFarBlueLine().isPresent();
+          return new Brought(is(well), f.iced ? carried : 0, is(f.lost), is(f.goal));
+        });
+  }
+
   /** Carried to the red line and let go there; nobody knows where the skaters will be by then. */
   private void afterGaining(Way way, Scene center, Launch launch) {
-    Trial trial = new Trial(center, launch, false);
-    Sums sums = new Sums();
     double gained = gain.p();
-    for (int i = 0; i < n; i++) {
-      trial.draw(i);
-      double goal = trial.goal ? gained : 0;
-      double restart = (gained - goal) * assumed.restartAfterGaining();
-      double lost = 1 - gained + (trial.lost ? gained : 0);
-      sums.add(i, way.shot() ? goal : gained, restart, lost, goal);
-    }
-    outcomes.add(sums.of(way));
+    simulate(
+        way,
+        center,
+        launch,
+        f -> {
+          double goal = f.goal ? gained : 0;
+          double restart = (gained - goal) * Assumption.RESTART_AFTER_GAINING.value();
+          double lost = 1 - gained + (f.lost ? gained : 0);
+          return new Brought(way.shot() ? goal : gained, restart, lost, goal);
+        });
   }
 
   private void softer(SoftSpeeds soft) {
-    if (!(soft.farBlueLine() < soft.goalLine())) {
-      return;
-    }
-    OptionalDouble slides =
-        WaysOut.between(SoftSpeeds.slides(soft.farBlueLine()), SoftSpeeds.slides(soft.goalLine()));
-    slides.ifPresent(
-        d ->
-            laid(
-                Way.SOFTER,
-                d,
-                t -> t.path().stopsShort() && rink.pastFarBlueLine(t.path().endPlace().x())));
+    WaysOut.between(SoftSpeeds.slides(soft.farBlueLine()), SoftSpeeds.slides(soft.goalLine()))
+        .ifPresent(d -> laid(Way.SOFTER, d, Fate::diesBeyondFarBlueLine));
   }
 
   private void chip(SoftSpeeds soft) {
-    double least = soft.leavesZone().isPresent() ? soft.leavesZone().getAsDouble() : 0;
-    OptionalDouble slides =
-        WaysOut.between(
-            Math.max(FirstThere.FREE, SoftSpeeds.slides(least)), SoftSpeeds.slides(soft.redLine()));
-    slides.ifPresent(d -> laid(Way.CHIP, d, t -> t.ownFirst));
+    double least = SoftSpeeds.slides(soft.leavesZone().orElse(0));
+    WaysOut.between(Math.max(FirstThere.FREE, least), SoftSpeeds.slides(soft.redLine()))
+        .ifPresent(d -> laid(Way.CHIP, d, Fate::ownFirst));
   }
 
-  private interface Meant {
-    boolean test(Trial trial);
-  }
-
-  private void laid(Way way, double slides, Meant meant) {
-    Launch launch = Launch.laid(scene, slides, assumed.speedError(), direction());
-    Trial trial = new Trial(scene, launch, what.canBeIcing());
-    Sums sums = new Sums();
-    for (int i = 0; i < n; i++) {
-      trial.draw(i);
-      sums.add(i, meant.test(trial) ? 1 : 0, trial.iced ? 1 : 0, trial.lost ? 1 : 0, 0);
-    }
-    outcomes.add(sums.of(way));
+  private void laid(Way way, double slides, Predicate<Fate> meant) {
+    simulate(
+        way,
+        scene,
+        Launch.laid(scene, slides, Assumption.SPEED_ERROR.value(), direction()),
+        f -> new Brought(is(meant.test(f)), is(f.iced), is(f.lost), 0));
   }
 
   private void shots() {
-    Delivery hard = assumed.shot().forLevel(scene.level());
-    Scene here = withDelivery(scene, hard);
-    Trial trial = new Trial(here, Launch.shot(here, assumed.shotError()), what.canBeIcing());
-    Sums sums = new Sums();
-    for (int i = 0; i < n; i++) {
-      trial.draw(i);
-      int goal = trial.goal ? 1 : 0;
-      sums.add(i, goal, trial.iced ? 1 : 0, trial.lost ? 1 : 0, goal);
-    }
-    outcomes.add(sums.of(Way.SHOOT_NOW));
+    Delivery hard = Delivery.SHOT.forLevel(scene.level());
+    Scene here = scene.sent(hard);
+    simulate(
+        Way.SHOOT_NOW,
+        here,
+        Launch.shot(here, Assumption.SHOT_ERROR.value()),
+        f -> new Brought(is(f.goal), is(f.iced), is(f.lost), is(f.goal)));
     if (what.shortOfCenter() > 0) {
       Scene center = atCenter(hard);
-      afterGaining(Way.CENTER_THEN_SHOOT, center, Launch.shot(center, assumed.shotError()));
+      afterGaining(
+          Way.CENTER_THEN_SHOOT, center, Launch.shot(center, Assumption.SHOT_ERROR.value()));
     }
   }
 
@@ -161,7 +149,7 @@ final class WaysOutRun {
         : 0;
   }
 
-  /** The release moved to the red line: the same direction, five skaters of each team drawn. */
+  /** The release moved to the red line: the same direction, five skaters of each team simulated. */
   private Scene atCenter(Delivery delivery) {
     double x = Launch.atCenter(rink);
     OptionalDouble target =
@@ -171,87 +159,87 @@ final class WaysOutRun {
     return new Scene(rink, x, scene.y(), delivery, target, List.of(), scene.skaters());
   }
 
-  private static Scene withDelivery(Scene s, Delivery delivery) {
-    return new Scene(s.rink(), s.x(), s.y(), delivery, s.targetY(), s.racers(), s.skaters());
+  /**
+   * What one simulation of one way brings: 1 where it happens, or the share of it that counts.
+   *
+   * @param meant what the way is meant to bring
+   * @param restart an own-zone restart
+   * @param lost the opponent takes the puck short of his own blue line
+   * @param goal a goal at an empty net
+   */
+  private record Brought(double meant, double restart, double lost, double goal) {}
+
+  private static double is(boolean happens) {
+    return happens ? 1 : 0;
   }
 
-  private double price(double restart, double lost) {
-    return restart * assumed.attemptsAfterRestart() + lost * assumed.attemptsAfterLoss();
+  private double price(Brought b) {
+    return b.restart * Assumption.ATTEMPTS_AFTER_RESTART.value()
+        + b.lost * Assumption.ATTEMPTS_AFTER_LOSS.value();
   }
 
-  /** One way's draws added up. */
-  private final class Sums {
-    private final Estimate.Sum meant = new Estimate.Sum();
-    private final Estimate.Sum restart = new Estimate.Sum();
-    private final Estimate.Sum lost = new Estimate.Sum();
-    private final Estimate.Sum goal = new Estimate.Sum();
-    private final Estimate.Sum price = new Estimate.Sum();
-    private final Estimate.Sum saves = new Estimate.Sum();
-
-    void add(int draw, double asMeant, double restarted, double taken, double scored) {
-      double cost = price(restarted, taken);
-      meant.add(asMeant);
-      restart.add(restarted);
-      lost.add(taken);
-      goal.add(scored);
-      price.add(cost);
-      saves.add(priceNow[draw] - cost);
+  /** Simulates a way; the first is releasing now, with which every other is compared. */
+  private void simulate(Way way, Scene from, Launch launch, Function<Fate, Brought> brings) {
+    RaceModel model = new RaceModel(from, what.question(), launch);
+    List<Brought> all =
+        IntStream.range(0, n)
+            .mapToObj(i -> brings.apply(fate(from, model, random.simulation(i))))
+            .toList();
+    if (now.isEmpty()) {
+      now = all;
     }
-
-    WayOutcome of(Way way) {
-      return new WayOutcome(
-          way,
-          meant.estimate(),
-          restart.estimate(),
-          lost.estimate(),
-          goal.estimate(),
-          price.estimate(),
-          saves.estimate());
-    }
+    double[] saves =
+        IntStream.range(0, n).mapToDouble(i -> price(now.get(i)) - price(all.get(i))).toArray();
+    outcomes.add(
+        new WayOutcome(
+            way,
+            mean(all, Brought::meant),
+            mean(all, Brought::restart),
+            mean(all, Brought::lost),
+            mean(all, Brought::goal),
+            mean(all, this::price),
+            Estimate.of(saves)));
   }
 
-  private interface LineTime {
-    double of(PuckPath path);
+  private static Estimate mean(List<Brought> all, ToDoubleFunction<Brought> what) {
+    return Estimate.of(all.stream().mapToDouble(what).toArray());
   }
 
-  /** One draw of one launch, and what it costs. */
-  private final class Trial {
-    private final RaceModel model;
-    private final FirstThere first;
-    private final boolean canBeIcing;
-    private RaceModel.End end = RaceModel.End.OTHER;
-    private boolean iced;
-    private boolean lost;
-    private boolean goal;
-    private boolean ownFirst;
+  /**
+   * What became of one simulated puck.
+   *
+   * @param path its path
+   * @param iced whether it is icing
+   * @param lost whether the opponent takes it short of his own blue line
+   * @param goal whether it goes into an empty net
+   * @param ownFirst whether it dies and a teammate is first to it
+   * @param diesBeyondFarBlueLine whether, left alone, it dies between the far blue and goal lines
+   */
+  private record Fate(
+      PuckPath path,
+      boolean iced,
+      boolean lost,
+      boolean goal,
+      boolean ownFirst,
+      boolean diesBeyondFarBlueLine) {}
 
-    Trial(Scene from, Launch launch, boolean canBeIcing) {
-      model = new RaceModel(from, what.question(), launch);
-      first = new FirstThere(from);
-      this.canBeIcing = canBeIcing;
-    }
-
-    PuckPath path() {
-      return model.path();
-    }
-
-    boolean past(LineTime line) {
-      return line.of(path()) >= 0;
-    }
-
-    void draw(int i) {
-      end = model.one(draws, i);
-      iced = canBeIcing && end == RaceModel.End.ICING;
-      goal = what.netEmpty() && end == RaceModel.End.OTHER && path().inNet();
-      lost = false;
-      ownFirst = false;
-      if (end == RaceModel.End.TOUCHED) {
-        lost = !rink.pastFarBlueLine(path().xAt(model.touchedAt()));
-      } else if (end == RaceModel.End.STOPPED_SHORT) {
-        first.ask(path(), draws.start(i));
-        ownFirst = first.own();
-        lost = !ownFirst && !rink.pastFarBlueLine(first.x());
-      }
-    }
+  private Fate fate(Scene from, RaceModel model, Simulation luck) {
+    RaceModel.Simulated race = model.one(luck);
+    PuckPath path = race.path();
+    boolean stopsShort = race.end() == RaceModel.End.STOPPED_SHORT;
+    Optional<FirstThere> first =
+        stopsShort ? Optional.of(FirstThere.of(from, path, luck)) : Optional.empty();
+    boolean ownFirst = first.isPresent() && first.get().own();
+    OptionalDouble takenAt =
+        race.touchedAt().isPresent()
+            ? OptionalDouble.of(path.placeAt(race.touchedAt().getAsDouble()).x())
+            : first.filter(f -> !f.own()).stream().mapToDouble(FirstThere::x).findFirst();
+    return new Fate(
+        path,
+        what.canBeIcing() && race.end() == RaceModel.End.ICING,
+        takenAt.isPresent() && !rink.pastFarBlueLine(takenAt.getAsDouble()),
+        what.netEmpty() && race.end() == RaceModel.End.OTHER && path.inNet(),
+        ownFirst,
+        path.stopsShort() && rink.pastFarBlueLine(path.endPlace().x()));
   }
 }

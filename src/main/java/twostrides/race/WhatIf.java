@@ -2,6 +2,7 @@ package twostrides.race;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import twostrides.race.puck.Boards;
 import twostrides.rink.Rink;
 import twostrides.rulebook.RaceQuestion;
 
@@ -9,12 +10,11 @@ import twostrides.rulebook.RaceQuestion;
  * One release and what is asked of it.
  *
  * @param scene the release and who is there
- * @param loft known loft, radians, 0 along the ice; empty to draw it
+ * @param loft known loft, radians, 0 along the ice; empty to simulate it
  * @param question what the book asks of a race; empty for automatic icing
  * @param canBeIcing whether the book would call this release at all
  * @param losses how often a carrier loses the puck here
  * @param netEmpty whether the opponent's net is empty
- * @param assumed the numbers that nothing measured gives
  */
 public record WhatIf(
     Scene scene,
@@ -22,8 +22,7 @@ public record WhatIf(
     Optional<RaceQuestion> question,
     boolean canBeIcing,
     LossRate losses,
-    boolean netEmpty,
-    WayOutAssumptions assumed) {
+    boolean netEmpty) {
 
   /** Slack for feet turned into metres, metres. */
   private static final double ROUNDING = 1e-9;

@@ -8,7 +8,7 @@ import twostrides.exits.Carries;
 import twostrides.exits.GameRecords;
 import twostrides.game.Pressure;
 import twostrides.race.LossRate;
-import twostrides.race.WayOutAssumptions;
+import twostrides.race.Assumption;
 
 /**
  * How carriers fare in their own half, from the sheets themselves: losses a second under each
@@ -22,9 +22,6 @@ public final class CarryRates {
 
   /** Pressure where the sheet says none: a key of its own. */
   static final String UNSAID = "";
-
-  /** Prior rates and pace. Assumed: nothing published was read. */
-  private static final WayOutAssumptions PRIOR = WayOutAssumptions.DEFAULT;
 
   private final Map<String, double[]> atRisk = new TreeMap<>();
   private double carriedMetres;
@@ -64,7 +61,7 @@ public final class CarryRates {
   public LossRate losses(Optional<Pressure> pressure) {
     String key = pressure.map(Pressure::word).orElse(UNSAID);
     double[] sum = atRisk.getOrDefault(key, new double[2]);
-    return PRIOR.losses(key, (int) sum[0], sum[1]);
+    return Assumption.losses(key, (int) sum[0], sum[1]);
   }
 
   /** Seconds of carrying up ice that {@link #pace} rests on. */
@@ -74,7 +71,7 @@ public final class CarryRates {
 
   /** Metres a second up ice of those who carried on, adjusted toward 5 m/s by 20 s. */
   public double pace() {
-    return (carriedMetres + PRIOR.pace() * PRIOR.priorSeconds())
-        / (carriedSeconds + PRIOR.priorSeconds());
+    return (carriedMetres + Assumption.PACE.value() * Assumption.LOSS_SECONDS.value())
+        / (carriedSeconds + Assumption.LOSS_SECONDS.value());
   }
 }

@@ -3,11 +3,14 @@ package twostrides.season;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import tech.tablesaw.api.Table;
 import twostrides.exits.Against;
 import twostrides.exits.AtCenter;
 import twostrides.exits.Exit;
 import twostrides.exits.GameRecords;
-import twostrides.race.WayOutAssumptions;
+import twostrides.race.Assumption;
+import twostrides.stats.Count;
 import twostrides.stats.Count;
 
 /**
@@ -29,9 +32,6 @@ public record Costs(
 
   /** Weight of every prior, in cases. Assumed. */
   public static final double PRIOR_CASES = 20;
-
-  /** Prior shares and attempts. Assumed: nothing published was read. */
-  private static final WayOutAssumptions PRIOR = WayOutAssumptions.DEFAULT;
 
   /**
    * Counts a season.
@@ -66,23 +66,24 @@ public record Costs(
 
   /** Chance of an own-zone restart after gaining center. */
   public double restartAfterGaining() {
-    return (restartAfterGained.successes() + PRIOR.restartAfterGaining() * PRIOR_CASES)
+    return (restartAfterGained.successes() + Assumption.RESTART_AFTER_GAINING.value() * PRIOR_CASES)
         / (restartAfterGained.trials() + PRIOR_CASES);
   }
 
   /** Attempts after an icing before any sheet is read. Assumed. */
   public static double priorAttemptsAfterIcing() {
-    return PRIOR.attemptsAfterRestart();
+    return Assumption.ATTEMPTS_AFTER_RESTART.value();
   }
 
   /** Attempts against within the window after an icing. */
   public double icing() {
-    return (attemptsAfterIcing + PRIOR.attemptsAfterRestart() * PRIOR_CASES)
+    return (attemptsAfterIcing + Assumption.ATTEMPTS_AFTER_RESTART.value() * PRIOR_CASES)
         / (icings + PRIOR_CASES);
   }
 
   /** Attempts against within the window after the puck is lost short of center. */
   public double loss() {
-    return (attemptsAfterLoss + PRIOR.attemptsAfterLoss() * PRIOR_CASES) / (losses + PRIOR_CASES);
+    return (attemptsAfterLoss + Assumption.ATTEMPTS_AFTER_LOSS.value() * PRIOR_CASES)
+        / (losses + PRIOR_CASES);
   }
 }

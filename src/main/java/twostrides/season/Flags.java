@@ -13,7 +13,7 @@ import twostrides.exits.Release;
 import twostrides.exits.Restart;
 import twostrides.exits.RestartCause;
 import twostrides.race.Delivery;
-import twostrides.race.Draws;
+import twostrides.race.SeededRandom;
 import twostrides.race.PuckSpread;
 import twostrides.race.Scene;
 import twostrides.rink.Place;
@@ -26,7 +26,7 @@ import twostrides.rink.Place;
 final class Flags {
 
   /** Simulations that show where a puck would go: enough for a diagram. */
-  private static final int SPREAD_DRAWS = 400;
+  private static final int SPREAD_SIMULATIONS = 400;
 
   private final RaceSettings settings;
   private final CarryRates carry;
@@ -60,7 +60,7 @@ final class Flags {
             .map(
                 a ->
                     PositionsSeen.of(
-                        r.at().when().game().rink(), a, settings.skaters().settings(), draws(r), n))
+                        r.at().when().game().rink(), a, settings.skaters().settings(), random(r), n))
             .toList();
     return Assessment.of(GainEvidence.of(r, carry, seen), costs, settings.threshold(), toWeigh(r));
   }
@@ -69,8 +69,8 @@ final class Flags {
     return r.outcome().restarted().orElse(false);
   }
 
-  private Draws draws(Release r) {
-    return new Draws(settings.seed(), r.at().when().game().id() + "#" + r.number());
+  private SeededRandom random(Release r) {
+    return new SeededRandom(settings.seed(), r.at().when().game().id() + "#" + r.number());
   }
 
   /** Why there is nothing to weigh; {@link FlagVerdict#FLAGGED} where icing followed. */
@@ -127,6 +127,6 @@ final class Flags {
             OptionalDouble.empty(),
             List.of(),
             settings.skaters());
-    return PuckSpread.of(scene, draws(r), Math.min(SPREAD_DRAWS, settings.draws()));
+    return PuckSpread.of(scene, random(r), Math.min(SPREAD_SIMULATIONS, settings.draws()));
   }
 }

@@ -7,10 +7,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import twostrides.exits.Around;
-import twostrides.race.Draws;
+import twostrides.race.SeededRandom;
 import twostrides.race.GainChance;
 import twostrides.race.MeasuredGain;
 import twostrides.race.Racer;
+import twostrides.race.SeededRandom;
 import twostrides.race.Sighting;
 import twostrides.race.SkaterSettings;
 import twostrides.rink.Rink;
@@ -40,10 +41,10 @@ public record PositionsSeen(Around around, List<Sighting> opponents, Optional<Ga
    * @param rink the rink
    * @param around who was seen
    * @param skaters what a skater of this game can do
-   * @param draws the chance of this release
-   * @param n number of draws
+   * @param random the random numbers of this release
+   * @param n number of simulations
    */
-  static PositionsSeen of(Rink rink, Around around, SkaterSettings skaters, Draws draws, int n) {
+  static PositionsSeen of(Rink rink, Around around, SkaterSettings skaters, SeededRandom random, int n) {
     Racer carrier = around.carrier().racer();
     List<Sighting> opponents =
         around.others().stream()
@@ -59,7 +60,7 @@ public record PositionsSeen(Around around, List<Sighting> opponents, Optional<Ga
         enough
             ? Optional.of(
                 new MeasuredGain(rink, around.carrier(), opponents, skaters, around.placeError())
-                    .run(draws, n))
+                    .run(random, n))
             : Optional.empty());
   }
 

@@ -18,11 +18,13 @@ import twostrides.checks.Printed;
 import twostrides.game.Game;
 import twostrides.game.Season;
 import twostrides.race.Delivery;
-import twostrides.race.Draws;
 import twostrides.race.RaceChances;
 import twostrides.race.RaceModel;
 import twostrides.race.Racer;
 import twostrides.race.Scene;
+import twostrides.race.SeededRandom;
+import twostrides.stats.Calibration;
+import twostrides.stats.Forecast;
 import twostrides.rulebook.RaceQuestion;
 import twostrides.season.Columns;
 import twostrides.season.SkatersAtRelease;
@@ -208,7 +210,8 @@ class OpenClearancesTest {
             racers,
             OpenData.LEVEL);
     RaceChances c =
-        new RaceModel(scene, Optional.of(FIRST_TOUCH)).run(new Draws(1, game.id() + "#" + i), 2000);
+        new RaceModel(scene, Optional.of(FIRST_TOUCH))
+            .run(new SeededRandom(1, game.id() + "#" + i), 2000);
     double opponent = c.icing() + c.touched();
     return opponent / (opponent + c.wavedOff());
   }

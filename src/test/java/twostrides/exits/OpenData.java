@@ -43,7 +43,7 @@ final class OpenData {
   static final Settings SETTINGS =
       Settings.DEFAULT
           .withBook(BOOK)
-          .withRace(new RaceSettings(1, RaceModel.DEFAULT_DRAWS, LEVEL, 0.6));
+          .withRace(new RaceSettings(1, RaceModel.DEFAULT_SIMULATIONS, LEVEL, 0.6));
 
   private OpenData() {}
 

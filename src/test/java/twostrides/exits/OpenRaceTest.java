@@ -20,10 +20,10 @@ import tech.tablesaw.api.Table;
 import twostrides.checks.Printed;
 import twostrides.game.Game;
 import twostrides.race.Delivery;
-import twostrides.race.Draws;
 import twostrides.race.RaceModel;
 import twostrides.race.Regression;
 import twostrides.race.Scene;
+import twostrides.race.SeededRandom;
 import twostrides.race.SkaterLevel;
 import twostrides.rink.Rink;
 import twostrides.season.Columns;
@@ -96,7 +96,7 @@ class OpenRaceTest {
             OptionalDouble.empty(),
             List.of(),
             level);
-    Draws draws = new Draws(1, game(t, i) + "#" + count(t, Columns.RELEASE, i));
+    SeededRandom draws = new SeededRandom(1, game(t, i) + "#" + count(t, Columns.RELEASE, i));
     return new RaceModel(scene, OpenData.BOOK.raceQuestion()).run(draws, DRAWS).pIcing();
   }
 

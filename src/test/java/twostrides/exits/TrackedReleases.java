@@ -10,9 +10,9 @@ import java.util.stream.Stream;
 import twostrides.game.Game;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
-import twostrides.race.Draws;
 import twostrides.race.GainChance;
 import twostrides.race.MeasuredGain;
+import twostrides.race.SeededRandom;
 import twostrides.race.SkaterLevel;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
@@ -88,7 +88,7 @@ public final class TrackedReleases {
         r.how().carried().orElseThrow(),
         Math.abs(r.at().where().place().orElseThrow().y()),
         r.how().kind() == LetGo.Kind.MISSED_PASS,
-        race.run(new Draws(1, game + "#" + r.at().when().line()), DRAWS));
+        race.run(new SeededRandom(1, game + "#" + r.at().when().line()), DRAWS));
   }
 
   /** The games of native sheets with places in steps of 0.1 m on the 60 x 30 m rink. */

@@ -12,20 +12,17 @@ class ArrivalTest {
   private static final double SIGMA = 0.45;
 
   /**
-   * Non-regression: the logistic row by adaptive quadrature of density times survival
-   * (scipy.integrate.quad), the normal row from scipy.stats.norm; sigma 0.45 s as in Spearman 2018.
+   * Non-regression: by adaptive quadrature of density times survival (scipy.integrate.quad); sigma
+   * 0.45 s as in Spearman 2018.
    */
   @Test
   void twoWayRacesHaveTheirClosedForms() {
     double[] lead = {0.10, 0.25, 0.50, 1.0};
     double[] logistic = {0.566816, 0.662459, 0.796219, 0.943876};
-    double[] normal = {0.562431, 0.652780, 0.783971, 0.941949};
     for (int i = 0; i < lead.length; i++) {
       assertEquals(logistic[i], Arrival.logisticRace(lead[i], SIGMA), 0.0000005);
-      assertEquals(normal[i], Arrival.normalRace(lead[i], SIGMA, SIGMA), 0.0000005);
     }
     assertEquals(0.5, Arrival.logisticRace(0, SIGMA));
-    assertEquals(0.5, Arrival.normalRace(0, 0.2, 0.4));
   }
 
   /** Non-regression, computed apart: 1/(1 + e^(-pi lead/(sqrt 3 sigma))). */
@@ -36,14 +33,6 @@ class ArrivalTest {
     for (int i = 0; i < lead.length; i++) {
       assertEquals(there[i], Arrival.thereBy(2 + lead[i], 2, SIGMA), 0.00005);
     }
-  }
-
-  /** Spearman's rule with his sigma 0.45 s and rate 4.3 1/s: 3.32 s, computed apart. */
-  @Test
-  void lateSkatersMayBeLeftOut() {
-    assertEquals(3.32, Arrival.neglectAfter(0.45, 4.3), 0.005);
-    double alone = Arrival.neglectAfter(SIGMA, Double.POSITIVE_INFINITY);
-    assertEquals(0.001, Arrival.thereBy(0, alone, SIGMA), 0.000002);
   }
 
   @Test
@@ -114,46 +103,42 @@ class ArrivalTest {
   @Test
   void simulationAgreesWithTheReference() {
     int n = 40_000;
-    Draws draws = new Draws(2024, "race");
+    SeededRandom random = new SeededRandom(2024, "race");
     for (double lead : new double[] {-0.5, 0, 0.25, 1}) {
-      double share = simulate(draws, n, new double[] {2}, new double[] {2 + lead});
+      double share = simulate(random, n, new double[] {2}, new double[] {2 + lead});
       within(Arrival.logisticRace(lead, SIGMA), share, n);
     }
     double[] a = {2.1, 2.4, 3.5};
     double[] b = {2.0, 2.6, 2.9, 4};
-    within(Arrival.teamFirst(a, b, SIGMA), simulate(draws, n, a, b), n);
-    int first = 0;
-    for (int i = 0; i < n; i++) {
-      first += 2 + 0.2 * draws.normal(i, 50) < 2.1 + 0.3 * draws.normal(i, 51) ? 1 : 0;
-    }
-    within(Arrival.normalRace(0.1, 0.2, 0.3), first / (double) n, n);
+    within(Arrival.teamFirst(a, b, SIGMA), simulate(random, n, a, b), n);
   }
 
-  /** The standard deviation of the draws is the sigma asked for. */
+  /** The standard deviation of the errors is the sigma asked for. */
   @Test
   void sigmaIsTheStandardDeviation() {
     int n = 100_000;
-    Draws draws = new Draws(1, "sigma");
+    SeededRandom random = new SeededRandom(1, "sigma");
+    SkaterSettings legs = SkaterLevel.ELITE_MEN.settings().withSigma(SIGMA);
     double squares = 0;
     for (int i = 0; i < n; i++) {
-      double error = Arrival.scale(SIGMA) * draws.logistic(i, 0);
+      double error = legs.errorScale() * random.simulation(i).logistic(0);
       squares += error * error;
     }
     // Kurtosis of the logistic is 4.2: the variance of n draws has a relative error sqrt(3.2/n).
     assertEquals(1, squares / n / (SIGMA * SIGMA), 3 * Math.sqrt(3.2 / n));
   }
 
-  private static double simulate(Draws draws, int n, double[] a, double[] b) {
+  private static double simulate(SeededRandom random, int n, double[] a, double[] b) {
     double s = Arrival.scale(SIGMA);
     int first = 0;
     for (int i = 0; i < n; i++) {
       double bestA = Double.POSITIVE_INFINITY;
       double bestB = Double.POSITIVE_INFINITY;
       for (int k = 0; k < a.length; k++) {
-        bestA = Math.min(bestA, a[k] + s * draws.logistic(i, k));
+        bestA = Math.min(bestA, a[k] + s * random.simulation(i).logistic(k));
       }
       for (int k = 0; k < b.length; k++) {
-        bestB = Math.min(bestB, b[k] + s * draws.logistic(i, 10 + k));
+        bestB = Math.min(bestB, b[k] + s * random.simulation(i).logistic(10 + k));
       }
       first += bestA < bestB ? 1 : 0;
     }

@@ -16,7 +16,7 @@ import twostrides.rulebook.RaceQuestion;
  */
 class ChanceTest {
 
-  private static final Draws DRAWS = new Draws(7, "g#1");
+  private static final SeededRandom DRAWS = new SeededRandom(7, "g#1");
   private static final Rink RINK = Rink.NORTH_AMERICAN;
 
   @Test

@@ -27,7 +27,8 @@ class MeasuredGainTest {
   }
 
   private static GainChance chance(Sighting carrier, List<Sighting> checkers, int draws) {
-    return new MeasuredGain(RINK, carrier, checkers, LEGS, 0, 0).run(new Draws(7, "g#1"), draws);
+    return new MeasuredGain(RINK, carrier, checkers, LEGS, 0, 0)
+        .run(new SeededRandom(7, "g#1"), draws);
   }
 
   private static double p(Sighting carrier, Sighting... checkers) {
@@ -50,6 +51,22 @@ class MeasuredGainTest {
     assertTrue(p(carrier(INCH_SHORT, 0, 5, 0), checker(INCH_SHORT - 1, 0, 5, 0)) > 0.97);
     assertTrue(p(carrier(INCH_SHORT, 0, 0, 0), checker(INCH_SHORT - 3, 0, 0, 0)) > 0.97);
     assertEquals(1, p(carrier(INCH_SHORT + 0.03, 0, 0, 0), checker(INCH_SHORT, 0, 0, 0)));
+  }
+
+  /**
+   * With a checker inside of him he goes out along the boards, up to half a metre from them: 45
+   * degrees out he would be 0.9 m off them, 60 degrees out beyond them.
+   */
+  @Test
+  void aWayMayLeadToHalfAMetreFromTheBoards() {
+    double x = -5;
+    double y = RINK.width() / 2 - 0.9 - RINK.shortOfCenter(x);
+    GainChance near = chance(carrier(x, y, 3, 4), List.of(checker(x + 3.5, y - 1, 2, 0)), 1);
+    assertEquals(45, near.degrees());
+    GainChance nearer =
+        chance(carrier(x, y + 0.6, 3, 4), List.of(checker(x + 3.5, y - 0.4, 2, 0)), 1);
+    assertEquals(30, nearer.degrees());
+    assertTrue(near.raw() > nearer.raw());
   }
 
   @Test
@@ -165,9 +182,8 @@ class MeasuredGainTest {
 
   private static boolean played(
       Sighting carrier, Sighting[] checkers, double dx, double dy, Random random) {
-    double own = LEGS.carryingSpeed();
     double tau = LEGS.tau();
-    double time = Skater.timeTo(dx, dy, 4, 1, own, tau, 0, 0);
+    double time = LEGS.carrier().timeTo(dx, dy, 4, 1);
     double u = tau * (1 - Math.exp(-time / tau));
     double wx = (dx - 4 * u) / (time - u);
     double wy = (dy - u) / (time - u);
@@ -180,17 +196,7 @@ class MeasuredGainTest {
       double step = 0.002;
       for (double t = 0; t < time + 3; t += step) {
         Racer r = checker.racer();
-        double slack =
-            Skater.slack(
-                t,
-                x - r.x(),
-                y - r.y(),
-                r.vx(),
-                r.vy(),
-                LEGS.topSpeed(),
-                tau,
-                LEGS.reaction(),
-                LEGS.reach());
+        double slack = LEGS.skater().slack(t, x - r.x(), y - r.y(), r.vx(), r.vy());
         if (slack >= 0) {
           arrival = t;
           break;
@@ -204,13 +210,17 @@ class MeasuredGainTest {
       }
       double at;
       do {
-        at = arrival + Arrival.scale(LEGS.sigma()) * Arrival.logisticDraw(random.nextDouble());
+        at = arrival + LEGS.errorScale() * logistic(random.nextDouble());
       } while (at < 0);
       if (at < time) {
         return false;
       }
     }
     return true;
+  }
+
+  private static double logistic(double u) {
+    return Math.log(u / (1 - u));
   }
 
   @Test

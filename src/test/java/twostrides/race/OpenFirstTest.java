@@ -48,18 +48,7 @@ class OpenFirstTest {
     private double[] arrivals(boolean own, SkaterSettings legs, double behind) {
       return racers.stream()
           .filter(r -> r.chases() == own)
-          .mapToDouble(
-              r ->
-                  behind
-                      + Skater.timeTo(
-                          x - r.x(),
-                          y - r.y(),
-                          r.vx(),
-                          r.vy(),
-                          legs.topSpeed(),
-                          legs.tau(),
-                          legs.reaction(),
-                          legs.reach()))
+          .mapToDouble(r -> behind + legs.skater().timeTo(x - r.x(), y - r.y(), r.vx(), r.vy()))
           .toArray();
     }
   }

@@ -30,7 +30,7 @@ class OpenPlacesTest {
 
   private static final SkaterSettings LEGS = SkaterLevel.ELITE_MEN.settings();
 
-  /** Draws of a race in which places or speeds are not exact. */
+  /** Simulations of a race in which places or speeds are not exact. */
   private static final int DRAWS = 200;
 
   /** How often each carrier is clicked. */
@@ -50,7 +50,7 @@ class OpenPlacesTest {
     }
 
     GainChance chance(double clickError, LogisticLine line) {
-      return race(clickError).run(new Draws(1, id), DRAWS, line);
+      return race(clickError).run(new SeededRandom(1, id), DRAWS, line);
     }
 
     Case fitted(double clickError) {
@@ -170,7 +170,7 @@ class OpenPlacesTest {
             measurable,
             k ->
                 new MeasuredGain(Rink.INTERNATIONAL, k.carrier(), k.them(), sharper, 0, 0)
-                    .run(new Draws(1, k.id()), DRAWS)
+                    .run(new SeededRandom(1, k.id()), DRAWS)
                     .raw()),
         k -> true);
     score("race alone", said(measurable, k -> k.chance(0, Fitted.MEASURED).raw()), k -> true);

@@ -58,7 +58,7 @@ class OpenWhistleTest {
     Range band() {
       Delivery d = (missed ? Delivery.MISSED_PASS : Delivery.SENT).forLevel(level);
       Scene scene = new Scene(rink, x, y, d, OptionalDouble.empty(), List.of(), level);
-      return PuckSpread.of(scene, new Draws(1, id), DRAWS).whistle().orElseThrow();
+      return PuckSpread.of(scene, new SeededRandom(1, id), DRAWS).whistle().orElseThrow();
     }
 
     /** Chance that the true time lies below another. */

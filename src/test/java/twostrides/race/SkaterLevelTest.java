@@ -28,8 +28,7 @@ class SkaterLevelTest {
       SkaterSettings s = level.settings();
       List<Double> values = level.parameters().stream().map(Parameter::value).toList();
       assertEquals(
-          List.of(s.topSpeed(), s.tau(), s.reaction(), s.turn(), s.carry(), s.reach(), s.sigma()),
-          values);
+          List.of(s.topSpeed(), s.tau(), s.reaction(), s.carry(), s.reach(), s.sigma()), values);
     }
   }
 

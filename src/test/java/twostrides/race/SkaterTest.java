@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import twostrides.rink.Place;
 
 class SkaterTest {
 
@@ -23,17 +24,18 @@ class SkaterTest {
       double d = v0 * delay + reach + beyond;
       double cos = Math.cos(angle);
       double sin = Math.sin(angle);
-      double t = Skater.timeTo(d * cos, d * sin, v0 * cos, v0 * sin, VM, TAU, delay, reach);
-      assertEquals(delay + Sprint.time(beyond, v0, VM, TAU), t, 1e-12 * (1 + t));
+      double t = new Skater(VM, TAU, delay, reach).timeTo(d * cos, d * sin, v0 * cos, v0 * sin);
+      assertEquals(delay + SprintTest.time(beyond, v0, VM, TAU), t, 1e-12 * (1 + t));
     }
   }
 
   @Test
   void fromRestNoDirectionIsBetter() {
     SkaterSettings s = SkaterLevel.JUNIOR.settings().withReach(0);
-    double expected = s.reaction() + Sprint.time(20, 0, s.topSpeed(), s.tau());
+    Racer racer = new Racer(true, 3, -2, 0, 0);
+    double expected = s.reaction() + SprintTest.time(20, 0, s.topSpeed(), s.tau());
     for (double a = 0; a < 6.3; a += 0.1) {
-      double t = Skater.timeTo(3, -2, 0, 0, 3 + 20 * Math.cos(a), -2 + 20 * Math.sin(a), s);
+      double t = s.skater().timeTo(racer, new Place(3 + 20 * Math.cos(a), -2 + 20 * Math.sin(a)));
       assertEquals(expected, t, 1e-12);
     }
   }
@@ -46,7 +48,7 @@ class SkaterTest {
       for (double reach : new double[] {0, 1.5}) {
         double before = Double.NaN;
         for (int i = 1; i <= 40_000; i++) {
-          double t = Skater.timeTo(i * step, 0, v, 0, VM, TAU, 0.3, reach);
+          double t = new Skater(VM, TAU, 0.3, reach).timeTo(i * step, 0, v, 0);
           if (i > 1 && !(before == 0 && v <= 0)) {
             assertTrue(t >= before, () -> "sooner at a farther target, v " + v);
             // From rest a millimetre takes sqrt(2 d tau/vm) = 17 ms; the slowest start is from
@@ -62,10 +64,10 @@ class SkaterTest {
   /** Away from the target he first is carried off, however near it is: known, not an error. */
   @Test
   void movingAwayHeHasToComeBack() {
-    double away = Skater.timeTo(0.001, 0, -8, 0, VM, TAU, 0, 0);
+    double away = new Skater(VM, TAU, 0, 0).timeTo(0.001, 0, -8, 0);
     assertTrue(away > 1.5 && away < 3, "" + away);
-    assertEquals(0, Skater.timeTo(0.001, 0, -8, 0, VM, TAU, 0, 0.5));
-    assertEquals(0, Skater.slack(away, 0.001, 0, -8, 0, VM, TAU, 0, 0), 1e-9);
+    assertEquals(0, new Skater(VM, TAU, 0, 0.5).timeTo(0.001, 0, -8, 0));
+    assertEquals(0, new Skater(VM, TAU, 0, 0).slack(away, 0.001, 0, -8, 0), 1e-9);
   }
 
   /** A dense look at the disc over time finds no entry before the one given, and one there. */
@@ -82,30 +84,21 @@ class SkaterTest {
       double dy = random.nextDouble(-size, size) * (i % 3 == 0 ? 0.05 : 1);
       double delay = i % 4 == 0 ? 0 : random.nextDouble(0, 0.8);
       double reach = i % 5 == 0 ? 0 : random.nextDouble(0, 2);
-      double t = Skater.timeTo(dx, dy, vx, vy, vm, tau, delay, reach);
-      assertEquals(0, Math.min(0, Skater.slack(t, dx, dy, vx, vy, vm, tau, delay, reach)), 1e-8);
+      double t = new Skater(vm, tau, delay, reach).timeTo(dx, dy, vx, vy);
+      assertEquals(
+          0, Math.min(0, new Skater(vm, tau, delay, reach).slack(t, dx, dy, vx, vy)), 1e-8);
       for (double at = 0; at < t - 1e-6; at += 0.002) {
-        double slack = Skater.slack(at, dx, dy, vx, vy, vm, tau, delay, reach);
+        double slack = new Skater(vm, tau, delay, reach).slack(at, dx, dy, vx, vy);
         assertTrue(slack < 1e-9, "inside already at " + at + " of " + t);
-      }
-      double hold = Skater.timeToHold(dx, dy, vx, vy, vm, tau, delay, reach);
-      assertTrue(hold >= t - 1e-7, "holds at " + hold + " before " + t);
-      for (double at = hold + 1e-6; at < hold + 5; at += 0.05) {
-        assertTrue(Skater.slack(at, dx, dy, vx, vy, vm, tau, delay, reach) > -1e-9);
       }
     }
   }
 
   @Test
   void passingCloseIsNotStaying() {
-    double first = Skater.timeTo(1, 0, 8, 0, VM, TAU, 0, 0);
-    double hold = Skater.timeToHold(1, 0, 8, 0, VM, TAU, 0, 0);
-    assertEquals(Sprint.time(1, 8, VM, TAU), first, 1e-12);
-    assertTrue(Skater.slack(0.5, 1, 0, 8, 0, VM, TAU, 0, 0) < -1);
-    assertTrue(hold > 1 && hold < 2.5, "" + hold);
-    assertEquals(0, Skater.slack(hold, 1, 0, 8, 0, VM, TAU, 0, 0), 1e-9);
-    double far = Skater.timeToHold(15, 0, 8, 0, VM, TAU, 0, 0);
-    assertEquals(Skater.timeTo(15, 0, 8, 0, VM, TAU, 0, 0), far, 1e-9);
+    double first = new Skater(VM, TAU, 0, 0).timeTo(1, 0, 8, 0);
+    assertEquals(SprintTest.time(1, 8, VM, TAU), first, 1e-12);
+    assertTrue(new Skater(VM, TAU, 0, 0).slack(0.5, 1, 0, 8, 0) < -1);
   }
 
   /** The disc against equations of motion integrated with the push in one fixed direction. */
@@ -132,7 +125,7 @@ class SkaterTest {
         vx += h * (VM * Math.cos(a) - mx) / TAU;
         vy += h * (VM * Math.sin(a) - my) / TAU;
       }
-      assertEquals(0, Skater.slack(end, x, y, vx0, vy0, VM, TAU, 0, 0), 1e-5);
+      assertEquals(0, new Skater(VM, TAU, 0, 0).slack(end, x, y, vx0, vy0), 1e-5);
     }
   }
 
@@ -144,9 +137,9 @@ class SkaterTest {
       double dy = random.nextDouble(-30, 30);
       double vx = random.nextDouble(-6, 6);
       double vy = random.nextDouble(-6, 6);
-      double t = Skater.timeTo(dx, dy, vx, vy, VM, TAU, 0.35, 1.5);
-      assertEquals(t, Skater.timeTo(dx, -dy, vx, -vy, VM, TAU, 0.35, 1.5));
-      assertEquals(t, Skater.timeTo(-dy, dx, -vy, vx, VM, TAU, 0.35, 1.5), 1e-9);
+      double t = new Skater(VM, TAU, 0.35, 1.5).timeTo(dx, dy, vx, vy);
+      assertEquals(t, new Skater(VM, TAU, 0.35, 1.5).timeTo(dx, -dy, vx, -vy));
+      assertEquals(t, new Skater(VM, TAU, 0.35, 1.5).timeTo(-dy, dx, -vy, vx), 1e-9);
     }
   }
 
@@ -158,18 +151,9 @@ class SkaterTest {
       double dy = random.nextDouble(-30, 30);
       double vx = random.nextDouble(-6, 6);
       double vy = random.nextDouble(-6, 6);
-      double t = Skater.timeTo(dx, dy, vx, vy, 8, TAU, 0.35, 0.5);
-      assertTrue(Skater.timeTo(dx, dy, vx, vy, 8.2, TAU, 0.35, 0.5) <= t + 1e-9);
-      assertTrue(Skater.timeTo(dx, dy, vx, vy, 8, TAU, 0.35, 0.6) <= t + 1e-9);
+      double t = new Skater(8, TAU, 0.35, 0.5).timeTo(dx, dy, vx, vy);
+      assertTrue(new Skater(8.2, TAU, 0.35, 0.5).timeTo(dx, dy, vx, vy) <= t + 1e-9);
+      assertTrue(new Skater(8, TAU, 0.35, 0.6).timeTo(dx, dy, vx, vy) <= t + 1e-9);
     }
-  }
-
-  @Test
-  void facingAwayCostsTheWholeTurn() {
-    assertEquals(0, Skater.turnTime(1, 0, 5, 0, 0.5), 1e-15);
-    assertEquals(0.25, Skater.turnTime(0, 3, 5, 0, 0.5), 1e-15);
-    assertEquals(0.5, Skater.turnTime(-2, 0, 5, 0, 0.5), 1e-15);
-    assertEquals(0, Skater.turnTime(0, 0, 5, 0, 0.5));
-    assertEquals(0, Skater.turnTime(1, 0, 0, 0, 0.5));
   }
 }

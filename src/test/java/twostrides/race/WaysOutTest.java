@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,6 +14,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
+import twostrides.race.puck.Ice;
 import twostrides.rink.Rink;
 import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.RaceQuestion;
@@ -22,7 +24,6 @@ class WaysOutTest {
 
   private static final int DRAWS = 2000;
   private static final Rink NHL = Rink.NORTH_AMERICAN;
-  private static final WayOutAssumptions ASSUMED = WayOutAssumptions.DEFAULT;
   private static final Optional<RaceQuestion> HYBRID = Bookshelf.book("hybrid").raceQuestion();
   private static final NormalDistribution NORMAL = new NormalDistribution();
 
@@ -35,17 +36,11 @@ class WaysOutTest {
 
   private static WhatIf what(Scene scene, String pressure, boolean canBeIcing) {
     return new WhatIf(
-        scene,
-        OptionalDouble.empty(),
-        HYBRID,
-        canBeIcing,
-        ASSUMED.losses(pressure, 0, 0),
-        true,
-        ASSUMED);
+        scene, OptionalDouble.empty(), HYBRID, canBeIcing, Assumption.losses(pressure, 0, 0), true);
   }
 
   private static WaysOut run(WhatIf what) {
-    return WaysOut.of(what, new Draws(3, "whatif"), DRAWS);
+    return WaysOut.of(what, new SeededRandom(3, "whatif"), DRAWS);
   }
 
   private static WayOutcome outcome(WaysOut ways, Way way) {
@@ -71,7 +66,7 @@ class WaysOutTest {
   void releasingNowIsTheRaceHeldToWhatWasCounted() {
     for (double x : new double[] {-27, -12, -4, -0.5}) {
       Scene s = scene(x, 5, OptionalDouble.empty(), List.of());
-      RaceChances race = new RaceModel(s, HYBRID).run(new Draws(3, "whatif"), DRAWS);
+      RaceChances race = new RaceModel(s, HYBRID).run(new SeededRandom(3, "whatif"), DRAWS);
       WaysOut ways = run(what(s, "light", true));
       assertEquals(race, ways.release());
       double share = Math.min(1, Fitted.SENT_ICED.share().orElseThrow() / race.pIcing());
@@ -136,8 +131,8 @@ class WaysOutTest {
     double now = outcome(ways, Way.RELEASE_NOW).price().value();
     for (WayOutcome o : ways.outcomes()) {
       double price =
-          ASSUMED.attemptsAfterRestart() * o.restart().value()
-              + ASSUMED.attemptsAfterLoss() * o.lost().value();
+          Assumption.ATTEMPTS_AFTER_RESTART.value() * o.restart().value()
+              + Assumption.ATTEMPTS_AFTER_LOSS.value() * o.lost().value();
       assertEquals(price, o.price().value(), 1e-9, o.way().words());
       assertEquals(now - price, o.saves().value(), 1e-9, o.way().words());
       assertTrue(ways.cheapest().price().value() <= price + 1e-12 || o.way().shot());
@@ -177,8 +172,8 @@ class WaysOutTest {
   }
 
   private static double stop(double v) {
-    double k = PuckSettings.DEFAULT.drag();
-    return Math.log1p(k * v * v / PuckSettings.DEFAULT.deceleration()) / (2 * k);
+    double k = Ice.ORDINARY.drag();
+    return Math.log1p(k * v * v / Ice.ORDINARY.deceleration()) / (2 * k);
   }
 
   /** The aim is the middle of the distances; the chance to hit is that of a normal error. */
@@ -186,9 +181,9 @@ class WaysOutTest {
   void aSofterReleaseHitsAsOftenAsTheErrorOfSpeedLets() {
     for (double x : new double[] {-24, -12, -3}) {
       SoftSpeeds s = SoftSpeeds.of(NHL, x, 9, 0);
-      double k = PuckSettings.DEFAULT.drag();
+      double k = Ice.ORDINARY.drag();
       double middle = Math.sqrt(stop(s.farBlueLine()) * stop(s.goalLine()));
-      double aim = Math.sqrt(Math.expm1(2 * k * middle) * PuckSettings.DEFAULT.deceleration() / k);
+      double aim = Math.sqrt(Math.expm1(2 * k * middle) * Ice.ORDINARY.deceleration() / k);
       double hit = within(s.farBlueLine() / aim - 1, s.goalLine() / aim - 1, 0.08);
       WayOutcome o =
           outcome(
@@ -271,17 +266,12 @@ class WaysOutTest {
     assertThrows(
         IllegalArgumentException.class,
         () -> what(scene(-29.9, 12.4, OptionalDouble.empty(), List.of()), "", true));
-    assertThrows(
-        IllegalArgumentException.class,
-        () ->
-            new WayOutAssumptions(
-                0.5, 0.02, 0.1, 0.5, 0.15, 20, 0.03, 0.5, 0.5, 0.08, 0.03, Delivery.SENT));
     assertThrows(IllegalArgumentException.class, () -> new Estimate(Double.NaN, 0));
   }
 
   @Test
   void everyAssumptionHasARangeAroundItsValue() {
-    List<Parameter> all = ASSUMED.parameters();
+    List<Parameter> all = Arrays.stream(Assumption.values()).map(Assumption::parameter).toList();
     assertEquals(12, all.size());
     all.forEach(p -> assertTrue(p.low() < p.high(), p.name()));
   }

@@ -86,7 +86,7 @@ class OpenSpeedsTest {
         SeenSkater then, SeenSkater now, Motion.Moving m, double topSpeed, double tau) {
       double dx = then.place().x() - now.place().x();
       double dy = then.place().y() - now.place().y();
-      return Skater.slack(1, dx, dy, m.vx(), m.vy(), topSpeed, tau, 0, 0);
+      return new Skater(topSpeed, tau, 0, 0).slack(1, dx, dy, m.vx(), m.vy());
     }
 
     double above(double v) {

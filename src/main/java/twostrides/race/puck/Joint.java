@@ -1,4 +1,4 @@
-package twostrides.race;
+package twostrides.race.puck;
 
 /** What happens where one piece of a puck's path ends. */
 public enum Joint {

@@ -1,4 +1,4 @@
-package twostrides.race;
+package twostrides.race.puck;
 
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
@@ -17,19 +17,53 @@ import twostrides.rink.Rink;
  * @param halfWidth long axis to the side wall of the puck's center, metres
  * @param corner radius of the quarter circle of the puck's center, metres
  */
-record Boards(double halfLength, double halfWidth, double corner) {
+public record Boards(double halfLength, double halfWidth, double corner) {
 
-  /** Rejects outlines without a corner, or with corners that do not fit. */
-  Boards {
+  /** Normal restitution off the boards: 0.30, range 0.2 to 0.5 (assumed, softer than a wall). */
+  static final double BOUNCE = 0.30;
+
+  /**
+   * Normal restitution off the glass: 0.35, range 0.25 to 0.45, frozen puck on a rigid surface,
+   * derived from drop and cannon tests in Anderson 2008 (MSc thesis, Washington State University,
+   * abstract).
+   */
+  static final double GLASS_BOUNCE = 0.35;
+
+  /** Friction coefficient of an impact on boards or glass: 0.20, range 0.15 to 0.3 (assumed). */
+  static final double GRIP = 0.20;
+
+  /**
+   * Incidence against the curve of a corner, radians, below which the many small rebounds are one
+   * run along the boards: 0.17, 10 degrees (assumed).
+   */
+  static final double RIM_ANGLE = 0.17;
+
+  /**
+   * Share of its speed that a puck keeps over a quarter turn of the boards, apart from what the ice
+   * and the air take: 0.80, range 0.65 to 0.95 (assumed, best fitted from one's own video).
+   */
+  static final double RIM_KEEP = 0.80;
+
+  /** Top of the boards, metres: 1.07, IIHF Official Rule Book 2023/24 rule 1. */
+  static final double HEIGHT = 1.07;
+
+  /**
+   * Top of the glass above the ice, metres: 2.87, boards and 1.8 m of glass along the sides (from
+   * memory); taken all round, although glass behind the goals is higher.
+   */
+  static final double GLASS_HEIGHT = 2.87;
+
+  /**
+   * Rejects outlines without a corner, or with corners that do not fit.
+   *
+   * @throws IllegalArgumentException for these
+   */
+  public Boards {
     if (!(corner > 0 && corner < halfWidth && corner < halfLength)) {
       throw new IllegalArgumentException(
-          "boards need a corner radius above that of the puck and below half a width, not "
-              + corner
-              + " m beside "
-              + halfLength
-              + " m and "
-              + halfWidth
-              + " m");
+          ("boards need a corner radius above that of the puck and below half a width, "
+                  + "not %s m beside %s m and %s m")
+              .formatted(corner, halfLength, halfWidth));
     }
   }
 
@@ -38,7 +72,7 @@ record Boards(double halfLength, double halfWidth, double corner) {
    *
    * @param rink the rink
    */
-  static Boards of(Rink rink) {
+  public static Boards of(Rink rink) {
     return new Boards(
         rink.length() / 2 - Rink.PUCK_RADIUS,
         rink.width() / 2 - Rink.PUCK_RADIUS,
@@ -72,7 +106,7 @@ record Boards(double halfLength, double halfWidth, double corner) {
    * @param x metres along the rink
    * @param y metres across the rink
    */
-  double outside(double x, double y) {
+  public double outside(double x, double y) {
     if (inCorner(x, y)) {
       return Math.hypot(Math.abs(x) - cornerX(), Math.abs(y) - cornerY()) - corner;
     }
@@ -103,31 +137,20 @@ record Boards(double halfLength, double halfWidth, double corner) {
   }
 
   /**
-   * Metres from a place inside the outline to the boards, along a straight path.
+   * A straight way from a place inside the outline to the boards. A path that leaves the rectangle
+   * round the outline in a corner leaves the outline through that corner's curve.
    *
-   * @param x metres along the rink
-   * @param y metres across the rink
+   * @param from where it begins
    * @param ux direction along the rink, of a unit vector
    * @param uy direction across the rink, of a unit vector
    */
-  double run(double x, double y, double ux, double uy) {
-    double s = toRectangle(x, y, ux, uy);
-    double hitX = x + ux * s;
-    double hitY = y + uy * s;
-    return inCorner(hitX, hitY) ? toCurve(x, y, ux, uy, hitX, hitY) : s;
-  }
-
-  /**
-   * Metres along a straight path to the rectangle round the outline. Where that point lies in a
-   * corner, the path meets the curve before it; elsewhere it is the straight boards.
-   *
-   * @param x metres along the rink
-   * @param y metres across the rink
-   * @param ux direction along the rink, of a unit vector
-   * @param uy direction across the rink, of a unit vector
-   */
-  double toRectangle(double x, double y, double ux, double uy) {
-    return Math.min(toWall(x, ux, halfLength), toWall(y, uy, halfWidth));
+  Track.Straight ahead(Place from, double ux, double uy) {
+    double s = Math.min(toWall(from.x(), ux, halfLength), toWall(from.y(), uy, halfWidth));
+    double hitX = from.x() + ux * s;
+    double hitY = from.y() + uy * s;
+    boolean curve = inCorner(hitX, hitY);
+    double length = curve ? toCurve(from, ux, uy, hitX, hitY) : s;
+    return new Track.Straight(this, from, ux, uy, length, curve);
   }
 
   private static double toWall(double at, double u, double wall) {
@@ -137,13 +160,9 @@ record Boards(double halfLength, double halfWidth, double corner) {
     return Math.max(0, ((u > 0 ? wall : -wall) - at) / u);
   }
 
-  /**
-   * Distance to the quarter circle of the corner in which the path would leave the rectangle. A
-   * path that leaves the rectangle in a corner leaves the outline through that corner's curve.
-   */
-  double toCurve(double x, double y, double ux, double uy, double hitX, double hitY) {
-    double dx = x - Math.copySign(cornerX(), hitX);
-    double dy = y - Math.copySign(cornerY(), hitY);
+  private double toCurve(Place from, double ux, double uy, double hitX, double hitY) {
+    double dx = from.x() - Math.copySign(cornerX(), hitX);
+    double dy = from.y() - Math.copySign(cornerY(), hitY);
     double b = dx * ux + dy * uy;
     double c = dx * dx + dy * dy - corner * corner;
     double root = Math.sqrt(Math.max(0, b * b - c));
@@ -157,21 +176,18 @@ record Boards(double halfLength, double halfWidth, double corner) {
    * @param along speed along the wall before it, m/s
    * @param into speed into the wall before it, m/s, 0 or more
    * @param bounce normal restitution
-   * @param grip friction coefficient of the impact
    */
-  static double alongAfter(double along, double into, double bounce, double grip) {
-    double lost = Math.min(grip * (1 + bounce) * into, Math.abs(along) / 3);
+  static double alongAfter(double along, double into, double bounce) {
+    double lost = Math.min(GRIP * (1 + bounce) * into, Math.abs(along) / 3);
     return along - Math.copySign(lost, along);
   }
 
   /**
    * The drag, per metre, that a run along the curve adds to that of the air: a wall that takes
    * speed in proportion to the force that holds the puck on the curve, m v^2 / r, acts like
-   * quadratic drag, exp(-k r pi/2) = keep.
-   *
-   * @param keep share of its speed that a puck keeps over a quarter turn
+   * quadratic drag, exp(-k r pi/2) = {@link #RIM_KEEP}.
    */
-  double rimDrag(double keep) {
-    return -Math.log(keep) / (corner * (Math.PI / 2));
+  double rimDrag() {
+    return -Math.log(RIM_KEEP) / (corner * (Math.PI / 2));
   }
 }

@@ -2,10 +2,13 @@ package twostrides.race;
 
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
-import org.hipparchus.special.Erf;
 
 /**
- * How sure a computed arrival is: it is off by a logistic error, and independently for each skater.
+ * Two-way races and races of teams in closed form and by quadrature: the reference for the
+ * simulation, which {@code ArrivalTest} holds to it.
+ *
+ * <p>How sure a computed arrival is: it is off by a logistic error, and independently for each
+ * skater.
  *
  * <p>P(there by t) = 1/(1 + e^(-(t - m)/s)), m the computed arrival, s = sqrt(3) sigma/pi, sigma
  * the standard deviation of the error, all in seconds. Source: Spearman 2018, "Beyond Expected
@@ -13,7 +16,7 @@ import org.hipparchus.special.Erf;
  * The error has no lower end, so a draw may fall before the release; sigma is to be small against
  * m.
  */
-public final class Arrival {
+final class Arrival {
   /** Below this lead, in scales, the closed form cancels and the series is exact to rounding. */
   private static final double SERIES_BELOW = 0.3;
 
@@ -32,7 +35,7 @@ public final class Arrival {
    *
    * @param sigma standard deviation, s, above 0
    */
-  public static double scale(double sigma) {
+  static double scale(double sigma) {
     return SCALE * sigma;
   }
 
@@ -43,29 +46,8 @@ public final class Arrival {
    * @param arrival computed arrival, s
    * @param sigma standard deviation, s, above 0
    */
-  public static double thereBy(double t, double arrival, double sigma) {
+  static double thereBy(double t, double arrival, double sigma) {
     return logistic((t - arrival) / scale(sigma));
-  }
-
-  /**
-   * The logistic error of a uniform draw, in scales: add {@code scale(sigma) * logisticDraw(u)} to
-   * the computed arrival.
-   *
-   * @param u above 0, below 1
-   */
-  public static double logisticDraw(double u) {
-    return Math.log(u / (1 - u));
-  }
-
-  /**
-   * Probability that A is first of two with normal errors: Phi(lead/sqrt(sA^2 + sB^2)).
-   *
-   * @param lead computed arrival of B less that of A, s
-   * @param sigmaA standard deviation of A, s, above 0
-   * @param sigmaB standard deviation of B, s, above 0
-   */
-  public static double normalRace(double lead, double sigmaA, double sigmaB) {
-    return 0.5 * Erf.erfc(-lead / (Math.hypot(sigmaA, sigmaB) * Math.sqrt(2)));
   }
 
   /**
@@ -75,7 +57,7 @@ public final class Arrival {
    * @param lead computed arrival of B less that of A, s
    * @param sigma standard deviation of either, s, above 0
    */
-  public static double logisticRace(double lead, double sigma) {
+  static double logisticRace(double lead, double sigma) {
     double d = lead / scale(sigma);
     if (Math.abs(d) < SERIES_BELOW) {
       double d2 = d * d;
@@ -92,14 +74,14 @@ public final class Arrival {
 
   /**
    * Probability that team A's first skater is there before team B's first: the integral of f_min,A
-   * S_min,B over time, by Gauss-Legendre quadrature. The reference for the simulation.
+   * S_min,B over time, by Gauss-Legendre quadrature.
    *
    * @param a computed arrivals of team A, s; none never arrives
    * @param b computed arrivals of team B, s; none never arrives
    * @param sigma standard deviation of each, s, above 0
    * @return 0 to 1; with nobody on either side 0, as nobody of team A is first
    */
-  public static double teamFirst(double[] a, double[] b, double sigma) {
+  static double teamFirst(double[] a, double[] b, double sigma) {
     if (a.length == 0) {
       return 0;
     }
@@ -114,17 +96,6 @@ public final class Arrival {
       sum += panel.integrate(t -> density(t, a, s) * notYet(t, b, s));
     }
     return Math.min(1, sum);
-  }
-
-  /**
-   * How much later than the first a skater may be left out, s: 3 ln 10 (s + 1/rate), his chance
-   * then being below a thousandth. Source: Spearman 2018, as above.
-   *
-   * @param sigma standard deviation, s, above 0
-   * @param rate control gained per second at the ball, 1/s, above 0; infinite for a plain race
-   */
-  public static double neglectAfter(double sigma, double rate) {
-    return 3 * Math.log(10) * (scale(sigma) + 1 / rate);
   }
 
   private static double logistic(double z) {
