@@ -1,5 +1,7 @@
 package twostrides.demo;
 
+import twostrides.rink.Place;
+
 /**
  * A skater on the ice in the home team's frame: metres, m/s. He wants to be somewhere, at some
  * speed; his legs change his velocity by so much a second and no more, in any direction alike. No
@@ -107,6 +109,10 @@ final class Body {
   /** Whether he is about where he wanted to be, and has to think of another place. */
   boolean wanders() {
     return distanceTo(goX, goY) < WANDERS;
+  }
+
+  double distanceTo(Place to) {
+    return distanceTo(to.x(), to.y());
   }
 
   double distanceTo(double toX, double toY) {

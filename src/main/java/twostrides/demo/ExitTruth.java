@@ -38,7 +38,7 @@ record ExitTruth(
     if (marked != center.isPresent() || (cause == Cause.NONE) == restart.isPresent()) {
       throw new IllegalArgumentException(
           "a carry or pass has a mark at center and a cause has a restart: "
-              + way.word()
+              + way
               + " in period "
               + period
               + " at "
@@ -49,60 +49,27 @@ record ExitTruth(
 
   /** How an exit attempt left the zone, as the simulator decided it. */
   enum Way {
-    CARRY("carry"),
-    PASS("pass"),
-    CHIP("chip"),
-    LONG_CLEARANCE("long clearance"),
-    MISSED_PASS("missed pass"),
-    KEPT_IN("kept in");
-
-    private final String word;
-
-    Way(String word) {
-      this.word = word;
-    }
-
-    /** The word in the truth. */
-    String word() {
-      return word;
-    }
+    CARRY,
+    PASS,
+    CHIP,
+    LONG_CLEARANCE,
+    MISSED_PASS,
+    KEPT_IN
   }
 
   /** What became of a carry or a pass at center, as the simulator decided it. */
   enum CenterMark {
-    GAINED("gained"),
-    RELEASED_SHORT("released short"),
-    LOST_SHORT("lost short"),
-    BROUGHT_BACK("brought back"),
-    STOPPED("stopped");
-
-    private final String word;
-
-    CenterMark(String word) {
-      this.word = word;
-    }
-
-    /** The word in the truth. */
-    String word() {
-      return word;
-    }
+    GAINED,
+    RELEASED_SHORT,
+    LOST_SHORT,
+    BROUGHT_BACK,
+    STOPPED
   }
 
   /** Why the next face-off was in the own zone, as the simulator decided it. */
   enum Cause {
-    ICING("icing"),
-    OTHER("other"),
-    NONE("none");
-
-    private final String word;
-
-    Cause(String word) {
-      this.word = word;
-    }
-
-    /** The word in the truth. */
-    String word() {
-      return word;
-    }
+    ICING,
+    OTHER,
+    NONE
   }
 }

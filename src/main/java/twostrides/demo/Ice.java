@@ -1,6 +1,7 @@
 package twostrides.demo;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
@@ -135,7 +136,7 @@ final class Ice {
         bodies.add(new Body(s, side, -direction(side) * DOOR_X, 1 - rink.width() / 2));
       }
     }
-    shape(side);
+    Steering.shape(this, side);
   }
 
   /** A player has the puck at a place of the home team's frame; he is there. */
@@ -172,8 +173,8 @@ final class Ice {
   private void rethink(boolean turned) {
     answer(home, turned);
     answer(away, turned);
-    shape(Side.HOME);
-    shape(Side.AWAY);
+    Steering.shape(this, Side.HOME);
+    Steering.shape(this, Side.AWAY);
     freshMinds();
   }
 
@@ -196,13 +197,9 @@ final class Ice {
   }
 
   private void efforts(List<Body> bodies) {
-    for (int i = 0; i < bodies.size(); i++) {
-      bodies.get(i).effort = dice.between(0.88, 1);
+    for (Body b : bodies) {
+      b.effort = dice.between(0.88, 1);
     }
-  }
-
-  private void shape(Side side) {
-    Steering.shape(this, side);
   }
 
   /** The world moves on. */
@@ -221,8 +218,7 @@ final class Ice {
   }
 
   private void move(List<Body> bodies, double dt) {
-    for (int i = 0; i < bodies.size(); i++) {
-      Body b = bodies.get(i);
+    for (Body b : bodies) {
       b.step(dt);
       keepInside(b);
     }
@@ -251,13 +247,9 @@ final class Ice {
 
   /** Who of a side would be first at a place of the home team's frame. */
   Body soonest(Side side, Place at) {
-    Body soonest = bodies(side).get(0);
-    for (Body b : bodies(side)) {
-      if (b.secondsTo(at.x(), at.y()) < soonest.secondsTo(at.x(), at.y())) {
-        soonest = b;
-      }
-    }
-    return soonest;
+    return bodies(side).stream()
+        .min(Comparator.comparingDouble(b -> b.secondsTo(at.x(), at.y())))
+        .orElseThrow();
   }
 
   /** How a carry ended. */

@@ -57,15 +57,8 @@ enum OwnZoneIntent {
     };
   }
 
-  private static EnumMap<OwnZoneIntent, Double> weights(
-      double teammate, double carry, double pass, double chip, double clear) {
-    EnumMap<OwnZoneIntent, Double> w = new EnumMap<>(OwnZoneIntent.class);
-    w.put(TEAMMATE, teammate);
-    w.put(CARRY, carry);
-    w.put(PASS, pass);
-    w.put(CHIP, chip);
-    w.put(LONG, clear);
-    return w;
+  private static EnumMap<OwnZoneIntent, Double> weights(double... weights) {
+    return Play.weights(OwnZoneIntent.class, weights);
   }
 
   private static void scale(

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import twostrides.demo.Skater.Role;
+import twostrides.rink.Place;
 
 /**
  * Where skaters want to be. Lengths here are in the frame of the side that has the puck: u up ice,
@@ -123,14 +124,12 @@ final class Steering {
       chase(ice, first, lead < -CLEARLY_S);
       chase(ice, second, lead > CLEARLY_S);
     }
-    for (int i = 0; i < own.size(); i++) {
-      Body b = own.get(i);
+    for (Body b : own) {
       if (free(ice, b)) {
         support(b, dir, u, w, line);
       }
     }
-    for (int i = 0; i < others.size(); i++) {
-      Body b = others.get(i);
+    for (Body b : others) {
       if (free(ice, b)) {
         if (b.presses) {
           press(ice, b, dir);
@@ -147,15 +146,8 @@ final class Steering {
 
   /** The soonest of a side, who goes for a loose puck; the others are free. */
   private static Body chaser(Ice ice, List<Body> bodies) {
-    Body first = bodies.get(0);
-    for (int i = 0; i < bodies.size(); i++) {
-      Body b = bodies.get(i);
-      b.bound = false;
-      if (b.secondsTo(ice.puckX(), ice.puckY()) < first.secondsTo(ice.puckX(), ice.puckY())) {
-        first = b;
-      }
-    }
-    return first;
+    bodies.forEach(b -> b.bound = false);
+    return ice.soonest(bodies.get(0).side, new Place(ice.puckX(), ice.puckY()));
   }
 
   /** Who is clearly second pulls up between the puck and his own net. */
@@ -263,8 +255,7 @@ final class Steering {
       double x = carrier.x + 0.5 * ahead * (carrier.vx + dir * way[0] * speed);
       double y = carrier.y + 0.5 * ahead * (carrier.vy + dir * way[1] * speed);
       double room = ROOM * ROOM;
-      for (int i = 0; i < checkers.size(); i++) {
-        Body b = checkers.get(i);
+      for (Body b : checkers) {
         double dx = x - b.x - b.vx * 0.6;
         double dy = y - b.y - b.vy * 0.6;
         room = Math.min(room, dx * dx + dy * dy);

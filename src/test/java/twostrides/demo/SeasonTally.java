@@ -159,26 +159,26 @@ final class SeasonTally {
       }
       from++;
       SheetRow end = rows.get(at);
-      return new Wait(end.elapsed() - exit.release(), end.action() != Action.STOPPAGE);
+      return new Wait(end.elapsed - exit.release(), end.action != Action.STOPPAGE);
     }
 
     private static boolean begins(SheetRow row, ExitTruth exit) {
-      return row.period() == exit.period()
-          && row.elapsed() == exit.start()
-          && row.side().equals(Optional.of(exit.side()))
-          && row.pressure().isPresent()
-          && RINK.inOwnZone(row.at().orElseThrow().x());
+      return row.period == exit.period()
+          && row.elapsed == exit.start()
+          && row.side.equals(Optional.of(exit.side()))
+          && row.pressure.isPresent()
+          && RINK.inOwnZone(row.at.orElseThrow().x());
     }
 
     /** Only touches carry a pressure. */
     private static boolean ends(SheetRow row, ExitTruth exit) {
-      if (row.elapsed() < exit.release()) {
+      if (row.elapsed < exit.release()) {
         return false;
       }
       boolean theirs =
-          row.pressure().isPresent() && row.side().equals(Optional.of(exit.side().other()));
-      return row.action() == Action.STOPPAGE
-          || (theirs && RINK.pastFarBlueLine(row.at().orElseThrow().x()));
+          row.pressure.isPresent() && row.side.equals(Optional.of(exit.side().other()));
+      return row.action == Action.STOPPAGE
+          || (theirs && RINK.pastFarBlueLine(row.at.orElseThrow().x()));
     }
   }
 }
