@@ -160,11 +160,7 @@ final class TrackingSheets {
       List<Path> own = files.getOrDefault(game.id(), List.of());
       if (!own.isEmpty()) {
         Sync pairs = sync.of(game.id());
-        tracked.take(
-            game,
-            Tracks.read(
-                own, map, new TrackedGame(game.id(), game.home(), game.away(), game.rink()), pairs),
-            pairs);
+        tracked.take(game, Tracks.read(own, map, TrackedGame.of(game), pairs), pairs);
       }
       progress.step("reading tracking", ++done, season.games().size());
     }

@@ -1,6 +1,8 @@
 package twostrides.tracking;
 
 import java.util.Locale;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
 import twostrides.rink.Place;
 import twostrides.sheet.Problem;
 
@@ -125,48 +127,25 @@ public record Smoother(double window, Degree degree, double longestGap, double f
   private Motion fit(Track track, int first, int last, double second) {
     int p = degree.unknowns();
     int n = last - first + 1;
-    double[][] inverse = new Normal(p).of(track, first, last, second);
-    double[] cx = new double[p];
-    double[] cy = new double[p];
-    double[] sx = new double[p];
-    double[] sy = new double[p];
+    RealMatrix powers = MatrixUtils.createRealMatrix(n, p);
+    RealMatrix places = MatrixUtils.createRealMatrix(n, 2);
     // Places relative to the first row, so that the sums lose no digits.
     double x0 = track.x(first);
     double y0 = track.y(first);
-    for (int i = first; i <= last; i++) {
-      double power = 1;
+    for (int i = 0; i < n; i++) {
       for (int k = 0; k < p; k++) {
-        sx[k] += power * (track.x(i) - x0);
-        sy[k] += power * (track.y(i) - y0);
-        power *= track.second(i) - second;
+        powers.setEntry(i, k, Math.pow(track.second(first + i) - second, k));
       }
+      places.setRow(i, new double[] {track.x(first + i) - x0, track.y(first + i) - y0});
     }
-    for (int k = 0; k < p; k++) {
-      for (int j = 0; j < p; j++) {
-        cx[k] += inverse[k][j] * sx[j];
-        cy[k] += inverse[k][j] * sy[j];
-      }
-    }
-    double squares = 0;
-    for (int i = first; i <= last; i++) {
-      double s = track.second(i) - second;
-      double rx = track.x(i) - x0 - value(cx, s);
-      double ry = track.y(i) - y0 - value(cy, s);
-      squares += rx * rx + ry * ry;
-    }
-    double variance = squares / (2.0 * (n - p));
-    double error = Math.sqrt(variance * inverse[1][1]);
+    RealMatrix inverse = MatrixUtils.inverse(powers.transposeMultiply(powers));
+    RealMatrix fitted = inverse.multiply(powers.transposeMultiply(places));
+    double scatter = places.subtract(powers.multiply(fitted)).getFrobeniusNorm();
+    double error = scatter * Math.sqrt(inverse.getEntry(1, 1) / (2.0 * (n - p)));
+    Place place = new Place(x0 + fitted.getEntry(0, 0), y0 + fitted.getEntry(0, 1));
     Motion.Moving moving =
-        new Motion.Moving(new Place(x0 + cx[0], y0 + cy[0]), cx[1], cy[1], error, n);
+        new Motion.Moving(place, fitted.getEntry(1, 0), fitted.getEntry(1, 1), error, n);
     return moving.speed() > fastest ? tooFast(track, first, last, moving) : moving;
-  }
-
-  private static double value(double[] c, double s) {
-    double value = 0;
-    for (int k = c.length - 1; k >= 0; k--) {
-      value = value * s + c[k];
-    }
-    return value;
   }
 
   private Motion tooFast(Track track, int first, int last, Motion.Moving moving) {

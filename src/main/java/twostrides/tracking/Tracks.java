@@ -2,10 +2,10 @@ package twostrides.tracking;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
@@ -68,15 +68,13 @@ public final class Tracks {
   }
 
   private static double medianStep(List<Track> tracks) {
-    double[] steps = new double[tracks.stream().mapToInt(t -> t.rows() - 1).sum()];
-    int n = 0;
-    for (Track track : tracks) {
-      for (int i = 1; i < track.rows(); i++) {
-        steps[n++] = track.second(i) - track.second(i - 1);
-      }
-    }
-    Arrays.sort(steps);
-    return n == 0 ? 0 : steps[n / 2];
+    double[] steps =
+        tracks.stream()
+            .flatMapToDouble(
+                t -> IntStream.range(1, t.rows()).mapToDouble(i -> t.second(i) - t.second(i - 1)))
+            .sorted()
+            .toArray();
+    return steps.length == 0 ? 0 : steps[steps.length / 2];
   }
 
   /**
@@ -91,7 +89,7 @@ public final class Tracks {
   public Skaters at(int period, double second, Smoother smoother) {
     List<Track> here =
         tracks.stream()
-            .filter(t -> !rows.restarts() || t.period() == period)
+            .filter(t -> !rows.restarts() || t.period().equals(Optional.of(period)))
             .filter(t -> t.second(0) <= second + frameStep)
             .filter(t -> t.second(t.rows() - 1) >= second - frameStep)
             .toList();

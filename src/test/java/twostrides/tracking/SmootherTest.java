@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import twostrides.rink.Place;
@@ -68,7 +69,7 @@ class SmootherTest {
 
   @Test
   void noFitReachesAcrossAGap() {
-    Track track = new Track("7", "t.csv", false, 1);
+    Track track = new Track("7", "t.csv", false, Optional.of(1));
     for (int i = 0; i < 30; i++) {
       track.add(i * STEP, new Place(i * 0.1, 0), Track.UNREAD, i + 2L);
     }
@@ -89,7 +90,7 @@ class SmootherTest {
 
   @Test
   void tooFewRowsGiveNoSpeed() {
-    Track track = new Track("7", "t.csv", false, 1);
+    Track track = new Track("7", "t.csv", false, Optional.of(1));
     for (int i = 0; i < 3; i++) {
       track.add(i * 0.2, new Place(i, 0), Track.UNREAD, i + 2L);
     }
