@@ -39,7 +39,7 @@ final class OwnZonePlay extends Play {
       }
       c = kept.carrier();
     }
-    return act(c, OwnZoneIntent.draw(match, c));
+    return act(c, OwnZoneIntent.choose(match, c));
   }
 
   private Next act(Carrier c, OwnZoneIntent intent) {

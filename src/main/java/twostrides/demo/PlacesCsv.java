@@ -60,11 +60,11 @@ final class PlacesCsv {
     Dice dice = Dice.beside(seed, game.number(), CLICKS);
     for (ReleaseTruth release : game.releases()) {
       boolean looked = dice.chance(LOOKED_AT);
-      boolean ours = game.team(release.side()).name().equals(team);
-      if (looked && ours && release.cause() == Cause.ICING && !game.source().places()) {
+      boolean ours = game.team(release.by.side()).name().equals(team);
+      if (looked && ours && release.cause == Cause.ICING && !game.source().places()) {
         // A goalkeeper who let it go is not among the skaters: nobody to race.
-        release.seen().own().stream()
-            .filter(s -> s.skater().equals(release.skater()))
+        release.seen.own().stream()
+            .filter(s -> s.skater().equals(release.by.skater()))
             .findFirst()
             .ifPresent(carrier -> click(game, release, carrier, dice));
       }
@@ -75,10 +75,10 @@ final class PlacesCsv {
   String text() {
     return new Csv<Clicked>()
         .column("game", click -> click.game())
-        .column("period", click -> Integer.toString(click.release().period()))
-        .column("clock", click -> SheetCsv.clock(click.release().release()))
-        .column("let_go_by", click -> click.release().skater().label())
-        .column("team", click -> click.side() == click.release().side() ? "own" : "opponent")
+        .column("period", click -> Integer.toString(click.release().period))
+        .column("clock", click -> SheetCsv.clock(click.release().release))
+        .column("let_go_by", click -> click.release().by.skater().label())
+        .column("team", click -> click.side() == click.release().by.side() ? "own" : "opponent")
         .column("carrier", click -> click.carrier() ? "yes" : "")
         .column("x_m", click -> Csv.number(click.at().x(), 1))
         .column("y_m", click -> Csv.number(click.at().y(), 1))
@@ -88,11 +88,11 @@ final class PlacesCsv {
   }
 
   private void click(DemoGame game, ReleaseTruth release, Seen.Spot carrier, Dice dice) {
-    Side side = release.side();
+    Side side = release.by.side();
     clicks.add(clicked(game, release, side, carrier, dice).ofCarrier());
-    nearest(release.seen().opponents(), carrier, OPPONENTS)
+    nearest(release.seen.opponents(), carrier, OPPONENTS)
         .forEach(s -> clicks.add(clicked(game, release, side.other(), s, dice)));
-    nearest(release.seen().own(), carrier, TEAMMATES + 1)
+    nearest(release.seen.own(), carrier, TEAMMATES + 1)
         .filter(s -> !s.equals(carrier))
         .forEach(s -> clicks.add(clicked(game, release, side, s, dice)));
   }

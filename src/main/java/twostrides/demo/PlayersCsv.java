@@ -15,8 +15,8 @@ final class PlayersCsv {
   /** So many releases, so many of them iced, and the sum of their chances. */
   private record Sum(int releases, int iced, double chance) {
     Sum with(ReleaseTruth release) {
-      int more = release.cause() == Cause.ICING ? 1 : 0;
-      return new Sum(releases + 1, iced + more, chance + release.iced());
+      int more = release.cause == Cause.ICING ? 1 : 0;
+      return new Sum(releases + 1, iced + more, chance + release.iced);
     }
   }
 
@@ -26,7 +26,7 @@ final class PlayersCsv {
   /** Counts a game in. */
   void add(DemoGame game) {
     for (ReleaseTruth release : game.releases()) {
-      Who who = new Who(game.team(release.side()).name(), release.skater());
+      Who who = new Who(game.team(release.by.side()).name(), release.by.skater());
       sums.put(who, sums.getOrDefault(who, new Sum(0, 0, 0)).with(release));
     }
   }

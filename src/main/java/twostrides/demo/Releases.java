@@ -1,6 +1,5 @@
 package twostrides.demo;
 
-import twostrides.demo.ExitTruth.Cause;
 import twostrides.demo.PenaltyBox.Manpower;
 import twostrides.demo.ReleaseTruth.Kind;
 import twostrides.demo.Words.Action;
@@ -121,13 +120,9 @@ final class Releases {
     double chance = match.chanceOfCenter();
     match.truth.released(
         new ReleaseTruth(
-            match.clock.period(),
-            match.clock.shown(),
-            from.side(),
-            from.skater(),
+            match.clock,
+            from,
             kind,
-            Cause.NONE,
-            from.at(),
             match.spots.shortOfCenter(from.at()),
             chance,
             iced,
