@@ -122,12 +122,12 @@ final class Body {
   }
 
   /** Seconds to a place from where he is and how he moves, a guess: straight, no braking. */
-  double secondsTo(double toX, double toY) {
-    double d = distanceTo(toX, toY);
+  double secondsTo(Place to) {
+    double d = distanceTo(to);
     if (d < THERE) {
       return 0;
     }
-    double toward = ((toX - x) * vx + (toY - y) * vy) / d;
+    double toward = ((to.x() - x) * vx + (to.y() - y) * vy) / d;
     double mean = Math.max(1.5, 0.65 * top() + 0.35 * toward);
     return d / mean;
   }

@@ -30,8 +30,7 @@ final class Ice {
   private final List<Body> away = new ArrayList<>();
   private Optional<Body> holder = Optional.empty();
   private Side attacking = Side.HOME;
-  private double puckX;
-  private double puckY;
+  private Place puck = new Place(0, 0);
 
   /** Whether the puck is nobody's and skaters go for it. */
   private boolean loose;
@@ -58,6 +57,12 @@ final class Ice {
     return side == Side.HOME ? home : away;
   }
 
+  private List<Body> all() {
+    List<Body> all = new ArrayList<>(home);
+    all.addAll(away);
+    return all;
+  }
+
   Optional<Body> holder() {
     return holder;
   }
@@ -70,12 +75,9 @@ final class Ice {
     return loose;
   }
 
-  double puckX() {
-    return puckX;
-  }
-
-  double puckY() {
-    return puckY;
+  /** Where the puck is or will be. */
+  Place puck() {
+    return puck;
   }
 
   /** 1 where the side attacks toward +x of the home team's frame, else -1. */
@@ -117,8 +119,7 @@ final class Ice {
       keepInside(b);
       bodies.add(b);
     }
-    puckX = homeSpot.x();
-    puckY = homeSpot.y();
+    puck = homeSpot;
     attacking = side;
   }
 
@@ -148,8 +149,7 @@ final class Ice {
     attacking = side;
     holder = Optional.of(b);
     loose = false;
-    puckX = at.x();
-    puckY = at.y();
+    puck = at;
     b.goThrough(at.x() + b.vx * 0.5, at.y() + b.vy * 0.5, 4);
     rethink(turned);
   }
@@ -158,8 +158,7 @@ final class Ice {
   void sent(Place at, boolean free) {
     holder = Optional.empty();
     loose = free;
-    puckX = at.x();
-    puckY = at.y();
+    puck = at;
     rethink(true);
   }
 
@@ -171,35 +170,25 @@ final class Ice {
 
   /** Everybody looks again: shape, who presses, how hard; with a delay when play has turned. */
   private void rethink(boolean turned) {
-    answer(home, turned);
-    answer(away, turned);
-    Steering.shape(this, Side.HOME);
-    Steering.shape(this, Side.AWAY);
-    freshMinds();
-  }
-
-  private void answer(List<Body> bodies, boolean turned) {
-    for (Body b : bodies) {
+    for (Body b : all()) {
       b.bound = false;
       if (turned) {
         b.late = b.skater.legs().reaction() * dice.between(0.7, 1.4);
       }
     }
+    Steering.shape(this, Side.HOME);
+    Steering.shape(this, Side.AWAY);
+    freshMinds();
   }
 
   /** How hard everybody skates and who presses, drawn anew. */
   void freshMinds() {
-    efforts(home);
-    efforts(away);
+    for (Body b : all()) {
+      b.effort = dice.between(0.88, 1);
+    }
     Steering.pressers(this, dice);
     Steering.aim(this);
     sinceAim = 0;
-  }
-
-  private void efforts(List<Body> bodies) {
-    for (Body b : bodies) {
-      b.effort = dice.between(0.88, 1);
-    }
   }
 
   /** The world moves on. */
@@ -209,19 +198,11 @@ final class Ice {
       Steering.aim(this);
       sinceAim = 0;
     }
-    move(home, dt);
-    move(away, dt);
-    if (holder.isPresent()) {
-      puckX = holder.get().x;
-      puckY = holder.get().y;
-    }
-  }
-
-  private void move(List<Body> bodies, double dt) {
-    for (Body b : bodies) {
+    for (Body b : all()) {
       b.step(dt);
       keepInside(b);
     }
+    holder.ifPresent(b -> puck = new Place(b.x, b.y));
   }
 
   /** Nobody skates through the boards. */
@@ -248,7 +229,7 @@ final class Ice {
   /** Who of a side would be first at a place of the home team's frame. */
   Body soonest(Side side, Place at) {
     return bodies(side).stream()
-        .min(Comparator.comparingDouble(b -> b.secondsTo(at.x(), at.y())))
+        .min(Comparator.comparingDouble(b -> b.secondsTo(at)))
         .orElseThrow();
   }
 
@@ -298,7 +279,6 @@ final class Ice {
     attacking = carrier.side;
     loose = false;
     sinceAim = 0;
-    puckX = copy.x;
-    puckY = copy.y;
+    puck = new Place(copy.x, copy.y);
   }
 }

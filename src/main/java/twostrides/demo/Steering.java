@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import twostrides.demo.Skater.Role;
-import twostrides.rink.Place;
 
 /**
  * Where skaters want to be. Lengths here are in the frame of the side that has the puck: u up ice,
@@ -61,14 +60,14 @@ final class Steering {
       if (forwards.size() > 2) {
         Body a = forwards.get(1);
         Body b = forwards.get(2);
-        boolean swap = Math.abs(b.y - ice.puckY()) < Math.abs(a.y - ice.puckY());
+        boolean swap = Math.abs(b.y - ice.puck().y()) < Math.abs(a.y - ice.puck().y());
         a.slot = swap ? 2 : 1;
         b.slot = swap ? 1 : 2;
       }
-      defenders.sort(Comparator.comparingDouble(b -> b.distanceTo(ice.puckX(), ice.puckY())));
+      defenders.sort(Comparator.comparingDouble(b -> b.distanceTo(ice.puck())));
       number(defenders);
     } else {
-      forwards.sort(Comparator.comparingDouble(b -> b.secondsTo(ice.puckX(), ice.puckY())));
+      forwards.sort(Comparator.comparingDouble(b -> b.secondsTo(ice.puck())));
       number(forwards);
       defenders.sort(Comparator.comparingDouble(b -> dir * b.y));
       number(defenders);
@@ -83,11 +82,11 @@ final class Steering {
 
   /** Who goes for the carrier: nearly always the first, sometimes the next ones. */
   static void pressers(Ice ice, Dice dice) {
-    double u = Ice.direction(ice.attacking()) * ice.puckX();
+    double u = Ice.direction(ice.attacking()) * ice.puck().x();
     List<Body> checkers = ice.bodies(ice.attacking().other());
     double[] seconds = new double[checkers.size()];
     for (int i = 0; i < seconds.length; i++) {
-      seconds[i] = checkers.get(i).secondsTo(ice.puckX(), ice.puckY());
+      seconds[i] = checkers.get(i).secondsTo(ice.puck());
     }
     for (int k = 0; k < seconds.length; k++) {
       Body b = checkers.get(k);
@@ -101,7 +100,7 @@ final class Steering {
       }
       b.presses = dice.chance(chance);
       if (b.presses) {
-        double near = Math.min(1, b.distanceTo(ice.puckX(), ice.puckY()) / SURE);
+        double near = Math.min(1, b.distanceTo(ice.puck()) / SURE);
         b.late = Math.max(b.late, near * dice.between(-HESITATES_S / 2, HESITATES_S));
       }
     }
@@ -111,16 +110,15 @@ final class Steering {
   static void aim(Ice ice) {
     Side with = ice.attacking();
     int dir = Ice.direction(with);
-    double u = dir * ice.puckX();
-    double w = dir * ice.puckY();
+    double u = dir * ice.puck().x();
+    double w = dir * ice.puck().y();
     double line = ice.rink().blueLineNeutralEdge();
     List<Body> own = ice.bodies(with);
     List<Body> others = ice.bodies(with.other());
     if (ice.loose()) {
       Body first = chaser(ice, own);
       Body second = chaser(ice, others);
-      double lead =
-          second.secondsTo(ice.puckX(), ice.puckY()) - first.secondsTo(ice.puckX(), ice.puckY());
+      double lead = second.secondsTo(ice.puck()) - first.secondsTo(ice.puck());
       chase(ice, first, lead < -CLEARLY_S);
       chase(ice, second, lead > CLEARLY_S);
     }
@@ -141,32 +139,32 @@ final class Steering {
   }
 
   private static boolean free(Ice ice, Body b) {
-    return !b.bound && b.late <= 0 && !(ice.holder().isPresent() && ice.holder().get() == b);
+    return !b.bound && b.late <= 0 && ice.holder().filter(holder -> holder == b).isEmpty();
   }
 
   /** The soonest of a side, who goes for a loose puck; the others are free. */
   private static Body chaser(Ice ice, List<Body> bodies) {
     bodies.forEach(b -> b.bound = false);
-    return ice.soonest(bodies.get(0).side, new Place(ice.puckX(), ice.puckY()));
+    return ice.soonest(bodies.get(0).side, ice.puck());
   }
 
   /** Who is clearly second pulls up between the puck and his own net. */
   private static void chase(Ice ice, Body b, boolean pullsUp) {
     if (b.late <= 0 && pullsUp) {
       double back = PULLS_UP * Ice.direction(b.side);
-      b.goTo(ice.puckX() - back, ice.puckY() * 0.85, b.top());
+      b.goTo(ice.puck().x() - back, ice.puck().y() * 0.85, b.top());
     } else if (b.late <= 0) {
-      b.goThrough(ice.puckX(), ice.puckY(), b.top());
+      b.goThrough(ice.puck().x(), ice.puck().y(), b.top());
     }
     b.bound = true;
   }
 
   /** Straight for where the carrier will be. */
   private static void press(Ice ice, Body b, int dir) {
-    double vx = ice.holder().isPresent() ? ice.holder().get().vx : 0;
-    double vy = ice.holder().isPresent() ? ice.holder().get().vy : 0;
-    double t = Math.min(1.4, b.distanceTo(ice.puckX(), ice.puckY()) / 8.5);
-    b.goThrough(ice.puckX() + vx * t + dir * 0.4, ice.puckY() + vy * t, b.top());
+    double vx = ice.holder().map(holder -> holder.vx).orElse(0.0);
+    double vy = ice.holder().map(holder -> holder.vy).orElse(0.0);
+    double t = Math.min(1.4, b.distanceTo(ice.puck()) / 8.5);
+    b.goThrough(ice.puck().x() + vx * t + dir * 0.4, ice.puck().y() + vy * t, b.top());
   }
 
   private static void go(Body b, int dir, double u, double w) {
