@@ -1,6 +1,5 @@
 package twostrides.tracking;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -74,22 +73,8 @@ record GameReleases(
   }
 
   private static GameReleases of(Game game) {
-    List<LetGo> releases = new ArrayList<>();
-    for (PlayRow r : game.rows()) {
-      if (game.mayLetGoShort(r)) {
-        String team = r.team().orElseThrow();
-        releases.add(
-            new LetGo(
-                r.sheet(),
-                r.line(),
-                r.period(),
-                r.elapsed(),
-                team,
-                Optional.of(game.opponentOf(team)),
-                r.player(),
-                r.place().orElseThrow()));
-      }
-    }
+    List<LetGo> releases =
+        game.rows().stream().filter(game::mayLetGoShort).map(r -> letGo(game, r)).toList();
     return new GameReleases(
         game.id(),
         Optional.of(game.home()),
@@ -99,23 +84,39 @@ record GameReleases(
         releases);
   }
 
+  private static LetGo letGo(Game game, PlayRow r) {
+    String team = r.team().orElseThrow();
+    return new LetGo(
+        r.sheet(),
+        r.line(),
+        r.period(),
+        r.elapsed(),
+        team,
+        Optional.of(game.opponentOf(team)),
+        r.player(),
+        r.place().orElseThrow());
+  }
+
   private static GameReleases of(TaggedGame game) {
-    List<LetGo> releases = new ArrayList<>();
-    for (TaggedExit t : game.exits()) {
-      if (t.letGo() && t.place().filter(p -> game.rink().shortOfCenter(p.x()) > 0).isPresent()) {
-        releases.add(
-            new LetGo(
-                t.sheet(),
-                t.line(),
-                t.period(),
-                t.elapsed(),
-                t.team(),
-                t.opponent(),
-                t.player(),
-                t.place().get()));
-      }
-    }
+    List<LetGo> releases =
+        game.exits().stream()
+            .filter(TaggedExit::letGo)
+            .filter(t -> t.place().filter(p -> game.rink().shortOfCenter(p.x()) > 0).isPresent())
+            .map(GameReleases::letGo)
+            .toList();
     return new GameReleases(
         game.id(), game.home(), game.rink(), TAGGED_STEP, game.periodLength(), releases);
+  }
+
+  private static LetGo letGo(TaggedExit t) {
+    return new LetGo(
+        t.sheet(),
+        t.line(),
+        t.period(),
+        t.elapsed(),
+        t.team(),
+        t.opponent(),
+        t.player(),
+        t.place().orElseThrow());
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -65,19 +66,19 @@ final class RowVideo {
   ClockMatch at(int period, double elapsed, int overHere) {
     Line line = periods.computeIfAbsent(period, this::line);
     int over = below(line.stops, elapsed) + Math.min(overHere, count(line.stops, elapsed));
-    Fixed a = null;
-    Fixed b = null;
-    for (Fixed f : line.pairs) {
-      a = f.pair.elapsed() <= elapsed && f.over <= over ? f : a;
-      b = b == null && f.pair.elapsed() >= elapsed && f.over >= over ? f : b;
+    Optional<Fixed> a =
+        line.pairs.stream()
+            .filter(f -> f.pair.elapsed() <= elapsed && f.over <= over)
+            .reduce((earlier, later) -> later);
+    Optional<Fixed> b =
+        line.pairs.stream().filter(f -> f.pair.elapsed() >= elapsed && f.over >= over).findFirst();
+    if (a.isPresent() && b.isPresent()) {
+      return between(a.get(), b.get(), period, elapsed, over);
     }
-    if (a != null && b != null) {
-      return between(a, b, period, elapsed, over);
-    }
-    Fixed nearest = a == null ? b : a;
-    if (nearest == null) {
+    if (a.isEmpty() && b.isEmpty()) {
       return new ClockMatch.NotCovered("in a period without a pair of clock and video");
     }
+    Fixed nearest = a.or(() -> b).get();
     double away = elapsed - nearest.pair.elapsed();
     double second = nearest.pair.video() + away;
     if (Math.abs(away) > reach) {

@@ -15,12 +15,11 @@ import twostrides.sheet.Problem;
  * well be near. Goalkeepers are in it when the tracking has them.
  *
  * @param second second of the video
- * @param seen the skaters, in one team's frame, in the order of the sheet
+ * @param seen the skaters, in one team's frame, in the order of the sheet; a second sighting of the
+ *     same skater (same team, same number read in both, closer than {@link #SAME}) is left out
  * @param doubts why skaters were left out, or stand twice
- * @param merged second sightings of the same skater that were left out: same team, same number read
- *     in both, closer than {@link #SAME}
  */
-public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts, int merged) {
+public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts) {
   /** The longest time between two rows between which a place is taken, 0.2 s: assumed. */
   public static final double LONGEST_BETWEEN = 0.2;
 
@@ -50,7 +49,6 @@ public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts
   static Skaters of(List<Track> tracks, double second, double tolerance, Smoother smoother) {
     List<SeenSkater> seen = new ArrayList<>();
     List<Problem> doubts = new ArrayList<>();
-    int merged = 0;
     for (Track track : tracks) {
       Optional<Sighting> there = sighting(track, second, tolerance);
       if (there.isEmpty()) {
@@ -72,7 +70,6 @@ public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts
               .mapToDouble(s -> s.place().distanceTo(skater.place()))
               .min();
       if (apart.isPresent() && apart.getAsDouble() < SAME) {
-        merged++;
         continue;
       }
       if (apart.isPresent()) {
@@ -80,7 +77,7 @@ public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts
       }
       seen.add(skater);
     }
-    return new Skaters(second, seen, doubts, merged);
+    return new Skaters(second, seen, doubts);
   }
 
   /** Where a track is at an instant, and the row nearest to it. */
@@ -151,8 +148,7 @@ public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts
 
   /** The same skaters in the other team's frame. */
   public Skaters seenByOpponent() {
-    return new Skaters(
-        second, seen.stream().map(SeenSkater::seenByOpponent).toList(), doubts, merged);
+    return new Skaters(second, seen.stream().map(SeenSkater::seenByOpponent).toList(), doubts);
   }
 
   /**

@@ -32,17 +32,23 @@ final class TrackRows implements SheetStream.Taker {
   private final TrackedGame game;
   private final Sync sync;
   private final Frame frame;
-  private final boolean restarts;
+
+  /** Whether seconds of video begin anew with each period. */
+  final boolean restarts;
+
   private final Set<Integer> unread;
-  private final OptionalDouble framesPerSecond;
+  final OptionalDouble framesPerSecond;
   private final Map<String, Boolean> attacks = new LinkedHashMap<>();
   private final Map<Key, Track> tracks = new LinkedHashMap<>();
   private final Map<Key, Double> lastElapsed = new HashMap<>();
   private final TreeMap<Integer, TreeMap<Double, ClockPair>> clocks = new TreeMap<>();
-  private final List<DoubtfulRow> doubtful = new ArrayList<>();
-  private int setAside;
-  private int used;
-  private int ofOtherGames;
+
+  /** Rows set aside, in their own words; not all of many. */
+  final List<DoubtfulRow> doubtful = new ArrayList<>();
+
+  int setAside;
+  int used;
+  int ofOtherGames;
   private String file = "";
 
   /** What makes rows one track. */
@@ -254,29 +260,5 @@ final class TrackRows implements SheetStream.Taker {
 
   List<ClockPair> pairs() {
     return clocks.values().stream().flatMap(c -> c.values().stream()).toList();
-  }
-
-  List<DoubtfulRow> doubtful() {
-    return List.copyOf(doubtful);
-  }
-
-  int used() {
-    return used;
-  }
-
-  int rowsSetAside() {
-    return setAside;
-  }
-
-  int ofOtherGames() {
-    return ofOtherGames;
-  }
-
-  boolean restarts() {
-    return restarts;
-  }
-
-  OptionalDouble framesPerSecond() {
-    return framesPerSecond;
   }
 }

@@ -35,8 +35,8 @@ public final class Tracks {
     this.rows = rows;
     this.tracks = rows.tracks();
     this.frameStep =
-        rows.framesPerSecond().isPresent()
-            ? 1 / rows.framesPerSecond().getAsDouble()
+        rows.framesPerSecond.isPresent()
+            ? 1 / rows.framesPerSecond.getAsDouble()
             : medianStep(tracks);
   }
 
@@ -89,7 +89,7 @@ public final class Tracks {
   public Skaters at(int period, double second, Smoother smoother) {
     List<Track> here =
         tracks.stream()
-            .filter(t -> !rows.restarts() || t.period().equals(Optional.of(period)))
+            .filter(t -> !rows.restarts || t.period().equals(Optional.of(period)))
             .filter(t -> t.second(0) <= second + frameStep)
             .filter(t -> t.second(t.rows() - 1) >= second - frameStep)
             .toList();
@@ -124,26 +124,26 @@ public final class Tracks {
 
   /** Rows of the sheets. */
   public int rowsRead() {
-    return rows.used() + rows.rowsSetAside() + rows.ofOtherGames();
+    return rows.used + rows.setAside + rows.ofOtherGames;
   }
 
   /** Rows that became part of a track. */
   public int rowsUsed() {
-    return rows.used();
+    return rows.used;
   }
 
   /** Rows that could not be used. */
   public int rowsSetAside() {
-    return rows.rowsSetAside();
+    return rows.setAside;
   }
 
   /** Rows that name another game. */
   public int rowsOfOtherGames() {
-    return rows.ofOtherGames();
+    return rows.ofOtherGames;
   }
 
   /** Rows set aside in their own words and why, at most {@link #MOST_KEPT} of them. */
   public List<DoubtfulRow> setAside() {
-    return rows.doubtful();
+    return List.copyOf(rows.doubtful);
   }
 }

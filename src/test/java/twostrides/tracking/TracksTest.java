@@ -210,7 +210,6 @@ class TracksTest {
     assertEquals(6, tracks.tracks().size());
     Skaters at = tracks.at(1, 10, Smoother.USUAL);
     assertEquals(4, at.seen().size());
-    assertEquals(1, at.merged());
     assertEquals(OptionalInt.empty(), at.seen().get(0).number());
     assertEquals(1, at.doubts().size());
     assertEquals(5, at.doubts().get(0).line());
