@@ -68,11 +68,7 @@ final class Body {
 
   /** A copy that is and does what another body is and does. */
   Body(Body other) {
-    skater = other.skater;
-    side = other.side;
-    push = other.push;
-    x = other.x;
-    y = other.y;
+    this(other.skater, other.side, other.x, other.y);
     vx = other.vx;
     vy = other.vy;
     goX = other.goX;

@@ -58,8 +58,7 @@ final class DemoFolder {
               + " holds files that demo would write over and did not write, or that have changed"
               + " since: "
               + foreign.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
-              + (foreign.size() > MOST_NAMED ? " and " + (foreign.size() - MOST_NAMED) : "")
-              + (foreign.size() > MOST_NAMED ? " more" : "")
+              + (foreign.size() > MOST_NAMED ? " and more" : "")
               + ". Move them away, or name another folder with --out. Nothing was written.");
     }
     return opened;

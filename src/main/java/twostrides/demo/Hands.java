@@ -87,15 +87,20 @@ final class Hands {
   Next gets(Action how, Side side, Place at, double after) {
     Place home = side.homeFrame(at);
     Body body = match.ice.soonest(side, home);
-    for (double t = 0; t < after || t < LONGEST_S; t += Ice.STEP) {
-      if (t >= after && body.distanceTo(home) < GETS_IT) {
-        break;
+    goesThere(body, home, after, Math.max(after, LONGEST_S));
+    return control(how, side, body.skater, at);
+  }
+
+  /** Time runs until somebody is at a puck that takes a while, but no longer than that, s. */
+  private void goesThere(Body body, Place home, double puckTakes, double longest) {
+    for (double t = 0; t < longest; t += Ice.STEP) {
+      if (t >= puckTakes && body.distanceTo(home) < GETS_IT) {
+        return;
       }
       body.bound = true;
       body.goTo(home.x(), home.y(), body.top());
       match.tick(Ice.STEP);
     }
-    return control(how, side, body.skater, at);
   }
 
   /**
@@ -174,15 +179,7 @@ final class Hands {
     Place home = side.homeFrame(to.place());
     match.ice.sent(home, false);
     Body b = match.ice.body(side, to.skater()).orElseThrow();
-    b.bound = true;
-    double most = to.flight() + LATE_FOR_PASS_S;
-    for (double t = 0; t < most; t += Ice.STEP) {
-      if (t >= to.flight() && b.distanceTo(home) < GETS_IT) {
-        break;
-      }
-      b.goTo(home.x(), home.y(), b.top());
-      match.tick(Ice.STEP);
-    }
+    goesThere(b, home, to.flight(), to.flight() + LATE_FOR_PASS_S);
   }
 
   /** Face-off: who wins it, and who has the puck a moment later. */
