@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import twostrides.demo.Skater.Role;
 import twostrides.rink.Place;
@@ -57,10 +58,9 @@ final class Ice {
     return side == Side.HOME ? home : away;
   }
 
-  private List<Body> all() {
-    List<Body> all = new ArrayList<>(home);
-    all.addAll(away);
-    return all;
+  private void each(Consumer<Body> todo) {
+    home.forEach(todo);
+    away.forEach(todo);
   }
 
   Optional<Body> holder() {
@@ -170,12 +170,11 @@ final class Ice {
 
   /** Everybody looks again: shape, who presses, how hard; with a delay when play has turned. */
   private void rethink(boolean turned) {
-    for (Body b : all()) {
-      b.bound = false;
-      if (turned) {
-        b.late = b.skater.legs().reaction() * dice.between(0.7, 1.4);
-      }
-    }
+    each(
+        b -> {
+          b.bound = false;
+          b.late = turned ? b.skater.legs().reaction() * dice.between(0.7, 1.4) : b.late;
+        });
     Steering.shape(this, Side.HOME);
     Steering.shape(this, Side.AWAY);
     freshMinds();
@@ -183,9 +182,7 @@ final class Ice {
 
   /** How hard everybody skates and who presses, drawn anew. */
   void freshMinds() {
-    for (Body b : all()) {
-      b.effort = dice.between(0.88, 1);
-    }
+    each(b -> b.effort = dice.between(0.88, 1));
     Steering.pressers(this, dice);
     Steering.aim(this);
     sinceAim = 0;
@@ -198,10 +195,11 @@ final class Ice {
       Steering.aim(this);
       sinceAim = 0;
     }
-    for (Body b : all()) {
-      b.step(dt);
-      keepInside(b);
-    }
+    each(
+        b -> {
+          b.step(dt);
+          keepInside(b);
+        });
     holder.ifPresent(b -> puck = new Place(b.x, b.y));
   }
 
