@@ -120,7 +120,7 @@ final class TrackRows implements SheetStream.Taker {
           "Correct the name, or translate it in a sheet map, under [values.team].");
     }
     boolean home = team.filter(game.home()::equals).isPresent();
-    short number = number(row, in);
+    short number = number(in);
     Optional<Place> place = place(row, in, home, when.flatMap(When::period));
     boolean hasClock = row.cell(TrackForm.CLOCK).isPresent();
     Optional<Double> elapsed = hasClock ? in.elapsed() : Optional.empty();
@@ -220,7 +220,7 @@ final class TrackRows implements SheetStream.Taker {
         new When(period.or(() -> Optional.of(s.period())), s.video() + (count - s.frame()) / rate));
   }
 
-  private short number(SheetRow row, RowReader in) {
+  private short number(RowReader in) {
     Optional<Integer> worn = in.wholeNumber(TrackForm.NUMBER_WORN, 0, Short.MAX_VALUE);
     if (worn.isEmpty() || unread.contains(worn.get())) {
       return Track.UNREAD;
