@@ -6,6 +6,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
@@ -19,6 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import twostrides.rink.Rink;
 
 /** The layout that DEVELOPERS.md describes, held by a test. */
 class ArchitectureTest {
@@ -41,7 +43,7 @@ class ArchitectureTest {
           Map.entry("chart", Set.of("review", "exits", "rink", "stats")),
           Map.entry("numbers", Set.of("exits", "stats", "review")),
           Map.entry("book", Set.of("review", "numbers", "chart", "exits", "stats", "sheet")),
-          Map.entry("demo", Set.of("rink")),
+          Map.entry("demo", Set.of("rink", "output")),
           Map.entry("cli", Set.of("*")));
 
   private static final String PENALTY = "twostrides.rulebook.penalty..";
@@ -110,6 +112,22 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat()
         .resideInAPackage("twostrides.rulebook")
+        .check(ours);
+  }
+
+  /** The demo is what the pipeline is held against: it takes lengths from the rink, no answers. */
+  @Test
+  void theDemoAsksTheRinkForLengthsOnly() {
+    noClasses()
+        .that()
+        .resideInAPackage("twostrides.demo..")
+        .should()
+        .callMethodWhere(
+            DescribedPredicate.describe(
+                "a method of Rink that decides",
+                call ->
+                    call.getTargetOwner().isEquivalentTo(Rink.class)
+                        && !call.getTarget().getRawParameterTypes().isEmpty()))
         .check(ours);
   }
 

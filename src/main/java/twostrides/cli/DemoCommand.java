@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import twostrides.demo.DemoLeague;
+import twostrides.output.OutputException;
 
 /** Writes sheets of an invented league, with the truth beside them. */
 @Command(
@@ -40,7 +41,7 @@ final class DemoCommand implements Callable<Integer> {
   Path out;
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() throws OutputException, IOException {
     if (games < 1 || games > DemoLeague.MOST_GAMES) {
       throw new ParameterException(
           spec.commandLine(),

@@ -160,11 +160,7 @@ final class TrackingSheets {
       List<Path> own = files.getOrDefault(game.id(), List.of());
       if (!own.isEmpty()) {
         Sync pairs = sync.of(game.id());
-        tracked.take(
-            game,
-            Tracks.read(
-                own, map, new TrackedGame(game.id(), game.home(), game.away(), game.rink()), pairs),
-            pairs);
+        tracked.take(game, Tracks.read(own, map, TrackedGame.of(game), pairs), pairs);
       }
       progress.step("reading tracking", ++done, season.games().size());
     }
@@ -181,7 +177,7 @@ final class TrackingSheets {
       if (named.unnamed() > 0 && named.rows().size() > 1) {
         throw SheetException.atLine(
             file.toString(),
-            named.firstUnnamed(),
+            named.firstUnnamed().orElseThrow(),
             "a row that names no game, in a sheet that names " + named.rows().size() + " games",
             "a game in every row of a sheet of several games",
             "Fill in the game, or give each game a sheet of its own.");

@@ -1,6 +1,5 @@
 package twostrides.demo;
 
-import java.util.EnumMap;
 import java.util.Optional;
 import twostrides.demo.PenaltyBox.Manpower;
 import twostrides.demo.Words.Action;
@@ -9,7 +8,7 @@ import twostrides.demo.Words.Stoppage;
 import twostrides.rink.Place;
 
 /** A player with the puck in the attacking zone. All shares are assumed. */
-final class AttackPlay {
+final class AttackPlay extends Play {
   private enum Intent {
     SHOT,
     PASS,
@@ -27,33 +26,18 @@ final class AttackPlay {
   /** Chance that a checker who is there takes the puck here, where players protect it. */
   private static final double TAKEN = 0.35;
 
-  private final Match match;
-  private final Hands hands;
-  private final Releases releases;
-  private final Whistle whistle;
-  private final Keeping keeping;
-
-  AttackPlay(Match match, Hands hands, Releases releases, Whistle whistle) {
-    this.match = match;
-    this.hands = hands;
-    this.releases = releases;
-    this.whistle = whistle;
-    keeping = new Keeping(match);
+  AttackPlay(Hands hands) {
+    super(hands);
   }
 
   Next decide(Carrier start) {
     boolean powerPlay = match.box.manpower(start.side()) == Manpower.POWER_PLAY;
-    EnumMap<Intent, Double> w = new EnumMap<>(Intent.class);
-    w.put(Intent.SHOT, powerPlay ? 17.0 : 19.0);
-    w.put(Intent.PASS, powerPlay ? 60.0 : 40.0);
-    w.put(Intent.DEEP, powerPlay ? 2.0 : 9.0);
-    w.put(Intent.CARRY, 4.0);
-    Intent intent = match.dice.choose(w);
+    Intent intent =
+        match.dice.choose(
+            powerPlay ? weights(Intent.class, 17, 60, 2, 4) : weights(Intent.class, 19, 40, 9, 4));
     Keeping.Kept kept =
         keeping.hold(
-            match.dice.between(0.3, powerPlay ? 5 : 3.6),
-            match.rink.blueLineNeutralEdge() + 0.3,
-            match.rink.length() / 2);
+            match.dice.between(0.3, powerPlay ? 5 : 3.6), line + 0.3, match.rink.length() / 2);
     Carrier c = kept.carrier();
     if (kept.lost() && match.dice.chance(TAKEN)) {
       return hands.stripped(c, c.at());
@@ -88,12 +72,9 @@ final class AttackPlay {
 
   private Next shoot(Carrier c) {
     boolean empty = match.netEmpty(c.side().other());
-    EnumMap<Shot, Double> w = new EnumMap<>(Shot.class);
-    w.put(Shot.GOAL, empty ? 60.0 : 4.6);
-    w.put(Shot.ON_NET, empty ? 0.0 : 42.0);
-    w.put(Shot.MISSED, 28.0);
-    w.put(Shot.BLOCKED, 25.0);
-    Shot shot = match.dice.choose(w);
+    Shot shot =
+        match.dice.choose(
+            empty ? weights(Shot.class, 60, 0, 28, 25) : weights(Shot.class, 4.6, 42, 28, 25));
     match.log(match.row(Action.SHOT, c).went(Outcome.valueOf(shot.name())));
     match.run(0.2 + c.at().distanceTo(new Place(match.rink.goalLine(), 0)) / 24);
     return switch (shot) {
@@ -126,17 +107,12 @@ final class AttackPlay {
 
   /** A loose puck after a shot or pass; it may come out of the zone. */
   private Next loose(Side attacking, Place near, double comesOut) {
-    Place at =
-        match.dice.chance(comesOut)
-            ? hands.clearOfCenter(match.dice.between(0.6, 7.3), match.dice.between(-12, 12))
-            : around(near, 5);
+    Place at = match.dice.chance(comesOut) ? somewhereAcross(0.6) : around(near, 5);
     return hands.loose(attacking, at, match.dice.between(1, 4.8), 0.8);
   }
 
   /** A place within reach that is surely inside the attacking zone. */
   private Place around(Place at, double metres) {
-    double x = at.x() + match.dice.between(-metres, metres) * 0.7;
-    double y = at.y() + match.dice.between(-metres, metres) * 0.7;
-    return match.spots.inside(Math.max(x, match.rink.blueLineNeutralEdge() + 0.2), y);
+    return near(at, metres, line + 0.2, Double.MAX_VALUE);
   }
 }

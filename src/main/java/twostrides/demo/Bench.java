@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
-/** One team's bench in one game: which line and pair is out. */
+/** One team's bench in one game: which line and pair is out, its score and its net. */
 final class Bench {
   private static final int PER_LINE = 3;
   private static final int PER_PAIR = 2;
@@ -15,6 +16,12 @@ final class Bench {
   private final List<Skater> defenders;
   private int line;
   private int pair;
+
+  int goals;
+  boolean netEmpty;
+
+  /** When the shift of those who are out began, s of play since the game began. */
+  double shiftSince;
 
   /** Lines and pairs of the day: the usual ones with a few players moved. */
   Bench(Team team, Dice dice) {
@@ -32,7 +39,8 @@ final class Bench {
   }
 
   /** Sends out the next line, and mostly the next pair too. */
-  void change(Dice dice) {
+  void change(Dice dice, double gameSeconds) {
+    shiftSince = gameSeconds;
     line = (line + 1 + (dice.chance(0.2) ? 1 : 0)) % (forwards.size() / PER_LINE);
     if (dice.chance(0.75)) {
       pair = (pair + 1) % (defenders.size() / PER_PAIR);
@@ -47,13 +55,10 @@ final class Bench {
   }
 
   private static List<Skater> from(List<Skater> roster, int start, int count, Set<Skater> sitting) {
-    List<Skater> out = new ArrayList<>();
-    for (int i = 0; i < roster.size() && out.size() < count; i++) {
-      Skater next = roster.get((start + i) % roster.size());
-      if (!sitting.contains(next)) {
-        out.add(next);
-      }
-    }
-    return out;
+    return IntStream.range(0, roster.size())
+        .mapToObj(i -> roster.get((start + i) % roster.size()))
+        .filter(s -> !sitting.contains(s))
+        .limit(count)
+        .toList();
   }
 }

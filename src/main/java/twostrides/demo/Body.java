@@ -1,5 +1,7 @@
 package twostrides.demo;
 
+import twostrides.rink.Place;
+
 /**
  * A skater on the ice in the home team's frame: metres, m/s. He wants to be somewhere, at some
  * speed; his legs change his velocity by so much a second and no more, in any direction alike. No
@@ -66,11 +68,7 @@ final class Body {
 
   /** A copy that is and does what another body is and does. */
   Body(Body other) {
-    skater = other.skater;
-    side = other.side;
-    push = other.push;
-    x = other.x;
-    y = other.y;
+    this(other.skater, other.side, other.x, other.y);
     vx = other.vx;
     vy = other.vy;
     goX = other.goX;
@@ -109,6 +107,10 @@ final class Body {
     return distanceTo(goX, goY) < WANDERS;
   }
 
+  double distanceTo(Place to) {
+    return distanceTo(to.x(), to.y());
+  }
+
   double distanceTo(double toX, double toY) {
     double dx = toX - x;
     double dy = toY - y;
@@ -116,12 +118,12 @@ final class Body {
   }
 
   /** Seconds to a place from where he is and how he moves, a guess: straight, no braking. */
-  double secondsTo(double toX, double toY) {
-    double d = distanceTo(toX, toY);
+  double secondsTo(Place to) {
+    double d = distanceTo(to);
     if (d < THERE) {
       return 0;
     }
-    double toward = ((toX - x) * vx + (toY - y) * vy) / d;
+    double toward = ((to.x() - x) * vx + (to.y() - y) * vy) / d;
     double mean = Math.max(1.5, 0.65 * top() + 0.35 * toward);
     return d / mean;
   }

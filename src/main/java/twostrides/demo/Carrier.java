@@ -10,7 +10,7 @@ import twostrides.rink.Place;
  * @param at where, metres in that team's frame
  * @param contact seconds until the first checker could be there
  */
-record Carrier(Side side, Skater skater, Place at, double contact) {
+record Carrier(Side side, Skater skater, Place at, double contact) implements Next {
 
   Pressure pressure() {
     return Pressure.of(contact);

@@ -1,6 +1,5 @@
 package twostrides.demo;
 
-import java.util.List;
 import java.util.Optional;
 
 /** Checkers and the carrier: who has his stick on the puck, and how soon somebody could. */
@@ -20,9 +19,7 @@ final class Contact {
   static Optional<Body> reached(Ice ice, Body carrier) {
     Optional<Body> nearest = Optional.empty();
     double least = REACH * REACH;
-    List<Body> checkers = ice.bodies(carrier.side.other());
-    for (int i = 0; i < checkers.size(); i++) {
-      Body b = checkers.get(i);
+    for (Body b : ice.bodies(carrier.side.other())) {
       double dx = b.x - carrier.x;
       double dy = b.y - carrier.y;
       double d = dx * dx + dy * dy;

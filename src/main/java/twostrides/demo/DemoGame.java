@@ -1,41 +1,39 @@
 package twostrides.demo;
 
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 
-/** One simulated game: its sheet, and what was really so. */
-public final class DemoGame {
-  private final int number;
-  private final LocalDate date;
-  private final Team home;
-  private final Team away;
-  private final Source source;
-  private final List<SheetRow> rows;
-  private final List<ExitTruth> exits;
-  private final List<ReleaseTruth> releases;
-  private final List<TruthBook.Kept> kept;
+/**
+ * One simulated game: its sheet, and what was really so.
+ *
+ * @param fixture who played when
+ * @param source what the sheet says
+ * @param rows of the sheet, in order
+ * @param exits the truth about the exit attempts
+ * @param releases the truth about the releases short of center
+ * @param kept who kept the puck; empty unless it was asked for
+ */
+public record DemoGame(
+    Fixture fixture,
+    Source source,
+    List<SheetRow> rows,
+    List<ExitTruth> exits,
+    List<ReleaseTruth> releases,
+    List<TruthBook.Kept> kept) {
 
-  DemoGame(int number, LocalDate date, Team home, Team away, Match played) {
-    this.number = number;
-    this.date = date;
-    this.home = home;
-    this.away = away;
-    source = played.source;
-    rows = played.rows();
-    exits = played.truth.exits();
-    releases = played.truth.releases();
-    kept = played.truth.kept();
+  static DemoGame of(Fixture fixture, Match played) {
+    TruthBook truth = played.truth;
+    return new DemoGame(
+        fixture, played.source, played.rows(), truth.exits(), truth.releases(), truth.kept());
   }
 
   /** Game id as in the sheet: date, home and away code. */
   public String id() {
-    return date + " " + home.code() + "-" + away.code();
+    return fixture.date() + " " + fixture.home().code() + "-" + fixture.away().code();
   }
 
   /** File name without ending: number in the season, home and away code. */
   public String fileStem() {
-    return String.format(Locale.ROOT, "game-%02d-%s-%s", number, home.code(), away.code());
+    return fixture.fileStem();
   }
 
   /** The play sheet as CSV text, header first, lines ending in a line feed. */
@@ -54,35 +52,10 @@ public final class DemoGame {
   }
 
   int number() {
-    return number;
-  }
-
-  Source source() {
-    return source;
-  }
-
-  LocalDate date() {
-    return date;
+    return fixture.number();
   }
 
   Team team(Side side) {
-    return side == Side.HOME ? home : away;
-  }
-
-  List<SheetRow> rows() {
-    return rows;
-  }
-
-  List<ExitTruth> exits() {
-    return exits;
-  }
-
-  List<ReleaseTruth> releases() {
-    return releases;
-  }
-
-  /** Empty unless it was asked for. */
-  List<TruthBook.Kept> kept() {
-    return kept;
+    return side == Side.HOME ? fixture.home() : fixture.away();
   }
 }

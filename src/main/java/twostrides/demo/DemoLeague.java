@@ -1,13 +1,12 @@
 package twostrides.demo;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import twostrides.demo.Chance.Telling;
+import twostrides.output.OutputException;
 import twostrides.rink.Rink;
 
 /**
@@ -19,18 +18,15 @@ import twostrides.rink.Rink;
  * many games are asked for.
  */
 public final class DemoLeague {
-  /** Most games of one season, so that file names sort by number. */
-  public static final int MOST_GAMES = 99;
-
-  private static final LocalDate FIRST_GAME = LocalDate.of(2031, 10, 4);
-  private static final int DAYS_BETWEEN = 4;
+  /** Most games of one season. */
+  public static final int MOST_GAMES = 9999;
 
   private DemoLeague() {}
 
   /**
    * Simulates a season of one team, at home in every other game.
    *
-   * @param games 1 to 99
+   * @param games 1 to 9999
    * @param seed any number; it decides the games, the people of the league are always the same
    * @throws IllegalArgumentException if there are too few or too many games
    */
@@ -40,57 +36,79 @@ public final class DemoLeague {
 
   /** The same games with more or less of the truth. */
   static DemoSeason simulate(int games, long seed, Telling telling) {
+    List<DemoGame> played = new ArrayList<>();
+    for (Fixture fixture : fixtures(games)) {
+      played.add(play(fixture, seed, telling));
+    }
+    return new DemoSeason(League.found().own().name(), seed, played);
+  }
+
+  /**
+   * Simulates a season and writes it, one game after the other: {@code out/<game>.csv} and, in
+   * {@code out/truth/}, {@code <game>.truth.csv} with a row an exit attempt, {@code
+   * <game>.releases.truth.csv} with a row a release short of center, and {@code players.truth.csv};
+   * in {@code out/places/} the clicked places of some icings. Folders are made; files of the same
+   * names that an earlier demo wrote are replaced.
+   *
+   * @param out folder to write to
+   * @param games 1 to 9999
+   * @param seed any number
+   * @throws OutputException if a file is in the way that no demo wrote, or that has changed since;
+   *     nothing is written then
+   * @throws IOException if a folder or file cannot be written
+   * @throws IllegalArgumentException if there are too few or too many games
+   */
+  public static void write(Path out, int games, long seed) throws OutputException, IOException {
+    String players = "truth/players.truth.csv";
+    String clicked = "places/places.csv";
+    List<Fixture> fixtures = fixtures(games);
+    List<String> planned = new ArrayList<>(List.of(players, clicked));
+    for (Fixture fixture : fixtures) {
+      planned.addAll(List.of(sheet(fixture), exits(fixture), releases(fixture)));
+    }
+    DemoFolder folder = DemoFolder.at(out, planned);
+    PlayersCsv sums = new PlayersCsv();
+    PlacesCsv places = new PlacesCsv(League.found().own().name(), seed);
+    try {
+      for (Fixture fixture : fixtures) {
+        DemoGame game = play(fixture, seed, Telling.RELEASED);
+        folder.put(sheet(fixture), game.sheetCsv());
+        folder.put(exits(fixture), game.exitTruthCsv());
+        folder.put(releases(fixture), game.releaseTruthCsv());
+        sums.add(game);
+        places.add(game);
+      }
+      folder.put(players, sums.text());
+      folder.put(clicked, places.text());
+    } finally {
+      folder.writeList();
+    }
+  }
+
+  private static String sheet(Fixture fixture) {
+    return fixture.fileStem() + ".csv";
+  }
+
+  private static String exits(Fixture fixture) {
+    return "truth/" + fixture.fileStem() + ".truth.csv";
+  }
+
+  private static String releases(Fixture fixture) {
+    return "truth/" + fixture.fileStem() + ".releases.truth.csv";
+  }
+
+  private static List<Fixture> fixtures(int games) {
     if (games < 1 || games > MOST_GAMES) {
       throw new IllegalArgumentException(
           "A demo season has 1 to " + MOST_GAMES + " games, not " + games + ".");
     }
     League league = League.found();
-    List<DemoGame> played = new ArrayList<>();
-    for (int number = 1; number <= games; number++) {
-      played.add(game(league, number, seed, telling));
-    }
-    return new DemoSeason(league.own().name(), seed, played);
+    return IntStream.rangeClosed(1, games).mapToObj(n -> Fixture.of(league, n, games)).toList();
   }
 
-  /**
-   * Simulates a season and writes it: {@code out/<game>.csv} and, in {@code out/truth/}, {@code
-   * <game>.truth.csv} with a row an exit attempt, {@code <game>.releases.truth.csv} with a row a
-   * release short of center, and {@code players.truth.csv}; in {@code out/places/} the clicked
-   * places of some icings. Folders are made; files of the same names are replaced.
-   *
-   * @param out folder to write to
-   * @param games 1 to 99
-   * @param seed any number
-   * @throws IOException if a folder or file cannot be written
-   * @throws IllegalArgumentException if there are too few or too many games
-   */
-  public static void write(Path out, int games, long seed) throws IOException {
-    DemoSeason season = simulate(games, seed);
-    Path truth = out.resolve("truth");
-    Path places = out.resolve("places");
-    Files.createDirectories(truth);
-    Files.createDirectories(places);
-    for (DemoGame game : season.games()) {
-      put(out.resolve(game.fileStem() + ".csv"), game.sheetCsv());
-      put(truth.resolve(game.fileStem() + ".truth.csv"), game.exitTruthCsv());
-      put(truth.resolve(game.fileStem() + ".releases.truth.csv"), game.releaseTruthCsv());
-    }
-    put(truth.resolve("players.truth.csv"), season.playersTruthCsv());
-    put(places.resolve("places.csv"), season.placesCsv());
-  }
-
-  private static DemoGame game(League league, int number, long seed, Telling telling) {
-    Team opponent = league.opponents().get((number - 1) % league.opponents().size());
-    boolean atHome = number % 2 == 1;
-    Team home = atHome ? league.own() : opponent;
-    Team away = atHome ? opponent : league.own();
-    LocalDate date = FIRST_GAME.plusDays((long) (number - 1) * DAYS_BETWEEN);
-    Chance chance = Chance.of(seed, number, telling);
-    Match played = GameSimulation.play(Rink.NORTH_AMERICAN, home, away, chance);
-    return new DemoGame(number, date, home, away, played);
-  }
-
-  private static void put(Path file, String text) throws IOException {
-    Files.writeString(file, text, StandardCharsets.UTF_8);
+  private static DemoGame play(Fixture fixture, long seed, Telling telling) {
+    Chance chance = Chance.of(seed, fixture.number(), telling);
+    Match played = GameSimulation.play(Rink.NORTH_AMERICAN, fixture.home(), fixture.away(), chance);
+    return DemoGame.of(fixture, played);
   }
 }

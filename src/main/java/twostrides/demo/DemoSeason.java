@@ -18,11 +18,15 @@ public record DemoSeason(String team, long seed, List<DemoGame> games) {
 
   /** Skaters at some icings of the team, clicked on the video, as CSV text. */
   public String placesCsv() {
-    return PlacesCsv.text(games, team, seed);
+    PlacesCsv places = new PlacesCsv(team, seed);
+    games.forEach(places::add);
+    return places.text();
   }
 
   /** The truth about the players of all teams as CSV text. */
   public String playersTruthCsv() {
-    return PlayersCsv.text(games);
+    PlayersCsv players = new PlayersCsv();
+    games.forEach(players::add);
+    return players.text();
   }
 }

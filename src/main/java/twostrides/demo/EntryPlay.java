@@ -1,13 +1,12 @@
 package twostrides.demo;
 
-import java.util.EnumMap;
 import java.util.Optional;
 import twostrides.demo.Words.Action;
 import twostrides.demo.Words.Outcome;
 import twostrides.rink.Place;
 
 /** A player with the puck between center and the far blue line. All shares are assumed. */
-final class EntryPlay {
+final class EntryPlay extends Play {
   private enum Intent {
     CARRY_IN,
     DUMP,
@@ -18,20 +17,15 @@ final class EntryPlay {
   /** Chance that a teammate is over the line too early. */
   private static final double OFFSIDE = 0.045;
 
-  private final Match match;
-  private final Hands hands;
-  private final Releases releases;
-  private final Whistle whistle;
-
-  EntryPlay(Match match, Hands hands, Releases releases, Whistle whistle) {
-    this.match = match;
-    this.hands = hands;
-    this.releases = releases;
-    this.whistle = whistle;
+  EntryPlay(Hands hands) {
+    super(hands);
   }
 
   Next decide(Carrier c) {
-    return switch (match.dice.choose(weights(c))) {
+    boolean pressed = c.pressure() == Pressure.HEAVY;
+    double dump = c.pressure() == Pressure.NONE ? 12 : 38;
+    double regroup = pressed ? 0.5 : 3;
+    return switch (match.dice.choose(weights(Intent.class, pressed ? 25 : 50, dump, 16, regroup))) {
       case CARRY_IN -> carryIn(c);
       case DUMP -> dump(c);
       case PASS_IN -> passIn(c);
@@ -39,20 +33,11 @@ final class EntryPlay {
     };
   }
 
-  private EnumMap<Intent, Double> weights(Carrier c) {
-    EnumMap<Intent, Double> w = new EnumMap<>(Intent.class);
-    w.put(Intent.CARRY_IN, c.pressure() == Pressure.HEAVY ? 25.0 : 50.0);
-    w.put(Intent.DUMP, c.pressure() == Pressure.NONE ? 12.0 : 38.0);
-    w.put(Intent.PASS_IN, 16.0);
-    w.put(Intent.REGROUP, c.pressure() == Pressure.HEAVY ? 0.5 : 3.0);
-    return w;
-  }
-
   /** The puck goes with the player to a place of his frame; checkers do not stop him here. */
   private Carrier brought(Place to, double speed) {
     Body b = match.ice.holder().orElseThrow();
     Place home = b.side.homeFrame(to);
-    for (double t = 0; t < 4 && b.distanceTo(home.x(), home.y()) > 0.8; t += Ice.STEP) {
+    for (double t = 0; t < 4 && b.distanceTo(home) > 0.8; t += Ice.STEP) {
       b.goThrough(home.x(), home.y(), speed);
       match.tick(Ice.STEP);
     }
@@ -60,7 +45,6 @@ final class EntryPlay {
   }
 
   private Next carryIn(Carrier c) {
-    double line = match.rink.blueLineNeutralEdge();
     double speed = match.dice.between(5, 7.5);
     Place over = match.spots.inside(line + 0.2, c.at().y() * 0.97);
     Carrier there = brought(over, speed);
@@ -83,7 +67,6 @@ final class EntryPlay {
   }
 
   private Next passIn(Carrier c) {
-    double line = match.rink.blueLineNeutralEdge();
     Optional<Target> found = Target.within(match, c, line + 1.4, 20);
     if (found.isEmpty()) {
       return dump(c);
@@ -91,8 +74,7 @@ final class EntryPlay {
     Target to = found.get();
     if (match.dice.chance(to.completes(c, 2.3))) {
       if (match.dice.chance(OFFSIDE * 2)) {
-        match.log(match.row(Action.PASS, c).went(Outcome.COMPLETE).toward(to.skater(), to.place()));
-        hands.underway(c.side(), to);
+        hands.underway(c, to);
         return whistle.offside(c.side(), to.place());
       }
       return hands.received(c, to);

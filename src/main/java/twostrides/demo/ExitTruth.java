@@ -5,104 +5,102 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import twostrides.demo.PenaltyBox.Manpower;
 
-/**
- * What was really so with one exit attempt.
- *
- * @param period from 1
- * @param start second of play since the period began at which the attempt began
- * @param release second at which the puck left, or was sent on short of center, or was lost inside
- * @param side the team that leaves its zone
- * @param skater who carried, passed or sent the puck out, or lost it inside
- * @param way how it left
- * @param center what became of it at center, after a carry or a pass
- * @param manpower at the release
- * @param cause of the own-zone restart that followed
- * @param restart second of that restart
- * @param chance that the player who sent it on short of center would have gained center, 0 to 1
- */
-record ExitTruth(
-    int period,
-    int start,
-    int release,
-    Side side,
-    Skater skater,
-    Way way,
-    Optional<CenterMark> center,
-    Manpower manpower,
-    Cause cause,
-    OptionalInt restart,
-    OptionalDouble chance) {
+/** What was really so with one exit attempt; filled in while it happens. */
+final class ExitTruth {
+  /** From 1. */
+  final int period;
 
-  ExitTruth {
+  /** Second of play since the period began at which the attempt began. */
+  final int start;
+
+  /** The team that leaves its zone. */
+  final Side side;
+
+  /** Second at which the puck left, or was sent on short of center, or was lost inside. */
+  int release;
+
+  /** Who carried, passed or sent the puck out, or lost it inside. */
+  Skater skater;
+
+  /** How it left. */
+  Way way;
+
+  /** What became of it at center, after a carry or a pass. */
+  Optional<CenterMark> center = Optional.empty();
+
+  /** Manpower at the release. */
+  Manpower manpower;
+
+  /** Cause of the own-zone restart that followed. */
+  Cause cause = Cause.NONE;
+
+  /** Second of that restart. */
+  OptionalInt restart = OptionalInt.empty();
+
+  /** Chance that the player who sent it on short of center would have gained center, 0 to 1. */
+  OptionalDouble chance = OptionalDouble.empty();
+
+  /** An attempt that begins now. */
+  ExitTruth(GameClock clock, Side side) {
+    period = clock.period();
+    start = clock.shown();
+    this.side = side;
+  }
+
+  /** It left the zone now, or was lost inside. */
+  void left(Way how, Skater by, GameClock clock, Manpower now) {
+    way = how;
+    skater = by;
+    release = clock.shown();
+    manpower = now;
+  }
+
+  /**
+   * It is known whether an own-zone restart followed.
+   *
+   * @param why its cause
+   * @param when its second; empty without one
+   * @throws IllegalStateException when something about the attempt is not known
+   */
+  void settled(Cause why, OptionalInt when) {
     boolean marked = way == Way.CARRY || way == Way.PASS;
-    if (marked != center.isPresent() || (cause == Cause.NONE) == restart.isPresent()) {
-      throw new IllegalArgumentException(
+    if (marked != center.isPresent() || (why == Cause.NONE) == when.isPresent()) {
+      throw new IllegalStateException(
           "a carry or pass has a mark at center and a cause has a restart: "
-              + way.word()
+              + way
               + " in period "
               + period
               + " at "
               + start
               + " s");
     }
+    cause = why;
+    restart = when;
   }
 
   /** How an exit attempt left the zone, as the simulator decided it. */
   enum Way {
-    CARRY("carry"),
-    PASS("pass"),
-    CHIP("chip"),
-    LONG_CLEARANCE("long clearance"),
-    MISSED_PASS("missed pass"),
-    KEPT_IN("kept in");
-
-    private final String word;
-
-    Way(String word) {
-      this.word = word;
-    }
-
-    /** The word in the truth. */
-    String word() {
-      return word;
-    }
+    CARRY,
+    PASS,
+    CHIP,
+    LONG_CLEARANCE,
+    MISSED_PASS,
+    KEPT_IN
   }
 
   /** What became of a carry or a pass at center, as the simulator decided it. */
   enum CenterMark {
-    GAINED("gained"),
-    RELEASED_SHORT("released short"),
-    LOST_SHORT("lost short"),
-    BROUGHT_BACK("brought back"),
-    STOPPED("stopped");
-
-    private final String word;
-
-    CenterMark(String word) {
-      this.word = word;
-    }
-
-    /** The word in the truth. */
-    String word() {
-      return word;
-    }
+    GAINED,
+    RELEASED_SHORT,
+    LOST_SHORT,
+    BROUGHT_BACK,
+    STOPPED
   }
 
   /** Why the next face-off was in the own zone, as the simulator decided it. */
   enum Cause {
-    ICING("icing"),
-    OTHER("other"),
-    NONE("none");
-
-    private final String word;
-
-    Cause(String word) {
-      this.word = word;
-    }
-
-    /** The word in the truth. */
-    String word() {
-      return word;
-    }
+    ICING,
+    OTHER,
+    NONE
   }
 }

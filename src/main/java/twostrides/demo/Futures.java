@@ -23,7 +23,7 @@ final class Futures {
   Futures(Rink rink, Dice dice) {
     this.dice = dice;
     again = new Ice(rink, dice);
-    line = rink.shortOfCenter(0);
+    line = new Spots(rink).toCenter();
   }
 
   /** The speed at which a player means to carry now, m/s. */

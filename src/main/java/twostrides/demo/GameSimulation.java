@@ -1,6 +1,5 @@
 package twostrides.demo;
 
-import java.util.Optional;
 import twostrides.rink.Rink;
 
 /** Plays one game from the first face-off to the last horn; a tie stands. */
@@ -14,7 +13,6 @@ final class GameSimulation {
   private static final double LONGEST_DECISION_S = 24;
 
   private final Match match;
-  private final Whistle whistle;
   private final Hands hands;
   private final OwnZonePlay ownZone;
   private final NeutralPlay neutral;
@@ -23,13 +21,11 @@ final class GameSimulation {
 
   private GameSimulation(Match match) {
     this.match = match;
-    whistle = new Whistle(match);
-    hands = new Hands(match, whistle);
-    Releases releases = new Releases(match, hands, whistle);
-    neutral = new NeutralPlay(match, hands, releases, whistle);
-    ownZone = new OwnZonePlay(match, hands, releases, whistle, neutral);
-    entry = new EntryPlay(match, hands, releases, whistle);
-    attack = new AttackPlay(match, hands, releases, whistle);
+    hands = new Hands(match);
+    neutral = new NeutralPlay(hands);
+    ownZone = new OwnZonePlay(hands, neutral);
+    entry = new EntryPlay(hands);
+    attack = new AttackPlay(hands);
   }
 
   /**
@@ -55,27 +51,27 @@ final class GameSimulation {
   private void period() {
     Next next = match.spots.center();
     while (match.clock.left() > 0) {
-      next = next.then(this::step, hands::faceOff);
+      next = next instanceof Next.Drop drop ? hands.faceOff(drop) : step((Carrier) next);
     }
   }
 
   private Next step(Carrier carrier) {
     if (match.clock.left() < LONGEST_DECISION_S) {
-      whistle.horn(carrier);
+      hands.whistle.horn(carrier);
       return match.spots.center();
     }
-    Optional<Next> interrupted = hands.interrupted(carrier);
-    return interrupted.isPresent() ? interrupted.get() : withPuck(carrier);
+    return hands.interrupted(carrier).orElseGet(() -> withPuck(carrier));
   }
 
   private Next withPuck(Carrier carrier) {
-    double x = carrier.at().x();
-    if (match.inOwnZone(carrier.at())) {
+    if (match.spots.inOwnZone(carrier.at())) {
       return ownZone.decide(carrier);
     }
     if (match.shortOfCenter(carrier.at())) {
       return neutral.decide(carrier, true);
     }
-    return match.rink.pastFarBlueLine(x) ? attack.decide(carrier) : entry.decide(carrier);
+    return match.spots.inAttackingZone(carrier.at())
+        ? attack.decide(carrier)
+        : entry.decide(carrier);
   }
 }

@@ -1,7 +1,8 @@
 package twostrides.demo;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Optional;
-import java.util.OptionalInt;
 import twostrides.demo.Skater.Role;
 import twostrides.demo.Words.Action;
 import twostrides.demo.Words.Outcome;
@@ -33,33 +34,34 @@ final class Hands {
 
   private static final double WON_IN_OWN_ZONE = 0.48;
 
-  private final Match match;
-  private final Whistle whistle;
+  final Match match;
+  final Whistle whistle;
   private Optional<Side> foul = Optional.empty();
 
   /** The release row whose puck is still nobody's. */
-  private OptionalInt underWay = OptionalInt.empty();
+  private Optional<SheetRow> underWay = Optional.empty();
 
-  Hands(Match match, Whistle whistle) {
+  Hands(Match match) {
     this.match = match;
-    this.whistle = whistle;
+    whistle = new Whistle(match);
   }
 
   /** A row of a puck sent on: whoever gets it next decides whether it was lost or regained. */
-  void sentIn(int row) {
-    underWay = OptionalInt.of(row);
+  void sentIn(SheetRow row) {
+    match.log(row.went(Outcome.LOST));
+    underWay = Optional.of(row);
   }
 
   /** A player has the puck from now on, at a place of his team's frame. */
   Next control(Action how, Side side, Skater skater, Place at) {
-    boolean inside = match.inOwnZone(at);
+    boolean inside = match.spots.inOwnZone(at);
     if (match.truth.attemptOpen() && !inside) {
       throw new IllegalStateException("the puck is out and nobody said how: " + skater + at);
     }
-    if (underWay.isPresent() && match.sentBy(underWay.getAsInt()) == side) {
-      match.regained(underWay.getAsInt());
-    }
-    underWay = OptionalInt.empty();
+    underWay
+        .filter(release -> release.side.equals(Optional.of(side)))
+        .ifPresent(release -> release.went(Outcome.REGAINED));
+    underWay = Optional.empty();
     match.ice.held(side, skater, side.homeFrame(at));
     match.netsWithPuck(side);
     match.truth.controls(side, match.clock, inside);
@@ -73,7 +75,7 @@ final class Hands {
       whistle.settle(carrier);
       return whistle.penalty(side);
     }
-    return new Next.Held(carrier);
+    return carrier;
   }
 
   /** The same player still has it, farther on. */
@@ -85,15 +87,20 @@ final class Hands {
   Next gets(Action how, Side side, Place at, double after) {
     Place home = side.homeFrame(at);
     Body body = match.ice.soonest(side, home);
-    for (double t = 0; t < after || t < LONGEST_S; t += Ice.STEP) {
-      if (t >= after && body.distanceTo(home.x(), home.y()) < GETS_IT) {
-        break;
+    goesThere(body, home, after, Math.max(after, LONGEST_S));
+    return control(how, side, body.skater, at);
+  }
+
+  /** Time runs until somebody is at a puck that takes a while, but no longer than that, s. */
+  private void goesThere(Body body, Place home, double puckTakes, double longest) {
+    for (double t = 0; t < longest; t += Ice.STEP) {
+      if (t >= puckTakes && body.distanceTo(home) < GETS_IT) {
+        return;
       }
       body.bound = true;
       body.goTo(home.x(), home.y(), body.top());
       match.tick(Ice.STEP);
     }
-    return control(how, side, body.skater, at);
   }
 
   /**
@@ -114,37 +121,26 @@ final class Hands {
       b.late += Math.max(0, -wait);
     }
     for (double t = 0; t < after || t < LONGEST_S; t += Ice.STEP) {
-      if (t >= after) {
-        Optional<Body> there = there(home);
-        if (there.isPresent()) {
-          return recovers(there.get(), home);
-        }
+      if (t >= after && nearest(home).distanceTo(home) < GETS_IT) {
+        return recovers(nearest(home), home);
       }
       match.tick(Ice.STEP);
     }
     Body own = match.ice.soonest(side, home);
     Body other = match.ice.soonest(side.other(), home);
-    boolean first = own.distanceTo(home.x(), home.y()) < other.distanceTo(home.x(), home.y());
-    return recovers(first ? own : other, home);
+    return recovers(own.distanceTo(home) < other.distanceTo(home) ? own : other, home);
   }
 
   private Next recovers(Body body, Place home) {
     return control(Action.RECOVERY, body.side, body.skater, body.side.homeFrame(home));
   }
 
-  private Optional<Body> there(Place home) {
-    Optional<Body> nearest = Optional.empty();
-    double least = GETS_IT;
-    for (Side side : Side.values()) {
-      for (Body b : match.ice.bodies(side)) {
-        double d = b.distanceTo(home.x(), home.y());
-        if (d < least) {
-          least = d;
-          nearest = Optional.of(b);
-        }
-      }
-    }
-    return nearest;
+  /** The skater of either team who is nearest to a place of the home team's frame. */
+  private Body nearest(Place home) {
+    return Arrays.stream(Side.values())
+        .flatMap(side -> match.ice.bodies(side).stream())
+        .min(Comparator.comparingDouble(b -> b.distanceTo(home)))
+        .orElseThrow();
   }
 
   /** Who of a side is nearest to a place of its frame. */
@@ -172,31 +168,24 @@ final class Hands {
 
   /** A pass that is received: both rows, and the time between. */
   Next received(Carrier from, Target to) {
-    match.log(match.row(Action.PASS, from).went(Outcome.COMPLETE).toward(to.skater(), to.place()));
-    underway(from.side(), to);
+    underway(from, to);
     return control(Action.TOUCH, from.side(), to.skater(), to.place());
   }
 
-  /** A pass on its way: its receiver goes where it will be. */
-  void underway(Side side, Target to) {
+  /** A pass on its way: its row, and its receiver goes where it will be. */
+  void underway(Carrier from, Target to) {
+    match.logPass(from, Outcome.COMPLETE, to);
+    Side side = from.side();
     Place home = side.homeFrame(to.place());
     match.ice.sent(home, false);
     Body b = match.ice.body(side, to.skater()).orElseThrow();
-    b.bound = true;
-    double most = to.flight() + LATE_FOR_PASS_S;
-    for (double t = 0; t < most; t += Ice.STEP) {
-      if (t >= to.flight() && b.distanceTo(home.x(), home.y()) < GETS_IT) {
-        break;
-      }
-      b.goTo(home.x(), home.y(), b.top());
-      match.tick(Ice.STEP);
-    }
+    goesThere(b, home, to.flight(), to.flight() + LATE_FOR_PASS_S);
   }
 
   /** Face-off: who wins it, and who has the puck a moment later. */
   Next faceOff(Next.Drop drop) {
     foul = Optional.empty();
-    underWay = OptionalInt.empty();
+    underWay = Optional.empty();
     match.faceOff(drop);
     double homeWins = 0.5;
     if (drop.zoneOf().isPresent()) {

@@ -1,8 +1,10 @@
 package twostrides.demo;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import twostrides.demo.Skater.Role;
 import twostrides.rink.Place;
@@ -29,8 +31,7 @@ final class Ice {
   private final List<Body> away = new ArrayList<>();
   private Optional<Body> holder = Optional.empty();
   private Side attacking = Side.HOME;
-  private double puckX;
-  private double puckY;
+  private Place puck = new Place(0, 0);
 
   /** Whether the puck is nobody's and skaters go for it. */
   private boolean loose;
@@ -57,6 +58,11 @@ final class Ice {
     return side == Side.HOME ? home : away;
   }
 
+  private void each(Consumer<Body> todo) {
+    home.forEach(todo);
+    away.forEach(todo);
+  }
+
   Optional<Body> holder() {
     return holder;
   }
@@ -69,12 +75,9 @@ final class Ice {
     return loose;
   }
 
-  double puckX() {
-    return puckX;
-  }
-
-  double puckY() {
-    return puckY;
+  /** Where the puck is or will be. */
+  Place puck() {
+    return puck;
   }
 
   /** 1 where the side attacks toward +x of the home team's frame, else -1. */
@@ -116,8 +119,7 @@ final class Ice {
       keepInside(b);
       bodies.add(b);
     }
-    puckX = homeSpot.x();
-    puckY = homeSpot.y();
+    puck = homeSpot;
     attacking = side;
   }
 
@@ -135,7 +137,7 @@ final class Ice {
         bodies.add(new Body(s, side, -direction(side) * DOOR_X, 1 - rink.width() / 2));
       }
     }
-    shape(side);
+    Steering.shape(this, side);
   }
 
   /** A player has the puck at a place of the home team's frame; he is there. */
@@ -147,8 +149,7 @@ final class Ice {
     attacking = side;
     holder = Optional.of(b);
     loose = false;
-    puckX = at.x();
-    puckY = at.y();
+    puck = at;
     b.goThrough(at.x() + b.vx * 0.5, at.y() + b.vy * 0.5, 4);
     rethink(turned);
   }
@@ -157,8 +158,7 @@ final class Ice {
   void sent(Place at, boolean free) {
     holder = Optional.empty();
     loose = free;
-    puckX = at.x();
-    puckY = at.y();
+    puck = at;
     rethink(true);
   }
 
@@ -170,39 +170,22 @@ final class Ice {
 
   /** Everybody looks again: shape, who presses, how hard; with a delay when play has turned. */
   private void rethink(boolean turned) {
-    answer(home, turned);
-    answer(away, turned);
-    shape(Side.HOME);
-    shape(Side.AWAY);
+    each(
+        b -> {
+          b.bound = false;
+          b.late = turned ? b.skater.legs().reaction() * dice.between(0.7, 1.4) : b.late;
+        });
+    Steering.shape(this, Side.HOME);
+    Steering.shape(this, Side.AWAY);
     freshMinds();
-  }
-
-  private void answer(List<Body> bodies, boolean turned) {
-    for (Body b : bodies) {
-      b.bound = false;
-      if (turned) {
-        b.late = b.skater.legs().reaction() * dice.between(0.7, 1.4);
-      }
-    }
   }
 
   /** How hard everybody skates and who presses, drawn anew. */
   void freshMinds() {
-    efforts(home);
-    efforts(away);
+    each(b -> b.effort = dice.between(0.88, 1));
     Steering.pressers(this, dice);
     Steering.aim(this);
     sinceAim = 0;
-  }
-
-  private void efforts(List<Body> bodies) {
-    for (int i = 0; i < bodies.size(); i++) {
-      bodies.get(i).effort = dice.between(0.88, 1);
-    }
-  }
-
-  private void shape(Side side) {
-    Steering.shape(this, side);
   }
 
   /** The world moves on. */
@@ -212,20 +195,12 @@ final class Ice {
       Steering.aim(this);
       sinceAim = 0;
     }
-    move(home, dt);
-    move(away, dt);
-    if (holder.isPresent()) {
-      puckX = holder.get().x;
-      puckY = holder.get().y;
-    }
-  }
-
-  private void move(List<Body> bodies, double dt) {
-    for (int i = 0; i < bodies.size(); i++) {
-      Body b = bodies.get(i);
-      b.step(dt);
-      keepInside(b);
-    }
+    each(
+        b -> {
+          b.step(dt);
+          keepInside(b);
+        });
+    holder.ifPresent(b -> puck = new Place(b.x, b.y));
   }
 
   /** Nobody skates through the boards. */
@@ -251,13 +226,9 @@ final class Ice {
 
   /** Who of a side would be first at a place of the home team's frame. */
   Body soonest(Side side, Place at) {
-    Body soonest = bodies(side).get(0);
-    for (Body b : bodies(side)) {
-      if (b.secondsTo(at.x(), at.y()) < soonest.secondsTo(at.x(), at.y())) {
-        soonest = b;
-      }
-    }
-    return soonest;
+    return bodies(side).stream()
+        .min(Comparator.comparingDouble(b -> b.secondsTo(at)))
+        .orElseThrow();
   }
 
   /** How a carry ended. */
@@ -306,7 +277,6 @@ final class Ice {
     attacking = carrier.side;
     loose = false;
     sinceAim = 0;
-    puckX = copy.x;
-    puckY = copy.y;
+    puck = new Place(copy.x, copy.y);
   }
 }

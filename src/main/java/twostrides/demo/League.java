@@ -1,9 +1,12 @@
 package twostrides.demo;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import twostrides.demo.Skater.Habits;
 import twostrides.demo.Skater.Legs;
 import twostrides.demo.Skater.Role;
@@ -11,8 +14,11 @@ import twostrides.demo.Skater.Role;
 /**
  * The invented league: towns, teams and players that exist nowhere. The same in every run, whatever
  * the seed: the seed changes games, not people.
+ *
+ * @param own the team whose season is shown
+ * @param opponents whom that team meets, in the order of the schedule
  */
-final class League {
+record League(Team own, List<Team> opponents) {
   private static final List<String> GIVEN =
       List.of(
           "Sole", "Ida", "Tove", "Maren", "Elke", "Juna", "Wren", "Asta", "Runa", "Petra", "Odile",
@@ -50,18 +56,20 @@ final class League {
   private static final List<Integer> OWN_NUMBERS =
       List.of(9, 12, 21, 14, 19, 8, 10, 25, 27, 11, 18, 36, 4, 17, 6, 23, 2, 28);
 
+  /** Codes and names, in the order of the schedule. */
+  private static final List<List<String>> OPPONENTS =
+      List.of(
+          List.of("TAR", "Tarn Wolves"),
+          List.of("COP", "Copperfen Kites"),
+          List.of("SAL", "Old Saltry Otters"),
+          List.of("MER", "Merrowdale Pikes"),
+          List.of("ASH", "Ashlock Lanterns"),
+          List.of("BRA", "Brackenholm Storks"));
+
   /** Skaters of the other teams wear 2 to 29; goalkeepers 30 to 35. */
   private static final int LOWEST_NUMBER = 2;
 
   private static final int HIGHEST_NUMBER = 29;
-
-  private final Team own;
-  private final List<Team> opponents;
-
-  private League(Team own, List<Team> opponents) {
-    this.own = own;
-    this.opponents = List.copyOf(opponents);
-  }
 
   /** Builds the league; every call gives the same one. */
   static League found() {
@@ -70,43 +78,20 @@ final class League {
     Iterator<String> names = names(people).iterator();
     Team own = team("GLA", "Glasswater Herons", names, people, legs, true);
     List<Team> opponents = new ArrayList<>();
-    opponents.add(team("TAR", "Tarn Wolves", names, people, legs, false));
-    opponents.add(team("COP", "Copperfen Kites", names, people, legs, false));
-    opponents.add(team("SAL", "Old Saltry Otters", names, people, legs, false));
-    opponents.add(team("MER", "Merrowdale Pikes", names, people, legs, false));
-    opponents.add(team("ASH", "Ashlock Lanterns", names, people, legs, false));
-    opponents.add(team("BRA", "Brackenholm Storks", names, people, legs, false));
-    return new League(own, opponents);
-  }
-
-  /** The team whose season is shown. */
-  Team own() {
-    return own;
-  }
-
-  /** Whom that team meets, in the order of the schedule. */
-  List<Team> opponents() {
-    return opponents;
+    for (List<String> o : OPPONENTS) {
+      opponents.add(team(o.get(0), o.get(1), names, people, legs, false));
+    }
+    return new League(own, List.copyOf(opponents));
   }
 
   private static List<String> names(SplittableRandom people) {
-    List<String> surnames = new ArrayList<>();
-    for (String start : SURNAME_STARTS) {
-      for (String end : SURNAME_ENDS) {
-        surnames.add(start + end);
-      }
+    List<String> names = new ArrayList<>();
+    SURNAME_STARTS.forEach(start -> SURNAME_ENDS.forEach(end -> names.add(start + end)));
+    for (int i = names.size() - 1; i > 0; i--) {
+      Collections.swap(names, i, people.nextInt(i + 1));
     }
-    for (int i = surnames.size() - 1; i > 0; i--) {
-      int j = people.nextInt(i + 1);
-      String swap = surnames.get(i);
-      surnames.set(i, surnames.get(j));
-      surnames.set(j, swap);
-    }
-    List<String> full = new ArrayList<>();
-    for (String surname : surnames) {
-      full.add(GIVEN.get(people.nextInt(GIVEN.size())) + " " + surname);
-    }
-    return full;
+    names.replaceAll(surname -> GIVEN.get(people.nextInt(GIVEN.size())) + " " + surname);
+    return names;
   }
 
   private static Team team(
@@ -143,10 +128,10 @@ final class League {
     if (shown) {
       return OWN_NUMBERS;
     }
-    List<Integer> free = new ArrayList<>();
-    for (int number = LOWEST_NUMBER; number <= HIGHEST_NUMBER; number++) {
-      free.add(number);
-    }
+    List<Integer> free =
+        IntStream.rangeClosed(LOWEST_NUMBER, HIGHEST_NUMBER)
+            .boxed()
+            .collect(Collectors.toCollection(ArrayList::new));
     List<Integer> worn = new ArrayList<>();
     for (int i = 0; i < Team.FORWARDS + Team.DEFENDERS; i++) {
       worn.add(free.remove(people.nextInt(free.size())));

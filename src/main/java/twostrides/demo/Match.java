@@ -1,7 +1,6 @@
 package twostrides.demo;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -39,12 +38,6 @@ final class Match {
   private final Bench away;
   private final double pullsAt;
   private final List<SheetRow> rows = new ArrayList<>();
-  private int homeGoals;
-  private int awayGoals;
-  private double homeShift;
-  private double awayShift;
-  private boolean homeNetEmpty;
-  private boolean awayNetEmpty;
   private Optional<Side> tired = Optional.empty();
 
   /** A game about to begin. */
@@ -74,19 +67,15 @@ final class Match {
   }
 
   int lead(Side side) {
-    return side == Side.HOME ? homeGoals - awayGoals : awayGoals - homeGoals;
+    return bench(side).goals - bench(side.other()).goals;
   }
 
   boolean netEmpty(Side side) {
-    return side == Side.HOME ? homeNetEmpty : awayNetEmpty;
+    return bench(side).netEmpty;
   }
 
   void scored(Side side) {
-    if (side == Side.HOME) {
-      homeGoals++;
-    } else {
-      awayGoals++;
-    }
+    bench(side).goals++;
     box.goalAgainst(side.other());
   }
 
@@ -103,9 +92,8 @@ final class Match {
   void tick(double seconds) {
     clock.run(seconds);
     if (box.release(clock.gameSeconds())) {
-      for (Side side : Side.values()) {
-        fill(side);
-      }
+      fill(Side.HOME);
+      fill(Side.AWAY);
     }
     ice.step(seconds);
   }
@@ -119,20 +107,15 @@ final class Match {
     }
   }
 
-  private Optional<Body> kept(Side side) {
-    return ice.holder().filter(b -> b.side == side);
-  }
-
   private List<Skater> lineUp(Side side) {
     return bench(side).lineUp(skatersWithExtra(side), box.inside(side));
   }
 
   /** At a face-off both teams decide whether the goalkeeper stays, and line up. */
   void faceOff(Next.Drop drop) {
-    homeNetEmpty = pulls(Side.HOME);
-    awayNetEmpty = pulls(Side.AWAY);
     ice.clear();
     for (Side side : Side.values()) {
+      bench(side).netEmpty = pulls(side);
       double legs = tired.equals(Optional.of(side)) ? TIRED : 1;
       ice.faceOff(side, lineUp(side), drop.homeSpot(), legs);
     }
@@ -140,11 +123,7 @@ final class Match {
 
   /** In play a goalkeeper leaves when the team has the puck; nobody comes back before a whistle. */
   void netsWithPuck(Side side) {
-    if (side == Side.HOME) {
-      homeNetEmpty |= pulls(side);
-    } else {
-      awayNetEmpty |= pulls(side);
-    }
+    bench(side).netEmpty |= pulls(side);
     fill(side);
   }
 
@@ -161,17 +140,8 @@ final class Match {
     tired = iced;
     for (Side side : Side.values()) {
       if (!iced.equals(Optional.of(side))) {
-        bench(side).change(dice);
-        startShift(side);
+        bench(side).change(dice, clock.gameSeconds());
       }
-    }
-  }
-
-  private void startShift(Side side) {
-    if (side == Side.HOME) {
-      homeShift = clock.gameSeconds();
-    } else {
-      awayShift = clock.gameSeconds();
     }
   }
 
@@ -179,14 +149,10 @@ final class Match {
    * A side that has sent the puck deep, or brought it past center, changes when its shift is long.
    */
   void changeOnTheFly(Side side, double after) {
-    double since = side == Side.HOME ? homeShift : awayShift;
-    if (clock.gameSeconds() - since > SHIFT_S + after) {
-      bench(side).change(dice);
-      startShift(side);
-      if (tired.equals(Optional.of(side))) {
-        tired = Optional.empty();
-      }
-      ice.change(side, lineUp(side), kept(side));
+    if (clock.gameSeconds() - bench(side).shiftSince > SHIFT_S + after) {
+      bench(side).change(dice, clock.gameSeconds());
+      tired = tired.filter(t -> t != side);
+      ice.change(side, lineUp(side), ice.holder().filter(b -> b.side == side));
     }
   }
 
@@ -210,23 +176,19 @@ final class Match {
   /** A row of somebody who acts now; finish it and hand it to {@link #log}. */
   SheetRow row(Action action, Carrier who) {
     SheetRow row = SheetRow.of(clock, action, who, counts(who.side()));
-    return shortOfCenter(who.at()) ? row.seeing(Seen.of(ice, who.side())) : row;
+    row.seen =
+        Optional.of(who.side()).filter(s -> shortOfCenter(who.at())).map(s -> Seen.of(ice, s));
+    return row;
   }
 
-  /** Writes a row and says which it is. */
-  int log(SheetRow row) {
+  /** Writes a row. */
+  void log(SheetRow row) {
     rows.add(row);
-    return rows.size() - 1;
   }
 
-  /** The team of a row. */
-  Side sentBy(int row) {
-    return rows.get(row).side().orElseThrow();
-  }
-
-  /** The puck of a release row came back to those who sent it. */
-  void regained(int release) {
-    rows.set(release, rows.get(release).went(Outcome.REGAINED));
+  /** Writes a pass. */
+  void logPass(Carrier from, Outcome how, Target to) {
+    log(row(Action.PASS, from).went(how).toward(to));
   }
 
   void logStoppage(Stoppage word, Optional<Side> calledOn) {
@@ -234,37 +196,13 @@ final class Match {
   }
 
   private SheetRow.OnIce counts(Side side) {
-    List<Skater> own = onIce(side);
-    List<Skater> others = onIce(side.other());
-    return new SheetRow.OnIce(
-        numbers(own),
-        numbers(others),
-        own.size(),
-        others.size(),
-        netEmpty(side),
-        netEmpty(side.other()));
-  }
-
-  private static String numbers(List<Skater> skaters) {
-    int[] numbers = new int[skaters.size()];
-    for (int i = 0; i < numbers.length; i++) {
-      numbers[i] = skaters.get(i).number();
-    }
-    Arrays.sort(numbers);
-    StringBuilder text = new StringBuilder();
-    for (int number : numbers) {
-      text.append(text.isEmpty() ? "" : "; ").append(number);
-    }
-    return text.toString();
-  }
-
-  boolean inOwnZone(Place at) {
-    return rink.inOwnZone(at.x());
+    Side other = side.other();
+    return new SheetRow.OnIce(onIce(side), onIce(other), netEmpty(side), netEmpty(other));
   }
 
   /** Whether a place is short of center: the puck there does not touch the red line. */
   boolean shortOfCenter(Place at) {
-    return rink.shortOfCenter(at.x()) > 0;
+    return spots.shortOfCenter(at) > 0;
   }
 
   /** In how many of some futures whoever has the puck now would bring it to center, 0 to 1. */

@@ -6,15 +6,13 @@ import twostrides.demo.ExitTruth.CenterMark;
 import twostrides.demo.Keeping.Kept;
 import twostrides.demo.PenaltyBox.Manpower;
 import twostrides.demo.Words.Action;
-import twostrides.demo.Words.Outcome;
-import twostrides.rink.Place;
 
 /**
  * A player with the puck between the own blue line and center. What he does hangs on how close his
  * checkers are; whether he brings it to center is decided by whether one gets to him. All shares
  * are assumed.
  */
-final class NeutralPlay {
+final class NeutralPlay extends Play {
   private enum Intent {
     ON,
     AHEAD,
@@ -26,18 +24,8 @@ final class NeutralPlay {
   /** A player out here acts on a checker who is still this part of the seconds away, assumed. */
   private static final double FORESIGHT = 0.72;
 
-  private final Match match;
-  private final Hands hands;
-  private final Releases releases;
-  private final Keeping keeping;
-  private final Whistle whistle;
-
-  NeutralPlay(Match match, Hands hands, Releases releases, Whistle whistle) {
-    this.match = match;
-    this.hands = hands;
-    this.releases = releases;
-    this.whistle = whistle;
-    keeping = new Keeping(match);
+  NeutralPlay(Hands hands) {
+    super(hands);
   }
 
   /**
@@ -52,18 +40,18 @@ final class NeutralPlay {
       case AHEAD -> ahead(written);
       case SEND -> send();
       case BACK -> back(c, written);
-      case EMPTY_NET -> atEmptyNet(c);
+      case EMPTY_NET -> atEmptyNet(c, 0.4, 0.7, this::markReleased);
     };
   }
 
   private EnumMap<Intent, Double> weights(Carrier c) {
     double hurry = c.skater().habits().hurry();
-    EnumMap<Intent, Double> w = new EnumMap<>(Intent.class);
-    switch (Pressure.of(c.contact() * FORESIGHT)) {
-      case NONE -> fill(w, 84, 17, 5 * hurry, 3);
-      case LIGHT -> fill(w, 60, 24, 14 * hurry, 4);
-      case HEAVY -> fill(w, 14, 46, 26 * (0.3 + 0.7 * hurry), 4);
-    }
+    EnumMap<Intent, Double> w =
+        switch (Pressure.of(c.contact() * FORESIGHT)) {
+          case NONE -> weights(Intent.class, 84, 17, 5 * hurry, 3);
+          case LIGHT -> weights(Intent.class, 60, 24, 14 * hurry, 4);
+          case HEAVY -> weights(Intent.class, 14, 46, 26 * (0.3 + 0.7 * hurry), 4);
+        };
     if (match.box.manpower(c.side()) == Manpower.SHORTHANDED) {
       w.computeIfPresent(Intent.SEND, (key, weight) -> weight * 3);
     }
@@ -73,14 +61,6 @@ final class NeutralPlay {
     return w;
   }
 
-  private static void fill(
-      EnumMap<Intent, Double> w, double on, double ahead, double send, double back) {
-    w.put(Intent.ON, on);
-    w.put(Intent.AHEAD, ahead);
-    w.put(Intent.SEND, send);
-    w.put(Intent.BACK, back);
-  }
-
   /** Keeps it and goes for center. */
   private Next on(Carrier c, boolean written) {
     double before = match.truth.watches() ? match.chanceOfCenter() : 0;
@@ -88,13 +68,12 @@ final class NeutralPlay {
     Kept kept = keeping.carry(match.dice.between(0.5, 5.5), Futures.LONGEST_S);
     Carrier now = kept.carrier();
     boolean gained = !match.shortOfCenter(now.at());
-    match.truth.kept(match.rink.shortOfCenter(c.at().x()), before, gained);
+    match.truth.kept(match.spots.shortOfCenter(c.at()), before, gained);
     if (gained) {
       match.truth.center(CenterMark.GAINED);
       return hands.keeps(
           now.movedTo(hands.clearOfCenter(Math.max(0.5, now.at().x()), now.at().y())));
     }
-    double line = match.rink.blueLineNeutralEdge();
     Carrier there = keeping.within(now, 0.2 - line, -0.5);
     if (!kept.lost()) {
       return hands.keeps(there);
@@ -126,13 +105,12 @@ final class NeutralPlay {
     if (match.dice.chance(0.26)) {
       return releases.deep(c);
     }
-    Place loose = hands.clearOfCenter(match.dice.between(-5, 7.3), match.dice.between(-12, 12));
-    return hands.loose(c.side(), loose, match.dice.between(1, 3), 0);
+    return looseInNeutral(c.side(), -5, 1, 3);
   }
 
   /** A look before the puck goes, short of center all the while. */
   private Carrier held(double longest) {
-    double from = 0.2 - match.rink.blueLineNeutralEdge();
+    double from = 0.2 - line;
     return keeping.hold(match.dice.between(0, longest), from, -0.5).carrier();
   }
 
@@ -147,30 +125,17 @@ final class NeutralPlay {
     if (match.dice.chance(0.75)) {
       return releases.deepAfterRelease(c);
     }
-    Place loose = hands.clearOfCenter(match.dice.between(0.6, 7.3), match.dice.between(-12, 12));
-    return hands.loose(c.side(), loose, match.dice.between(1, 3), 0);
+    return looseInNeutral(c.side(), 0.6, 1, 3);
   }
 
   /** Back to a defender in the own zone: a new attempt begins there. */
   private Next back(Carrier c, boolean written) {
-    double line = match.rink.blueLineNeutralEdge();
     Optional<Target> to = Target.within(match, c, -27, -line - 0.5);
     if (to.isEmpty()) {
       return on(c, written);
     }
     match.truth.center(CenterMark.BROUGHT_BACK);
     return hands.received(c, to.get());
-  }
-
-  private Next atEmptyNet(Carrier c) {
-    boolean in = match.dice.chance(0.4);
-    double iced = in ? 0 : releases.iced(c, 0.7);
-    markReleased(releases.shotFromAfar(c, in ? Outcome.GOAL : Outcome.MISSED, iced));
-    if (in) {
-      match.run((match.rink.goalLine() - c.at().x()) / match.dice.between(14, 20));
-      return whistle.goal(c.side());
-    }
-    return match.dice.chance(iced) ? releases.icing(c) : releases.deep(c);
   }
 
   private void markReleased(double chance) {

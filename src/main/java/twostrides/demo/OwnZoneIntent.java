@@ -1,5 +1,6 @@
 package twostrides.demo;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import twostrides.demo.Skater.Habits;
 import twostrides.demo.Skater.Role;
@@ -13,63 +14,40 @@ enum OwnZoneIntent {
   LONG,
   EMPTY_NET;
 
-  static OwnZoneIntent draw(Match match, Carrier c) {
-    EnumMap<OwnZoneIntent, Double> w = usual(c.pressure());
-    if (c.skater().role() == Role.GOALKEEPER) {
-      scale(w, CARRY, 0);
-      scale(w, CHIP, 0);
-      scale(w, PASS, 0.3);
-      scale(w, TEAMMATE, 3);
-    }
+  /** Factors in the order above, but for the empty net. */
+  private static final double[] SKATER = {1, 1, 1, 1, 1};
+
+  private static final double[] GOALKEEPER = {3, 0, 0.3, 0, 1};
+  private static final double[] EVEN = {1, 1, 1, 1, 1};
+  private static final double[] SHORTHANDED = {0.6, 0.6, 0.4, 1.3, 7};
+  private static final double[] POWER_PLAY = {1, 1.5, 1, 0.15, 0.05};
+
+  static OwnZoneIntent choose(Match match, Carrier c) {
+    boolean keeper = c.skater().role() == Role.GOALKEEPER;
     Habits habits = c.skater().habits();
     double hurry = c.pressure() == Pressure.HEAVY ? 1 : 0.5 + 0.5 * habits.hurry();
-    scale(w, CARRY, habits.carry());
-    scale(w, CHIP, hurry);
-    scale(w, LONG, hurry);
-    switch (match.box.manpower(c.side())) {
-      case EVEN -> {}
-      case SHORTHANDED -> {
-        scale(w, TEAMMATE, 0.6);
-        scale(w, CARRY, 0.6);
-        scale(w, PASS, 0.4);
-        scale(w, CHIP, 1.3);
-        scale(w, LONG, 7);
-      }
-      case POWER_PLAY -> {
-        scale(w, CARRY, 1.5);
-        scale(w, CHIP, 0.15);
-        scale(w, LONG, 0.05);
-      }
-    }
-    if (match.netEmpty(c.side().other())
-        && match.lead(c.side()) > 0
-        && c.skater().role() != Role.GOALKEEPER) {
+    double[] own = {1, habits.carry(), 1, hurry, hurry};
+    double[] manpower =
+        switch (match.box.manpower(c.side())) {
+          case EVEN -> EVEN;
+          case SHORTHANDED -> SHORTHANDED;
+          case POWER_PLAY -> POWER_PLAY;
+        };
+    double[] weights = usual(c.pressure());
+    Arrays.setAll(
+        weights, i -> weights[i] * (keeper ? GOALKEEPER : SKATER)[i] * own[i] * manpower[i]);
+    EnumMap<OwnZoneIntent, Double> w = Play.weights(OwnZoneIntent.class, weights);
+    if (match.netEmpty(c.side().other()) && match.lead(c.side()) > 0 && !keeper) {
       w.put(EMPTY_NET, 30.0);
     }
     return match.dice.choose(w);
   }
 
-  private static EnumMap<OwnZoneIntent, Double> usual(Pressure pressure) {
+  private static double[] usual(Pressure pressure) {
     return switch (pressure) {
-      case NONE -> weights(26, 84, 38, 1.0, 1.2);
-      case LIGHT -> weights(23, 50, 40, 5, 3.2);
-      case HEAVY -> weights(26, 12, 36, 12, 7.5);
+      case NONE -> new double[] {26, 84, 38, 1.0, 1.2};
+      case LIGHT -> new double[] {23, 50, 40, 5, 3.2};
+      case HEAVY -> new double[] {26, 12, 36, 12, 7.5};
     };
-  }
-
-  private static EnumMap<OwnZoneIntent, Double> weights(
-      double teammate, double carry, double pass, double chip, double clear) {
-    EnumMap<OwnZoneIntent, Double> w = new EnumMap<>(OwnZoneIntent.class);
-    w.put(TEAMMATE, teammate);
-    w.put(CARRY, carry);
-    w.put(PASS, pass);
-    w.put(CHIP, chip);
-    w.put(LONG, clear);
-    return w;
-  }
-
-  private static void scale(
-      EnumMap<OwnZoneIntent, Double> weights, OwnZoneIntent intent, double factor) {
-    weights.computeIfPresent(intent, (key, weight) -> weight * factor);
   }
 }

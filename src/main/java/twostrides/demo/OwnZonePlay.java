@@ -7,7 +7,6 @@ import twostrides.demo.Ice.CarryEnd;
 import twostrides.demo.Keeping.Kept;
 import twostrides.demo.Skater.Role;
 import twostrides.demo.Words.Action;
-import twostrides.demo.Words.Outcome;
 import twostrides.demo.Words.Stoppage;
 import twostrides.rink.Place;
 
@@ -16,28 +15,17 @@ import twostrides.rink.Place;
  * is drawn by {@link OwnZoneIntent}, and skaters and chance decide how it goes. All shares are
  * assumed and set so that games come out like the open games: docs/demo.md.
  */
-final class OwnZonePlay {
+final class OwnZonePlay extends Play {
   /** A player looks about, and carries on, no longer than this before he decides again, s. */
   private static final double LONGEST_HOLD_S = 9;
 
   private static final double LONGEST_CARRY_S = 5;
 
-  private final Match match;
-  private final Hands hands;
-  private final Releases releases;
-  private final Keeping keeping;
-  private final Whistle whistle;
   private final NeutralPlay neutral;
-  private final double line;
 
-  OwnZonePlay(Match match, Hands hands, Releases releases, Whistle whistle, NeutralPlay neutral) {
-    this.match = match;
-    this.hands = hands;
-    this.releases = releases;
-    this.whistle = whistle;
+  OwnZonePlay(Hands hands, NeutralPlay neutral) {
+    super(hands);
     this.neutral = neutral;
-    keeping = new Keeping(match);
-    line = match.rink.blueLineNeutralEdge();
   }
 
   Next decide(Carrier start) {
@@ -51,7 +39,7 @@ final class OwnZonePlay {
       }
       c = kept.carrier();
     }
-    return act(c, OwnZoneIntent.draw(match, c));
+    return act(c, OwnZoneIntent.choose(match, c));
   }
 
   private Next act(Carrier c, OwnZoneIntent intent) {
@@ -61,7 +49,8 @@ final class OwnZonePlay {
       case PASS -> pass(c);
       case CHIP -> chip(c);
       case LONG -> clear(c);
-      case EMPTY_NET -> atEmptyNet(c);
+      case EMPTY_NET ->
+          atEmptyNet(c, 0.3, 0.75, chance -> leaveSent(Way.LONG_CLEARANCE, c, chance));
     };
   }
 
@@ -120,7 +109,9 @@ final class OwnZonePlay {
     if (match.dice.chance(iced)) {
       return releases.icing(c);
     }
-    return match.dice.chance(stretch ? 0.3 : 0.15) ? releases.deep(c) : looseInNeutral(c.side());
+    return match.dice.chance(stretch ? 0.3 : 0.15)
+        ? releases.deep(c)
+        : looseInNeutral(c.side(), -7.3, 1.2, 3.4);
   }
 
   private Next chip(Carrier c) {
@@ -128,7 +119,7 @@ final class OwnZonePlay {
       return heldIn(c);
     }
     leaveSent(Way.CHIP, c, releases.send(c, 0));
-    return looseInNeutral(c.side());
+    return looseInNeutral(c.side(), -7.3, 1.2, 3.4);
   }
 
   private Next clear(Carrier c) {
@@ -146,18 +137,6 @@ final class OwnZonePlay {
     return match.dice.chance(iced) ? releases.icing(c) : releases.deepAfterRelease(c);
   }
 
-  private Next atEmptyNet(Carrier c) {
-    boolean in = match.dice.chance(0.3);
-    double iced = in ? 0 : releases.iced(c, 0.75);
-    leaveSent(
-        Way.LONG_CLEARANCE, c, releases.shotFromAfar(c, in ? Outcome.GOAL : Outcome.MISSED, iced));
-    if (in) {
-      match.run((match.rink.goalLine() - c.at().x()) / match.dice.between(14, 20));
-      return whistle.goal(c.side());
-    }
-    return match.dice.chance(iced) ? releases.icing(c) : releases.deep(c);
-  }
-
   private Next heldIn(Carrier c) {
     releases.send(c, 0);
     lose(c);
@@ -165,11 +144,6 @@ final class OwnZonePlay {
     Place at = match.spots.inside(x, c.at().y() + match.dice.between(-3, 3));
     Action how = match.dice.chance(0.15) ? Action.TAKEAWAY : Action.RECOVERY;
     return hands.gets(how, c.side().other(), at.seenByOpponent(), match.dice.between(0.6, 2));
-  }
-
-  private Next looseInNeutral(Side side) {
-    Place loose = hands.clearOfCenter(match.dice.between(-7.3, 7.3), match.dice.between(-12, 12));
-    return hands.loose(side, loose, match.dice.between(1.2, 3.4), 0);
   }
 
   /** An opponent strips the carrier inside the zone. */
@@ -205,8 +179,6 @@ final class OwnZonePlay {
 
   /** A place within reach that is surely inside the own zone. */
   private Place nearby(Place at, double metres) {
-    double x = at.x() + match.dice.between(-metres, metres) * 0.7;
-    double y = at.y() + match.dice.between(-metres, metres) * 0.7;
-    return match.spots.inside(Math.min(x, -line - 0.2), y);
+    return near(at, metres, -Double.MAX_VALUE, -line - 0.2);
   }
 }

@@ -66,19 +66,8 @@ final class PenaltyBox {
 
   /** Who has more skaters because of penalties being served. */
   enum Manpower {
-    EVEN("even"),
-    SHORTHANDED("shorthanded"),
-    POWER_PLAY("power play");
-
-    private final String word;
-
-    Manpower(String word) {
-      this.word = word;
-    }
-
-    /** The word in the truth. */
-    String word() {
-      return word;
-    }
+    EVEN,
+    SHORTHANDED,
+    POWER_PLAY
   }
 }

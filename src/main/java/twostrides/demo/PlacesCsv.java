@@ -3,7 +3,7 @@ package twostrides.demo;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Stream;
 import twostrides.demo.ExitTruth.Cause;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
@@ -14,19 +14,6 @@ import twostrides.rink.Rink;
  * together, and each a little by itself.
  */
 final class PlacesCsv {
-  static final List<String> HEADER =
-      List.of(
-          "game",
-          "period",
-          "clock",
-          "let_go_by",
-          "team",
-          "carrier",
-          "x_m",
-          "y_m",
-          "later_x_m",
-          "later_y_m");
-
   /** Seconds between the first five clicks and the second. */
   private static final double LATER_S = 0.5;
 
@@ -48,69 +35,82 @@ final class PlacesCsv {
 
   private static final Spots SPOTS = new Spots(Rink.NORTH_AMERICAN);
 
-  private PlacesCsv() {}
-
-  /** The clicked icings of one team in a season; game by game, in order. */
-  static String text(List<DemoGame> games, String team, long seed) {
-    List<List<String>> lines = new ArrayList<>();
-    for (DemoGame game : games) {
-      Dice dice = Dice.beside(seed, game.number(), CLICKS);
-      for (ReleaseTruth release : game.releases()) {
-        boolean looked = dice.chance(LOOKED_AT);
-        boolean ours = game.team(release.side()).name().equals(team);
-        if (looked && ours && release.cause() == Cause.ICING && !game.source().places()) {
-          click(game, release, dice, lines);
-        }
-      }
-    }
-    return Csv.text(HEADER, lines);
-  }
-
-  private static void click(
-      DemoGame game, ReleaseTruth release, Dice dice, List<List<String>> lines) {
-    Optional<Seen.Spot> carrier =
-        release.seen().own().stream().filter(s -> s.skater().equals(release.skater())).findFirst();
-    if (carrier.isEmpty()) {
-      return; // A goalkeeper let it go: nobody to race.
-    }
-    lines.add(line(game, release, "own", carrier.get(), "yes", dice));
-    for (Seen.Spot s : nearest(release.seen().opponents(), carrier.get(), OPPONENTS)) {
-      lines.add(line(game, release, "opponent", s, "", dice));
-    }
-    for (Seen.Spot s : nearest(release.seen().own(), carrier.get(), TEAMMATES + 1)) {
-      if (!s.equals(carrier.get())) {
-        lines.add(line(game, release, "own", s, "", dice));
-      }
+  /**
+   * One click after the other of the same skater, in the frame of the side that let the puck go.
+   */
+  private record Clicked(
+      String game, ReleaseTruth release, Side side, boolean carrier, Place at, Place later) {
+    Clicked ofCarrier() {
+      return new Clicked(game, release, side, true, at, later);
     }
   }
 
-  private static List<Seen.Spot> nearest(List<Seen.Spot> skaters, Seen.Spot carrier, int most) {
+  private final String team;
+  private final long seed;
+  private final List<Clicked> clicks = new ArrayList<>();
+
+  /** The clicked icings of one team in a season. */
+  PlacesCsv(String team, long seed) {
+    this.team = team;
+    this.seed = seed;
+  }
+
+  /** Looks at a game. */
+  void add(DemoGame game) {
+    Dice dice = Dice.beside(seed, game.number(), CLICKS);
+    for (ReleaseTruth release : game.releases()) {
+      boolean looked = dice.chance(LOOKED_AT);
+      boolean ours = game.team(release.by.side()).name().equals(team);
+      if (looked && ours && release.cause == Cause.ICING && !game.source().places()) {
+        // A goalkeeper who let it go is not among the skaters: nobody to race.
+        release.seen.own().stream()
+            .filter(s -> s.skater().equals(release.by.skater()))
+            .findFirst()
+            .ifPresent(carrier -> click(game, release, carrier, dice));
+      }
+    }
+  }
+
+  /** Game by game, in order. */
+  String text() {
+    return new Csv<Clicked>()
+        .column("game", click -> click.game())
+        .column("period", click -> Integer.toString(click.release().period))
+        .column("clock", click -> SheetCsv.clock(click.release().release))
+        .column("let_go_by", click -> click.release().by.skater().label())
+        .column("team", click -> click.side() == click.release().by.side() ? "own" : "opponent")
+        .column("carrier", click -> click.carrier() ? "yes" : "")
+        .column("x_m", click -> Csv.number(click.at().x(), 1))
+        .column("y_m", click -> Csv.number(click.at().y(), 1))
+        .column("later_x_m", click -> Csv.number(click.later().x(), 1))
+        .column("later_y_m", click -> Csv.number(click.later().y(), 1))
+        .text(clicks);
+  }
+
+  private void click(DemoGame game, ReleaseTruth release, Seen.Spot carrier, Dice dice) {
+    Side side = release.by.side();
+    clicks.add(clicked(game, release, side, carrier, dice).ofCarrier());
+    nearest(release.seen.opponents(), carrier, OPPONENTS)
+        .forEach(s -> clicks.add(clicked(game, release, side.other(), s, dice)));
+    nearest(release.seen.own(), carrier, TEAMMATES + 1)
+        .filter(s -> !s.equals(carrier))
+        .forEach(s -> clicks.add(clicked(game, release, side, s, dice)));
+  }
+
+  private static Stream<Seen.Spot> nearest(List<Seen.Spot> skaters, Seen.Spot carrier, int most) {
     return skaters.stream()
         .sorted(
             Comparator.comparingDouble(s -> Math.hypot(s.x() - carrier.x(), s.y() - carrier.y())))
-        .limit(most)
-        .toList();
+        .limit(most);
   }
 
-  private static List<String> line(
-      DemoGame game, ReleaseTruth release, String team, Seen.Spot s, String carrier, Dice dice) {
+  private static Clicked clicked(
+      DemoGame game, ReleaseTruth release, Side side, Seen.Spot s, Dice dice) {
     double x = s.x() + dice.about(-OFF, OFF);
     double y = s.y() + dice.about(-OFF, OFF);
     Place at = SPOTS.inside(x, y);
-    Place later =
-        SPOTS.inside(
-            x + s.vx() * LATER_S + dice.about(-OFF_LATER, OFF_LATER),
-            y + s.vy() * LATER_S + dice.about(-OFF_LATER, OFF_LATER));
-    return List.of(
-        game.id(),
-        Integer.toString(release.period()),
-        SheetCsv.clock(release.release()),
-        release.skater().label(),
-        team,
-        carrier,
-        Csv.number(at.x(), 1),
-        Csv.number(at.y(), 1),
-        Csv.number(later.x(), 1),
-        Csv.number(later.y(), 1));
+    double laterX = x + s.vx() * LATER_S + dice.about(-OFF_LATER, OFF_LATER);
+    double laterY = y + s.vy() * LATER_S + dice.about(-OFF_LATER, OFF_LATER);
+    return new Clicked(game.id(), release, side, false, at, SPOTS.inside(laterX, laterY));
   }
 }

@@ -3,27 +3,16 @@ package twostrides.demo;
 /** How close the nearest checker is, in the words of a sheet. */
 enum Pressure {
   /** No checker near. */
-  NONE("none"),
+  NONE,
   /** A checker there in a moment. */
-  LIGHT("light"),
+  LIGHT,
   /** A checker on the player. */
-  HEAVY("heavy");
+  HEAVY;
 
   /** Seconds until a checker could be there below which pressure is heavy, and light; assumed. */
   private static final double HEAVY_S = 0.65;
 
   private static final double LIGHT_S = 1.3;
-
-  private final String word;
-
-  Pressure(String word) {
-    this.word = word;
-  }
-
-  /** The word in the sheet. */
-  String word() {
-    return word;
-  }
 
   /**
    * What somebody who logs the game calls it.

@@ -1,6 +1,5 @@
 package twostrides.demo;
 
-import twostrides.demo.ExitTruth.Cause;
 import twostrides.demo.PenaltyBox.Manpower;
 import twostrides.demo.ReleaseTruth.Kind;
 import twostrides.demo.Words.Action;
@@ -35,10 +34,10 @@ final class Releases {
   private final Hands hands;
   private final Whistle whistle;
 
-  Releases(Match match, Hands hands, Whistle whistle) {
-    this.match = match;
+  Releases(Hands hands) {
     this.hands = hands;
-    this.whistle = whistle;
+    match = hands.match;
+    whistle = hands.whistle;
   }
 
   /**
@@ -61,20 +60,14 @@ final class Releases {
    * @return the chance that the player would have gained center
    */
   double send(Carrier from, double iced) {
-    hands.sentIn(match.log(match.row(Action.RELEASE, from).went(Outcome.LOST)));
-    return keep(from, Kind.SENT, iced);
+    hands.sentIn(match.row(Action.RELEASE, from));
+    return truth(from, Kind.SENT, iced);
   }
 
   /** Writes a pass that is not received; the truth keeps it when it is short of center. */
   double missed(Carrier from, Target to, double iced) {
-    match.log(match.row(Action.PASS, from).went(Outcome.MISSED).toward(to.skater(), to.place()));
-    return keep(from, Kind.MISSED_PASS, iced);
-  }
-
-  /** Writes a shot from the own half at an empty net; a puck sent on like any other. */
-  double shotFromAfar(Carrier from, Outcome how, double iced) {
-    match.log(match.row(Action.SHOT, from).went(how));
-    return keep(from, Kind.SENT, iced);
+    match.logPass(from, Outcome.MISSED, to);
+    return truth(from, Kind.MISSED_PASS, iced);
   }
 
   /** The puck runs over the goal line untouched. */
@@ -114,21 +107,23 @@ final class Releases {
     return hands.loose(from.side(), at, seconds + match.dice.between(0.2, 1.6), 0);
   }
 
-  private double keep(Carrier from, Kind kind, double iced) {
+  /**
+   * Tells the truth about a puck that was just let go, when it is short of center.
+   *
+   * @param iced the chance that it is iced
+   * @return the chance that the player would have gained center
+   */
+  double truth(Carrier from, Kind kind, double iced) {
     if (!match.shortOfCenter(from.at())) {
       return 1;
     }
     double chance = match.chanceOfCenter();
     match.truth.released(
         new ReleaseTruth(
-            match.clock.period(),
-            match.clock.shown(),
-            from.side(),
-            from.skater(),
+            match.clock,
+            from,
             kind,
-            Cause.NONE,
-            from.at(),
-            match.rink.shortOfCenter(from.at().x()),
+            match.spots.shortOfCenter(from.at()),
             chance,
             iced,
             Seen.of(match.ice, from.side())));

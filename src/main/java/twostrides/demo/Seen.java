@@ -1,6 +1,5 @@
 package twostrides.demo;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -33,10 +32,8 @@ record Seen(List<Spot> own, List<Spot> opponents) {
   }
 
   private static List<Spot> spots(List<Body> bodies, int dir) {
-    List<Spot> spots = new ArrayList<>();
-    for (Body b : bodies) {
-      spots.add(new Spot(b.skater, dir * b.x, dir * b.y, dir * b.vx, dir * b.vy));
-    }
-    return spots;
+    return bodies.stream()
+        .map(b -> new Spot(b.skater, dir * b.x, dir * b.y, dir * b.vx, dir * b.vy))
+        .toList();
   }
 }

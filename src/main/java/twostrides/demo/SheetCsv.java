@@ -1,101 +1,73 @@
 package twostrides.demo;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import twostrides.demo.Words.Action;
 import twostrides.rink.Place;
 
 /** Writes a game as a play sheet: the columns and words of docs/sheets.md, without a map. */
 final class SheetCsv {
-  static final List<String> HEADER =
-      List.of(
-          "game",
-          "date",
-          "home",
-          "away",
-          "period",
-          "clock",
-          "team",
-          "player",
-          "other_player",
-          "action",
-          "outcome",
-          "x_m",
-          "y_m",
-          "to_x_m",
-          "to_y_m",
-          "skaters_for",
-          "skaters_against",
-          "on_ice",
-          "opponent_on_ice",
-          "net_for_empty",
-          "net_against_empty",
-          "stoppage",
-          "penalty",
-          "pressure",
-          "own_skaters",
-          "opponent_skaters",
-          "video_s");
-
   /** The only kind of penalty in this league. */
   private static final String MINOR = "minor";
 
   private SheetCsv() {}
 
   static String text(DemoGame game) {
-    List<List<String>> lines = new ArrayList<>();
-    for (SheetRow row : game.rows()) {
-      lines.add(cells(game, row));
-    }
-    return Csv.text(HEADER, lines);
+    return new Csv<SheetRow>()
+        .column("game", row -> game.id())
+        .column("date", row -> game.fixture().date().toString())
+        .column("home", row -> game.team(Side.HOME).name())
+        .column("away", row -> game.team(Side.AWAY).name())
+        .column("period", row -> Integer.toString(row.period))
+        .column("clock", row -> clock(row.elapsed))
+        .column("team", row -> row.side, side -> game.team(side).name())
+        .column("player", row -> row.skater, Skater::label)
+        .column("other_player", row -> row.other, Skater::label)
+        .column("action", row -> Words.word(row.action))
+        .column("outcome", row -> row.outcome, Words::word)
+        .column("x_m", row -> row.at, SheetCsv::x)
+        .column("y_m", row -> row.at, SheetCsv::y)
+        .column("to_x_m", row -> row.to, SheetCsv::x)
+        .column("to_y_m", row -> row.to, SheetCsv::y)
+        .column("skaters_for", row -> row.ice, ice -> Integer.toString(ice.own().size()))
+        .column("skaters_against", row -> row.ice, ice -> Integer.toString(ice.opponents().size()))
+        .column("on_ice", row -> row.ice, ice -> numbers(ice.own()))
+        .column("opponent_on_ice", row -> row.ice, ice -> numbers(ice.opponents()))
+        .column("net_for_empty", row -> row.ice, ice -> yesNo(ice.netForEmpty()))
+        .column("net_against_empty", row -> row.ice, ice -> yesNo(ice.netAgainstEmpty()))
+        .column("stoppage", row -> row.stoppage, Words::word)
+        .column("penalty", row -> row.action == Action.PENALTY ? MINOR : "")
+        .column("pressure", row -> row.pressure.filter(p -> game.source().pressure()), Words::word)
+        .column("own_skaters", row -> tracked(game, row), seen -> skaters(seen.own()))
+        .column("opponent_skaters", row -> tracked(game, row), seen -> skaters(seen.opponents()))
+        .column("video_s", row -> Csv.number(row.video, 1))
+        .text(game.rows());
   }
 
-  private static List<String> cells(DemoGame game, SheetRow row) {
-    Optional<SheetRow.OnIce> ice = row.ice();
-    boolean touch = row.pressure().isPresent();
-    Optional<Seen> seen = row.seen().filter(s -> touch && game.source().places());
-    return List.of(
-        game.id(),
-        game.date().toString(),
-        game.team(Side.HOME).name(),
-        game.team(Side.AWAY).name(),
-        Integer.toString(row.period()),
-        clock(row.elapsed()),
-        text(row.side(), s -> game.team(s).name()),
-        text(row.skater(), Skater::label),
-        text(row.other(), Skater::label),
-        Words.word(row.action()),
-        text(row.outcome(), Words::word),
-        text(row.at(), SheetCsv::x),
-        text(row.at(), SheetCsv::y),
-        text(row.to(), SheetCsv::x),
-        text(row.to(), SheetCsv::y),
-        text(ice, i -> Integer.toString(i.skatersFor())),
-        text(ice, i -> Integer.toString(i.skatersAgainst())),
-        text(ice, SheetRow.OnIce::own),
-        text(ice, SheetRow.OnIce::opponents),
-        text(ice, i -> yesNo(i.netForEmpty())),
-        text(ice, i -> yesNo(i.netAgainstEmpty())),
-        text(row.stoppage(), Words::word),
-        row.action() == Action.PENALTY ? MINOR : "",
-        text(row.pressure().filter(p -> game.source().pressure()), Pressure::word),
-        text(seen, s -> skaters(s.own())),
-        text(seen, s -> skaters(s.opponents())),
-        Csv.number(row.video(), 1));
+  private static Optional<Seen> tracked(DemoGame game, SheetRow row) {
+    return row.seen.filter(seen -> row.pressure.isPresent() && game.source().places());
+  }
+
+  private static String numbers(List<Skater> skaters) {
+    return skaters.stream()
+        .map(Skater::number)
+        .sorted()
+        .map(String::valueOf)
+        .collect(Collectors.joining("; "));
   }
 
   /** Places and speeds, to a tenth. */
   private static String skaters(List<Seen.Spot> skaters) {
-    StringBuilder text = new StringBuilder();
-    for (Seen.Spot s : skaters) {
-      text.append(text.isEmpty() ? "" : "; ");
-      text.append(Csv.number(s.x(), 1)).append(' ').append(Csv.number(s.y(), 1)).append(' ');
-      text.append(Csv.number(s.vx(), 1)).append(' ').append(Csv.number(s.vy(), 1));
-    }
-    return text.toString();
+    return skaters.stream()
+        .map(
+            s ->
+                DoubleStream.of(s.x(), s.y(), s.vx(), s.vy())
+                    .mapToObj(value -> Csv.number(value, 1))
+                    .collect(Collectors.joining(" ")))
+        .collect(Collectors.joining("; "));
   }
 
   /** Time left, minutes and seconds. */
@@ -114,9 +86,5 @@ final class SheetCsv {
 
   private static String yesNo(boolean value) {
     return value ? "yes" : "no";
-  }
-
-  private static <T> String text(Optional<T> value, Function<T, String> word) {
-    return value.map(word).orElse("");
   }
 }

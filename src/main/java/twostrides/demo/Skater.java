@@ -11,12 +11,6 @@ package twostrides.demo;
  */
 record Skater(int number, String name, Role role, Habits habits, Legs legs) {
 
-  Skater {
-    if (number < 1 || number > 98) {
-      throw new IllegalArgumentException("a jersey number runs from 1 to 98, not " + number);
-    }
-  }
-
   /** As a sheet writes it: {@code 17 Noor Halvik}. */
   String label() {
     return number + " " + name;
@@ -41,20 +35,6 @@ record Skater(int number, String name, Role role, Habits habits, Legs legs) {
   record Habits(double hurry, double carry, double passing, double far) {
 
     static final Habits USUAL = new Habits(1.0, 1.0, 0.0, 1.0);
-
-    Habits {
-      if (hurry < 0 || carry < 0 || Math.abs(passing) > 0.15 || far <= 0) {
-        throw new IllegalArgumentException(
-            "habits need factors of 0 or more and passing within 0.15, not "
-                + hurry
-                + ", "
-                + carry
-                + ", "
-                + passing
-                + ", "
-                + far);
-      }
-    }
   }
 
   /**
@@ -67,13 +47,5 @@ record Skater(int number, String name, Role role, Habits habits, Legs legs) {
   record Legs(double topSpeed, double push, double reaction) {
 
     static final Legs USUAL = new Legs(8.2, 4.6, 0.3);
-
-    Legs {
-      boolean human = topSpeed >= 6 && topSpeed <= 10 && push >= 2 && push <= 8 && reaction >= 0;
-      if (!human || reaction > 1) {
-        throw new IllegalArgumentException(
-            "nobody skates like that: " + topSpeed + " m/s, " + push + " m/s2, " + reaction + " s");
-      }
-    }
   }
 }

@@ -4,7 +4,10 @@ import java.util.Optional;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 
-/** The nine face-off spots, and what lies inside the boards. */
+/**
+ * What lies where on this league's rink: zones, the nine face-off spots, the inside of the boards.
+ * It takes the lengths of the rink, and answers by itself.
+ */
 final class Spots {
   /** How far from the boards a puck in play is written, m, assumed. */
   private static final double OFF_BOARDS = 0.4;
@@ -13,6 +16,26 @@ final class Spots {
 
   Spots(Rink rink) {
     this.rink = rink;
+  }
+
+  /** Metres from the puck's near side to the near edge of the red line; 0 or less is gained. */
+  double shortOfCenter(Place at) {
+    return toCenter() - at.x();
+  }
+
+  /** The x in a team's frame from which its puck touches the red line, m. */
+  double toCenter() {
+    return -rink.redLineHalfWidth() - Rink.PUCK_RADIUS;
+  }
+
+  /** Whether the puck is not wholly past the own blue line. */
+  boolean inOwnZone(Place at) {
+    return at.x() <= -rink.blueLineNeutralEdge() + Rink.PUCK_RADIUS;
+  }
+
+  /** Whether a place lies beyond the far blue line. */
+  boolean inAttackingZone(Place at) {
+    return at.x() > rink.blueLineNeutralEdge();
   }
 
   Next.Drop center() {

@@ -60,14 +60,14 @@ final class Steering {
       if (forwards.size() > 2) {
         Body a = forwards.get(1);
         Body b = forwards.get(2);
-        boolean swap = Math.abs(b.y - ice.puckY()) < Math.abs(a.y - ice.puckY());
+        boolean swap = Math.abs(b.y - ice.puck().y()) < Math.abs(a.y - ice.puck().y());
         a.slot = swap ? 2 : 1;
         b.slot = swap ? 1 : 2;
       }
-      defenders.sort(Comparator.comparingDouble(b -> b.distanceTo(ice.puckX(), ice.puckY())));
+      defenders.sort(Comparator.comparingDouble(b -> b.distanceTo(ice.puck())));
       number(defenders);
     } else {
-      forwards.sort(Comparator.comparingDouble(b -> b.secondsTo(ice.puckX(), ice.puckY())));
+      forwards.sort(Comparator.comparingDouble(b -> b.secondsTo(ice.puck())));
       number(forwards);
       defenders.sort(Comparator.comparingDouble(b -> dir * b.y));
       number(defenders);
@@ -82,11 +82,11 @@ final class Steering {
 
   /** Who goes for the carrier: nearly always the first, sometimes the next ones. */
   static void pressers(Ice ice, Dice dice) {
-    double u = Ice.direction(ice.attacking()) * ice.puckX();
+    double u = Ice.direction(ice.attacking()) * ice.puck().x();
     List<Body> checkers = ice.bodies(ice.attacking().other());
     double[] seconds = new double[checkers.size()];
     for (int i = 0; i < seconds.length; i++) {
-      seconds[i] = checkers.get(i).secondsTo(ice.puckX(), ice.puckY());
+      seconds[i] = checkers.get(i).secondsTo(ice.puck());
     }
     for (int k = 0; k < seconds.length; k++) {
       Body b = checkers.get(k);
@@ -100,7 +100,7 @@ final class Steering {
       }
       b.presses = dice.chance(chance);
       if (b.presses) {
-        double near = Math.min(1, b.distanceTo(ice.puckX(), ice.puckY()) / SURE);
+        double near = Math.min(1, b.distanceTo(ice.puck()) / SURE);
         b.late = Math.max(b.late, near * dice.between(-HESITATES_S / 2, HESITATES_S));
       }
     }
@@ -110,27 +110,24 @@ final class Steering {
   static void aim(Ice ice) {
     Side with = ice.attacking();
     int dir = Ice.direction(with);
-    double u = dir * ice.puckX();
-    double w = dir * ice.puckY();
+    double u = dir * ice.puck().x();
+    double w = dir * ice.puck().y();
     double line = ice.rink().blueLineNeutralEdge();
     List<Body> own = ice.bodies(with);
     List<Body> others = ice.bodies(with.other());
     if (ice.loose()) {
       Body first = chaser(ice, own);
       Body second = chaser(ice, others);
-      double lead =
-          second.secondsTo(ice.puckX(), ice.puckY()) - first.secondsTo(ice.puckX(), ice.puckY());
+      double lead = second.secondsTo(ice.puck()) - first.secondsTo(ice.puck());
       chase(ice, first, lead < -CLEARLY_S);
       chase(ice, second, lead > CLEARLY_S);
     }
-    for (int i = 0; i < own.size(); i++) {
-      Body b = own.get(i);
+    for (Body b : own) {
       if (free(ice, b)) {
         support(b, dir, u, w, line);
       }
     }
-    for (int i = 0; i < others.size(); i++) {
-      Body b = others.get(i);
+    for (Body b : others) {
       if (free(ice, b)) {
         if (b.presses) {
           press(ice, b, dir);
@@ -142,39 +139,32 @@ final class Steering {
   }
 
   private static boolean free(Ice ice, Body b) {
-    return !b.bound && b.late <= 0 && !(ice.holder().isPresent() && ice.holder().get() == b);
+    return !b.bound && b.late <= 0 && ice.holder().filter(holder -> holder == b).isEmpty();
   }
 
   /** The soonest of a side, who goes for a loose puck; the others are free. */
   private static Body chaser(Ice ice, List<Body> bodies) {
-    Body first = bodies.get(0);
-    for (int i = 0; i < bodies.size(); i++) {
-      Body b = bodies.get(i);
-      b.bound = false;
-      if (b.secondsTo(ice.puckX(), ice.puckY()) < first.secondsTo(ice.puckX(), ice.puckY())) {
-        first = b;
-      }
-    }
-    return first;
+    bodies.forEach(b -> b.bound = false);
+    return ice.soonest(bodies.get(0).side, ice.puck());
   }
 
   /** Who is clearly second pulls up between the puck and his own net. */
   private static void chase(Ice ice, Body b, boolean pullsUp) {
     if (b.late <= 0 && pullsUp) {
       double back = PULLS_UP * Ice.direction(b.side);
-      b.goTo(ice.puckX() - back, ice.puckY() * 0.85, b.top());
+      b.goTo(ice.puck().x() - back, ice.puck().y() * 0.85, b.top());
     } else if (b.late <= 0) {
-      b.goThrough(ice.puckX(), ice.puckY(), b.top());
+      b.goThrough(ice.puck().x(), ice.puck().y(), b.top());
     }
     b.bound = true;
   }
 
   /** Straight for where the carrier will be. */
   private static void press(Ice ice, Body b, int dir) {
-    double vx = ice.holder().isPresent() ? ice.holder().get().vx : 0;
-    double vy = ice.holder().isPresent() ? ice.holder().get().vy : 0;
-    double t = Math.min(1.4, b.distanceTo(ice.puckX(), ice.puckY()) / 8.5);
-    b.goThrough(ice.puckX() + vx * t + dir * 0.4, ice.puckY() + vy * t, b.top());
+    double vx = ice.holder().map(holder -> holder.vx).orElse(0.0);
+    double vy = ice.holder().map(holder -> holder.vy).orElse(0.0);
+    double t = Math.min(1.4, b.distanceTo(ice.puck()) / 8.5);
+    b.goThrough(ice.puck().x() + vx * t + dir * 0.4, ice.puck().y() + vy * t, b.top());
   }
 
   private static void go(Body b, int dir, double u, double w) {
@@ -263,8 +253,7 @@ final class Steering {
       double x = carrier.x + 0.5 * ahead * (carrier.vx + dir * way[0] * speed);
       double y = carrier.y + 0.5 * ahead * (carrier.vy + dir * way[1] * speed);
       double room = ROOM * ROOM;
-      for (int i = 0; i < checkers.size(); i++) {
-        Body b = checkers.get(i);
+      for (Body b : checkers) {
         double dx = x - b.x - b.vx * 0.6;
         double dy = y - b.y - b.vy * 0.6;
         room = Math.min(room, dx * dx + dy * dy);

@@ -18,29 +18,6 @@ import twostrides.demo.PenaltyBox.Manpower;
  * only then is it known whether an own-zone restart followed.
  */
 final class TruthBook {
-  private static final class Attempt {
-    final int period;
-    final int start;
-    final Side side;
-    int release;
-    Skater skater;
-    Way way;
-    Optional<CenterMark> center = Optional.empty();
-    Manpower manpower;
-    OptionalDouble chance = OptionalDouble.empty();
-
-    Attempt(int period, int start, Side side) {
-      this.period = period;
-      this.start = start;
-      this.side = side;
-    }
-
-    ExitTruth settled(Cause cause, OptionalInt restart) {
-      return new ExitTruth(
-          period, start, release, side, skater, way, center, manpower, cause, restart, chance);
-    }
-  }
-
   /**
    * A player who kept the puck short of center and went for it.
    *
@@ -54,9 +31,9 @@ final class TruthBook {
   private final List<Kept> kept = new ArrayList<>();
   private final List<ExitTruth> exits = new ArrayList<>();
   private final List<ReleaseTruth> releases = new ArrayList<>();
-  private final List<Attempt> waiting = new ArrayList<>();
-  private Optional<Attempt> open = Optional.empty();
-  private Optional<Attempt> beyond = Optional.empty();
+  private final List<ExitTruth> waiting = new ArrayList<>();
+  private Optional<ExitTruth> open = Optional.empty();
+  private Optional<ExitTruth> beyond = Optional.empty();
   private Optional<Side> spellOf = Optional.empty();
   private Optional<ReleaseTruth> underWay = Optional.empty();
 
@@ -91,7 +68,7 @@ final class TruthBook {
       if (beyond.isPresent()) {
         throw new IllegalStateException("a new attempt begins while center is undecided");
       }
-      open = Optional.of(new Attempt(clock.period(), clock.shown(), side));
+      open = Optional.of(new ExitTruth(clock, side));
     }
   }
 
@@ -102,11 +79,8 @@ final class TruthBook {
 
   /** The open attempt left the zone, or was lost inside. */
   void left(Way way, Carrier by, GameClock clock, Manpower manpower) {
-    Attempt attempt = open.orElseThrow(() -> new IllegalStateException("no attempt is open"));
-    attempt.way = way;
-    attempt.skater = by.skater();
-    attempt.release = clock.shown();
-    attempt.manpower = manpower;
+    ExitTruth attempt = open.orElseThrow(() -> new IllegalStateException("no attempt is open"));
+    attempt.left(way, by.skater(), clock, manpower);
     open = Optional.empty();
     waiting.add(attempt);
     if (way == Way.CARRY || way == Way.PASS) {
@@ -129,8 +103,7 @@ final class TruthBook {
   void centerReleased(GameClock clock, Manpower manpower, double chance) {
     beyond.ifPresent(
         attempt -> {
-          attempt.release = clock.shown();
-          attempt.manpower = manpower;
+          attempt.left(attempt.way, attempt.skater, clock, manpower);
           attempt.chance = OptionalDouble.of(chance);
         });
     center(CenterMark.RELEASED_SHORT);
@@ -140,6 +113,7 @@ final class TruthBook {
   void released(ReleaseTruth release) {
     landed(Cause.NONE);
     underWay = Optional.of(release);
+    releases.add(release);
   }
 
   /** Play stopped; the puck is dropped in this side's own zone next, or in nobody's. */
@@ -166,7 +140,7 @@ final class TruthBook {
   }
 
   private void landed(Cause brought) {
-    underWay.ifPresent(release -> releases.add(release.withCause(brought)));
+    underWay.ifPresent(release -> release.cause = brought);
     underWay = Optional.empty();
   }
 
@@ -174,7 +148,8 @@ final class TruthBook {
     if (spellOf.isPresent() && open.isPresent()) {
       throw new IllegalStateException("the opponent has control while an attempt is open");
     }
-    waiting.forEach(attempt -> exits.add(attempt.settled(cause, restart)));
+    waiting.forEach(attempt -> attempt.settled(cause, restart));
+    exits.addAll(waiting);
     waiting.clear();
   }
 }

@@ -1,5 +1,7 @@
 package twostrides.demo;
 
+import java.util.Locale;
+
 /** The words of a play sheet, as docs/sheets.md lists them; a missing word is empty text. */
 final class Words {
 
@@ -49,6 +51,11 @@ final class Words {
 
   /** A constant as a sheet writes it: {@code OUT_OF_PLAY} is {@code out_of_play}. */
   static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(java.util.Locale.ROOT);
+    return constant.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** A constant as the review writes it: {@code KEPT_IN} is {@code kept in}. */
+  static String spaced(Enum<?> constant) {
+    return word(constant).replace('_', ' ');
   }
 }

@@ -4,6 +4,6 @@
  * another decides carries. Shares no deciding code with the pipeline. Metres, seconds, m/s; each
  * side's frame has +x as its attack, the world is in the home team's.
  *
- * <p>May import {@code rink}.
+ * <p>May import {@code rink}, for its lengths alone, and {@code output}.
  */
 package twostrides.demo;

@@ -125,14 +125,36 @@ public final class RowReader {
   }
 
   private void missing(String column, String expected) {
+    problems.add(empty(column, expected, "fill in the cell; until then the row is set aside"));
+  }
+
+  private Problem empty(String column, String expected, String toDo) {
+    return new Problem(row.file(), row.line(), column, "", expected, toDo);
+  }
+
+  /**
+   * Says that a cell is doubtful, also one that is empty.
+   *
+   * @param column our column
+   * @param expected what should stand there
+   * @param toDo what to do about it
+   */
+  public void doubt(String column, String expected, String toDo) {
     problems.add(
-        new Problem(
-            row.file(),
-            row.line(),
-            column,
-            "",
-            expected,
-            "fill in the cell; until then the row is set aside"));
+        row.cell(column)
+            .map(c -> c.problem(expected, toDo))
+            .orElseGet(() -> empty(column, expected, toDo)));
+  }
+
+  /**
+   * Says that one of two cells that need each other is empty.
+   *
+   * @param one our column
+   * @param other our other column
+   * @param expected what should stand there
+   */
+  public void missingOneOf(String one, String other, String expected) {
+    missing(row.cell(one).isEmpty() ? one : other, expected);
   }
 
   /**
@@ -320,7 +342,7 @@ public final class RowReader {
       return Optional.empty();
     }
     if (x.isEmpty() || y.isEmpty()) {
-      missing(x.isEmpty() ? xColumn : yColumn, "a place needs both its numbers");
+      missingOneOf(xColumn, yColumn, "a place needs both its numbers");
       return Optional.empty();
     }
     Optional<Double> px = read(xColumn, c -> c.number(-SheetForms.WIDE, SheetForms.WIDE));

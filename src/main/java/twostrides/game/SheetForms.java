@@ -8,6 +8,7 @@ import static twostrides.sheet.SettingSpec.number;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import twostrides.sheet.ColumnSpec;
 import twostrides.sheet.SettingSpec;
 import twostrides.sheet.SheetSchema;
@@ -85,7 +86,8 @@ public final class SheetForms {
   /** Largest number of a place, either sign, in the sheet's unit; farther is no place. */
   public static final double WIDE = 10_000;
 
-  private static final List<SettingSpec> SETTINGS =
+  /** How a map says what a clock means. */
+  public static final List<SettingSpec> CLOCK_SETTINGS =
       List.of(
           new SettingSpec(
               "clock",
@@ -104,7 +106,11 @@ public final class SheetForms {
               "step_s",
               SMALLEST_STEP,
               LARGEST_STEP,
-              "smallest step of the clock in seconds"),
+              "smallest step of the clock in seconds"));
+
+  /** How a map says what places and dates mean. */
+  public static final List<SettingSpec> PLACE_SETTINGS =
+      List.of(
           new SettingSpec("place", "unit", TEXT, Set.of("m", "ft"), "unit of places"),
           new SettingSpec(
               "place",
@@ -134,6 +140,9 @@ public final class SheetForms {
               "periods in which the home team attacks +x, for rink_fixed"),
           new SettingSpec("rink", "name", TEXT, Set.of("nhl", "iihf"), "the rink's lengths"),
           new SettingSpec("date", "form", DATE_FORM, Set.of(), "form of dates"));
+
+  private static final List<SettingSpec> SETTINGS =
+      Stream.concat(CLOCK_SETTINGS.stream(), PLACE_SETTINGS.stream()).toList();
 
   private static final List<ColumnSpec> GAME_COLUMNS =
       List.of(

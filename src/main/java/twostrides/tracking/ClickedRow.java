@@ -1,6 +1,5 @@
 package twostrides.tracking;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,7 +9,6 @@ import twostrides.game.Frame;
 import twostrides.game.OnIce;
 import twostrides.game.RowReader;
 import twostrides.rink.Place;
-import twostrides.sheet.Problem;
 import twostrides.sheet.SheetRow;
 
 /**
@@ -50,17 +48,15 @@ record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
       return Optional.empty();
     }
     double step = Math.max(frame.clockStep(in.clockDecimals()), game.clockStep());
-    List<GameReleases.LetGo> there = new ArrayList<>();
-    for (GameReleases.LetGo r : game.releases()) {
-      boolean then =
-          r.period() == period.get() && Math.abs(r.elapsed() - elapsed.get()) < step - SAME;
-      boolean same = line.isEmpty() || line.get() == r.line();
-      if (then && same && letGoBy(r)) {
-        there.add(r);
-      }
-    }
+    List<GameReleases.LetGo> there =
+        game.releases().stream()
+            .filter(r -> r.period() == period.get())
+            .filter(r -> Math.abs(r.elapsed() - elapsed.get()) < step - SAME)
+            .filter(r -> line.isEmpty() || line.get() == r.line())
+            .filter(this::letGoBy)
+            .toList();
     if (there.size() != 1) {
-      problem(
+      in.doubt(
           TrackForm.CLOCK,
           there.isEmpty()
               ? "the clock of a release short of center in the game's sheet"
@@ -117,7 +113,7 @@ record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
     double vy = moved.map(Place::y).orElse(0.0);
     double speed = Math.hypot(vx, vy);
     if (speed > Smoother.FASTEST) {
-      problem(
+      in.doubt(
           row.cell(TrackForm.VX).isPresent() ? TrackForm.VX : TrackForm.LATER_X,
           String.format(
               Locale.ROOT,
@@ -137,9 +133,7 @@ record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
     Optional<Double> along = in.number(TrackForm.VX, -WIDE, WIDE);
     Optional<Double> across = in.number(TrackForm.VY, -WIDE, WIDE);
     if (row.cell(TrackForm.VX).isPresent() != row.cell(TrackForm.VY).isPresent()) {
-      in.requiredText(
-          row.cell(TrackForm.VX).isEmpty() ? TrackForm.VX : TrackForm.VY,
-          "a speed needs both its numbers");
+      in.missingOneOf(TrackForm.VX, TrackForm.VY, "a speed needs both its numbers");
     }
     if (along.isEmpty() || across.isEmpty()) {
       return Optional.empty();
@@ -147,13 +141,5 @@ record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
     Place from = frame.place(0, 0, home, period);
     Place to = frame.place(along.get(), across.get(), home, period);
     return Optional.of(new Place(to.x() - from.x(), to.y() - from.y()));
-  }
-
-  private void problem(String column, String expected, String toDo) {
-    in.problems()
-        .add(
-            row.cell(column)
-                .map(c -> c.problem(expected, toDo))
-                .orElseGet(() -> new Problem(row.file(), row.line(), column, "", expected, toDo)));
   }
 }

@@ -1,9 +1,12 @@
 package twostrides.tracking;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import twostrides.sheet.Cell;
 import twostrides.sheet.Problem;
@@ -35,12 +38,31 @@ final class GameOfRow {
   }
 
   /**
+   * Hands every row to those who know its game, or the reason why nobody does.
+   *
+   * @param known takes a row and the id of its game
+   * @param unknown takes a row of a game that was not read, and what is wrong with it
+   * @throws SheetException when a row names no game and nothing else tells
+   */
+  void each(BiConsumer<SheetRow, String> known, BiConsumer<SheetRow, List<Problem>> unknown)
+      throws SheetException {
+    for (SheetRow row : sheet.rows()) {
+      String id = of(row);
+      if (games.contains(id)) {
+        known.accept(row, id);
+      } else {
+        unknown.accept(row, List.of(unknown(row, id)));
+      }
+    }
+  }
+
+  /**
    * The id of a row's game; it may be that of a game that was not read.
    *
    * @param row a row of the sheet
    * @throws SheetException when the row names none and nothing else tells
    */
-  String of(SheetRow row) throws SheetException {
+  private String of(SheetRow row) throws SheetException {
     Optional<Cell> cell = row.cell(TrackForm.GAME);
     if (cell.isPresent()) {
       return cell.get().text();
@@ -69,7 +91,7 @@ final class GameOfRow {
    * @param row a row of the sheet
    * @param id what it names
    */
-  Problem unknown(SheetRow row, String id) {
+  private Problem unknown(SheetRow row, String id) {
     return new Problem(
         row.file(),
         row.line(),
@@ -82,16 +104,13 @@ final class GameOfRow {
   /** Up to three ids to compare a wrong one with: those that begin like it longest. */
   private List<String> like(String id) {
     return games.stream()
-        .sorted((a, b) -> Integer.compare(common(b, id), common(a, id)))
+        .sorted(Comparator.comparingInt(game -> -common(game, id)))
         .limit(3)
         .toList();
   }
 
   private static int common(String a, String b) {
-    int n = 0;
-    while (n < a.length() && n < b.length() && a.charAt(n) == b.charAt(n)) {
-      n++;
-    }
-    return n;
+    int n = Arrays.mismatch(a.toCharArray(), b.toCharArray());
+    return n < 0 ? a.length() : n;
   }
 }

@@ -1,10 +1,10 @@
 package twostrides.tracking;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
 import twostrides.game.Season;
@@ -74,23 +74,11 @@ record GameReleases(
   }
 
   private static GameReleases of(Game game) {
-    List<LetGo> releases = new ArrayList<>();
-    for (int i = 0; i < game.rows().size(); i++) {
-      if (game.letsGoShort(i)) {
-        PlayRow r = game.rows().get(i);
-        String team = r.team().orElseThrow();
-        releases.add(
-            new LetGo(
-                r.sheet(),
-                r.line(),
-                r.period(),
-                r.elapsed(),
-                team,
-                Optional.of(game.opponentOf(team)),
-                r.player(),
-                r.place().orElseThrow()));
-      }
-    }
+    List<LetGo> releases =
+        IntStream.range(0, game.rows().size())
+            .filter(game::letsGoShort)
+            .mapToObj(i -> letGo(game, game.rows().get(i)))
+            .toList();
     return new GameReleases(
         game.id(),
         Optional.of(game.home()),
@@ -100,23 +88,39 @@ record GameReleases(
         releases);
   }
 
+  private static LetGo letGo(Game game, PlayRow r) {
+    String team = r.team().orElseThrow();
+    return new LetGo(
+        r.sheet(),
+        r.line(),
+        r.period(),
+        r.elapsed(),
+        team,
+        Optional.of(game.opponentOf(team)),
+        r.player(),
+        r.place().orElseThrow());
+  }
+
   private static GameReleases of(TaggedGame game) {
-    List<LetGo> releases = new ArrayList<>();
-    for (TaggedExit t : game.exits()) {
-      if (t.letGo() && t.place().filter(p -> game.rink().shortOfCenter(p.x()) > 0).isPresent()) {
-        releases.add(
-            new LetGo(
-                t.sheet(),
-                t.line(),
-                t.period(),
-                t.elapsed(),
-                t.team(),
-                t.opponent(),
-                t.player(),
-                t.place().get()));
-      }
-    }
+    List<LetGo> releases =
+        game.exits().stream()
+            .filter(TaggedExit::letGo)
+            .filter(t -> t.place().filter(p -> game.rink().shortOfCenter(p.x()) > 0).isPresent())
+            .map(GameReleases::letGo)
+            .toList();
     return new GameReleases(
         game.id(), game.home(), game.rink(), TAGGED_STEP, game.periodLength(), releases);
+  }
+
+  private static LetGo letGo(TaggedExit t) {
+    return new LetGo(
+        t.sheet(),
+        t.line(),
+        t.period(),
+        t.elapsed(),
+        t.team(),
+        t.opponent(),
+        t.player(),
+        t.place().orElseThrow());
   }
 }

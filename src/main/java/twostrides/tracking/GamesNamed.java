@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import twostrides.sheet.Cell;
@@ -20,10 +21,11 @@ import twostrides.sheet.SheetStream;
  *
  * @param rows rows of each game named
  * @param unnamed rows that name none
- * @param firstUnnamed line of the first of them, from 1; 0 for none
+ * @param firstUnnamed line of the first of them, from 1
  * @param broken rows that are doubtful whatever their cells mean
  */
-public record GamesNamed(Map<String, Integer> rows, int unnamed, long firstUnnamed, int broken) {
+public record GamesNamed(
+    Map<String, Integer> rows, int unnamed, OptionalLong firstUnnamed, int broken) {
 
   /** Sorts and copies. */
   public GamesNamed {
@@ -60,7 +62,7 @@ public record GamesNamed(Map<String, Integer> rows, int unnamed, long firstUnnam
   private static final class Look implements SheetStream.Taker {
     private final Map<String, Integer> rows = new TreeMap<>();
     private int unnamed;
-    private long firstUnnamed;
+    private OptionalLong firstUnnamed = OptionalLong.empty();
     private int broken;
 
     @Override
@@ -72,7 +74,7 @@ public record GamesNamed(Map<String, Integer> rows, int unnamed, long firstUnnam
       if (game.isPresent()) {
         rows.merge(game.get().text(), 1, Integer::sum);
       } else {
-        firstUnnamed = unnamed == 0 ? row.line() : firstUnnamed;
+        firstUnnamed = unnamed == 0 ? OptionalLong.of(row.line()) : firstUnnamed;
         unnamed++;
       }
     }

@@ -94,15 +94,8 @@ public final class PlacesSheets {
   private void sheet(Sheet sheet, SheetMap map) throws SheetException {
     rowsRead += sheet.rows().size() + sheet.setAside().size();
     setAside.addAll(sheet.setAside());
-    GameOfRow game = new GameOfRow(sheet, games.keySet());
-    for (SheetRow row : sheet.rows()) {
-      String id = game.of(row);
-      if (games.containsKey(id)) {
-        row(row, map, games.get(id));
-      } else {
-        setAside.add(new DoubtfulRow(row, List.of(game.unknown(row, id))));
-      }
-    }
+    new GameOfRow(sheet, games.keySet())
+        .each((row, id) -> row(row, map, games.get(id)), this::setAside);
   }
 
   private void row(SheetRow row, SheetMap map, GameReleases game) {
@@ -119,8 +112,12 @@ public final class PlacesSheets {
       clickedRow.skater(r).ifPresent(group.skaters::add);
     }
     if (!in.problems().isEmpty()) {
-      setAside.add(new DoubtfulRow(row, in.problems()));
+      setAside(row, in.problems());
     }
+  }
+
+  private void setAside(SheetRow row, List<Problem> problems) {
+    setAside.add(new DoubtfulRow(row, problems));
   }
 
   private void take(Key key, Group group) {
@@ -138,7 +135,7 @@ public final class PlacesSheets {
               s.row().raw(),
               doubt.get(),
               "Correct the rows of this release; they count together.");
-      setAside.add(new DoubtfulRow(s.row(), List.of(together)));
+      setAside(s.row(), List.of(together));
     }
   }
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The second of the video of a row, from pairs of clock and video and from where play stopped.
@@ -64,19 +66,19 @@ final class RowVideo {
   ClockMatch at(int period, double elapsed, int overHere) {
     Line line = periods.computeIfAbsent(period, this::line);
     int over = below(line.stops, elapsed) + Math.min(overHere, count(line.stops, elapsed));
-    Fixed a = null;
-    Fixed b = null;
-    for (Fixed f : line.pairs) {
-      a = f.pair.elapsed() <= elapsed && f.over <= over ? f : a;
-      b = b == null && f.pair.elapsed() >= elapsed && f.over >= over ? f : b;
+    Optional<Fixed> a =
+        line.pairs.stream()
+            .filter(f -> f.pair.elapsed() <= elapsed && f.over <= over)
+            .reduce((earlier, later) -> later);
+    Optional<Fixed> b =
+        line.pairs.stream().filter(f -> f.pair.elapsed() >= elapsed && f.over >= over).findFirst();
+    if (a.isPresent() && b.isPresent()) {
+      return between(a.get(), b.get(), period, elapsed, over);
     }
-    if (a != null && b != null) {
-      return between(a, b, period, elapsed, over);
-    }
-    Fixed nearest = a == null ? b : a;
-    if (nearest == null) {
+    if (a.isEmpty() && b.isEmpty()) {
       return new ClockMatch.NotCovered("in a period without a pair of clock and video");
     }
+    Fixed nearest = a.or(() -> b).get();
     double away = elapsed - nearest.pair.elapsed();
     double second = nearest.pair.video() + away;
     if (Math.abs(away) > reach) {
@@ -92,22 +94,17 @@ final class RowVideo {
   }
 
   private ClockMatch between(Fixed a, Fixed b, int period, double elapsed, int over) {
-    double stood = VideoClock.slack(a.pair, b.pair);
-    double since = elapsed - a.pair.elapsed();
-    double length = b.pair.elapsed() - a.pair.elapsed();
     double error = Math.max(error(a.pair), error(b.pair));
     int known = b.over - a.over;
     int past = over - a.over;
-    if (stood <= VideoClock.errors(a.pair, b.pair)) {
-      double part = length > 0 ? since / length : 0;
-      double off = Math.max(part, 1 - part) * Math.max(stood, 0);
-      double second = a.pair.video() + part * (b.pair.video() - a.pair.video());
-      return new ClockMatch.At(second, error + (length > 0 ? off : 0), true);
+    if (VideoClock.ran(a.pair, b.pair)) {
+      return VideoClock.onLine(a.pair, b.pair, elapsed, error);
     }
     if (known == 0) {
       return clock.videoAt(period, elapsed, clockStep);
     }
-    double second = a.pair.video() + since + stood * past / known;
+    double stood = VideoClock.slack(a.pair, b.pair);
+    double second = a.pair.video() + (elapsed - a.pair.elapsed()) + stood * past / known;
     double off = past == 0 || past == known ? 0 : stood * Math.max(past, known - past) / known;
     return new ClockMatch.At(second, error + off, off == 0);
   }
@@ -131,30 +128,22 @@ final class RowVideo {
         stops.add(below(stops, p.elapsed()), p.elapsed());
       }
     }
-    List<Fixed> fixed = new ArrayList<>();
-    for (int i = 0; i < pairs.size(); i++) {
-      fixed.add(new Fixed(pairs.get(i), over(pairs, i, stops)));
-    }
-    return new Line(fixed, stops);
+    return new Line(
+        IntStream.range(0, pairs.size())
+            .mapToObj(i -> new Fixed(pairs.get(i), over(pairs, i, stops)))
+            .toList(),
+        stops);
   }
 
   private static int over(List<ClockPair> pairs, int i, List<Double> stops) {
     double here = pairs.get(i).elapsed();
-    int first = i;
-    while (first > 0 && pairs.get(first - 1).elapsed() == here) {
-      first--;
-    }
-    int last = i;
-    while (last + 1 < pairs.size() && pairs.get(last + 1).elapsed() == here) {
-      last++;
-    }
+    List<Double> clocks = pairs.stream().map(ClockPair::elapsed).toList();
+    int first = clocks.indexOf(here);
+    int last = clocks.lastIndexOf(here);
     int before = below(stops, here);
     int all = count(stops, here);
     if (first == last) {
-      boolean atTheWhistle =
-          i > 0
-              && VideoClock.slack(pairs.get(i - 1), pairs.get(i))
-                  <= VideoClock.errors(pairs.get(i - 1), pairs.get(i));
+      boolean atTheWhistle = i > 0 && VideoClock.ran(pairs.get(i - 1), pairs.get(i));
       return before + (atTheWhistle ? 0 : all);
     }
     // Whistle, face-off, whistle, face-off: every second pair stands after one more stoppage.

@@ -1,11 +1,12 @@
 package twostrides.tracking;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.DoubleStream;
 import twostrides.rink.Place;
 import twostrides.sheet.Problem;
 
@@ -14,12 +15,11 @@ import twostrides.sheet.Problem;
  * well be near. Goalkeepers are in it when the tracking has them.
  *
  * @param second second of the video
- * @param seen the skaters, in one team's frame, in the order of the sheet
+ * @param seen the skaters, in one team's frame, in the order of the sheet; a second sighting of the
+ *     same skater (same team, same number read in both, closer than {@link #SAME}) is left out
  * @param doubts why skaters were left out, or stand twice
- * @param merged second sightings of the same skater that were left out: same team, same number read
- *     in both, closer than {@link #SAME}
  */
-public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts, int merged) {
+public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts) {
   /** The longest time between two rows between which a place is taken, 0.2 s: assumed. */
   public static final double LONGEST_BETWEEN = 0.2;
 
@@ -49,12 +49,12 @@ public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts
   static Skaters of(List<Track> tracks, double second, double tolerance, Smoother smoother) {
     List<SeenSkater> seen = new ArrayList<>();
     List<Problem> doubts = new ArrayList<>();
-    int merged = 0;
     for (Track track : tracks) {
-      Sighting sighting = sighting(track, second, tolerance);
-      if (sighting == null) {
+      Optional<Sighting> there = sighting(track, second, tolerance);
+      if (there.isEmpty()) {
         continue;
       }
+      Sighting sighting = there.get();
       Motion motion = smoother.motion(track, second);
       if (motion instanceof Motion.TooFast fast) {
         doubts.add(fast.doubt());
@@ -70,7 +70,6 @@ public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts
               .mapToDouble(s -> s.place().distanceTo(skater.place()))
               .min();
       if (apart.isPresent() && apart.getAsDouble() < SAME) {
-        merged++;
         continue;
       }
       if (apart.isPresent()) {
@@ -78,32 +77,32 @@ public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts
       }
       seen.add(skater);
     }
-    return new Skaters(second, seen, doubts, merged);
+    return new Skaters(second, seen, doubts);
   }
 
   /** Where a track is at an instant, and the row nearest to it. */
   private record Sighting(Place place, int row) {}
 
-  private static Sighting sighting(Track track, double second, double tolerance) {
+  private static Optional<Sighting> sighting(Track track, double second, double tolerance) {
     int before = track.rowAt(second);
     int after = before + 1;
     boolean both = before >= 0 && after < track.rows();
     if (both && track.second(after) - track.second(before) <= LONGEST_BETWEEN) {
       double between = track.second(after) - track.second(before);
       double part = (second - track.second(before)) / between;
-      return new Sighting(
+      Place place =
           new Place(
               track.x(before) + part * (track.x(after) - track.x(before)),
-              track.y(before) + part * (track.y(after) - track.y(before))),
-          part <= 0.5 ? before : after);
+              track.y(before) + part * (track.y(after) - track.y(before)));
+      return Optional.of(new Sighting(place, part <= 0.5 ? before : after));
     }
     boolean nearBefore = before >= 0 && second - track.second(before) <= tolerance;
     boolean nearAfter = after < track.rows() && track.second(after) - second <= tolerance;
     if (!nearBefore && !nearAfter) {
-      return null;
+      return Optional.empty();
     }
     int row = nearBefore ? before : after;
-    return new Sighting(new Place(track.x(row), track.y(row)), row);
+    return Optional.of(new Sighting(new Place(track.x(row), track.y(row)), row));
   }
 
   private static Problem twice(Track track, int row, int number, double apart) {
@@ -128,28 +127,28 @@ public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts
   public OptionalDouble commonSpeed() {
     List<Motion.Moving> moving =
         seen.stream()
-            .filter(s -> s.motion() instanceof Motion.Moving)
-            .map(s -> (Motion.Moving) s.motion())
+            .map(SeenSkater::motion)
+            .filter(Motion.Moving.class::isInstance)
+            .map(Motion.Moving.class::cast)
             .toList();
     if (moving.size() < LEAST_TOGETHER) {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(
         Math.hypot(
-            median(moving.stream().mapToDouble(Motion.Moving::vx).toArray()),
-            median(moving.stream().mapToDouble(Motion.Moving::vy).toArray())));
+            median(moving.stream().mapToDouble(Motion.Moving::vx)),
+            median(moving.stream().mapToDouble(Motion.Moving::vy))));
   }
 
-  private static double median(double[] values) {
-    Arrays.sort(values);
-    int half = values.length / 2;
-    return values.length % 2 == 1 ? values[half] : (values[half - 1] + values[half]) / 2;
+  private static double median(DoubleStream values) {
+    double[] sorted = values.sorted().toArray();
+    int half = sorted.length / 2;
+    return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
   }
 
   /** The same skaters in the other team's frame. */
   public Skaters seenByOpponent() {
-    return new Skaters(
-        second, seen.stream().map(SeenSkater::seenByOpponent).toList(), doubts, merged);
+    return new Skaters(second, seen.stream().map(SeenSkater::seenByOpponent).toList(), doubts);
   }
 
   /**

@@ -1,30 +1,31 @@
 package twostrides.tracking;
 
 import java.util.Locale;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
 import twostrides.rink.Place;
 import twostrides.sheet.Problem;
 
 /**
  * Velocity at an instant by a local least-squares fit: over the rows within half a window of the
  * instant t, x(s) = a + b (s - t) + c (s - t)^2, and the same for y; b is the velocity and a the
- * place at t. LINEAR leaves c out. Savitzky and Golay 1964, Analytical Chemistry 36:1627, for rows
- * at any spacing (from memory).
+ * place at t. Savitzky and Golay 1964, Analytical Chemistry 36:1627, for rows at any spacing (from
+ * memory).
  *
- * <p>In the middle of evenly spaced rows both degrees give the same velocity, and its standard
- * error for rows that err by e, n of them at f a second, is about e f sqrt(12 / n^3). At the ends
- * of a track LINEAR errs by half the window times half the acceleration, QUADRATIC scatters four
- * times as much. A velocity that changes inside the window is averaged: the longer window hides
- * turns and short bursts.
+ * <p>In the middle of evenly spaced rows a straight line would give the same velocity, and its
+ * standard error for rows that err by e, n of them at f a second, is about e f sqrt(12 / n^3). At
+ * the ends of a track a line would err by half the window times half the acceleration; this fit
+ * scatters four times as much. A velocity that changes inside the window is averaged: the longer
+ * window hides turns and short bursts.
  *
  * <p>No fit reaches across a gap. Outside a track, inside a gap, or with too few rows there is no
  * speed.
  *
  * @param window length of the window in seconds
- * @param degree degree of the fit
  * @param longestGap seconds between rows across which no fit reaches
  * @param fastest metres a second above which a track is taken to be wrong
  */
-public record Smoother(double window, Degree degree, double longestGap, double fastest) {
+public record Smoother(double window, double longestGap, double fastest) {
   /** The usual window, 0.5 s: assumed. */
   public static final double WINDOW = 0.5;
 
@@ -37,25 +38,20 @@ public record Smoother(double window, Degree degree, double longestGap, double f
    */
   public static final double FASTEST = 12;
 
+  /** Coefficients of the parabola, each way. */
+  private static final int UNKNOWNS = 3;
+
   /** Part of the window that rows must span: at a track's end nearly half is left. Assumed. */
   private static final double LEAST_FILLED = 0.4;
 
   /** What is asked for without a word about it. */
-  public static final Smoother USUAL = new Smoother(WINDOW, Degree.QUADRATIC, LONGEST_GAP, FASTEST);
+  public static final Smoother USUAL = new Smoother(WINDOW, LONGEST_GAP, FASTEST);
 
-  /** Degree of the fitted polynomial. */
-  public enum Degree {
-    /** A straight line: two unknowns each way. */
-    LINEAR,
-    /** A parabola: three unknowns each way. */
-    QUADRATIC;
-
-    int unknowns() {
-      return this == LINEAR ? 2 : 3;
-    }
-  }
-
-  /** Checks that the lengths are positive. */
+  /**
+   * Checks that the lengths are positive.
+   *
+   * @throws IllegalArgumentException when one is not
+   */
   public Smoother {
     if (!(window > 0) || !(longestGap > 0) || !(fastest > 0)) {
       throw new IllegalArgumentException(
@@ -74,7 +70,7 @@ public record Smoother(double window, Degree degree, double longestGap, double f
    * @param window length of the window in seconds
    */
   public static Smoother over(double window) {
-    return new Smoother(window, Degree.QUADRATIC, LONGEST_GAP, FASTEST);
+    return new Smoother(window, LONGEST_GAP, FASTEST);
   }
 
   /**
@@ -107,8 +103,7 @@ public record Smoother(double window, Degree degree, double longestGap, double f
     }
     int n = last - first + 1;
     // One row more than unknowns, or the scatter could not be told.
-    if (n <= degree.unknowns()
-        || track.second(last) - track.second(first) < LEAST_FILLED * window) {
+    if (n <= UNKNOWNS || track.second(last) - track.second(first) < LEAST_FILLED * window) {
       return new Motion.NoSpeed("too few rows without a gap in the window");
     }
     return fit(track, first, last, second);
@@ -123,50 +118,26 @@ public record Smoother(double window, Degree degree, double longestGap, double f
   }
 
   private Motion fit(Track track, int first, int last, double second) {
-    int p = degree.unknowns();
     int n = last - first + 1;
-    double[][] inverse = new Normal(p).of(track, first, last, second);
-    double[] cx = new double[p];
-    double[] cy = new double[p];
-    double[] sx = new double[p];
-    double[] sy = new double[p];
+    RealMatrix powers = MatrixUtils.createRealMatrix(n, UNKNOWNS);
+    RealMatrix places = MatrixUtils.createRealMatrix(n, 2);
     // Places relative to the first row, so that the sums lose no digits.
     double x0 = track.x(first);
     double y0 = track.y(first);
-    for (int i = first; i <= last; i++) {
-      double power = 1;
-      for (int k = 0; k < p; k++) {
-        sx[k] += power * (track.x(i) - x0);
-        sy[k] += power * (track.y(i) - y0);
-        power *= track.second(i) - second;
+    for (int i = 0; i < n; i++) {
+      for (int k = 0; k < UNKNOWNS; k++) {
+        powers.setEntry(i, k, Math.pow(track.second(first + i) - second, k));
       }
+      places.setRow(i, new double[] {track.x(first + i) - x0, track.y(first + i) - y0});
     }
-    for (int k = 0; k < p; k++) {
-      for (int j = 0; j < p; j++) {
-        cx[k] += inverse[k][j] * sx[j];
-        cy[k] += inverse[k][j] * sy[j];
-      }
-    }
-    double squares = 0;
-    for (int i = first; i <= last; i++) {
-      double s = track.second(i) - second;
-      double rx = track.x(i) - x0 - value(cx, s);
-      double ry = track.y(i) - y0 - value(cy, s);
-      squares += rx * rx + ry * ry;
-    }
-    double variance = squares / (2.0 * (n - p));
-    double error = Math.sqrt(variance * inverse[1][1]);
+    RealMatrix inverse = MatrixUtils.inverse(powers.transposeMultiply(powers));
+    RealMatrix fitted = inverse.multiply(powers.transposeMultiply(places));
+    double scatter = places.subtract(powers.multiply(fitted)).getFrobeniusNorm();
+    double error = scatter * Math.sqrt(inverse.getEntry(1, 1) / (2.0 * (n - UNKNOWNS)));
+    Place place = new Place(x0 + fitted.getEntry(0, 0), y0 + fitted.getEntry(0, 1));
     Motion.Moving moving =
-        new Motion.Moving(new Place(x0 + cx[0], y0 + cy[0]), cx[1], cy[1], error, n);
+        new Motion.Moving(place, fitted.getEntry(1, 0), fitted.getEntry(1, 1), error, n);
     return moving.speed() > fastest ? tooFast(track, first, last, moving) : moving;
-  }
-
-  private static double value(double[] c, double s) {
-    double value = 0;
-    for (int k = c.length - 1; k >= 0; k--) {
-      value = value * s + c[k];
-    }
-    return value;
   }
 
   private Motion tooFast(Track track, int first, int last, Motion.Moving moving) {

@@ -78,16 +78,9 @@ public final class SyncSheets {
       rows.putIfAbsent(place(row.row()), row.row());
       setAside(row.row(), row.problems());
     }
-    GameOfRow game = new GameOfRow(sheet, games.keySet());
-    for (SheetRow row : sheet.rows()) {
-      rows.putIfAbsent(place(row), row);
-      String id = game.of(row);
-      if (games.containsKey(id)) {
-        row(row, map, games.get(id));
-      } else {
-        setAside(row, List.of(game.unknown(row, id)));
-      }
-    }
+    sheet.rows().forEach(row -> rows.putIfAbsent(place(row), row));
+    new GameOfRow(sheet, games.keySet())
+        .each((row, id) -> row(row, map, games.get(id)), this::setAside);
   }
 
   private void row(SheetRow row, SheetMap map, GameSpan game) {
@@ -109,17 +102,14 @@ public final class SyncSheets {
               : "the clock that belongs to the video's second");
     }
     if (period.isPresent() && !game.periods().contains(period.get())) {
-      in.problems()
-          .add(
-              row.cell(TrackForm.PERIOD)
-                  .orElseThrow()
-                  .problem(
-                      "a period of which the game's sheet has rows: "
-                          + game.periods().stream()
-                              .sorted()
-                              .map(String::valueOf)
-                              .collect(Collectors.joining(", ")),
-                      "Correct the period, or look why the game's sheet lacks it."));
+      in.doubt(
+          TrackForm.PERIOD,
+          "a period of which the game's sheet has rows: "
+              + game.periods().stream()
+                  .sorted()
+                  .map(String::valueOf)
+                  .collect(Collectors.joining(", ")),
+          "Correct the period, or look why the game's sheet lacks it.");
     }
     if (!in.problems().isEmpty() || period.isEmpty() || video.isEmpty()) {
       setAside(row, in.problems());

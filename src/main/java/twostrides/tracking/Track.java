@@ -1,6 +1,7 @@
 package twostrides.tracking;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.OptionalInt;
 import twostrides.rink.Place;
 
@@ -15,7 +16,7 @@ public final class Track {
   private final String id;
   private final String file;
   private final boolean home;
-  private final int period;
+  private final Optional<Integer> period;
   private int rows;
   private double[] seconds = new double[32];
   private float[] x = new float[32];
@@ -29,9 +30,9 @@ public final class Track {
    * @param id the sheet's id
    * @param file the sheet
    * @param home whether the skater is the home team's
-   * @param period period, from 1; 0 when the sheet does not say
+   * @param period period, from 1, where the sheet says so
    */
-  Track(String id, String file, boolean home, int period) {
+  Track(String id, String file, boolean home, Optional<Integer> period) {
     this.id = id;
     this.file = file;
     this.home = home;
@@ -74,8 +75,8 @@ public final class Track {
     return home;
   }
 
-  /** Period, from 1; 0 when the sheet does not say. */
-  public int period() {
+  /** Period, from 1; empty when the sheet does not say. */
+  public Optional<Integer> period() {
     return period;
   }
 

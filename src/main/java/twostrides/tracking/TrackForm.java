@@ -1,8 +1,6 @@
 package twostrides.tracking;
 
-import static twostrides.sheet.SettingSpec.Kind.DATE_FORM;
 import static twostrides.sheet.SettingSpec.Kind.FLAG;
-import static twostrides.sheet.SettingSpec.Kind.TEXT;
 import static twostrides.sheet.SettingSpec.Kind.WHOLE_NUMBERS;
 import static twostrides.sheet.SettingSpec.number;
 
@@ -50,47 +48,21 @@ public final class TrackForm {
   private static final double LONGEST_VIDEO = 86_400;
 
   private static final List<SettingSpec> CLOCK_SETTINGS =
-      List.of(
-          setting("clock", "direction", "whether the clock counts down or up", "down", "up"),
+      with(
+          SheetForms.CLOCK_SETTINGS,
           number(
-              "clock",
-              "period_length_s",
-              SheetForms.SHORTEST_PERIOD,
-              SheetForms.LONGEST_PERIOD,
-              "length of a period in seconds"),
-          step("clock", "step_s", "smallest step of the clock in seconds"),
-          step("video", "step_s", "smallest step of video seconds"));
+              "video",
+              "step_s",
+              SheetForms.SMALLEST_STEP,
+              SheetForms.LARGEST_STEP,
+              "smallest step of video seconds"));
 
   private static final List<SettingSpec> PLACE_SETTINGS =
-      List.of(
-          setting("rink", "name", "the rink's lengths", "nhl", "iihf"),
-          new SettingSpec("date", "form", DATE_FORM, Set.of(), "form of dates"),
-          setting("place", "unit", "unit of places", "m", "ft"),
-          setting(
-              "place",
-              "view",
-              "whose attack is toward +x",
-              "acting_team",
-              "home_team",
-              "rink_fixed"),
-          center("center_x"),
-          center("center_y"),
-          setting(
-              "place",
-              "y_left",
-              "whether y grows (up) or falls (down) to the left of +x",
-              "up",
-              "down"),
-          step("place", "step", "smallest step of places, in the sheet's unit"),
-          new SettingSpec(
-              "place",
-              "home_attacks_plus_x_in",
-              WHOLE_NUMBERS,
-              Set.of(),
-              "periods in which the home team attacks +x, for rink_fixed"));
+      Stream.concat(CLOCK_SETTINGS.stream(), SheetForms.PLACE_SETTINGS.stream()).toList();
 
   private static final List<SettingSpec> TRACK_SETTINGS =
-      List.of(
+      with(
+          PLACE_SETTINGS,
           number(
               "video",
               "frames_per_second",
@@ -129,7 +101,7 @@ public final class TrackForm {
               new ColumnSpec(X, true, "a place along the rink"),
               new ColumnSpec(Y, true, "a place across the rink"),
               new ColumnSpec(HOME_ATTACKS, false, "plus_x or minus_x")),
-          Stream.of(CLOCK_SETTINGS, PLACE_SETTINGS, TRACK_SETTINGS).flatMap(List::stream).toList());
+          TRACK_SETTINGS);
 
   /** The sync sheet: which game clock, and which frame, belongs to which second of the video. */
   public static final SheetSchema SYNC =
@@ -163,23 +135,14 @@ public final class TrackForm {
               new ColumnSpec(LATER_X, false, "the place along the rink half a second later"),
               new ColumnSpec(LATER_Y, false, "the place across the rink half a second later"),
               new ColumnSpec(NOTE, false, "any text")),
-          Stream.of(CLOCK_SETTINGS, PLACE_SETTINGS).flatMap(List::stream).toList());
+          PLACE_SETTINGS);
 
   /** What tracking is read from. */
   public static final List<SheetSchema> ALL = List.of(TRACKING, SYNC);
 
   private TrackForm() {}
 
-  private static SettingSpec setting(String table, String key, String meaning, String... words) {
-    return new SettingSpec(table, key, TEXT, Set.of(words), meaning);
-  }
-
-  private static SettingSpec step(String table, String key, String meaning) {
-    return number(table, key, SheetForms.SMALLEST_STEP, SheetForms.LARGEST_STEP, meaning);
-  }
-
-  private static SettingSpec center(String key) {
-    String meaning = "where the sheet puts center ice, in its unit";
-    return number("place", key, -SheetForms.WIDE, SheetForms.WIDE, meaning);
+  private static List<SettingSpec> with(List<SettingSpec> settings, SettingSpec... more) {
+    return Stream.concat(settings.stream(), Stream.of(more)).toList();
   }
 }

@@ -11,10 +11,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import twostrides.game.Frame;
 import twostrides.game.RowReader;
-import twostrides.game.Usual;
 import twostrides.rink.Place;
 import twostrides.sheet.DoubtfulRow;
-import twostrides.sheet.Problem;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
 import twostrides.sheet.SheetRow;
@@ -34,30 +32,37 @@ final class TrackRows implements SheetStream.Taker {
   private final TrackedGame game;
   private final Sync sync;
   private final Frame frame;
-  private final boolean restarts;
+
+  /** Whether seconds of video begin anew with each period. */
+  final boolean restarts;
+
   private final Set<Integer> unread;
-  private final OptionalDouble framesPerSecond;
+  final OptionalDouble framesPerSecond;
   private final Map<String, Boolean> attacks = new LinkedHashMap<>();
   private final Map<Key, Track> tracks = new LinkedHashMap<>();
   private final Map<Key, Double> lastElapsed = new HashMap<>();
   private final TreeMap<Integer, TreeMap<Double, ClockPair>> clocks = new TreeMap<>();
-  private final List<DoubtfulRow> doubtful = new ArrayList<>();
-  private int setAside;
-  private int used;
-  private int ofOtherGames;
+
+  /** Rows set aside, in their own words; not all of many. */
+  final List<DoubtfulRow> doubtful = new ArrayList<>();
+
+  int setAside;
+  int used;
+  int ofOtherGames;
   private String file = "";
 
   /** What makes rows one track. */
-  private record Key(String file, String segment, String id, boolean home, int period) {}
+  private record Key(
+      String file, String segment, String id, boolean home, Optional<Integer> period) {}
 
-  /** Second of the video and period of a row; period 0 when unknown. */
-  private record When(int period, double second) {}
+  /** Second of the video and period of a row, where it is known. */
+  private record When(Optional<Integer> period, double second) {}
 
   TrackRows(SheetMap map, TrackedGame game, Sync sync) {
     this.map = map;
     this.game = game;
     this.sync = sync;
-    this.frame = Frame.of(map, Frame.View.HOME_TEAM, Usual.DEFAULT.on(game.rink()));
+    this.frame = Frame.of(map, Frame.View.HOME_TEAM, game.usual());
     this.restarts = map.flag("video", "restarts_each_period").orElse(false);
     this.unread = Set.copyOf(map.wholeNumbers("track", "unread").orElse(List.of()));
     this.framesPerSecond = map.number("video", "frames_per_second");
@@ -109,16 +114,14 @@ final class TrackRows implements SheetStream.Taker {
     Optional<String> id = in.requiredText(TrackForm.TRACK, "a track's id");
     Optional<String> team = in.requiredText(TrackForm.TEAM, "a team's name");
     if (team.isPresent() && !game.plays(team.get())) {
-      problem(
-          row,
-          in,
+      in.doubt(
           TrackForm.TEAM,
           "one of the two teams: \"" + game.home() + "\", \"" + game.away() + "\"",
           "Correct the name, or translate it in a sheet map, under [values.team].");
     }
     boolean home = team.filter(game.home()::equals).isPresent();
-    short number = number(row, in);
-    Optional<Place> place = place(row, in, home, when.map(When::period).orElse(0));
+    short number = number(in);
+    Optional<Place> place = place(row, in, home, when.flatMap(When::period));
     boolean hasClock = row.cell(TrackForm.CLOCK).isPresent();
     Optional<Double> elapsed = hasClock ? in.elapsed() : Optional.empty();
     if (in.problems().isEmpty() && when.isPresent() && place.isPresent()) {
@@ -131,7 +134,7 @@ final class TrackRows implements SheetStream.Taker {
         track.add(w.second(), place.get(), number, row.line());
         used++;
         elapsed.ifPresent(e -> lastElapsed.put(key, e));
-        elapsed.filter(e -> w.period() > 0).ifPresent(e -> pair(row, in, w, e));
+        elapsed.ifPresent(e -> w.period().ifPresent(p -> pair(row, in, p, w.second(), e)));
         return;
       }
     }
@@ -146,16 +149,12 @@ final class TrackRows implements SheetStream.Taker {
       Optional<Double> elapsed,
       double last) {
     if (track.rows() > 0 && second <= track.second(track.rows() - 1)) {
-      problem(
-          row,
-          in,
+      in.doubt(
           row.cell(TrackForm.VIDEO).isPresent() ? TrackForm.VIDEO : TrackForm.FRAME,
           "a later instant than the track's row in line " + track.line(track.rows() - 1),
           "Take the second of two rows out, or sort the sheet by time.");
     } else if (elapsed.isPresent() && elapsed.get() < last) {
-      problem(
-          row,
-          in,
+      in.doubt(
           TrackForm.CLOCK,
           "a clock that does not run backward: the track's row in line "
               + track.line(track.rows() - 1)
@@ -165,21 +164,20 @@ final class TrackRows implements SheetStream.Taker {
     return in.problems().isEmpty();
   }
 
-  private void pair(SheetRow row, RowReader in, When when, double elapsed) {
+  private void pair(SheetRow row, RowReader in, int period, double second, double elapsed) {
     double step = frame.clockStep(in.clockDecimals()) + 1 / framesPerSecond.orElse(30);
     clocks
-        .computeIfAbsent(when.period(), p -> new TreeMap<>())
+        .computeIfAbsent(period, p -> new TreeMap<>())
         .merge(
             elapsed,
-            new ClockPair(when.period(), elapsed, when.second(), step / 2, file, row.line()),
+            new ClockPair(period, elapsed, second, step / 2, file, row.line()),
             (a, b) -> b.video() < a.video() ? b : a);
   }
 
   private Optional<When> when(SheetRow row, RowReader in) {
-    Optional<Integer> written = in.wholeNumber(TrackForm.PERIOD, 1, MOST_PERIODS);
+    Optional<Integer> period = in.wholeNumber(TrackForm.PERIOD, 1, MOST_PERIODS);
     OptionalDouble video = in.video();
     Optional<Integer> count = in.wholeNumber(TrackForm.FRAME, 0, TrackForm.LAST_FRAME);
-    int period = written.orElse(0);
     Optional<When> when = Optional.empty();
     if (video.isPresent()) {
       when = Optional.of(new When(period, video.getAsDouble()));
@@ -188,20 +186,18 @@ final class TrackRows implements SheetStream.Taker {
     } else if (row.cell(TrackForm.VIDEO).isEmpty() && row.cell(TrackForm.FRAME).isEmpty()) {
       in.requiredText(TrackForm.VIDEO, "seconds of video, or a frame");
     } else if (count.isPresent()) {
-      problem(
-          row,
-          in,
+      in.doubt(
           TrackForm.FRAME,
           "a video_s in the row, since no map says how many frames make a second",
           "Fill in video_s, or write frames_per_second in a sheet map, under [video].");
     }
-    if (restarts && when.isPresent() && when.get().period() == 0 && written.isEmpty()) {
-      problem(row, in, TrackForm.PERIOD, "the period, since video seconds restart", "Fill it in.");
+    if (restarts && when.isPresent() && when.get().period().isEmpty()) {
+      in.doubt(TrackForm.PERIOD, "the period, since video seconds restart", "Fill it in.");
     }
     return when;
   }
 
-  private Optional<When> framed(SheetRow row, RowReader in, int count, int period) {
+  private Optional<When> framed(SheetRow row, RowReader in, int count, Optional<Integer> period) {
     double rate = framesPerSecond.getAsDouble();
     if (!sync.placesFrames()) {
       double first = map.number("video", "first_frame_s").orElse(0);
@@ -210,31 +206,27 @@ final class TrackRows implements SheetStream.Taker {
     Optional<Sync.Start> start = sync.startOf(in.text(TrackForm.SEGMENT).orElse(""), count);
     if (start.isEmpty()) {
       String column = row.cell(TrackForm.SEGMENT).isPresent() ? TrackForm.SEGMENT : TrackForm.FRAME;
-      problem(row, in, column, "a segment whose frames the sync sheet places", WHERE_FRAMES_BEGIN);
+      in.doubt(column, "a segment whose frames the sync sheet places", WHERE_FRAMES_BEGIN);
       return Optional.empty();
     }
     Sync.Start s = start.get();
-    if (period != 0 && restarts && period != s.period()) {
-      problem(
-          row,
-          in,
+    if (restarts && period.filter(p -> p != s.period()).isPresent()) {
+      in.doubt(
           TrackForm.PERIOD,
           "period " + s.period() + ", in which the sync sheet begins this segment's frames",
           WHERE_FRAMES_BEGIN);
     }
     return Optional.of(
-        new When(period == 0 ? s.period() : period, s.video() + (count - s.frame()) / rate));
+        new When(period.or(() -> Optional.of(s.period())), s.video() + (count - s.frame()) / rate));
   }
 
-  private short number(SheetRow row, RowReader in) {
+  private short number(RowReader in) {
     Optional<Integer> worn = in.wholeNumber(TrackForm.NUMBER_WORN, 0, Short.MAX_VALUE);
     if (worn.isEmpty() || unread.contains(worn.get())) {
       return Track.UNREAD;
     }
     if (worn.get() > HIGHEST_NUMBER) {
-      problem(
-          row,
-          in,
+      in.doubt(
           TrackForm.NUMBER_WORN,
           "a number from 0 to " + HIGHEST_NUMBER,
           "Correct it, or list it in a sheet map, unread = [" + worn.get() + "] under [track].");
@@ -243,32 +235,23 @@ final class TrackRows implements SheetStream.Taker {
   }
 
   /** The place in the home team's frame. */
-  private Optional<Place> place(SheetRow row, RowReader in, boolean home, int period) {
+  private Optional<Place> place(SheetRow row, RowReader in, boolean home, Optional<Integer> known) {
     Optional<Boolean> plusX = in.word(TrackForm.HOME_ATTACKS, attacks);
     boolean fixed = frame.view() == Frame.View.RINK_FIXED;
-    if (fixed && period == 0 && plusX.isEmpty()) {
-      problem(row, in, TrackForm.PERIOD, "the period, since the teams change ends", "Fill it in.");
+    if (fixed && known.isEmpty() && plusX.isEmpty()) {
+      in.doubt(TrackForm.PERIOD, "the period, since the teams change ends", "Fill it in.");
     }
     if (row.cell(TrackForm.X).isEmpty() || row.cell(TrackForm.Y).isEmpty()) {
-      in.requiredText(
-          row.cell(TrackForm.X).isEmpty() ? TrackForm.X : TrackForm.Y,
-          "a place needs both its numbers");
+      in.missingOneOf(TrackForm.X, TrackForm.Y, "a place needs both its numbers");
       return Optional.empty();
     }
+    // A period that is not known is in no list.
+    int period = known.orElse(0);
     Optional<Place> seen = in.place(TrackForm.X, TrackForm.Y, home, period);
     boolean asSaid = plusX.isEmpty() || plusX.get() == frame.homePlusX().contains(period);
     // The frame turns by its own list of periods; the row's own word about the ends wins.
     boolean turned = fixed && !asSaid;
     return seen.map(p -> home != turned ? p : p.seenByOpponent());
-  }
-
-  private static void problem(
-      SheetRow row, RowReader in, String column, String expected, String toDo) {
-    in.problems()
-        .add(
-            row.cell(column)
-                .map(c -> c.problem(expected, toDo))
-                .orElseGet(() -> new Problem(row.file(), row.line(), column, "", expected, toDo)));
   }
 
   List<Track> tracks() {
@@ -277,29 +260,5 @@ final class TrackRows implements SheetStream.Taker {
 
   List<ClockPair> pairs() {
     return clocks.values().stream().flatMap(c -> c.values().stream()).toList();
-  }
-
-  List<DoubtfulRow> doubtful() {
-    return List.copyOf(doubtful);
-  }
-
-  int used() {
-    return used;
-  }
-
-  int rowsSetAside() {
-    return setAside;
-  }
-
-  int ofOtherGames() {
-    return ofOtherGames;
-  }
-
-  boolean restarts() {
-    return restarts;
-  }
-
-  OptionalDouble framesPerSecond() {
-    return framesPerSecond;
   }
 }

@@ -1,6 +1,7 @@
 package twostrides.tracking;
 
-import twostrides.rink.Rink;
+import twostrides.game.Game;
+import twostrides.game.Usual;
 
 /**
  * The game whose tracking is read.
@@ -8,15 +9,30 @@ import twostrides.rink.Rink;
  * @param id its id; rows of other games are passed over
  * @param home the home team, as the tracking sheet names it
  * @param away the other team, as the tracking sheet names it
- * @param rink its rink, where the map of the tracking sheets does not say
+ * @param usual its rink and the seconds of a period, where the map of the tracking sheets does not
+ *     say
  */
-public record TrackedGame(String id, String home, String away, Rink rink) {
-  /** Checks that the two teams differ. */
+public record TrackedGame(String id, String home, String away, Usual usual) {
+  /**
+   * Checks that the two teams differ.
+   *
+   * @throws IllegalArgumentException when they do not
+   */
   public TrackedGame {
     if (home.isBlank() || away.isBlank() || home.equals(away)) {
       throw new IllegalArgumentException(
           "a game has two teams, not \"" + home + "\" and \"" + away + "\"");
     }
+  }
+
+  /**
+   * A game whose play sheet was read.
+   *
+   * @param game the game
+   */
+  public static TrackedGame of(Game game) {
+    Usual usual = new Usual(game.rink(), game.periodLength());
+    return new TrackedGame(game.id(), game.home(), game.away(), usual);
   }
 
   /**

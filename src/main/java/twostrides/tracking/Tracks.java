@@ -2,10 +2,10 @@ package twostrides.tracking;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
@@ -35,8 +35,8 @@ public final class Tracks {
     this.rows = rows;
     this.tracks = rows.tracks();
     this.frameStep =
-        rows.framesPerSecond().isPresent()
-            ? 1 / rows.framesPerSecond().getAsDouble()
+        rows.framesPerSecond.isPresent()
+            ? 1 / rows.framesPerSecond.getAsDouble()
             : medianStep(tracks);
   }
 
@@ -68,15 +68,13 @@ public final class Tracks {
   }
 
   private static double medianStep(List<Track> tracks) {
-    double[] steps = new double[tracks.stream().mapToInt(t -> t.rows() - 1).sum()];
-    int n = 0;
-    for (Track track : tracks) {
-      for (int i = 1; i < track.rows(); i++) {
-        steps[n++] = track.second(i) - track.second(i - 1);
-      }
-    }
-    Arrays.sort(steps);
-    return n == 0 ? 0 : steps[n / 2];
+    double[] steps =
+        tracks.stream()
+            .flatMapToDouble(
+                t -> IntStream.range(1, t.rows()).mapToDouble(i -> t.second(i) - t.second(i - 1)))
+            .sorted()
+            .toArray();
+    return steps.length == 0 ? 0 : steps[steps.length / 2];
   }
 
   /**
@@ -91,7 +89,7 @@ public final class Tracks {
   public Skaters at(int period, double second, Smoother smoother) {
     List<Track> here =
         tracks.stream()
-            .filter(t -> !rows.restarts() || t.period() == period)
+            .filter(t -> !rows.restarts || t.period().equals(Optional.of(period)))
             .filter(t -> t.second(0) <= second + frameStep)
             .filter(t -> t.second(t.rows() - 1) >= second - frameStep)
             .toList();
@@ -126,26 +124,26 @@ public final class Tracks {
 
   /** Rows of the sheets. */
   public int rowsRead() {
-    return rows.used() + rows.rowsSetAside() + rows.ofOtherGames();
+    return rows.used + rows.setAside + rows.ofOtherGames;
   }
 
   /** Rows that became part of a track. */
   public int rowsUsed() {
-    return rows.used();
+    return rows.used;
   }
 
   /** Rows that could not be used. */
   public int rowsSetAside() {
-    return rows.rowsSetAside();
+    return rows.setAside;
   }
 
   /** Rows that name another game. */
   public int rowsOfOtherGames() {
-    return rows.ofOtherGames();
+    return rows.ofOtherGames;
   }
 
   /** Rows set aside in their own words and why, at most {@link #MOST_KEPT} of them. */
   public List<DoubtfulRow> setAside() {
-    return rows.doubtful();
+    return List.copyOf(rows.doubtful);
   }
 }

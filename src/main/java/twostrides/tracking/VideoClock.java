@@ -5,11 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
-import java.util.function.ToDoubleFunction;
 import twostrides.sheet.Problem;
 
 /**
- * Game clock to video and back, from pairs of both.
+ * Game clock to video, from pairs of both.
  *
  * <p>Between two pairs the video advances by the play time and by the time the clock stood, so the
  * second v of a clock c between (c1, v1) and (c2, v2) lies in
@@ -138,58 +137,45 @@ public final class VideoClock {
    * @param clockStep smallest step of that clock in seconds; half of it goes into the bound
    */
   public ClockMatch videoAt(int period, double elapsed, double clockStep) {
-    return match(period, elapsed, clockStep, ClockPair::elapsed, ClockPair::video, true);
-  }
-
-  /**
-   * The clock at a second of the video, as seconds of play since the period began.
-   *
-   * @param period period, from 1
-   * @param video second of the video
-   */
-  public ClockMatch clockAt(int period, double video) {
-    return match(period, video, 0, ClockPair::video, ClockPair::elapsed, false);
-  }
-
-  private ClockMatch match(
-      int period,
-      double asked,
-      double step,
-      ToDoubleFunction<ClockPair> from,
-      ToDoubleFunction<ClockPair> to,
-      boolean toVideo) {
     List<ClockPair> pairs = pairsOf(period);
     if (pairs.isEmpty()) {
       return new ClockMatch.NotCovered("no pair of clock and video in period " + period);
     }
-    int a = -1;
-    int b = -1;
-    for (int i = 0; i < pairs.size(); i++) {
-      double here = from.applyAsDouble(pairs.get(i));
-      boolean found = a >= 0 && from.applyAsDouble(pairs.get(a)) == asked;
-      a = here < asked || (here == asked && !found) ? i : a;
-      b = here == asked || (here > asked && b < 0) ? i : b;
-    }
-    if (a < 0 || b < 0) {
+    // Of several pairs at that very clock the first and the last.
+    boolean given = pairs.stream().anyMatch(p -> p.elapsed() == elapsed);
+    List<ClockPair> upTo =
+        pairs.stream().filter(p -> given ? p.elapsed() == elapsed : p.elapsed() < elapsed).toList();
+    List<ClockPair> from =
+        pairs.stream().filter(p -> given ? p.elapsed() == elapsed : p.elapsed() > elapsed).toList();
+    if (upTo.isEmpty() || from.isEmpty()) {
       return new ClockMatch.NotCovered(
-          a < 0 ? "before the first pair of clock and video" : "after the last pair");
+          upTo.isEmpty() ? "before the first pair of clock and video" : "after the last pair");
     }
-    ClockPair first = pairs.get(a);
-    ClockPair last = pairs.get(b);
-    double error = Math.max(first.plusMinus(), last.plusMinus()) + step / 2;
-    double low = to.applyAsDouble(first);
-    double high = to.applyAsDouble(last);
-    double width = from.applyAsDouble(last) - from.applyAsDouble(first);
-    double slack = slack(first, last);
-    if (slack <= errors(first, last)) {
-      double part = width > 0 ? (asked - from.applyAsDouble(first)) / width : 0.5;
-      double stood = Math.max(part, 1 - part) * Math.max(slack, 0);
-      return new ClockMatch.At(low + part * (high - low), error + stood, true);
+    ClockPair a = given ? upTo.get(0) : upTo.get(upTo.size() - 1);
+    ClockPair b = given ? from.get(from.size() - 1) : from.get(0);
+    double error = Math.max(a.plusMinus(), b.plusMinus()) + clockStep / 2;
+    if (ran(a, b)) {
+      return onLine(a, b, elapsed, error);
     }
-    double since = asked - from.applyAsDouble(first);
-    double until = from.applyAsDouble(last) - asked;
-    double least = toVideo ? low + since : Math.max(low, high - until);
-    double most = toVideo ? high - until : Math.min(high, low + since);
+    double least = a.video() + elapsed - a.elapsed();
+    double most = b.video() - (b.elapsed() - elapsed);
     return new ClockMatch.At((least + most) / 2, error + (most - least) / 2, false);
+  }
+
+  /** Whether the clock ran all the way between two pairs. */
+  static boolean ran(ClockPair a, ClockPair b) {
+    return slack(a, b) <= errors(a, b);
+  }
+
+  /**
+   * The second of a clock between two pairs between which it ran.
+   *
+   * @param error how far off the pairs and the clock may be, s
+   */
+  static ClockMatch.At onLine(ClockPair a, ClockPair b, double elapsed, double error) {
+    double width = b.elapsed() - a.elapsed();
+    double part = width > 0 ? (elapsed - a.elapsed()) / width : 0.5;
+    double off = Math.max(part, 1 - part) * Math.max(slack(a, b), 0);
+    return new ClockMatch.At(a.video() + part * (b.video() - a.video()), error + off, true);
   }
 }

@@ -79,9 +79,7 @@ public final class VideoSeconds {
       ClockMatch match = video.at(row.period(), row.elapsed(), stoppages.overAt(i));
       double left = game.periodLength() - row.elapsed();
       rows.add(new Row(game.id(), row.period(), left, row.sheet(), row.line(), row.video(), match));
-      OptionalDouble second = second(match);
-      boolean needed = row.video().isEmpty() && second.isPresent();
-      filled.add(needed ? row.atVideo(second.getAsDouble()) : row);
+      filled.add(needed(row.video(), match) ? row.atVideo(second(match).getAsDouble()) : row);
     }
     return game.withRows(filled);
   }
@@ -96,11 +94,13 @@ public final class VideoSeconds {
       double left = game.periodLength() - exit.elapsed();
       rows.add(
           new Row(game.id(), exit.period(), left, exit.sheet(), exit.line(), exit.video(), match));
-      OptionalDouble second = second(match);
-      boolean needed = exit.video().isEmpty() && second.isPresent();
-      filled.add(needed ? exit.atVideo(second.getAsDouble()) : exit);
+      filled.add(needed(exit.video(), match) ? exit.atVideo(second(match).getAsDouble()) : exit);
     }
     return game.withExits(filled);
+  }
+
+  private static boolean needed(OptionalDouble own, ClockMatch match) {
+    return own.isEmpty() && second(match).isPresent();
   }
 
   private RowVideo video(String game, Stoppages stoppages, double clockStep) {

@@ -126,10 +126,26 @@ class MainTest {
     assertEquals(2, Run.of("revue", "x").code());
     assertEquals(2, Run.of("review", "x", "--window", "0").code());
     assertEquals(2, Run.of("demo", "--games", "0", "--out", dir.resolve("d")).code());
-    Run many = Run.of("demo", "--games", "100", "--out", dir.resolve("d"));
+    Run many = Run.of("demo", "--games", "10000", "--out", dir.resolve("d"));
     assertEquals(2, many.code());
-    assertTrue(many.err().contains("found 100, expected a whole number from 1 to 99"), many.err());
+    assertTrue(
+        many.err().contains("found 10000, expected a whole number from 1 to 9999"), many.err());
     assertEquals(2, Run.of().code());
+  }
+
+  @Test
+  void demoReplacesItsOwnFilesAndNobodyElses() throws IOException {
+    Path demo = dir.resolve("league");
+    assertEquals(0, Run.of("demo", "--games", "1", "--seed", "5", "--out", demo).code());
+    assertEquals(0, Run.of("demo", "--games", "1", "--seed", "6", "--out", demo).code());
+    Path game = demo.resolve("game-01-GLA-TAR.csv");
+    Files.writeString(game, Files.readString(game).replace("touch", "pass"));
+    Map<String, String> before = files(demo);
+    Run again = Run.of("demo", "--games", "2", "--seed", "7", "--out", demo);
+    assertEquals(4, again.code());
+    assertTrue(again.err().contains("or that have changed since: game-01-GLA-TAR.csv. Move"));
+    assertTrue(again.err().contains("name another folder with --out"), again.err());
+    assertEquals(before, files(demo));
   }
 
   @Test

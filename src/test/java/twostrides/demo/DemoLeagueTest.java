@@ -3,6 +3,7 @@ package twostrides.demo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -15,6 +16,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twostrides.output.OutputException;
 
 /** The same number and seed give the same bytes; the sample season is what the generator writes. */
 class DemoLeagueTest {
@@ -22,7 +24,7 @@ class DemoLeagueTest {
   private static final int SAMPLE_GAMES = 12;
 
   @Test
-  void localeAndTimeZoneChangeNothing(@TempDir Path dir) throws IOException {
+  void localeAndTimeZoneChangeNothing(@TempDir Path dir) throws Exception {
     DemoLeague.write(dir.resolve("here"), 2, 11);
     Locale locale = Locale.getDefault();
     TimeZone zone = TimeZone.getDefault();
@@ -74,16 +76,48 @@ class DemoLeagueTest {
             .count());
   }
 
+  /** As many games as a league plays: further rounds, and names that sort by number. */
+  @Test
+  void aLongSeasonGoesOnInFurtherRounds() {
+    League league = League.found();
+    Fixture seventh = Fixture.of(league, 7, 1312);
+    Fixture last = Fixture.of(league, 1312, 1312);
+    assertEquals("game-0007-GLA-TAR", seventh.fileStem());
+    assertEquals("game-1312-MER-GLA", last.fileStem());
+    assertEquals(seventh.date().plusDays(1305 * 4), last.date());
+    assertEquals("game-07-GLA-TAR", Fixture.of(league, 7, 99).fileStem());
+  }
+
+  @Test
+  void aFileThatNoDemoWroteStays(@TempDir Path dir) throws Exception {
+    Path mine = Files.createDirectories(dir.resolve("truth")).resolve("game-01-GLA-TAR.truth.csv");
+    Files.writeString(mine, "mine");
+    OutputException refused =
+        assertThrows(OutputException.class, () -> DemoLeague.write(dir, 1, 4));
+    assertTrue(refused.getMessage().contains("truth/game-01-GLA-TAR.truth.csv"));
+    assertEquals(Map.of("truth/game-01-GLA-TAR.truth.csv", "mine"), files(dir));
+  }
+
+  @Test
+  void anOwnFolderIsWrittenAgainAndItsListKeepsWhatElseItWrote(@TempDir Path dir) throws Exception {
+    DemoLeague.write(dir, 2, 4);
+    String second = Files.readString(dir.resolve("game-02-COP-GLA.csv"));
+    DemoLeague.write(dir, 1, 5);
+    assertEquals(second, Files.readString(dir.resolve("game-02-COP-GLA.csv")));
+    DemoLeague.write(dir, 2, 6);
+    assertNotEquals(second, Files.readString(dir.resolve("game-02-COP-GLA.csv")));
+  }
+
   @Test
   void tooFewOrTooManyGamesAreRefusedInPlainWords() {
     IllegalArgumentException none =
         assertThrows(IllegalArgumentException.class, () -> DemoLeague.simulate(0, 1));
-    assertEquals("A demo season has 1 to 99 games, not 0.", none.getMessage());
-    assertThrows(IllegalArgumentException.class, () -> DemoLeague.simulate(100, 1));
+    assertEquals("A demo season has 1 to 9999 games, not 0.", none.getMessage());
+    assertThrows(IllegalArgumentException.class, () -> DemoLeague.simulate(10_000, 1));
   }
 
   @Test
-  void sampleSeasonIsWhatTheGeneratorWrites(@TempDir Path dir) throws IOException {
+  void sampleSeasonIsWhatTheGeneratorWrites(@TempDir Path dir) throws Exception {
     DemoLeague.write(dir, SAMPLE_GAMES, SAMPLE_SEED);
     Map<String, String> kept = files(Path.of("sample-data"));
     kept.remove("README.md");

@@ -101,9 +101,9 @@ class DemoPartsTest {
     book.left(Way.LONG_CLEARANCE, home, clock, Manpower.EVEN);
     clock.run(3);
     book.stopped(Optional.of(Side.HOME), Cause.ICING, clock);
-    assertEquals(Cause.NONE, book.exits().get(0).cause(), "the opponent had it in between");
-    assertEquals(Cause.ICING, book.exits().get(1).cause());
-    assertEquals(7, book.exits().get(1).restart().getAsInt());
+    assertEquals(Cause.NONE, book.exits().get(0).cause, "the opponent had it in between");
+    assertEquals(Cause.ICING, book.exits().get(1).cause);
+    assertEquals(7, book.exits().get(1).restart.getAsInt());
   }
 
   @Test

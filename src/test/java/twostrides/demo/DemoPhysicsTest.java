@@ -122,24 +122,24 @@ class DemoPhysicsTest {
     int checked = 0;
     for (DemoGame game : games()) {
       for (SheetRow row : game.rows()) {
-        if (row.action() == Words.Action.STOPPAGE) {
+        if (row.action == Words.Action.STOPPAGE) {
           bodies.clear();
         }
-        if (row.seen().isEmpty() || row.pressure().isEmpty()) {
+        if (row.seen.isEmpty() || row.pressure.isEmpty()) {
           continue;
         }
-        Seen seen = row.seen().get();
-        Place puck = row.at().orElseThrow();
-        boolean keeper = row.skater().orElseThrow().role() == Skater.Role.GOALKEEPER;
+        Seen seen = row.seen.get();
+        Place puck = row.at.orElseThrow();
+        boolean keeper = row.skater.orElseThrow().role() == Skater.Role.GOALKEEPER;
         assertEquals(
             keeper ? 0 : 1,
             seen.own().stream()
-                .filter(s -> s.skater().equals(row.skater().get()))
+                .filter(s -> s.skater().equals(row.skater.get()))
                 .filter(s -> Math.hypot(s.x() - puck.x(), s.y() - puck.y()) < 0.8)
                 .count(),
-            () -> game.fileStem() + " at " + row.elapsed());
-        checked += check(game, row, seen.own(), row.side().get(), bodies);
-        checked += check(game, row, seen.opponents(), row.side().get().other(), bodies);
+            () -> game.fileStem() + " at " + row.elapsed);
+        checked += check(game, row, seen.own(), row.side.get(), bodies);
+        checked += check(game, row, seen.opponents(), row.side.get().other(), bodies);
       }
     }
     assertTrue(checked > 50_000, "too few places to say: " + checked);
@@ -147,13 +147,13 @@ class DemoPhysicsTest {
 
   private static int check(
       DemoGame game, SheetRow row, List<Seen.Spot> skaters, Side side, Map<String, At> bodies) {
-    int dir = row.side().orElseThrow() == Side.HOME ? 1 : -1;
+    int dir = row.side.orElseThrow() == Side.HOME ? 1 : -1;
     int checked = 0;
     for (Seen.Spot s : skaters) {
-      String where = game.fileStem() + " at " + row.period() + ", " + row.elapsed() + ": " + s;
+      String where = game.fileStem() + " at " + row.period + ", " + row.elapsed + ": " + s;
       assertTrue(inside(s.x(), s.y()), where);
       assertTrue(Math.hypot(s.vx(), s.vy()) < 9.5, where);
-      At now = new At(row.video(), dir * s.x(), dir * s.y());
+      At now = new At(row.video, dir * s.x(), dir * s.y());
       At before = bodies.put(side + s.skater().label(), now);
       if (before != null) {
         double metres = Math.hypot(now.x() - before.x(), now.y() - before.y());

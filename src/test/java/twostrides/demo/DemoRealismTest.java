@@ -181,13 +181,13 @@ class DemoRealismTest {
     double[] metres =
         games.stream()
             .flatMap(g -> g.rows().stream())
-            .filter(r -> r.action() == action && r.outcome().equals(Optional.of(outcome)))
-            .filter(r -> r.seen().isPresent() && r.at().orElseThrow().x() < -7.6)
+            .filter(r -> r.action == action && r.outcome.equals(Optional.of(outcome)))
+            .filter(r -> r.seen.isPresent() && r.at.orElseThrow().x() < -7.6)
             .mapToDouble(
                 r ->
-                    r.seen().get().opponents().stream()
+                    r.seen.get().opponents().stream()
                         .mapToDouble(
-                            s -> Math.hypot(s.x() - r.at().get().x(), s.y() - r.at().get().y()))
+                            s -> Math.hypot(s.x() - r.at.get().x(), s.y() - r.at.get().y()))
                         .min()
                         .orElseThrow())
             .sorted()

@@ -107,10 +107,10 @@ class DemoSourcesTest {
     int all = 0;
     for (DemoGame game : season.games()) {
       for (ReleaseTruth r : game.releases()) {
-        boolean ours = game.team(r.side()).name().equals(season.team());
-        if (ours && r.cause() == ExitTruth.Cause.ICING) {
+        boolean ours = game.team(r.by.side()).name().equals(season.team());
+        if (ours && r.cause == ExitTruth.Cause.ICING) {
           all++;
-          icings.put(game.id() + " " + r.period() + " " + SheetCsv.clock(r.release()), r);
+          icings.put(game.id() + " " + r.period + " " + SheetCsv.clock(r.release), r);
         }
       }
       if (game.source().places()) {
@@ -125,13 +125,13 @@ class DemoSourcesTest {
           assertTrue(!tracked.contains(rows.get(0).get("game")), where);
           assertEquals(5, rows.size(), where);
           assertEquals("yes", rows.get(0).get("carrier"));
-          assertEquals(icing.skater().label(), rows.get(0).get("let_go_by"));
+          assertEquals(icing.by.skater().label(), rows.get(0).get("let_go_by"));
           assertEquals(
               3, rows.stream().filter(r -> Tables.is(r, "team", "opponent")).count(), where);
           off.add(
               Math.hypot(
-                  Tables.number(rows.get(0), "x_m") - icing.at().x(),
-                  Tables.number(rows.get(0), "y_m") - icing.at().y()));
+                  Tables.number(rows.get(0), "x_m") - icing.by.at().x(),
+                  Tables.number(rows.get(0), "y_m") - icing.by.at().y()));
         });
     double mean = off.stream().mapToDouble(d -> d).average().orElseThrow();
     assertTrue(mean > 0.2 && mean < 1.2, "clicks are off by " + mean + " m on average");

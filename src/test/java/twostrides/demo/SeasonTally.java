@@ -90,17 +90,17 @@ final class SeasonTally {
       if (way.isEmpty()) {
         continue;
       }
-      Team team = game.team(exit.side());
+      Team team = game.team(exit.side);
       if (team.name().equals(own)) {
         count(counts, way.get(), exit);
         relief.get(way.get()).add(wait);
-        if (exit.manpower() == Manpower.EVEN) {
+        if (exit.manpower == Manpower.EVEN) {
           count(even, way.get(), exit);
         }
       }
-      if (exit.manpower() == Manpower.EVEN) {
-        boolean keeper = exit.skater().role() == Role.GOALKEEPER;
-        Player player = new Player(team.code(), exit.skater().label(), keeper);
+      if (exit.manpower == Manpower.EVEN) {
+        boolean keeper = exit.skater.role() == Role.GOALKEEPER;
+        Player player = new Player(team.code(), exit.skater.label(), keeper);
         count(players.computeIfAbsent(player, p -> new EnumMap<>(ShownOut.class)), way.get(), exit);
       }
     }
@@ -108,7 +108,7 @@ final class SeasonTally {
 
   private static void count(Map<ShownOut, int[]> counts, ShownOut way, ExitTruth exit) {
     int[] c = counts.computeIfAbsent(way, w -> new int[2]);
-    c[0] += exit.restart().isPresent() ? 1 : 0;
+    c[0] += exit.restart.isPresent() ? 1 : 0;
     c[1]++;
   }
 
@@ -159,26 +159,25 @@ final class SeasonTally {
       }
       from++;
       SheetRow end = rows.get(at);
-      return new CensoredTime(end.elapsed() - exit.release(), end.action() != Action.STOPPAGE);
+      return new CensoredTime(end.elapsed - exit.release, end.action != Action.STOPPAGE);
     }
 
     private static boolean begins(SheetRow row, ExitTruth exit) {
-      return row.period() == exit.period()
-          && row.elapsed() == exit.start()
-          && row.side().equals(Optional.of(exit.side()))
-          && row.pressure().isPresent()
-          && RINK.inOwnZone(row.at().orElseThrow().x());
+      return row.period == exit.period
+          && row.elapsed == exit.start
+          && row.side.equals(Optional.of(exit.side))
+          && row.pressure.isPresent()
+          && RINK.inOwnZone(row.at.orElseThrow().x());
     }
 
     /** Only touches carry a pressure. */
     private static boolean ends(SheetRow row, ExitTruth exit) {
-      if (row.elapsed() < exit.release()) {
+      if (row.elapsed < exit.release) {
         return false;
       }
-      boolean theirs =
-          row.pressure().isPresent() && row.side().equals(Optional.of(exit.side().other()));
-      return row.action() == Action.STOPPAGE
-          || (theirs && RINK.pastFarBlueLine(row.at().orElseThrow().x()));
+      boolean theirs = row.pressure.isPresent() && row.side.equals(Optional.of(exit.side.other()));
+      return row.action == Action.STOPPAGE
+          || (theirs && RINK.pastFarBlueLine(row.at.orElseThrow().x()));
     }
   }
 }

@@ -21,9 +21,9 @@ enum ShownOut {
 
   /** Empty for a carry that ended otherwise short of center. */
   static Optional<ShownOut> of(ExitTruth exit) {
-    return switch (exit.way()) {
+    return switch (exit.way) {
       case CARRY ->
-          switch (exit.center().orElse(CenterMark.STOPPED)) {
+          switch (exit.center.orElse(CenterMark.STOPPED)) {
             case GAINED -> Optional.of(OVER_CENTER);
             case RELEASED_SHORT -> Optional.of(RELEASED_SHORT);
             case LOST_SHORT, BROUGHT_BACK, STOPPED -> Optional.empty();

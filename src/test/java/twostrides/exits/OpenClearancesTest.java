@@ -107,7 +107,7 @@ class OpenClearancesTest {
           Tracks.read(
               SheetFiles.find(List.of(OpenData.FOLDER + "/" + game.id() + "*.tracking.csv")),
               map("womens-2022-tracking.toml"),
-              new TrackedGame(game.id(), game.home(), game.away(), game.rink()),
+              TrackedGame.of(game),
               sync);
       VideoClock clock = tracks.clock(sync);
       for (int i = 0; i < releases.rowCount(); i++) {

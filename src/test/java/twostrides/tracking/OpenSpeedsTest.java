@@ -13,10 +13,10 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import twostrides.checks.Printed;
+import twostrides.game.Usual;
 import twostrides.race.Skater;
 import twostrides.race.SkaterLevel;
 import twostrides.race.SkaterSettings;
-import twostrides.rink.Rink;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
@@ -37,9 +37,9 @@ class OpenSpeedsTest {
       "SKIPPED: no open tracking sheets at " + FOLDER + " (set -Dtwostrides.openData)";
   private static final List<TrackedGame> GAMES =
       List.of(
-          new TrackedGame("2022-02-08-A-at-B", "Team B", "Team A", Rink.NORTH_AMERICAN),
-          new TrackedGame("2022-02-12-E-at-D", "Team D", "Team E", Rink.NORTH_AMERICAN),
-          new TrackedGame("2022-02-16-E-at-C", "Team C", "Team E", Rink.NORTH_AMERICAN));
+          new TrackedGame("2022-02-08-A-at-B", "Team B", "Team A", Usual.DEFAULT),
+          new TrackedGame("2022-02-12-E-at-D", "Team D", "Team E", Usual.DEFAULT),
+          new TrackedGame("2022-02-16-E-at-C", "Team C", "Team E", Usual.DEFAULT));
 
   /**
    * 90 % of the sprint speed of 28.3 km/h of university women, who skate at that or more in under 1

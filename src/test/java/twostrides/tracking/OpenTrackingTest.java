@@ -24,8 +24,8 @@ import twostrides.game.Game;
 import twostrides.game.PlayRow;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
+import twostrides.game.Usual;
 import twostrides.rink.Place;
-import twostrides.rink.Rink;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
@@ -44,9 +44,9 @@ class OpenTrackingTest {
           + ". Set -Dtwostrides.openData=FOLDER to check against them.";
   private static final List<TrackedGame> GAMES =
       List.of(
-          new TrackedGame("2022-02-08-A-at-B", "Team B", "Team A", Rink.NORTH_AMERICAN),
-          new TrackedGame("2022-02-12-E-at-D", "Team D", "Team E", Rink.NORTH_AMERICAN),
-          new TrackedGame("2022-02-16-E-at-C", "Team C", "Team E", Rink.NORTH_AMERICAN));
+          new TrackedGame("2022-02-08-A-at-B", "Team B", "Team A", Usual.DEFAULT),
+          new TrackedGame("2022-02-12-E-at-D", "Team D", "Team E", Usual.DEFAULT),
+          new TrackedGame("2022-02-16-E-at-C", "Team C", "Team E", Usual.DEFAULT));
 
   @BeforeAll
   static void saysThatTheFolderIsAbsent() {

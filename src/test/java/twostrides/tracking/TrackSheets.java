@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import twostrides.game.Usual;
 import twostrides.rink.Place;
-import twostrides.rink.Rink;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
@@ -17,7 +17,7 @@ import twostrides.sheet.SheetMap;
 /** Tracking sheets and tracks made for the tests of this package; invented. */
 final class TrackSheets {
   static final TrackedGame GAME =
-      new TrackedGame("g1", "Glasswater Herons", "Tarn Wolves", Rink.NORTH_AMERICAN);
+      new TrackedGame("g1", "Glasswater Herons", "Tarn Wolves", Usual.DEFAULT);
 
   private TrackSheets() {}
 
@@ -31,7 +31,7 @@ final class TrackSheets {
       double[] acceleration,
       double error,
       Random random) {
-    Track track = new Track("1", "t.csv", true, 1);
+    Track track = new Track("1", "t.csv", true, Optional.of(1));
     long rows = Math.round((to - from) / step);
     for (int i = 0; i <= rows; i++) {
       double s = from + i * step;

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twostrides.game.Usual;
 import twostrides.rink.Rink;
 import twostrides.sheet.SettingSpec;
 import twostrides.sheet.SheetException;
@@ -140,7 +141,7 @@ class TracksTest {
     assertEquals(100, placed.tracks().get(0).second(0), 1e-9);
     assertEquals(300, placed.tracks().get(0).second(1), 1e-9);
     assertEquals(42, placed.tracks().get(1).second(0), 1e-9);
-    assertEquals(2, placed.tracks().get(1).period());
+    assertEquals(Optional.of(2), placed.tracks().get(1).period());
   }
 
   @Test
@@ -209,7 +210,6 @@ class TracksTest {
     assertEquals(6, tracks.tracks().size());
     Skaters at = tracks.at(1, 10, Smoother.USUAL);
     assertEquals(4, at.seen().size());
-    assertEquals(1, at.merged());
     assertEquals(OptionalInt.empty(), at.seen().get(0).number());
     assertEquals(1, at.doubts().size());
     assertEquals(5, at.doubts().get(0).line());
@@ -280,6 +280,22 @@ class TracksTest {
     }
   }
 
+  /** Without a map a clock that counts down begins at the game's own period length. */
+  @Test
+  void clocksCountFromTheGamesOwnPeriodLength(@TempDir Path dir) throws Exception {
+    Path file = dir.resolve("tracks.csv");
+    Files.writeString(
+        file,
+        "game,video_s,clock,period,track,team,x_m,y_m\n"
+            + "g1,100,14:50,1,1,Glasswater Herons,0,0\ng1,101,14:49,1,1,Glasswater Herons,1,0\n");
+    Usual quarterHour = new Usual(Rink.NORTH_AMERICAN, 900);
+    TrackedGame game = new TrackedGame("g1", "Glasswater Herons", "Tarn Wolves", quarterHour);
+    Tracks tracks = Tracks.read(List.of(file), Optional.empty(), game, Sync.NONE);
+    ClockMatch.At at =
+        assertInstanceOf(ClockMatch.At.class, tracks.clock(Sync.NONE).videoAt(1, 10.5, 0));
+    assertEquals(100.5, at.seconds(), 1e-9);
+  }
+
   @Test
   void aMapOfAnotherKindOfSheetIsRefused() {
     assertThrows(
@@ -291,6 +307,6 @@ class TracksTest {
                 TrackSheets.GAME,
                 Sync.NONE));
     assertThrows(
-        IllegalArgumentException.class, () -> new TrackedGame("g", "A", "A", Rink.NORTH_AMERICAN));
+        IllegalArgumentException.class, () -> new TrackedGame("g", "A", "A", Usual.DEFAULT));
   }
 }

@@ -27,11 +27,9 @@ class VideoClockTest {
     assertEquals(530.25, half.seconds(), 1e-9);
     assertEquals(0.55, half.plusMinus(), 1e-9);
     assertTrue(half.clockRan());
-    assertEquals(130.25, at(clock.clockAt(1, 530.25)).seconds(), 1e-9);
     assertInstanceOf(ClockMatch.NotCovered.class, clock.videoAt(1, 99.9, 0));
     assertInstanceOf(ClockMatch.NotCovered.class, clock.videoAt(1, 160.1, 0));
     assertInstanceOf(ClockMatch.NotCovered.class, clock.videoAt(2, 130, 0));
-    assertInstanceOf(ClockMatch.NotCovered.class, clock.clockAt(1, 499));
   }
 
   @Test
@@ -43,10 +41,6 @@ class VideoClockTest {
     assertEquals(20, m.plusMinus(), 1e-9);
     assertFalse(m.clockRan());
     assertEquals(500, at(clock.videoAt(1, 100, 0)).seconds(), 1e-9);
-    // Video 520: at most 20 s played since; at least 160 - 80.
-    ClockMatch.At back = at(clock.clockAt(1, 520));
-    assertEquals(110, back.seconds(), 1e-9);
-    assertEquals(10, back.plusMinus(), 1e-9);
   }
 
   @Test
@@ -58,7 +52,6 @@ class VideoClockTest {
     assertEquals(571, at(clock.videoAt(1, 131, 0)).seconds(), 1e-9);
     assertEquals(0, at(clock.videoAt(1, 131, 0)).plusMinus(), 1e-9);
     assertEquals(20, at(clock.videoAt(1, 130, 0)).plusMinus(), 1e-9);
-    assertEquals(130, at(clock.clockAt(1, 550)).seconds(), 1e-9);
   }
 
   @Test
