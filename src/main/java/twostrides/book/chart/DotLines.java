@@ -1,0 +1,164 @@
+package twostrides.book.chart;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import twostrides.rates.Interval;
+
+/**
+ * One line for each player, way out or situation: a dot at the share, a bar over what it could be,
+ * the count in words. All lines have one scale, chosen from what is shown, and stand in the order
+ * given.
+ *
+ * @param title what is shown; any text
+ * @param groups lines under a heading; one group with an empty heading has none
+ * @param reference what all are compared with, a share 0 to 1
+ * @param series names of the dots of a line where a line has two; else empty
+ * @param volumes whether a bar at the left shows how many trials a line has
+ */
+public record DotLines(
+    String title,
+    List<Group> groups,
+    Optional<Reference> reference,
+    List<String> series,
+    boolean volumes) {
+
+  /** Copies the lists. */
+  public DotLines {
+    groups = List.copyOf(groups);
+    series = List.copyOf(series);
+  }
+
+  /**
+   * Lines that belong together.
+   *
+   * @param heading any text; may be empty
+   * @param rows in the order shown
+   */
+  public record Group(String heading, List<Row> rows) {
+    /** Copies the rows. */
+    public Group {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /**
+   * One line.
+   *
+   * @param label who or what; any text
+   * @param dots one, or two to be compared
+   * @param note words at the end of the line, such as the difference; may be empty
+   * @param link of the whole line
+   */
+  public record Row(String label, List<Dot> dots, String note, Link link) {
+    /** Copies the dots. */
+    public Row {
+      dots = List.copyOf(dots);
+    }
+  }
+
+  /**
+   * Draws it.
+   *
+   * @param id beginning of its ids, unique on its page: a-z, 0-9 and hyphens
+   */
+  public Picture picture(String id) {
+    return Picture.of(new Caption(id, title, description()), this::draw);
+  }
+
+  private Stream<Row> rows() {
+    return groups.stream().map(Group::rows).flatMap(Collection::stream);
+  }
+
+  private List<Dot> dots() {
+    return rows().flatMap(r -> r.dots().stream()).toList();
+  }
+
+  private String description() {
+    String line = reference.map(r -> r.label() + ": " + Words.percent(r.value()) + ". ").orElse("");
+    return rows()
+        .map(
+            r ->
+                r.dots.stream()
+                    .map(d -> Words.said(d.count(), d.interval()))
+                    .collect(Collectors.joining(" and ", r.label + ": ", after(r.note))))
+        .collect(Collectors.joining("; ", line, "."));
+  }
+
+  private static String after(String note) {
+    return note.isEmpty() ? "" : ", " + note;
+  }
+
+  private double draw(Sketch s) {
+    DotColumns columns = DotColumns.of(this, s);
+    double top = series.size() > 1 ? names(s) : 0;
+    top += reference.isPresent() ? 20 : 4;
+    List<Runnable> marks = new ArrayList<>();
+    double y = top;
+    for (Group group : groups) {
+      if (!group.heading.isEmpty()) {
+        double beneath = y;
+        List<String> lines = Lettering.lines(group.heading, Type.HEAD, s.width(), 2);
+        marks.add(() -> s.lines(Type.HEAD, lines, 0, beneath + 16));
+        y += lines.size() * Type.HEAD.leading() + 8;
+      }
+      for (Row row : group.rows) {
+        DotRow drawn = DotRow.of(row, columns, y);
+        marks.add(() -> drawn.draw(s));
+        y += drawn.height();
+      }
+    }
+    double bottom = y + 2;
+    columns.scale().percents(s, top, bottom);
+    columns.volumeName(s, bottom + 16);
+    double above = top;
+    reference.ifPresent(
+        r -> {
+          String words = r.label() + " " + Words.percent(r.value());
+          columns.scale().reference(s, words, r.value(), s.width(), above, bottom);
+        });
+    marks.forEach(Runnable::run);
+    return bottom + 24;
+  }
+
+  private double names(Sketch s) {
+    Legend legend = new Legend(s, 0, 16);
+    for (int i = 0; i < series.size(); i++) {
+      int at = i;
+      String name = Lettering.lines(series.get(i), Type.WORDS, s.width() / 2 - 40, 1).get(0);
+      legend.entry(name, (x, middle) -> DotRow.mark(s, "ink", at, x + 6, middle));
+    }
+    return legend.bottom();
+  }
+
+  /** The scale of all lines. */
+  Scale scale(double left, double right) {
+    List<Interval> intervals =
+        dots().stream().flatMap(d -> Stream.concat(d.shown().stream(), d.raw().stream())).toList();
+    double[] values =
+        DoubleStream.concat(
+                DoubleStream.concat(
+                    intervals.stream().flatMapToDouble(i -> DoubleStream.of(i.low(), i.high())),
+                    dots().stream().flatMapToDouble(d -> d.share().stream())),
+                reference.stream().mapToDouble(Reference::value))
+            .toArray();
+    double least = DoubleStream.of(values).min().orElse(0);
+    double most = DoubleStream.of(values).max().orElse(1);
+    return Scale.ofShares(least, most, left, right);
+  }
+
+  /** Trials of the fullest line, at least 1. */
+  int mostTrials() {
+    return dots().stream().mapToInt(d -> d.count().trials()).max().orElse(1);
+  }
+
+  /** All words that stand at one place of the lines. */
+  List<String> words(Function<Dot, String> of) {
+    return dots().stream().map(of).toList();
+  }
+}

@@ -1,0 +1,134 @@
+package twostrides.book.chart;
+
+import java.awt.geom.Point2D;
+import java.util.List;
+import java.util.StringJoiner;
+
+/**
+ * One form of a picture while it is drawn: shapes with classes of {@code chart.css}, in the order
+ * drawn, and text at places. Lengths are pixels of the form.
+ */
+final class Sketch {
+
+  /** Which side of a text its place is. */
+  enum Anchor {
+    START,
+    MIDDLE,
+    END
+  }
+
+  private final StringBuilder body = new StringBuilder();
+  private final boolean narrow;
+
+  Sketch(boolean narrow) {
+    this.narrow = narrow;
+  }
+
+  /** Whether this is the form for a hand's width. */
+  boolean narrow() {
+    return narrow;
+  }
+
+  /** One of two lengths: in the wide form, in the narrow one. */
+  double either(double wide, double slim) {
+    return narrow ? slim : wide;
+  }
+
+  /** Pixels from edge to edge. */
+  double width() {
+    return narrow ? Form.NARROW : Form.WIDE;
+  }
+
+  String body() {
+    return body.toString();
+  }
+
+  void rect(String css, double x, double y, double width, double height) {
+    open("rect", css).append(at("x", x)).append(at("y", y));
+    body.append(at("width", width)).append(at("height", height)).append("/>");
+  }
+
+  /** A filled box that lets through what lies under it, in hundredths. */
+  void tint(String css, int opaque, double x, double y, double width, double height) {
+    body.append("<g fill-opacity=\"").append(opaque / 100.0).append("\">");
+    rect(css, x, y, width, height);
+    body.append("</g>");
+  }
+
+  void line(String css, double x1, double y1, double x2, double y2) {
+    open("line", css).append(at("x1", x1)).append(at("y1", y1));
+    body.append(at("x2", x2)).append(at("y2", y2)).append("/>");
+  }
+
+  void circle(String css, double x, double y, double radius) {
+    open("circle", css).append(at("cx", x)).append(at("cy", y)).append(at("r", radius));
+    body.append("/>");
+  }
+
+  /** A path: letters of the SVG path language as strings, numbers and points as pixels. */
+  void path(String css, Object... steps) {
+    StringJoiner d = new StringJoiner(" ");
+    for (Object step : steps) {
+      if (step instanceof Point2D p) {
+        d.add(number(p.getX())).add(number(p.getY()));
+      } else {
+        d.add(step instanceof Number n ? number(n.doubleValue()) : step.toString());
+      }
+    }
+    open("path", css).append(" d=\"").append(d).append("\"/>");
+  }
+
+  void text(Type type, String words, double x, double baseline) {
+    text(type, Anchor.START, words, x, baseline);
+  }
+
+  void text(Type type, Anchor anchor, String words, double x, double baseline) {
+    open("text", type.css()).append(at("x", x)).append(at("y", baseline));
+    switch (anchor) {
+      case START -> {}
+      case MIDDLE -> body.append(" text-anchor=\"middle\"");
+      case END -> body.append(" text-anchor=\"end\"");
+    }
+    body.append('>').append(Lettering.escaped(words)).append("</text>\n");
+  }
+
+  /**
+   * Lines under each other.
+   *
+   * @return pixels, where the baseline of a further line would be
+   */
+  double lines(Type type, List<String> lines, double x, double baseline) {
+    double y = baseline;
+    for (String line : lines) {
+      text(type, line, x, y);
+      y += type.leading();
+    }
+    return y;
+  }
+
+  /** What is drawn inside leads where the link does and says what it says. */
+  void linked(Link link, Runnable inside) {
+    String tag = link.href().isPresent() ? "a" : "g";
+    body.append('<').append(tag);
+    link.href().ifPresent(h -> body.append(" href=\"").append(Lettering.escaped(h)).append('"'));
+    body.append("><title>").append(Lettering.escaped(link.title())).append("</title>");
+    inside.run();
+    body.append("</").append(tag).append(">\n");
+  }
+
+  private StringBuilder open(String name, String css) {
+    return body.append('<').append(name).append(" class=\"").append(css).append('"');
+  }
+
+  private static String at(String name, double value) {
+    return " " + name + "=\"" + number(value) + "\"";
+  }
+
+  /** A length to a tenth of a pixel: less cannot be seen. */
+  static String number(double value) {
+    long tenths = Math.round(value * 10);
+    String sign = tenths < 0 ? "-" : "";
+    long whole = Math.abs(tenths);
+    return sign + whole / 10 + (whole % 10 == 0 ? "" : "." + whole % 10);
+  }
+}

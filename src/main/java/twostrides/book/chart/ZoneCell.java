@@ -1,0 +1,105 @@
+package twostrides.book.chart;
+
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import twostrides.rink.Place;
+import twostrides.rink.Rink;
+
+/**
+ * A zone of the defending half.
+ *
+ * @param depth how far up ice
+ * @param side which third across
+ */
+public record ZoneCell(Depth depth, Side side) {
+
+  /** Metres before center: two strides. Assumed. */
+  private static final double LAST_STRIDES = 3.5;
+
+  /** How far up ice. */
+  public enum Depth {
+    /** From the end boards to the face-off dots. */
+    BEHIND_DOTS("behind the dots"),
+    /** From the dots to the neutral edge of the blue line. */
+    DOTS_TO_BLUE("dots to blue line"),
+    /** From the blue line to the last strides. */
+    BLUE_LINE_ON("blue line on"),
+    /** The last strides before the red line. */
+    LAST_STRIDES("last strides");
+
+    private final String words;
+
+    Depth(String words) {
+      this.words = words;
+    }
+
+    String words() {
+      return words;
+    }
+
+    /** Metres from center ice to the end of it that is nearer to center, 0 or less. */
+    private double near(Rink rink) {
+      return switch (this) {
+        case BEHIND_DOTS -> -rink.endSpotX();
+        case DOTS_TO_BLUE -> -rink.blueLineNeutralEdge();
+        case BLUE_LINE_ON -> -ZoneCell.LAST_STRIDES;
+        case LAST_STRIDES -> 0;
+      };
+    }
+  }
+
+  /** A third of the width, seen up ice. */
+  public enum Side {
+    /** At the left boards. */
+    LEFT("left"),
+    /** The middle. */
+    MIDDLE("middle"),
+    /** At the right boards. */
+    RIGHT("right");
+
+    private final String words;
+
+    Side(String words) {
+      this.words = words;
+    }
+  }
+
+  /**
+   * The zone of a place; places past center count to the last strides.
+   *
+   * @param place frame of the team that sends the puck
+   * @param rink its lengths
+   */
+  public static ZoneCell of(Place place, Rink rink) {
+    Depth depth = Depth.BEHIND_DOTS;
+    for (Depth d : Depth.values()) {
+      depth = d;
+      if (place.x() <= d.near(rink)) {
+        break;
+      }
+    }
+    double third = rink.width() / 6;
+    Side side = place.y() > third ? Side.LEFT : place.y() < -third ? Side.RIGHT : Side.MIDDLE;
+    return new ZoneCell(depth, side);
+  }
+
+  /** For example "behind the dots, left". */
+  String words() {
+    return depth.words + ", " + side.words;
+  }
+
+  /** Where it lies on a drawing, pixels. */
+  Rectangle2D box(Ice ice) {
+    Rink rink = ice.rink();
+    double far =
+        depth == Depth.BEHIND_DOTS
+            ? -rink.length() / 2
+            : Depth.values()[depth.ordinal() - 1].near(rink);
+    double third = rink.width() / 3;
+    double right = third * (0.5 - side.ordinal());
+    Point2D a = ice.at(far, right);
+    Rectangle2D box = new Rectangle2D.Double(a.getX(), a.getY(), 0, 0);
+    box.add(ice.at(depth.near(rink), right + third));
+    return box;
+  }
+}
