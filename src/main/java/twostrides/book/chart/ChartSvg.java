@@ -4,67 +4,38 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
+import java.io.StringWriter;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import javax.xml.parsers.DocumentBuilderFactory;
-import javax.xml.parsers.ParserConfigurationException;
+import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.batik.svggen.SVGGraphics2DIOException;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.entity.CategoryItemEntity;
 import org.jfree.chart.entity.ChartEntity;
 import org.jfree.chart.entity.XYItemEntity;
-import org.w3c.dom.Element;
-import org.w3c.dom.NamedNodeMap;
-import org.w3c.dom.Node;
+import org.jfree.chart.ui.HorizontalAlignment;
 
 /**
  * Makes a picture of a JFreeChart chart. Its SVG comes from Apache Batik's generator; colours
- * become the classes of {@code chart.css}, clips and what says nothing are dropped. The PNG is the
- * chart's own image.
+ * become the variables of {@code chart.css}. The PNG is the chart's own image.
  */
 final class ChartSvg {
 
-  /** What an element says besides its colours; everything else is of no use on a page. */
-  private static final Set<String> KEPT =
-      Set.of(
-          "x",
-          "y",
-          "x1",
-          "y1",
-          "x2",
-          "y2",
-          "cx",
-          "cy",
-          "r",
-          "rx",
-          "ry",
-          "width",
-          "height",
-          "d",
-          "points",
-          "transform",
-          "stroke-width",
-          "stroke-dasharray",
-          "fill-opacity",
-          "font-size",
-          "font-weight");
+  /** What a page does not need: clips, hints to the renderer, the family, definitions. */
+  private static final Pattern NEEDLESS =
+      Pattern.compile(
+          "(clip-path|[a-z]+-rendering|color-interpolation|font-family|shape-rendering):[^;\"]*; ?"
+              + "|clip-path=\"[^\"]*\"|xml:space=\"[^\"]*\"|<defs.*?</defs>|<defs[^>]*/>|<!--.*?-->",
+          Pattern.DOTALL);
 
-  private final Map<String, String> names = new HashMap<>();
-  private final StringBuilder out = new StringBuilder();
-
-  private ChartSvg() {
-    colors().forEach((name, color) -> names.put(rgb(color), name));
-    names.put("black", "ink");
-    names.put("white", "paper");
-  }
+  private ChartSvg() {}
 
   /**
    * Both forms of a chart and its image.
@@ -77,17 +48,19 @@ final class ChartSvg {
       Caption caption, Function<Boolean, JFreeChart> chart, int height, List<Link> links) {
     return Picture.of(
         caption,
-        form(chart.apply(false), false, height, links),
-        form(chart.apply(true), true, height, links),
-        () -> {
-          JFreeChart alone = chart.apply(false);
-          alone.setBackgroundPaint(colors().get("paper"));
-          alone.setTitle(Lettering.lines(caption.title(), Type.TITLE, Form.WIDE - 20.0, 1).get(0));
-          int width = Raster.SCALE * Form.WIDE;
-          int tall = height + 2 * Form.MARGIN;
-          return Raster.png(
-              alone.createBufferedImage(width, Raster.SCALE * tall, Form.WIDE, tall, null));
-        });
+        form(chart.apply(false), Form.WIDE, height, links),
+        form(chart.apply(true), Form.NARROW, height, links),
+        () -> png(caption, chart.apply(false), height + 2 * Form.MARGIN));
+  }
+
+  private static byte[] png(Caption caption, JFreeChart chart, int height) {
+    chart.setBackgroundPaint(colors().get("paper"));
+    chart.setTitle(Lettering.lines(caption.title(), Type.TITLE, Form.WIDE - 20.0, 1).get(0));
+    chart.getTitle().setPaint(colors().get("ink"));
+    chart.getTitle().setHorizontalAlignment(HorizontalAlignment.LEFT);
+    int wide = Raster.SCALE * Form.WIDE;
+    int tall = Raster.SCALE * height;
+    return Raster.png(chart.createBufferedImage(wide, tall, Form.WIDE, height, null));
   }
 
   /** The colours of the light theme by their names, from the style sheet. */
@@ -101,39 +74,37 @@ final class ChartSvg {
     return colors;
   }
 
-  private static Form form(JFreeChart chart, boolean narrow, int height, List<Link> links) {
-    int width = narrow ? Form.NARROW : Form.WIDE;
+  private static Form form(JFreeChart chart, int width, int height, List<Link> links) {
     ChartRenderingInfo info = new ChartRenderingInfo();
-    SVGGeneratorContext context = SVGGeneratorContext.createDefault(document());
+    SVGGeneratorContext context =
+        SVGGeneratorContext.createDefault(
+            SVGDOMImplementation.getDOMImplementation()
+                .createDocument(SVGDOMImplementation.SVG_NAMESPACE_URI, "svg", null));
     context.setPrecision(1);
     SVGGraphics2D g = new SVGGraphics2D(context, false);
     hints(g);
     chart.draw(g, new Rectangle2D.Double(0, 0, width, height), null, info);
-    ChartSvg svg = new ChartSvg();
-    svg.write(g.getRoot());
-    Sketch marks = new Sketch(narrow);
+    Sketch marks = new Sketch(width == Form.NARROW);
     for (Object entity : info.getEntityCollection().getEntities()) {
-      item((ChartEntity) entity)
-          .filter(i -> i < links.size())
-          .ifPresent(i -> marks.linked(links.get(i), () -> hit(marks, (ChartEntity) entity)));
+      int item = item((ChartEntity) entity);
+      if (item >= 0) {
+        Rectangle2D box = ((ChartEntity) entity).getArea().getBounds2D();
+        marks.linked(
+            links.get(item),
+            () -> marks.rect("hit", box.getX(), box.getY(), box.getWidth(), box.getHeight()));
+      }
     }
-    return new Form(svg.out + marks.body(), width, height);
+    return new Form(text(g) + marks.body(), width, height);
   }
 
-  private static void hit(Sketch s, ChartEntity entity) {
-    Rectangle2D box = entity.getArea().getBounds2D();
-    s.rect("hit", box.getX(), box.getY(), box.getWidth(), box.getHeight());
-  }
-
-  /** Which item of the data an entity of the chart stands for. */
-  private static Optional<Integer> item(ChartEntity entity) {
+  /** Which item of the data an entity of the chart stands for; -1 for none. */
+  private static int item(ChartEntity entity) {
     if (entity instanceof XYItemEntity xy) {
-      return Optional.of(
-          (int) Math.round(xy.getDataset().getXValue(xy.getSeriesIndex(), xy.getItem())));
+      return (int) Math.round(xy.getDataset().getXValue(xy.getSeriesIndex(), xy.getItem()));
     }
     return entity instanceof CategoryItemEntity bar
-        ? Optional.of(bar.getDataset().getColumnIndex(bar.getColumnKey()))
-        : Optional.empty();
+        ? bar.getDataset().getColumnIndex(bar.getColumnKey())
+        : -1;
   }
 
   /** JFreeChart puts back a hint that it finds unset, and fails. */
@@ -146,52 +117,20 @@ final class ChartSvg {
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
   }
 
-  private static org.w3c.dom.Document document() {
+  /** What the generator wrote, from its first group to its last. */
+  private static String text(SVGGraphics2D g) {
+    StringWriter out = new StringWriter();
     try {
-      return DocumentBuilderFactory.newDefaultInstance()
-          .newDocumentBuilder()
-          .getDOMImplementation()
-          .createDocument("http://www.w3.org/2000/svg", "svg", null);
-    } catch (ParserConfigurationException e) {
-      throw new IllegalStateException("Java's own XML parts are missing", e);
+      g.stream(out, true);
+    } catch (SVGGraphics2DIOException e) {
+      throw new IllegalStateException("memory does not fail", e);
     }
-  }
-
-  private void write(Element element) {
-    String name = element.getNodeName();
-    if (name.equals("defs") || (name.equals("g") && !element.hasChildNodes())) {
-      return;
+    String svg = NEEDLESS.matcher(out.toString()).replaceAll("");
+    for (Map.Entry<String, Color> e : colors().entrySet()) {
+      Color c = e.getValue();
+      String rgb = "rgb(" + c.getRed() + "," + c.getGreen() + "," + c.getBlue() + ")";
+      svg = svg.replace(rgb, "var(--chart-" + e.getKey() + ")");
     }
-    String tag = name.equals("svg") ? "g" : name;
-    out.append('<').append(tag).append(attributes(element)).append('>');
-    for (Node n = element.getFirstChild(); n != null; n = n.getNextSibling()) {
-      if (n instanceof Element child) {
-        write(child);
-      } else if (tag.equals("text")) {
-        out.append(Lettering.escaped(n.getNodeValue()));
-      }
-    }
-    out.append("</").append(tag).append(">");
-  }
-
-  private String attributes(Element element) {
-    StringBuilder kept = new StringBuilder();
-    StringBuilder css = new StringBuilder();
-    NamedNodeMap attributes = element.getAttributes();
-    for (int i = 0; i < attributes.getLength(); i++) {
-      String name = attributes.item(i).getNodeName();
-      String value = attributes.item(i).getNodeValue();
-      if (name.equals("fill") || name.equals("stroke")) {
-        String color = names.getOrDefault(value, value.equals("none") ? "none" : "ink");
-        css.append(css.isEmpty() ? "" : " ").append(name).append('-').append(color);
-      } else if (KEPT.contains(name)) {
-        kept.append(' ').append(name).append("=\"").append(Lettering.escaped(value)).append('"');
-      }
-    }
-    return (css.isEmpty() ? "" : " class=\"" + css + "\"") + kept;
-  }
-
-  private static String rgb(Color c) {
-    return "rgb(" + c.getRed() + "," + c.getGreen() + "," + c.getBlue() + ")";
+    return svg.substring(svg.indexOf("<g"), svg.lastIndexOf("</svg>"));
   }
 }

@@ -40,8 +40,8 @@ record DotColumns(
       double labels = two ? s.width() : s.width() - words - GAP;
       return new DotColumns(true, labels, bars, scale, s.width() - counts - 6, 0, s.width());
     }
-    double labels = Math.min(220, Type.WORDS.widest(labels(lines).toList()) + 1);
     double notes = Math.min(160, Type.WORDS.widest(notes(lines).toList()) + 1);
+    double labels = Math.min(notes > 1 ? 190 : 220, Type.WORDS.widest(labels(lines).toList()) + 1);
     double right = s.width() - (notes > 1 ? notes + GAP : 0);
     Scale bars = new Scale(0, lines.mostTrials(), labels + GAP, labels + GAP + volume);
     double left = bars.right() + GAP + volumeGap / 2 + 8;

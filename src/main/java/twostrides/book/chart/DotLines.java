@@ -2,13 +2,12 @@ package twostrides.book.chart;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import twostrides.rates.Interval;
 
 /**
  * One line for each player, way out or situation: a dot at the share, a bar over what it could be,
@@ -96,7 +95,7 @@ public record DotLines(
 
   private double draw(Sketch s) {
     DotColumns columns = DotColumns.of(this, s);
-    double top = series.size() > 1 ? names(s) : 0;
+    double top = names(s);
     top += reference.isPresent() ? 20 : 4;
     List<Runnable> marks = new ArrayList<>();
     double y = top;
@@ -126,30 +125,41 @@ public record DotLines(
     return bottom + 24;
   }
 
+  /** What the marks are, where a line has more than a dot and its interval. */
   private double names(Sketch s) {
-    Legend legend = new Legend(s, 0, 16);
+    Legend legend = new Legend(s, 0, 26);
     for (int i = 0; i < series.size(); i++) {
       int at = i;
       String name = Lettering.lines(series.get(i), Type.WORDS, s.width() / 2 - 40, 1).get(0);
-      legend.entry(name, (x, middle) -> DotRow.mark(s, "ink", at, x + 6, middle));
+      legend.entry(name, (x, middle) -> DotRow.mark(s, "ink", at, x + 10, middle));
+    }
+    if (dots().stream().anyMatch(d -> d.raw().isPresent())) {
+      String tone = dots().get(0).tone().css();
+      legend.entry(
+          "adjusted toward the group",
+          (x, middle) -> s.line("whisker " + tone, x, middle, x + 20, middle));
+      legend.entry(
+          "his own count alone", (x, middle) -> s.line("whisker pale", x, middle, x + 20, middle));
     }
     return legend.bottom();
   }
 
-  /** The scale of all lines. */
+  /** The scale of all lines; what is too few to say does not stretch it. */
   Scale scale(double left, double right) {
-    List<Interval> intervals =
-        dots().stream().flatMap(d -> Stream.concat(d.shown().stream(), d.raw().stream())).toList();
-    double[] values =
-        DoubleStream.concat(
-                DoubleStream.concat(
-                    intervals.stream().flatMapToDouble(i -> DoubleStream.of(i.low(), i.high())),
-                    dots().stream().flatMapToDouble(d -> d.share().stream())),
-                reference.stream().mapToDouble(Reference::value))
-            .toArray();
-    double least = DoubleStream.of(values).min().orElse(0);
-    double most = DoubleStream.of(values).max().orElse(1);
-    return Scale.ofShares(least, most, left, right);
+    DoubleSummaryStatistics values = new DoubleSummaryStatistics();
+    reference.ifPresent(r -> values.accept(r.value()));
+    for (Dot dot : dots()) {
+      Stream.concat(dot.shown().stream(), dot.raw().stream())
+          .forEach(
+              i -> {
+                values.accept(i.low());
+                values.accept(i.high());
+              });
+    }
+    if (values.getCount() == 0) {
+      return Scale.ofShares(0, 1, left, right);
+    }
+    return Scale.ofShares(values.getMin(), values.getMax(), left, right);
   }
 
   /** Trials of the fullest line, at least 1. */

@@ -1,6 +1,7 @@
 package twostrides.book.chart;
 
 import java.util.List;
+import twostrides.rates.Interval;
 
 /**
  * One line of a {@link DotLines} at its place.
@@ -53,6 +54,9 @@ record DotRow(
           double dotsTop = columns.narrow() ? words(label) : (inside - dots()) / 2;
           double noteTop = columns.narrow() ? words(label) + dots() : (inside - words(note)) / 2;
           double y = top + AROUND / 2;
+          if (columns.narrow()) {
+            s.rect("plate", 0, y, Type.WORDS.widest(label) + 4, words(label));
+          }
           s.lines(Type.WORDS, label, 0, y + labelTop + 12);
           s.lines(Type.WORDS, note, columns.notes(), y + noteTop + 12);
           for (int i = 0; i < row.dots().size(); i++) {
@@ -72,16 +76,18 @@ record DotRow(
       double length = bars.at(dot.count().trials()) - bars.left();
       s.rect("volume", bars.left(), middle - 6, length, 12);
     }
-    dot.raw()
-        .ifPresent(
-            i -> s.line("whisker pale", scale.at(i.low()), middle, scale.at(i.high()), middle));
-    dot.shown()
-        .ifPresent(
-            i -> s.line("whisker " + css, scale.at(i.low()), middle, scale.at(i.high()), middle));
-    dot.share()
-        .ifPresent(p -> mark(s, dot.count().tooFew() ? "hollow" : "ink", at, scale.at(p), middle));
+    dot.raw().ifPresent(i -> whisker(s, "pale", i, middle));
+    dot.shown().ifPresent(i -> whisker(s, css, i, middle));
+    dot.share().stream()
+        .filter(scale::holds)
+        .forEach(p -> mark(s, dot.count().tooFew() ? "hollow" : "ink", at, scale.at(p), middle));
     s.text(Type.STRONG, Sketch.Anchor.END, dot.said(), columns.shares() - 2, baseline);
     s.text(Type.NOTE, Words.counted(dot.count()), columns.shares() + 4, baseline);
+  }
+
+  private void whisker(Sketch s, String css, Interval i, double middle) {
+    double low = columns.scale().at(i.low());
+    s.line("whisker " + css, low, middle, columns.scale().at(i.high()), middle);
   }
 
   /** The first dot of a line is round, the second square. */

@@ -69,22 +69,23 @@ record Form(String body, int width, int height) {
     double next =
         head.lines(Type.TITLE, Lettering.lines(caption.title(), Type.TITLE, width, 2), 0, 0);
     double top = next + MARGIN;
-    String box =
-        String.join(
-            " ",
-            Sketch.number(-MARGIN),
-            Sketch.number(-top - MARGIN / 2.0),
-            Sketch.number(width + 2.0 * MARGIN),
-            Sketch.number(height + top + 1.5 * MARGIN));
+    double wide = width + 2.0 * MARGIN;
+    double tall = height + top + 1.5 * MARGIN;
+    String box = -MARGIN + " " + Sketch.number(-top - MARGIN / 2.0) + " " + size(wide, tall, " ");
     Sketch paper = new Sketch(false);
-    paper.rect("paper", -MARGIN, -top - MARGIN, width + 2.0 * MARGIN, height + top + 3.0 * MARGIN);
-    return element("img", "chart", box, caption.id())
+    paper.rect("paper", -MARGIN, -top - MARGIN, wide, tall + MARGIN);
+    String sized = box + "\" width=\"" + size(wide, tall, "\" height=\"");
+    return element("img", "chart", sized, caption.id())
         + said(caption, caption.id())
         + ("<style>" + styles + "</style>")
         + paper.body()
         + ("<g transform=\"translate(0," + Sketch.number(-next) + ")\">" + head.body() + "</g>\n")
         + body.replaceAll("<a href=\"[^\"]*\"", "<g").replace("</a>", "</g>")
         + "</svg>\n";
+  }
+
+  private static String size(double width, double height, String between) {
+    return Sketch.number(width) + between + Sketch.number(height);
   }
 
   private static String element(String role, String css, String box, String id) {

@@ -77,9 +77,13 @@ record Ice(Rink rink, double left, double top, double scale, double farX, boolea
     s.rect(css, x, y, Math.abs(a.getX() - b.getX()), Math.abs(a.getY() - b.getY()));
   }
 
-  void draw(Sketch s) {
-    double half = rink.width() / 2;
+  void ground(Sketch s) {
     boards(s, "ice");
+  }
+
+  /** Boards, lines, circles and goals, on the ground or on what was drawn on it. */
+  void lines(Sketch s) {
+    double half = rink.width() / 2;
     end(s, -1);
     box(
         s,

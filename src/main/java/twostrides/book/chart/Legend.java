@@ -46,7 +46,8 @@ final class Legend {
     x += width + BETWEEN;
   }
 
+  /** Pixels of its lower side; of its upper side where there is no entry. */
   double bottom() {
-    return top + LEADING + 2;
+    return x > 0 ? top + LEADING + 2 : top;
   }
 }

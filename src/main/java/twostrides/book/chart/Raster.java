@@ -30,8 +30,8 @@ final class Raster {
   static byte[] png(Form form, Caption caption) {
     Painter painter = new Painter();
     String svg = form.standAlone(caption, light(Picture.styles()));
-    painter.addTranscodingHint(
-        SVGAbstractTranscoder.KEY_WIDTH, (float) SCALE * (form.width() + 2 * Form.MARGIN));
+    float width = SCALE * (form.width() + 2f * Form.MARGIN);
+    painter.addTranscodingHint(SVGAbstractTranscoder.KEY_WIDTH, width);
     try {
       painter.transcode(new TranscoderInput(new StringReader(svg)), new TranscoderOutput());
     } catch (TranscoderException e) {

@@ -97,9 +97,9 @@ public record ReleaseDiagram(
   private double draw(Sketch s) {
     Ice ice = new Ice(rink, 1, 20, (s.width() - 2) / rink.length(), rink.length() / 2, false);
     marks(s, ice);
-    name(s, "own goal", ice.at(-rink.goalLine(), 0).getX());
-    name(s, "red line", ice.at(0, 0).getX());
-    name(s, "their goal", ice.at(rink.goalLine(), 0).getX());
+    s.inside(Type.NOTE, "own goal", ice.at(-rink.goalLine(), 0).getX(), 14, 0, s.width());
+    s.inside(Type.NOTE, "red line", ice.at(0, 0).getX(), 14, 0, s.width());
+    s.inside(Type.NOTE, "their goal", ice.at(rink.goalLine(), 0).getX(), 14, 0, s.width());
     double y = reach(s, ice) + 4;
     Legend legend = new Legend(s, y, 26);
     if (band.size() > 1) {
@@ -119,7 +119,8 @@ public record ReleaseDiagram(
   }
 
   private void marks(Sketch s, Ice ice) {
-    ice.draw(s);
+    ice.ground(s);
+    ice.lines(s);
     band(s, ice);
     gap(s, ice);
     for (Skater skater : skaters) {
@@ -203,19 +204,9 @@ public record ReleaseDiagram(
     }
     double low = ice.at(reach.get().low(), 0).getX();
     double high = ice.at(reach.get().high(), 0).getX();
-    s.line("bracket", low, y, high, y);
-    s.line("bracket", low, y - 4, low, y + 4);
-    s.line("bracket", high, y - 4, high, y + 4);
+    s.path("bracket", "M", low, y - 4, "v", 8, "m", 0, -4, "H", high, "m", 0, -4, "v", 8);
     String words = "8 in 10 get this far";
-    double half = Type.NOTE.width(words) / 2;
-    double x = Math.max(half, Math.min(s.width() - half, (low + high) / 2));
-    s.text(Type.NOTE, Sketch.Anchor.MIDDLE, words, x, y + 18);
+    s.inside(Type.NOTE, words, (low + high) / 2, y + 18, 0, s.width());
     return y + 22;
-  }
-
-  private static void name(Sketch s, String words, double x) {
-    double half = Type.NOTE.width(words) / 2;
-    double middle = Math.max(half, Math.min(s.width() - half, x));
-    s.text(Type.NOTE, Sketch.Anchor.MIDDLE, words, middle, 14);
   }
 }

@@ -46,6 +46,11 @@ record Scale(double from, double to, double left, double right) {
     return left + (inside - from) / (to - from) * (right - left);
   }
 
+  /** Whether a value lies on it. */
+  boolean holds(double value) {
+    return from <= value && value <= to;
+  }
+
   /** Values with a tick. */
   List<Double> ticks() {
     double step = step(from, to);
@@ -73,9 +78,7 @@ record Scale(double from, double to, double left, double right) {
    */
   void reference(Sketch s, String label, double value, double edge, double top, double bottom) {
     String words = Lettering.lines(label, Type.STRONG, edge - 8, 1).get(0);
-    double half = Type.STRONG.width(words) / 2 + 1;
-    double x = Math.max(half, Math.min(edge - half, at(value)));
     s.line("reference", at(value), top, at(value), bottom);
-    s.text(Type.STRONG, Sketch.Anchor.MIDDLE, words, x, top - 5);
+    s.inside(Type.STRONG, words, at(value), top - 5, 0, edge);
   }
 }

@@ -48,10 +48,10 @@ final class Sketch {
     body.append(at("width", width)).append(at("height", height)).append("/>");
   }
 
-  /** A filled box that lets through what lies under it, in hundredths. */
-  void tint(String css, int opaque, double x, double y, double width, double height) {
+  /** What is drawn inside lets through what lies under it; {@code opaque} in hundredths. */
+  void tinted(int opaque, Runnable inside) {
     body.append("<g fill-opacity=\"").append(opaque / 100.0).append("\">");
-    rect(css, x, y, width, height);
+    inside.run();
     body.append("</g>");
   }
 
@@ -92,6 +92,13 @@ final class Sketch {
     body.append('>').append(Lettering.escaped(words)).append("</text>\n");
   }
 
+  /** In the middle of {@code x}, or as near as the words stay between two places. */
+  void inside(Type type, String words, double x, double baseline, double left, double right) {
+    double half = type.width(words) / 2 + 1;
+    double middle = Math.max(left + half, Math.min(right - half, x));
+    text(type, Anchor.MIDDLE, words, middle, baseline);
+  }
+
   /**
    * Lines under each other.
    *
@@ -101,6 +108,16 @@ final class Sketch {
     double y = baseline;
     for (String line : lines) {
       text(type, line, x, y);
+      y += type.leading();
+    }
+    return y;
+  }
+
+  /** The same, each in the middle of {@code x}. */
+  double centered(Type type, List<String> lines, double x, double baseline) {
+    double y = baseline;
+    for (String line : lines) {
+      text(type, Anchor.MIDDLE, line, x, y);
       y += type.leading();
     }
     return y;

@@ -1,8 +1,10 @@
 package twostrides.book.chart;
 
 import java.awt.Color;
+import java.text.NumberFormat;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -10,11 +12,13 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.block.BlockBorder;
+import org.jfree.chart.labels.StandardCategoryItemLabelGenerator;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
 import org.jfree.chart.ui.HorizontalAlignment;
 import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.data.category.CategoryDataset;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /**
@@ -95,7 +99,7 @@ public record WayStack(String title, List<Way> ways) {
       }
     }
     CategoryPlot plot =
-        new CategoryPlot(data, names(narrow), new NumberAxis(), new StackedBarRenderer());
+        new CategoryPlot(data, names(narrow), new NumberAxis(), bars(data, strengths.size()));
     plot.setOrientation(PlotOrientation.HORIZONTAL);
     JFreeChart chart = ChartLook.chart(plot, true);
     chart.getLegend().setPosition(RectangleEdge.TOP);
@@ -106,7 +110,6 @@ public record WayStack(String title, List<Way> ways) {
     plot.getRangeAxis().setStandardTickUnits(NumberAxis.createIntegerTickUnits());
     plot.getRangeAxis().setAxisLineVisible(false);
     plot.getRangeAxis().setTickMarksVisible(false);
-    parts((StackedBarRenderer) plot.getRenderer(), strengths.size());
     return chart;
   }
 
@@ -127,18 +130,28 @@ public record WayStack(String title, List<Way> ways) {
     return axis;
   }
 
-  private void parts(StackedBarRenderer bars, int strengths) {
+  /** Bars with the number in each part that has room for it. */
+  private StackedBarRenderer bars(CategoryDataset data, int strengths) {
     Map<String, Color> colors = ChartSvg.colors();
-    int most = ways.stream().mapToInt(Way::attempts).max().orElse(1);
-    bars.setDrawBarOutline(false);
-    bars.setShadowVisible(false);
+    double least = ROOM * ways.stream().mapToInt(Way::attempts).max().orElse(1);
+    StackedBarRenderer bars =
+        new StackedBarRenderer() {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          public boolean isItemLabelVisible(int row, int column) {
+            return data.getValue(row, column).doubleValue() > least;
+          }
+        };
     for (int i = 0; i < strengths; i++) {
-      String shade = SHADES.get(i % SHADES.size());
-      bars.setSeriesPaint(i, colors.get(shade));
-      bars.setSeriesItemLabelPaint(i, colors.get(i % SHADES.size() == 0 ? "ink" : "paper"));
+      int shade = i % SHADES.size();
+      bars.setSeriesPaint(i, colors.get(SHADES.get(shade)));
+      bars.setSeriesItemLabelPaint(i, colors.get(shade == 0 ? "ink" : "paper"));
     }
-    bars.setDefaultItemLabelGenerator(new PartLabels(Math.max(1, (int) Math.ceil(ROOM * most))));
+    bars.setDefaultItemLabelGenerator(
+        new StandardCategoryItemLabelGenerator(
+            "{2}", NumberFormat.getIntegerInstance(Locale.ROOT)));
     bars.setDefaultItemLabelFont(Type.WORDS.font());
-    bars.setDefaultItemLabelsVisible(true);
+    return bars;
   }
 }

@@ -2,6 +2,7 @@ package twostrides.book.chart;
 
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 
@@ -31,10 +32,6 @@ public record ZoneCell(Depth depth, Side side) {
 
     Depth(String words) {
       this.words = words;
-    }
-
-    String words() {
-      return words;
     }
 
     /** Metres from center ice to the end of it that is nearer to center, 0 or less. */
@@ -88,18 +85,74 @@ public record ZoneCell(Depth depth, Side side) {
     return depth.words + ", " + side.words;
   }
 
+  /** Metres from center ice to the end of it that is farther from center. */
+  private double far(Rink rink) {
+    return depth.ordinal() == 0
+        ? -rink.length() / 2
+        : Depth.values()[depth.ordinal() - 1].near(rink);
+  }
+
   /** Where it lies on a drawing, pixels. */
   Rectangle2D box(Ice ice) {
-    Rink rink = ice.rink();
-    double far =
-        depth == Depth.BEHIND_DOTS
-            ? -rink.length() / 2
-            : Depth.values()[depth.ordinal() - 1].near(rink);
-    double third = rink.width() / 3;
+    double third = ice.rink().width() / 3;
     double right = third * (0.5 - side.ordinal());
-    Point2D a = ice.at(far, right);
+    Point2D a = ice.at(far(ice.rink()), right);
     Rectangle2D box = new Rectangle2D.Double(a.getX(), a.getY(), 0, 0);
-    box.add(ice.at(depth.near(rink), right + third));
+    box.add(ice.at(depth.near(ice.rink()), right + third));
     return box;
+  }
+
+  /** Fills it, round where the boards are. */
+  void draw(Sketch s, Ice ice) {
+    Rink rink = ice.rink();
+    double near = depth.near(rink);
+    if (depth != Depth.BEHIND_DOTS || side == Side.MIDDLE) {
+      Rectangle2D box = box(ice);
+      s.rect("trouble", box.getX(), box.getY(), box.getWidth(), box.getHeight());
+      return;
+    }
+    int hand = side == Side.LEFT ? 1 : -1;
+    double boards = hand * rink.width() / 2;
+    double round = rink.cornerRadius();
+    double end = -rink.length() / 2;
+    double r = round * ice.scale();
+    s.path(
+        "trouble",
+        "M",
+        ice.at(near, boards),
+        "L",
+        ice.at(end + round, boards),
+        "A",
+        r,
+        r,
+        0,
+        0,
+        side == Side.LEFT ? 0 : 1,
+        ice.at(end, boards - hand * round),
+        "L",
+        ice.at(end, boards / 3),
+        "L",
+        ice.at(near, boards / 3),
+        "Z");
+  }
+
+  /**
+   * The names of the depths: under the rink, or at its left where the attack goes up.
+   *
+   * @return pixels, where they end
+   */
+  static double names(Sketch s, Ice ice) {
+    for (Depth depth : Depth.values()) {
+      Rectangle2D box = new ZoneCell(depth, Side.RIGHT).box(ice);
+      double room = s.narrow() ? ice.left() - 6 : Math.max(box.getWidth() - 4, 44);
+      List<String> lines = Lettering.lines(depth.words, Type.NOTE, room, 3);
+      if (s.narrow()) {
+        double middle = box.getCenterY() + 10 - lines.size() * Type.NOTE.leading() / 2;
+        s.lines(Type.NOTE, lines, 0, middle);
+      } else {
+        s.centered(Type.NOTE, lines, box.getCenterX(), ice.bottom() + 17);
+      }
+    }
+    return ice.bottom() + s.either(38, 6);
   }
 }

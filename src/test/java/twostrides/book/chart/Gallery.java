@@ -72,16 +72,16 @@ final class Gallery {
             BigNumbers.Value.share(
                 "kills without a goal against" + more,
                 new Clustered(new Count(49, 53)),
-                new Span(0.7, 1),
-                Optional.of(new Reference("all teams" + more, 0.9)),
+                new Span(70, 100),
+                Optional.of(new Reference("all teams" + more, 90)),
                 to("kills")),
             BigNumbers.Value.share(
                 "tries to clear that got out",
                 new Clustered(new Count(142, 234)),
-                new Span(0.4, 0.8),
-                Optional.of(new Reference("all teams", 0.61)),
+                new Span(40, 80),
+                Optional.of(new Reference("all teams", 61)),
                 to("clears")),
-            BigNumbers.Value.measured(
+            new BigNumbers.Value(
                 "time bought by a clear (half bought more)",
                 "s",
                 20,
@@ -247,48 +247,53 @@ final class Gallery {
         false);
   }
 
-  static IcingZones zones(String more, Rink rink) {
+  static HalfRink zones(String more, Rink rink) {
     Random random = new Random(11);
-    List<IcingZones.Zone> zones = new ArrayList<>();
+    List<HalfRink.Zone> zones = new ArrayList<>();
     for (ZoneCell.Depth depth : ZoneCell.Depth.values()) {
       for (ZoneCell.Side side : ZoneCell.Side.values()) {
         ZoneCell cell = new ZoneCell(depth, side);
         int n = 6 + random.nextInt(150);
         Count iced = new Count(random.nextInt(1 + n / 7), n);
-        zones.add(new IcingZones.Zone(cell, iced, to(cell.words())));
+        zones.add(new HalfRink.Zone(cell, iced, to(cell.words())));
       }
     }
-    List<IcingZones.Icing> icings = new ArrayList<>();
+    List<HalfRink.Mark> icings = new ArrayList<>();
     for (int i = 0; i < 47; i++) {
       Place from =
           new Place(
               -1 - random.nextDouble() * (rink.length() / 2 - 4),
               (random.nextDouble() - 0.5) * (rink.width() - 3));
-      IcingKind kind = i < 4 ? IcingKind.FLAGGED : i < 9 ? IcingKind.LOOK_FIRST : IcingKind.ICED;
-      icings.add(new IcingZones.Icing(from, kind, to("icing " + i)));
+      MarkKind kind = i < 4 ? MarkKind.FLAGGED : i < 9 ? MarkKind.LOOK_FIRST : MarkKind.ICED;
+      icings.add(new HalfRink.Mark(from, kind, to("icing " + i)));
     }
-    return new IcingZones("Where icings start" + more, rink, zones, icings);
+    return new HalfRink(
+        "Where icings start" + more,
+        rink,
+        "Of the pucks sent from a zone before the red line: how many were iced." + more,
+        zones,
+        icings);
   }
 
   static ValueBars cost(String more) {
     return new ValueBars(
         "What an icing costs: shot attempts against in 20 s" + more,
         List.of(
-            ValueBars.Bar.mean(
+            new ValueBars.Bar(
                 "after an icing" + more,
                 0.47,
                 Optional.of(new Span(0.31, 0.68)),
                 "31 in 66",
                 Tone.TROUBLE,
                 to("icing")),
-            ValueBars.Bar.mean(
+            new ValueBars.Bar(
                 "after an exit like it that was not iced",
                 0.20,
                 Optional.of(new Span(0.14, 0.28)),
                 "27 in 132",
                 Tone.GOOD,
                 to("exit")),
-            ValueBars.Bar.mean(
+            new ValueBars.Bar(
                 "after an icing late in a shift",
                 0.5,
                 Optional.empty(),
@@ -348,16 +353,20 @@ final class Gallery {
             + " (12 %).");
   }
 
-  static ReleaseMap map(String more, int n) {
+  static HalfRink map(String more, int n) {
     Random random = new Random(3);
-    List<ReleaseMap.Release> releases = new ArrayList<>();
+    List<HalfRink.Mark> releases = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       Place from = new Place(-1 - 26 * random.nextDouble(), (random.nextDouble() - 0.5) * 24);
-      Outcome outcome =
-          i % 9 == 0 ? Outcome.ICED : Outcome.values()[random.nextInt(Outcome.values().length - 1)];
-      releases.add(new ReleaseMap.Release(from, outcome, to("release " + i)));
+      MarkKind outcome = i % 9 == 0 ? MarkKind.ICED : MarkKind.values()[random.nextInt(4)];
+      releases.add(new HalfRink.Mark(from, outcome, to("release " + i)));
     }
-    return new ReleaseMap("4 Merle Ostraquist" + more, Rink.NORTH_AMERICAN, releases, 3);
+    return new HalfRink(
+        "4 Merle Ostraquist" + more,
+        Rink.NORTH_AMERICAN,
+        n + 3 + " sent before the red line, 3 without a place in the sheets.",
+        List.of(),
+        releases);
   }
 
   /**

@@ -1,0 +1,159 @@
+package twostrides.book.chart;
+
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import twostrides.rates.Count;
+import twostrides.rink.Place;
+import twostrides.rink.Rink;
+
+/**
+ * The defending half of a rink: where icings come from, as zones with the share of the pucks sent
+ * from there that were iced, and single pucks as marks. Without zones it is the map of a player's
+ * pucks sent before the red line. The team attacks to the right, in the narrow form upwards.
+ *
+ * @param title what is shown; any text
+ * @param rink its lengths
+ * @param note what is counted, in a sentence; any text
+ * @param zones in any order; a zone that is not given is left empty
+ * @param marks on top
+ */
+public record HalfRink(
+    String title, Rink rink, String note, List<Zone> zones, List<Mark> marks) {
+
+  /** Metres shown past center: enough to see the red line as a line. Assumed. */
+  private static final double PAST_CENTER = 0.8;
+
+  /** Hundredths of the colour's strength at no icing and at the highest share shown. */
+  private static final int PALEST = 4;
+
+  private static final int STRONGEST = 52;
+
+  /** More marks than this hide each other at full size. Assumed, from maps of invented seasons. */
+  private static final int MANY = 150;
+
+  /** Copies the lists. */
+  public HalfRink {
+    zones = List.copyOf(zones);
+    marks = List.copyOf(marks);
+  }
+
+  /**
+   * One zone.
+   *
+   * @param cell which
+   * @param iced icings of the pucks sent from there
+   * @param link to its rows
+   */
+  public record Zone(ZoneCell cell, Count iced, Link link) {}
+
+  /**
+   * One puck.
+   *
+   * @param from where it was sent from, frame of the team that sent it
+   * @param kind how it looks
+   * @param link its row or its clip
+   */
+  public record Mark(Place from, MarkKind kind, Link link) {}
+
+  /**
+   * Draws it.
+   *
+   * @param id beginning of its ids, unique on its page: a-z, 0-9 and hyphens
+   */
+  public Picture picture(String id) {
+    List<String> each = new ArrayList<>();
+    zones.forEach(z -> each.add(z.cell.words() + ": " + Words.said(z.iced, z.iced.wilson())));
+    seen().forEach(k -> each.add(counted(k)));
+    String description = note + " " + String.join("; ", each) + ".";
+    return Picture.of(new Caption(id, title, description), this::draw);
+  }
+
+  /** Kinds that occur, what lies on top first. */
+  private List<MarkKind> seen() {
+    return marks.stream().map(Mark::kind).distinct().sorted((a, b) -> b.compareTo(a)).toList();
+  }
+
+  private String counted(MarkKind kind) {
+    long n = marks.stream().filter(m -> m.kind == kind).count();
+    return String.format(Locale.ROOT, "%s (%,d)", kind.words(), n);
+  }
+
+  private double draw(Sketch s) {
+    double names = zones.isEmpty() ? 1 : s.either(1, 62);
+    double most = s.either(500, s.width() - names - 1);
+    double length = s.either(rink.length() / 2 + PAST_CENTER, rink.width());
+    Ice ice = new Ice(rink, names, 20, most / length, PAST_CENTER, s.narrow());
+    ice.ground(s);
+    double highest = zones.stream().mapToDouble(z -> z.iced.share().orElse(0)).max().orElse(0);
+    zones.forEach(z -> s.tinted(tint(z.iced, highest), () -> z.cell.draw(s, ice)));
+    ice.lines(s);
+    List<Rectangle2D> plates = new ArrayList<>();
+    zones.forEach(z -> s.linked(z.link, () -> plates.add(words(s, ice, z))));
+    for (MarkKind kind : MarkKind.values()) {
+      marks.stream().filter(m -> m.kind == kind).forEach(m -> mark(s, ice, m, plates));
+    }
+    Sketch.Anchor anchor = s.narrow() ? Sketch.Anchor.MIDDLE : Sketch.Anchor.END;
+    double red = ice.left() + ice.width() / s.either(1, 2);
+    s.text(Type.NOTE, anchor, "red line", red, 14);
+    double bottom = zones.isEmpty() ? ice.bottom() + 4 : ZoneCell.names(s, ice);
+    return legend(s, ice, bottom);
+  }
+
+  private static int tint(Count iced, double highest) {
+    double share = iced.tooFew() || highest == 0 ? 0 : iced.share().orElse(0) / highest;
+    return (int) Math.round(PALEST + (STRONGEST - PALEST) * share);
+  }
+
+  /** Share and count in the middle of a zone, on a plate. */
+  private static Rectangle2D words(Sketch s, Ice ice, Zone zone) {
+    Rectangle2D box = zone.cell.box(ice);
+    s.rect("hit", box.getX(), box.getY(), box.getWidth(), box.getHeight());
+    double room = box.getWidth() - 4;
+    String share = Words.share(zone.iced);
+    Type type = Type.NUMBER.width(share) <= room ? Type.NUMBER : Type.STRONG;
+    List<String> number = Lettering.lines(share, type, room, 2);
+    List<String> count = Lettering.lines(Words.counted(zone.iced), Type.NOTE, room, 3);
+    double height = number.size() * type.leading() + count.size() * Type.NOTE.leading();
+    double width = Math.max(type.widest(number), Type.NOTE.widest(count)) + 8;
+    double top = box.getCenterY() - height / 2;
+    Rectangle2D plate =
+        new Rectangle2D.Double(box.getCenterX() - width / 2, top - 1, width, height + 3);
+    s.rect("plate", plate.getX(), plate.getY(), plate.getWidth(), plate.getHeight());
+    double next = s.centered(type, number, box.getCenterX(), top + type.size() - 2);
+    double beneath = next - type.size() + Type.NOTE.size() + 1;
+    s.centered(Type.NOTE, count, box.getCenterX(), beneath);
+    return plate;
+  }
+
+  /** A number stays readable: a mark that would lie on it is moved to its nearer side. */
+  private void mark(Sketch s, Ice ice, Mark mark, List<Rectangle2D> plates) {
+    Point2D at = ice.at(mark.from);
+    double x = at.getX();
+    double size = marks.size() > MANY ? 0.7 : 1;
+    for (Rectangle2D plate : plates) {
+      if (plate.contains(at)) {
+        boolean left = x < plate.getCenterX();
+        x = left ? plate.getMinX() - MarkKind.REACH : plate.getMaxX() + MarkKind.REACH;
+      }
+    }
+    double place = x;
+    s.linked(mark.link, () -> mark.kind.draw(s, place, at.getY(), size));
+  }
+
+  private double legend(Sketch s, Ice ice, double bottom) {
+    double left = s.either(ice.left() + ice.width() + 24, 0);
+    double room = s.width() - left;
+    List<String> intro = Lettering.lines(note, Type.WORDS, room, 5);
+    double y = s.lines(Type.WORDS, intro, left, s.either(ice.top(), bottom) + 14) + 10;
+    for (MarkKind kind : seen()) {
+      kind.draw(s, left + 9, y - 4, 1);
+      List<String> words = Lettering.lines(counted(kind), Type.WORDS, room - 26, 3);
+      y = s.lines(Type.WORDS, words, left + 26, y) + 8;
+    }
+    return Math.max(bottom, y - 8);
+  }
+}
