@@ -3,7 +3,6 @@ package twostrides.book.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import twostrides.rates.Clustered;
 
 /**

@@ -32,7 +32,7 @@ final class ChartSvg {
   private static final Pattern NEEDLESS =
       Pattern.compile(
           "(clip-path|[a-z]+-rendering|color-interpolation|font-family|shape-rendering):[^;\"]*; ?"
-              + "|clip-path=\"[^\"]*\"|xml:space=\"[^\"]*\"|<defs.*?</defs>|<defs[^>]*/>|<!--.*?-->",
+              + "|clip-path=\"[^\"]*\"|xml:space=\"[^\"]*\"|<defs[^>]*/>|<defs.*?</defs>|<!--.*?-->",
           Pattern.DOTALL);
 
   private ChartSvg() {}
@@ -125,12 +125,13 @@ final class ChartSvg {
     } catch (SVGGraphics2DIOException e) {
       throw new IllegalStateException("memory does not fail", e);
     }
-    String svg = NEEDLESS.matcher(out.toString()).replaceAll("");
+    String dense = out.toString().replaceAll("\\s+(/?>)", "$1");
+    String svg = NEEDLESS.matcher(dense).replaceAll("");
     for (Map.Entry<String, Color> e : colors().entrySet()) {
       Color c = e.getValue();
       String rgb = "rgb(" + c.getRed() + "," + c.getGreen() + "," + c.getBlue() + ")";
       svg = svg.replace(rgb, "var(--chart-" + e.getKey() + ")");
     }
-    return svg.substring(svg.indexOf("<g"), svg.lastIndexOf("</svg>"));
+    return svg.substring(svg.indexOf("<g"), svg.lastIndexOf("</svg"));
   }
 }

@@ -34,7 +34,7 @@ record DotColumns(
     double volumeGap = lines.volumes() ? 2 * GAP : 0;
     boolean two = lines.series().size() > 1;
     if (s.narrow()) {
-      double right = two ? s.width() - words - GAP : s.width() - 18;
+      double right = two ? s.width() - words - GAP : s.width() - 20;
       Scale bars = new Scale(0, lines.mostTrials(), 0, volume);
       Scale scale = lines.scale(volume + volumeGap + 16, right);
       double labels = two ? s.width() : s.width() - words - GAP;

@@ -56,6 +56,7 @@ record DotRow(
           double y = top + AROUND / 2;
           if (columns.narrow()) {
             s.rect("plate", 0, y, Type.WORDS.widest(label) + 4, words(label));
+            s.rect("plate", 0, y + noteTop, Type.WORDS.widest(note) + 4, words(note));
           }
           s.lines(Type.WORDS, label, 0, y + labelTop + 12);
           s.lines(Type.WORDS, note, columns.notes(), y + noteTop + 12);

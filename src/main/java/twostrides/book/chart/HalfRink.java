@@ -5,7 +5,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import twostrides.rates.Count;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
@@ -21,8 +20,7 @@ import twostrides.rink.Rink;
  * @param zones in any order; a zone that is not given is left empty
  * @param marks on top
  */
-public record HalfRink(
-    String title, Rink rink, String note, List<Zone> zones, List<Mark> marks) {
+public record HalfRink(String title, Rink rink, String note, List<Zone> zones, List<Mark> marks) {
 
   /** Metres shown past center: enough to see the red line as a line. Assumed. */
   private static final double PAST_CENTER = 0.8;

@@ -135,7 +135,11 @@ record Ice(Rink rink, double left, double top, double scale, double farX, boolea
   /** Drawn as wide as a circle at the ends, and cut where the drawing ends. */
   private void centerCircle(Sketch s) {
     double r = rink.circleRadius();
-    double x = Math.min(farX, r * 0.999);
+    if (farX >= r) {
+      disc(s, "thin-blue", 0, 0, r);
+      return;
+    }
+    double x = farX;
     double y = Math.sqrt(r * r - x * x);
     s.path("thin-blue", "M", at(x, y), "A", r * scale, r * scale, 0, 1, 0, at(x, -y));
   }

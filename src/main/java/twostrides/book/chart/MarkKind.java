@@ -43,7 +43,7 @@ public enum MarkKind {
       case OWN_NEXT -> s.rect("bought edged", x - 0.9 * r, y - 0.9 * r, 1.8 * r, 1.8 * r);
       case OPPONENT_NEXT -> s.circle("hollow", x, y, r);
       case OTHER_FACE_OFF -> triangle(s, "trouble-line", x, y, r);
-      case ICED -> s.circle("trouble ringed", x, y, 0.8 * r);
+      case ICED -> s.circle("trouble ringed", x, y, 0.95 * r);
       case LOOK_FIRST -> triangle(s, "hollow", x, y, 1.2 * r);
       case FLAGGED -> star(s, x, y, 1.6 * r);
     }

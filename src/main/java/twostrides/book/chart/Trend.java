@@ -84,6 +84,7 @@ public record Trend(String title, List<Stretch> stretches, String words) {
     marks.setErrorPaint(colors.get("soft"));
     marks.setErrorStroke(ChartLook.pen(3));
     marks.setCapLength(0);
+    marks.setDrawXError(false);
     for (int series = 0; series < 2; series++) {
       marks.setSeriesShape(series, new Ellipse2D.Double(-6, -6, 12, 12));
       marks.setSeriesPaint(series, colors.get("ink"));

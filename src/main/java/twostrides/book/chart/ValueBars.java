@@ -90,13 +90,14 @@ public record ValueBars(String title, List<Bar> bars) {
 
   private static void bar(Sketch s, Bar bar, Scale scale, double top) {
     double middle = top + THICK / 2;
-    String css = bar.interval.isEmpty() ? "hollow" : bar.tone.css() + " bar";
+    String css = bar.interval.isEmpty() ? "doubtful" : bar.tone.css() + " bar";
     s.rect(css, scale.left(), top, scale.at(bar.value) - scale.left(), THICK);
     bar.interval.ifPresent(
         i -> {
           double low = scale.at(i.low());
           double high = scale.at(i.high());
-          s.path("error", "M", low, middle - 5, "v", 10, "m", 0, -5, "H", high, "m", 0, -5, "v", 10);
+          s.path(
+              "error", "M", low, middle - 5, "v", 10, "m", 0, -5, "H", high, "m", 0, -5, "v", 10);
         });
     s.text(Type.NUMBER, bar.said(), scale.at(bar.end()) + 10, middle + 6);
   }

@@ -35,7 +35,7 @@ public record WayStack(String title, List<Way> ways) {
   /** A part shorter than this of the longest bar has no room for its number. */
   private static final double ROOM = 0.06;
 
-  private static final int BAR = 34;
+  private static final int BAR = 46;
 
   /** Copies the ways. */
   public WayStack {
@@ -98,8 +98,7 @@ public record WayStack(String title, List<Way> ways) {
         data.addValue(part.attempts, part.strength, label(way, narrow));
       }
     }
-    CategoryPlot plot =
-        new CategoryPlot(data, names(narrow), new NumberAxis(), bars(data, strengths.size()));
+    CategoryPlot plot = new CategoryPlot(data, names(narrow), new NumberAxis(), bars(data));
     plot.setOrientation(PlotOrientation.HORIZONTAL);
     JFreeChart chart = ChartLook.chart(plot, true);
     chart.getLegend().setPosition(RectangleEdge.TOP);
@@ -107,21 +106,30 @@ public record WayStack(String title, List<Way> ways) {
     chart.getLegend().setFrame(BlockBorder.NONE);
     chart.getLegend().setBackgroundPaint(null);
     plot.setRangeGridlineStroke(ChartLook.pen(1));
-    plot.getRangeAxis().setStandardTickUnits(NumberAxis.createIntegerTickUnits());
-    plot.getRangeAxis().setAxisLineVisible(false);
-    plot.getRangeAxis().setTickMarksVisible(false);
+    NumberAxis attempts = (NumberAxis) plot.getRangeAxis();
+    attempts.setStandardTickUnits(NumberAxis.createIntegerTickUnits());
+    attempts.setNumberFormatOverride(NumberFormat.getIntegerInstance(Locale.ROOT));
+    attempts.setAxisLineVisible(false);
+    attempts.setTickMarksVisible(false);
+    Map<String, Color> colors = ChartSvg.colors();
+    StackedBarRenderer bars = (StackedBarRenderer) plot.getRenderer();
+    for (int i = 0; i < strengths.size(); i++) {
+      int shade = i % SHADES.size();
+      bars.setSeriesPaint(i, colors.get(SHADES.get(shade)));
+      bars.setSeriesItemLabelPaint(i, colors.get(shade == 0 ? "ink" : "paper"));
+    }
     return chart;
   }
 
   private static String label(Way way, boolean narrow) {
     String count = " (" + Words.whole(way.attempts()) + ")";
     double room = (narrow ? 110 : 210) - Type.WORDS.width(count);
-    return String.join("\n", Lettering.lines(way.label, Type.WORDS, room, 2)) + count;
+    return String.join("\n", Lettering.lines(way.label, Type.WORDS, room, 3)) + count;
   }
 
   private static CategoryAxis names(boolean narrow) {
     CategoryAxis axis = new CategoryAxis();
-    axis.setMaximumCategoryLabelLines(2);
+    axis.setMaximumCategoryLabelLines(3);
     axis.setMaximumCategoryLabelWidthRatio(narrow ? 0.5f : 0.4f);
     axis.setAxisLineVisible(false);
     axis.setTickMarksVisible(false);
@@ -131,8 +139,7 @@ public record WayStack(String title, List<Way> ways) {
   }
 
   /** Bars with the number in each part that has room for it. */
-  private StackedBarRenderer bars(CategoryDataset data, int strengths) {
-    Map<String, Color> colors = ChartSvg.colors();
+  private StackedBarRenderer bars(CategoryDataset data) {
     double least = ROOM * ways.stream().mapToInt(Way::attempts).max().orElse(1);
     StackedBarRenderer bars =
         new StackedBarRenderer() {
@@ -143,11 +150,6 @@ public record WayStack(String title, List<Way> ways) {
             return data.getValue(row, column).doubleValue() > least;
           }
         };
-    for (int i = 0; i < strengths; i++) {
-      int shade = i % SHADES.size();
-      bars.setSeriesPaint(i, colors.get(SHADES.get(shade)));
-      bars.setSeriesItemLabelPaint(i, colors.get(shade == 0 ? "ink" : "paper"));
-    }
     bars.setDefaultItemLabelGenerator(
         new StandardCategoryItemLabelGenerator(
             "{2}", NumberFormat.getIntegerInstance(Locale.ROOT)));
