@@ -21,6 +21,7 @@ import org.jfree.chart.entity.CategoryItemEntity;
 import org.jfree.chart.entity.ChartEntity;
 import org.jfree.chart.entity.XYItemEntity;
 import org.jfree.chart.ui.HorizontalAlignment;
+import org.w3c.dom.DOMImplementation;
 
 /**
  * Makes a picture of a JFreeChart chart. Its SVG comes from Apache Batik's generator; colours
@@ -74,14 +75,19 @@ final class ChartSvg {
     return colors;
   }
 
-  private static Form form(JFreeChart chart, int width, int height, List<Link> links) {
-    ChartRenderingInfo info = new ChartRenderingInfo();
+  /** Numbers to a tenth of a pixel: less cannot be seen. */
+  static SVGGeneratorContext context() {
+    DOMImplementation svg = SVGDOMImplementation.getDOMImplementation();
     SVGGeneratorContext context =
         SVGGeneratorContext.createDefault(
-            SVGDOMImplementation.getDOMImplementation()
-                .createDocument(SVGDOMImplementation.SVG_NAMESPACE_URI, "svg", null));
+            svg.createDocument(SVGDOMImplementation.SVG_NAMESPACE_URI, "svg", null));
     context.setPrecision(1);
-    SVGGraphics2D g = new SVGGraphics2D(context, false);
+    return context;
+  }
+
+  private static Form form(JFreeChart chart, int width, int height, List<Link> links) {
+    ChartRenderingInfo info = new ChartRenderingInfo();
+    SVGGraphics2D g = new SVGGraphics2D(context(), false);
     hints(g);
     chart.draw(g, new Rectangle2D.Double(0, 0, width, height), null, info);
     Sketch marks = new Sketch(width == Form.NARROW);

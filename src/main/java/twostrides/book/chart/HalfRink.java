@@ -30,9 +30,6 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
 
   private static final int STRONGEST = 52;
 
-  /** More marks than this hide each other at full size. Assumed, from maps of invented seasons. */
-  private static final int MANY = 150;
-
   /** Copies the lists. */
   public HalfRink {
     zones = List.copyOf(zones);
@@ -83,8 +80,7 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
   private double draw(Sketch s) {
     double names = zones.isEmpty() ? 1 : s.either(1, 62);
     double most = s.either(500, s.width() - names - 1);
-    double length = s.either(rink.length() / 2 + PAST_CENTER, rink.width());
-    Ice ice = new Ice(rink, names, 20, most / length, PAST_CENTER, s.narrow());
+    Ice ice = Ice.of(rink, PAST_CENTER, names, 20, most, s.narrow());
     ice.ground(s);
     double highest = zones.stream().mapToDouble(z -> z.iced.share().orElse(0)).max().orElse(0);
     zones.forEach(z -> s.tinted(tint(z.iced, highest), () -> z.cell.draw(s, ice)));
@@ -95,9 +91,9 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
       marks.stream().filter(m -> m.kind == kind).forEach(m -> mark(s, ice, m, plates));
     }
     Sketch.Anchor anchor = s.narrow() ? Sketch.Anchor.MIDDLE : Sketch.Anchor.END;
-    double red = ice.left() + ice.width() / s.either(1, 2);
+    double red = s.either(ice.bounds().getMaxX(), ice.bounds().getCenterX());
     s.text(Type.NOTE, anchor, "red line", red, 14);
-    double bottom = zones.isEmpty() ? ice.bottom() + 4 : ZoneCell.names(s, ice);
+    double bottom = zones.isEmpty() ? ice.bounds().getMaxY() + 4 : ZoneCell.names(s, ice);
     return legend(s, ice, bottom);
   }
 
@@ -131,7 +127,6 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
   private void mark(Sketch s, Ice ice, Mark mark, List<Rectangle2D> plates) {
     Point2D at = ice.at(mark.from);
     double x = at.getX();
-    double size = marks.size() > MANY ? 0.7 : 1;
     for (Rectangle2D plate : plates) {
       if (plate.contains(at)) {
         boolean left = x < plate.getCenterX();
@@ -139,16 +134,16 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
       }
     }
     double place = x;
-    s.linked(mark.link, () -> mark.kind.draw(s, place, at.getY(), size));
+    s.linked(mark.link, () -> mark.kind.draw(s, place, at.getY()));
   }
 
   private double legend(Sketch s, Ice ice, double bottom) {
-    double left = s.either(ice.left() + ice.width() + 24, 0);
+    double left = s.either(ice.bounds().getMaxX() + 24, 0);
     double room = s.width() - left;
     List<String> intro = Lettering.lines(note, Type.WORDS, room, 5);
-    double y = s.lines(Type.WORDS, intro, left, s.either(ice.top(), bottom) + 14) + 10;
+    double y = s.lines(Type.WORDS, intro, left, s.either(20, bottom) + 14) + 10;
     for (MarkKind kind : seen()) {
-      kind.draw(s, left + 9, y - 4, 1);
+      kind.draw(s, left + 9, y - 4);
       List<String> words = Lettering.lines(counted(kind), Type.WORDS, room - 26, 3);
       y = s.lines(Type.WORDS, words, left + 26, y) + 8;
     }

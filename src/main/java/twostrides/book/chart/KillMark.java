@@ -26,6 +26,8 @@ public enum KillMark {
   /** Pixels to each side of a moment that can be tapped. */
   private static final double TAP = 6;
 
+  private static final String CROSS = "m-3.5 -3.5l7 7m0 -7l-7 7";
+
   private final String words;
 
   KillMark(String words) {
@@ -58,16 +60,14 @@ public enum KillMark {
     switch (this) {
       case CLEAR -> {
         s.rect("bought", x, strip.top(), to - x, strip.height());
-        s.path("bought edged", "M", x - 3.5, strip.top() + 1, "h", 7, "l", -3.5, -6, "Z");
+        s.mark("bought edged", x, strip.top() + 1, "m-3.5 0h7l-3.5 -6z");
       }
       case FACE_OFF -> s.circle("hollow-soft", x, strip.bottom() - 2.5, 2.5);
       case ATTEMPT -> s.line("tick", x, strip.top(), x, strip.bottom());
-      case ICING_EXEMPTION ->
-          s.path("hollow", "M", x, middle - 5, "l", 5, 5, "l", -5, 5, "l", -5, -5, "Z");
+      case ICING_EXEMPTION -> s.mark("hollow", x, middle, "m0 -5l5 5l-5 5l-5 -5z");
       case FAILED_CLEAR -> {
-        Object[] cross = {"M", x - 3.5, middle - 3.5, "l", 7, 7, "m", 0, -7, "l", -7, 7};
-        s.path("halo", cross);
-        s.path("cross", cross);
+        s.mark("halo", x, middle, CROSS);
+        s.mark("cross", x, middle, CROSS);
       }
       case GOAL -> s.circle("trouble ringed", x, middle, 5.5);
     }

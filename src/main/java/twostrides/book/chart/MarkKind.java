@@ -1,7 +1,5 @@
 package twostrides.book.chart;
 
-import java.util.stream.Stream;
-
 /**
  * How a puck sent before the red line is marked on the ice, in the order drawn: the later lies on
  * top. Each has a shape of its own; the colour says it again.
@@ -35,31 +33,21 @@ public enum MarkKind {
     return words;
   }
 
-  /** Draws a mark; {@code size} is 1 for its full size. */
-  void draw(Sketch s, double x, double y, double size) {
-    double r = 5 * size;
+  void draw(Sketch s, double x, double y) {
     switch (this) {
-      case STOPPED -> s.path("quiet", "M", x, y - r, "l", r, r, "l", -r, r, "l", -r, -r, "Z");
-      case OWN_NEXT -> s.rect("bought edged", x - 0.9 * r, y - 0.9 * r, 1.8 * r, 1.8 * r);
-      case OPPONENT_NEXT -> s.circle("hollow", x, y, r);
-      case OTHER_FACE_OFF -> triangle(s, "trouble-line", x, y, r);
-      case ICED -> s.circle("trouble ringed", x, y, 0.95 * r);
-      case LOOK_FIRST -> triangle(s, "hollow", x, y, 1.2 * r);
-      case FLAGGED -> star(s, x, y, 1.6 * r);
+      case STOPPED -> s.mark("quiet", x, y, "m0 -5l5 5l-5 5l-5 -5z");
+      case OWN_NEXT -> s.rect("bought edged", x - 4.5, y - 4.5, 9, 9);
+      case OPPONENT_NEXT -> s.circle("hollow", x, y, 5);
+      case OTHER_FACE_OFF -> s.mark("trouble-line", x, y, "m0 -5l5 9h-10z");
+      case ICED -> s.circle("trouble ringed", x, y, 4.5);
+      case LOOK_FIRST -> s.mark("hollow", x, y, "m0 -6l6 11h-12z");
+      case FLAGGED ->
+          s.mark(
+              "trouble edged",
+              x,
+              y,
+              "m0 -8l2.5 5.5l5.5 2.5l-5.5 2.5l-2.5 5.5l-2.5 -5.5l-5.5 -2.5l5.5 -2.5z");
     }
     s.rect("hit", x - REACH, y - REACH, 2 * REACH, 2 * REACH);
-  }
-
-  private static void triangle(Sketch s, String css, double x, double y, double r) {
-    s.path(css, "M", x, y - r, "l", r, 1.8 * r, "h", -2 * r, "Z");
-  }
-
-  /** A star of four points: nothing else on the ice has its outline. */
-  private static void star(Sketch s, double x, double y, double reach) {
-    double in = 0.32 * reach;
-    double out = reach - in;
-    Object[] right = {"M", x, y - reach, "l", in, out, "l", out, in, "l", -out, in};
-    Object[] left = {"l", -in, out, "l", -in, -out, "l", -out, -in, "l", out, -in, "Z"};
-    s.path("trouble edged", Stream.concat(Stream.of(right), Stream.of(left)).toArray());
   }
 }

@@ -1,8 +1,9 @@
 package twostrides.book.chart;
 
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import twostrides.rink.Place;
@@ -36,7 +37,7 @@ public record ReleaseDiagram(
   /** Slower than this, metres a second, a skater stands and has no arrow. Assumed. */
   private static final double STANDING = 0.5;
 
-  private static final String BAND = "8 in 10 simulations go here";
+  private static final String CROSS = "m-4.5 -4.5l9 9m0 -9l-9 9";
 
   /** Copies the lists. */
   public ReleaseDiagram {
@@ -82,9 +83,9 @@ public record ReleaseDiagram(
   public String thumbnail(String id) {
     Form.Drawing small =
         s -> {
-          Ice ice = new Ice(rink, 1, 1, (s.width() - 2) / rink.length(), rink.length() / 2, false);
+          Ice ice = ice(s, 1);
           marks(s, ice);
-          return ice.bottom() + 1;
+          return ice.bounds().getMaxY() + 1;
         };
     return Form.of(true, small).inline(caption(id), "thumbnail");
   }
@@ -94,25 +95,25 @@ public record ReleaseDiagram(
         id, "Sent before the red line, and where the puck goes", gap + ". " + spread);
   }
 
+  private Ice ice(Sketch s, double top) {
+    return Ice.of(rink, rink.length() / 2, 1, top, s.width() - 2, false);
+  }
+
   private double draw(Sketch s) {
-    Ice ice = new Ice(rink, 1, 20, (s.width() - 2) / rink.length(), rink.length() / 2, false);
+    Ice ice = ice(s, 20);
     marks(s, ice);
-    s.inside(Type.NOTE, "own goal", ice.at(-rink.goalLine(), 0).getX(), 14, 0, s.width());
-    s.inside(Type.NOTE, "red line", ice.at(0, 0).getX(), 14, 0, s.width());
-    s.inside(Type.NOTE, "their goal", ice.at(rink.goalLine(), 0).getX(), 14, 0, s.width());
-    double y = reach(s, ice) + 4;
-    Legend legend = new Legend(s, y, 26);
-    if (band.size() > 1) {
-      legend.entry(BAND, (x, middle) -> s.rect("band", x, middle - 6, 20, 12));
-    }
+    s.inside(
+        Type.NOTE, "own goal", ice.at(new Place(-rink.goalLine(), 0)).getX(), 14, 0, s.width());
+    s.inside(Type.NOTE, "red line", s.width() / 2, 14, 0, s.width());
+    s.inside(
+        Type.NOTE, "their goal", ice.at(new Place(rink.goalLine(), 0)).getX(), 14, 0, s.width());
+    Legend legend = new Legend(s, reach(s, ice) + 4, 26);
+    legend.entry(
+        "8 in 10 simulations go here", (x, middle) -> s.rect("band", x, middle - 6, 20, 12));
     legend.entry("let go here", (x, middle) -> s.circle("ink", x + 10, middle, 5.5));
-    for (boolean own : new boolean[] {true, false}) {
-      if (skaters.stream().anyMatch(k -> k.own == own)) {
-        String words = own ? "own skater" : "opponent";
-        legend.entry(words, (x, middle) -> skater(s, own, new Point2D.Double(x + 10, middle)));
-      }
-    }
-    y = legend.bottom() + 16;
+    legend.entry("own skater", (x, middle) -> skater(s, true, x + 10, middle));
+    legend.entry("opponent", (x, middle) -> skater(s, false, x + 10, middle));
+    double y = legend.bottom() + 16;
     y = s.lines(Type.HEAD, Lettering.lines(gap, Type.HEAD, s.width(), 2), 0, y);
     y = s.lines(Type.WORDS, Lettering.lines(spread, Type.WORDS, s.width(), 4), 0, y + 2);
     return y - 4;
@@ -122,91 +123,70 @@ public record ReleaseDiagram(
     ice.ground(s);
     ice.lines(s);
     band(s, ice);
-    gap(s, ice);
+    Point2D at = ice.at(from);
+    double line = ice.at(new Place(-rink.redLineHalfWidth(), 0)).getX();
+    if (rink.shortOfCenter(from.x()) > 0) {
+      s.line("gap", at.getX(), at.getY(), line, at.getY());
+      s.line("gap", line, at.getY() - 9, line, at.getY() + 9);
+    }
+    s.circle("ink", at.getX(), at.getY(), 5.5);
     for (Skater skater : skaters) {
-      Point2D at = ice.at(skater.at);
+      Point2D place = ice.at(skater.at);
       if (Math.hypot(skater.vx, skater.vy) >= STANDING) {
-        arrow(s, at, ice.at(skater.at.x() + AHEAD * skater.vx, skater.at.y() + AHEAD * skater.vy));
+        arrow(s, ice, skater);
       }
-      skater(s, skater.own, at);
+      skater(s, skater.own, place.getX(), place.getY());
     }
   }
 
   private void band(Sketch s, Ice ice) {
-    if (band.size() < 2) {
-      return;
-    }
-    List<Object> edge = new ArrayList<>();
-    List<Object> middle = new ArrayList<>();
-    for (Across a : band) {
-      Collections.addAll(edge, edge.isEmpty() ? "M" : "L", ice.at(a.x, a.left));
-      Collections.addAll(middle, middle.isEmpty() ? "M" : "L", ice.at(a.x, a.middle));
-    }
+    Path2D edge = new Path2D.Double();
+    Path2D middle = new Path2D.Double();
+    edge.moveTo(from.x(), from.y());
+    middle.moveTo(from.x(), from.y());
+    band.forEach(a -> edge.lineTo(a.x, a.left));
+    band.forEach(a -> middle.lineTo(a.x, a.middle));
     for (int i = band.size() - 1; i >= 0; i--) {
-      Collections.addAll(edge, "L", ice.at(band.get(i).x, band.get(i).right));
+      edge.lineTo(band.get(i).x, band.get(i).right);
     }
-    edge.add("Z");
-    s.path("band", edge.toArray());
-    s.path("dashed", middle.toArray());
-  }
-
-  private void gap(Sketch s, Ice ice) {
-    Point2D at = ice.at(from);
-    if (rink.shortOfCenter(from.x()) > 0) {
-      Point2D line = ice.at(-rink.redLineHalfWidth(), from.y());
-      s.line("gap", at.getX(), at.getY(), line.getX(), line.getY());
-      s.line("gap", line.getX(), line.getY() - 9, line.getX(), line.getY() + 9);
-    }
-    s.circle("ink", at.getX(), at.getY(), 5.5);
+    ice.fill(s, "band", edge);
+    ice.draw(s, "dashed", middle);
   }
 
   /** Where half a second takes a skater, with a head at its end. */
-  private static void arrow(Sketch s, Point2D from, Point2D to) {
-    double way = Math.max(1e-9, from.distance(to));
-    double dx = (to.getX() - from.getX()) / way;
-    double dy = (to.getY() - from.getY()) / way;
-    double tip = Math.max(way, 14);
-    double x = from.getX() + tip * dx;
-    double y = from.getY() + tip * dy;
-    s.line("ahead", from.getX(), from.getY(), x - 4 * dx, y - 4 * dy);
-    s.path(
-        "ink",
-        "M",
-        x,
-        y,
-        "L",
-        x - 7 * dx - 3.5 * dy,
-        y - 7 * dy + 3.5 * dx,
-        "L",
-        x - 7 * dx + 3.5 * dy,
-        y - 7 * dy - 3.5 * dx,
-        "Z");
+  private static void arrow(Sketch s, Ice ice, Skater skater) {
+    Point2D from = ice.at(skater.at);
+    Place ahead = new Place(skater.at.x() + AHEAD * skater.vx, skater.at.y() + AHEAD * skater.vy);
+    double way = Math.max(14, from.distance(ice.at(ahead)));
+    AffineTransform turn = AffineTransform.getTranslateInstance(from.getX(), from.getY());
+    turn.rotate(skater.vx, -skater.vy);
+    Path2D arrow = new Path2D.Double(new Line2D.Double(0, 0, way, 0));
+    arrow.append(new Line2D.Double(way - 6, -4, way, 0), false);
+    arrow.append(new Line2D.Double(way, 0, way - 6, 4), true);
+    s.shape("ahead", turn.createTransformedShape(arrow));
   }
 
   /** Own skaters are rings, opponents crosses. */
-  private static void skater(Sketch s, boolean own, Point2D at) {
-    double x = at.getX();
-    double y = at.getY();
+  private static void skater(Sketch s, boolean own, double x, double y) {
     if (own) {
       s.circle("hollow", x, y, 5);
     } else {
-      Object[] cross = {"M", x - 4.5, y - 4.5, "l", 9, 9, "m", 0, -9, "l", -9, 9};
-      s.path("halo", cross);
-      s.path("opponent", cross);
+      s.mark("halo", x, y, CROSS);
+      s.mark("opponent", x, y, CROSS);
     }
   }
 
   /** A bracket under the rink from where the shortest tenth ends to where all but a tenth do. */
   private double reach(Sketch s, Ice ice) {
-    double y = ice.bottom() + 9;
+    double bottom = ice.bounds().getMaxY();
     if (reach.isEmpty()) {
-      return ice.bottom();
+      return bottom;
     }
-    double low = ice.at(reach.get().low(), 0).getX();
-    double high = ice.at(reach.get().high(), 0).getX();
-    s.path("bracket", "M", low, y - 4, "v", 8, "m", 0, -4, "H", high, "m", 0, -4, "v", 8);
-    String words = "8 in 10 get this far";
-    s.inside(Type.NOTE, words, (low + high) / 2, y + 18, 0, s.width());
-    return y + 22;
+    double low = ice.at(new Place(reach.get().low(), 0)).getX();
+    double high = ice.at(new Place(reach.get().high(), 0)).getX();
+    String length = Sketch.number(high - low);
+    s.mark("bracket", low, bottom + 9, "m0 -4v8m0 -4h" + length + "m0 -4v8");
+    s.inside(Type.NOTE, "8 in 10 get this far", (low + high) / 2, bottom + 27, 0, s.width());
+    return bottom + 31;
   }
 }

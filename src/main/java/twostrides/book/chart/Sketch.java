@@ -1,8 +1,9 @@
 package twostrides.book.chart;
 
-import java.awt.geom.Point2D;
+import java.awt.Shape;
 import java.util.List;
-import java.util.StringJoiner;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGPath;
 
 /**
  * One form of a picture while it is drawn: shapes with classes of {@code chart.css}, in the order
@@ -16,6 +17,8 @@ final class Sketch {
     MIDDLE,
     END
   }
+
+  private static final SVGGeneratorContext TENTHS = ChartSvg.context();
 
   private final StringBuilder body = new StringBuilder();
   private final boolean narrow;
@@ -65,17 +68,17 @@ final class Sketch {
     body.append("/>");
   }
 
-  /** A path: letters of the SVG path language as strings, numbers and points as pixels. */
-  void path(String css, Object... steps) {
-    StringJoiner d = new StringJoiner(" ");
-    for (Object step : steps) {
-      if (step instanceof Point2D p) {
-        d.add(number(p.getX())).add(number(p.getY()));
-      } else {
-        d.add(step instanceof Number n ? number(n.doubleValue()) : step.toString());
-      }
-    }
-    open("path", css).append(" d=\"").append(d).append("\"/>");
+  /** A path of the SVG path language that begins with a relative step from a place. */
+  void mark(String css, double x, double y, String steps) {
+    path(css, "M" + number(x) + " " + number(y) + steps);
+  }
+
+  void shape(String css, Shape shape) {
+    path(css, SVGPath.toSVGPathData(shape, TENTHS));
+  }
+
+  private void path(String css, String steps) {
+    open("path", css).append(" d=\"").append(steps).append("\"/>");
   }
 
   void text(Type type, String words, double x, double baseline) {

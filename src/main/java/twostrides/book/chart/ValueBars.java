@@ -95,9 +95,8 @@ public record ValueBars(String title, List<Bar> bars) {
     bar.interval.ifPresent(
         i -> {
           double low = scale.at(i.low());
-          double high = scale.at(i.high());
-          s.path(
-              "error", "M", low, middle - 5, "v", 10, "m", 0, -5, "H", high, "m", 0, -5, "v", 10);
+          String ends = "m0 -5v10m0 -5h" + Sketch.number(scale.at(i.high()) - low) + "m0 -5v10";
+          s.mark("error", low, middle, ends);
         });
     s.text(Type.NUMBER, bar.said(), scale.at(bar.end()) + 10, middle + 6);
   }

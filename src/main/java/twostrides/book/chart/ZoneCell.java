@@ -1,6 +1,5 @@
 package twostrides.book.chart;
 
-import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import twostrides.rink.Place;
@@ -92,48 +91,22 @@ public record ZoneCell(Depth depth, Side side) {
         : Depth.values()[depth.ordinal() - 1].near(rink);
   }
 
+  /** Metres. */
+  private Rectangle2D metres(Rink rink) {
+    double third = rink.width() / 3;
+    double far = far(rink);
+    return new Rectangle2D.Double(
+        far, third * (0.5 - side.ordinal()), depth.near(rink) - far, third);
+  }
+
   /** Where it lies on a drawing, pixels. */
   Rectangle2D box(Ice ice) {
-    double third = ice.rink().width() / 3;
-    double right = third * (0.5 - side.ordinal());
-    Point2D a = ice.at(far(ice.rink()), right);
-    Rectangle2D box = new Rectangle2D.Double(a.getX(), a.getY(), 0, 0);
-    box.add(ice.at(depth.near(ice.rink()), right + third));
-    return box;
+    return ice.onPage(metres(ice.rink())).getBounds2D();
   }
 
   /** Fills it, round where the boards are. */
   void draw(Sketch s, Ice ice) {
-    Rink rink = ice.rink();
-    double near = depth.near(rink);
-    if (depth != Depth.BEHIND_DOTS || side == Side.MIDDLE) {
-      Rectangle2D box = box(ice);
-      s.rect("trouble", box.getX(), box.getY(), box.getWidth(), box.getHeight());
-      return;
-    }
-    int hand = side == Side.LEFT ? 1 : -1;
-    double boards = hand * rink.width() / 2;
-    double round = rink.cornerRadius();
-    double end = -rink.length() / 2;
-    double r = round * ice.scale();
-    s.path(
-        "trouble",
-        "M",
-        ice.at(near, boards),
-        "L",
-        ice.at(end + round, boards),
-        "A",
-        r,
-        r,
-        0,
-        0,
-        side == Side.LEFT ? 0 : 1,
-        ice.at(end, boards - hand * round),
-        "L",
-        ice.at(end, boards / 3),
-        "L",
-        ice.at(near, boards / 3),
-        "Z");
+    ice.fill(s, "trouble", metres(ice.rink()));
   }
 
   /**
@@ -144,15 +117,15 @@ public record ZoneCell(Depth depth, Side side) {
   static double names(Sketch s, Ice ice) {
     for (Depth depth : Depth.values()) {
       Rectangle2D box = new ZoneCell(depth, Side.RIGHT).box(ice);
-      double room = s.narrow() ? ice.left() - 6 : Math.max(box.getWidth() - 4, 44);
+      double room = s.narrow() ? ice.bounds().getX() - 6 : Math.max(box.getWidth() - 4, 44);
       List<String> lines = Lettering.lines(depth.words, Type.NOTE, room, 3);
       if (s.narrow()) {
         double middle = box.getCenterY() + 10 - lines.size() * Type.NOTE.leading() / 2;
         s.lines(Type.NOTE, lines, 0, middle);
       } else {
-        s.centered(Type.NOTE, lines, box.getCenterX(), ice.bottom() + 17);
+        s.centered(Type.NOTE, lines, box.getCenterX(), ice.bounds().getMaxY() + 17);
       }
     }
-    return ice.bottom() + s.either(38, 6);
+    return ice.bounds().getMaxY() + s.either(38, 6);
   }
 }
