@@ -4,7 +4,9 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +18,7 @@ import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGGraphics2DIOException;
 import org.jfree.chart.ChartRenderingInfo;
+import org.jfree.chart.ChartUtils;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.entity.CategoryItemEntity;
 import org.jfree.chart.entity.ChartEntity;
@@ -60,8 +63,12 @@ final class ChartSvg {
     chart.getTitle().setPaint(colors().get("ink"));
     chart.getTitle().setHorizontalAlignment(HorizontalAlignment.LEFT);
     int wide = Raster.SCALE * Form.WIDE;
-    int tall = Raster.SCALE * height;
-    return Raster.png(chart.createBufferedImage(wide, tall, Form.WIDE, height, null));
+    try {
+      return ChartUtils.encodeAsPNG(
+          chart.createBufferedImage(wide, Raster.SCALE * height, Form.WIDE, height, null));
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory does not fail", e);
+    }
   }
 
   /** The colours of the light theme by their names, from the style sheet. */

@@ -1,8 +1,5 @@
 package twostrides.book.chart;
 
-import java.util.List;
-import java.util.stream.Stream;
-
 /**
  * Where the parts of the lines of a {@link DotLines} stand. In the wide form label, volume, dots,
  * words and note are columns; in the narrow form the label is a line of its own.
@@ -40,26 +37,14 @@ record DotColumns(
       double labels = two ? s.width() : s.width() - words - GAP;
       return new DotColumns(true, labels, bars, scale, s.width() - counts - 6, 0, s.width());
     }
-    double notes = Math.min(160, Type.WORDS.widest(notes(lines).toList()) + 1);
-    double labels = Math.min(notes > 1 ? 190 : 220, Type.WORDS.widest(labels(lines).toList()) + 1);
+    double notes = Math.min(160, lines.widest(DotLines.Row::note) + 1);
+    double labels = Math.min(notes > 1 ? 190 : 220, lines.widest(DotLines.Row::label) + 1);
     double right = s.width() - (notes > 1 ? notes + GAP : 0);
     Scale bars = new Scale(0, lines.mostTrials(), labels + GAP, labels + GAP + volume);
     double left = bars.right() + GAP + volumeGap / 2 + 8;
     Scale scale = lines.scale(left, right - words - 2.5 * GAP);
     return new DotColumns(
         false, labels, bars, scale, right - counts - 6, right + GAP, Math.max(notes, 1));
-  }
-
-  private static Stream<String> labels(DotLines lines) {
-    return rows(lines).map(r -> Lettering.clean(r.label()));
-  }
-
-  private static Stream<String> notes(DotLines lines) {
-    return rows(lines).map(r -> Lettering.clean(r.note()));
-  }
-
-  private static Stream<DotLines.Row> rows(DotLines lines) {
-    return lines.groups().stream().map(DotLines.Group::rows).flatMap(List::stream);
   }
 
   /** Names the bars under them. */

@@ -167,7 +167,12 @@ public record DotLines(
     return dots().stream().mapToInt(d -> d.count().trials()).max().orElse(1);
   }
 
-  /** All words that stand at one place of the lines. */
+  /** Pixels of the widest words of the lines. */
+  double widest(Function<Row, String> of) {
+    return Type.WORDS.widest(rows().map(of).map(Lettering::clean).toList());
+  }
+
+  /** What is said of the dots. */
   List<String> words(Function<Dot, String> of) {
     return dots().stream().map(of).toList();
   }

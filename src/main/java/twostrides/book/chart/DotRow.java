@@ -82,7 +82,7 @@ record DotRow(
     dot.share().stream()
         .filter(scale::holds)
         .forEach(p -> mark(s, dot.count().tooFew() ? "hollow" : "ink", at, scale.at(p), middle));
-    s.text(Type.STRONG, Sketch.Anchor.END, dot.said(), columns.shares() - 2, baseline);
+    s.end(Type.STRONG, dot.said(), columns.shares() - 2, baseline);
     s.text(Type.NOTE, Words.counted(dot.count()), columns.shares() + 4, baseline);
   }
 

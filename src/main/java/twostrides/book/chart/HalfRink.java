@@ -90,9 +90,8 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
     for (MarkKind kind : MarkKind.values()) {
       marks.stream().filter(m -> m.kind == kind).forEach(m -> mark(s, ice, m, plates));
     }
-    Sketch.Anchor anchor = s.narrow() ? Sketch.Anchor.MIDDLE : Sketch.Anchor.END;
     double red = s.either(ice.bounds().getMaxX(), ice.bounds().getCenterX());
-    s.text(Type.NOTE, anchor, "red line", red, 14);
+    s.inside(Type.NOTE, "red line", red, 14, 0, ice.bounds().getMaxX());
     double bottom = zones.isEmpty() ? ice.bounds().getMaxY() + 4 : ZoneCell.names(s, ice);
     return legend(s, ice, bottom);
   }
@@ -116,25 +115,25 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
     double top = box.getCenterY() - height / 2;
     Rectangle2D plate =
         new Rectangle2D.Double(box.getCenterX() - width / 2, top - 1, width, height + 3);
-    s.rect("plate", plate.getX(), plate.getY(), plate.getWidth(), plate.getHeight());
+    s.rect("plate", plate.getX(), plate.getY(), width, height + 3);
     double next = s.centered(type, number, box.getCenterX(), top + type.size() - 2);
     double beneath = next - type.size() + Type.NOTE.size() + 1;
     s.centered(Type.NOTE, count, box.getCenterX(), beneath);
     return plate;
   }
 
-  /** A number stays readable: a mark that would lie on it is moved to its nearer side. */
-  private void mark(Sketch s, Ice ice, Mark mark, List<Rectangle2D> plates) {
+  /** A number stays readable: a mark that would lie on it is moved above or under it. */
+  private static void mark(Sketch s, Ice ice, Mark mark, List<Rectangle2D> plates) {
     Point2D at = ice.at(mark.from);
-    double x = at.getX();
+    double y = at.getY();
     for (Rectangle2D plate : plates) {
-      if (plate.contains(at)) {
-        boolean left = x < plate.getCenterX();
-        x = left ? plate.getMinX() - MarkKind.REACH : plate.getMaxX() + MarkKind.REACH;
+      if (plate.contains(at.getX(), y)) {
+        boolean upper = y < plate.getCenterY();
+        y = upper ? plate.getMinY() - MarkKind.REACH : plate.getMaxY() + MarkKind.REACH;
       }
     }
-    double place = x;
-    s.linked(mark.link, () -> mark.kind.draw(s, place, at.getY()));
+    double place = y;
+    s.linked(mark.link, () -> mark.kind.draw(s, at.getX(), place));
   }
 
   private double legend(Sketch s, Ice ice, double bottom) {

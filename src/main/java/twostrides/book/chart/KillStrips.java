@@ -132,23 +132,29 @@ public record KillStrips(String title, List<Game> games) {
   private double draw(Sketch s) {
     int columns = s.narrow() ? 1 : COLUMNS;
     double width = (s.width() - (columns - 1) * GAP) / columns;
-    List<List<Block>> blocks = new KillColumns(columns, TIME).share(blocks(s, width));
     double bottom = 0;
-    for (int c = 0; c < blocks.size(); c++) {
-      if (!blocks.get(c).isEmpty()) {
-        double left = c * (width + GAP);
-        bottom = Math.max(bottom, column(s, blocks.get(c), left, left + width));
-      }
+    for (int c = 0; c < columns; c++) {
+      double left = c * (width + GAP);
+      bottom = Math.max(bottom, column(s, games(c, columns), left, left + width));
     }
     Set<KillMark> seen = EnumSet.noneOf(KillMark.class);
     kills().forEach(k -> k.events.forEach(e -> seen.add(e.mark)));
     return KillMark.legend(s, seen, bottom + 12);
   }
 
-  private List<Block> blocks(Sketch s, double width) {
-    return games.stream()
-        .map(g -> new Block(g, Lettering.lines(g.heading, Type.STRONG, width, 2), row(s)))
-        .toList();
+  /** Games of one column: in their order, none divided, columns of about one height. */
+  private List<Game> games(int column, int columns) {
+    double all = kills().size() + 2.0 * games.size();
+    List<Game> here = new ArrayList<>();
+    double before = 0;
+    for (Game game : games) {
+      double lines = game.kills.size() + 2;
+      if ((int) ((before + lines / 2) / all * columns) == column) {
+        here.add(game);
+      }
+      before += lines;
+    }
+    return here;
   }
 
   /** Pixels from one strip to the next. */
@@ -156,39 +162,33 @@ public record KillStrips(String title, List<Game> games) {
     return s.either(19, 24);
   }
 
-  /** A game with its heading in lines that fit. */
-  record Block(Game game, List<String> heading, double row) {
-
-    double height() {
-      return heading.size() * Type.STRONG.leading() + game.kills.size() * row + AFTER_GAME;
-    }
-  }
-
-  private double column(Sketch s, List<Block> blocks, double left, double right) {
+  private double column(Sketch s, List<Game> shown, double left, double right) {
     double names = Type.NOTE.widest(kills().stream().map(k -> Lettering.clean(k.label)).toList());
     double from = left + Math.min(names, (right - left) / 3) + 8;
     double longest = kills().stream().mapToDouble(Kill::seconds).max().orElse(0);
     Scale time = new Scale(0, Math.max(MINOR, longest), from, right - 4);
-    double bottom = TIME + blocks.stream().mapToDouble(Block::height).sum() - AFTER_GAME;
-    for (int t = 0; t <= time.to(); t += TICK) {
-      s.line("grid", time.at(t), TIME - 2, time.at(t), bottom);
-      if (t % 60 == 0) {
-        boolean last = time.at(t) > right - 14;
-        Sketch.Anchor anchor = last ? Sketch.Anchor.END : Sketch.Anchor.MIDDLE;
-        double x = last ? right : time.at(t);
-        s.text(Type.NOTE, anchor, t / 60 + ":00", x, TIME - 6);
-      }
-    }
+    List<Runnable> strips = new ArrayList<>();
     double y = TIME;
-    for (Block block : blocks) {
-      y = s.lines(Type.STRONG, block.heading, left, y + 11) - 11;
-      for (Kill kill : block.game.kills) {
-        strip(s, kill, time, left, y);
-        y += block.row;
+    for (Game game : shown) {
+      List<String> heading = Lettering.lines(game.heading, Type.STRONG, right - left, 2);
+      double top = y;
+      strips.add(() -> s.lines(Type.STRONG, heading, left, top + 11));
+      y += heading.size() * Type.STRONG.leading();
+      for (Kill kill : game.kills) {
+        double at = y;
+        strips.add(() -> strip(s, kill, time, left, at));
+        y += row(s);
       }
       y += AFTER_GAME;
     }
-    return bottom;
+    for (int t = 0; t <= time.to() && !shown.isEmpty(); t += TICK) {
+      s.line("grid", time.at(t), TIME - 2, time.at(t), y - AFTER_GAME);
+      if (t % 60 == 0) {
+        s.inside(Type.NOTE, t / 60 + ":00", time.at(t), TIME - 6, left, right);
+      }
+    }
+    strips.forEach(Runnable::run);
+    return y - AFTER_GAME;
   }
 
   private static void strip(Sketch s, Kill kill, Scale time, double left, double top) {
@@ -200,12 +200,8 @@ public record KillStrips(String title, List<Game> games) {
         () -> {
           String label = Lettering.lines(kill.label, Type.NOTE, room, 1).get(0);
           s.text(Type.NOTE, label, left, strip.middle() + 4);
-          s.rect(
-              "ground",
-              time.left(),
-              strip.top(),
-              time.at(kill.seconds) - time.left(),
-              strip.height());
+          double length = time.at(kill.seconds) - time.left();
+          s.rect("ground", time.left(), strip.top(), length, strip.height());
         });
     for (KillMark mark : KillMark.values()) {
       for (Event e : kill.events) {

@@ -65,7 +65,7 @@ record Scale(double from, double to, double left, double right) {
   void percents(Sketch s, double top, double bottom) {
     for (double tick : ticks()) {
       s.line("grid", at(tick), top, at(tick), bottom);
-      s.text(Type.NOTE, Sketch.Anchor.MIDDLE, Words.percent(tick), at(tick), bottom + 16);
+      s.middle(Type.NOTE, Words.percent(tick), at(tick), bottom + 16);
     }
   }
 

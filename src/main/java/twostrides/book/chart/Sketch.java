@@ -11,13 +11,6 @@ import org.apache.batik.svggen.SVGPath;
  */
 final class Sketch {
 
-  /** Which side of a text its place is. */
-  enum Anchor {
-    START,
-    MIDDLE,
-    END
-  }
-
   private static final SVGGeneratorContext TENTHS = ChartSvg.context();
 
   private final StringBuilder body = new StringBuilder();
@@ -82,16 +75,22 @@ final class Sketch {
   }
 
   void text(Type type, String words, double x, double baseline) {
-    text(type, Anchor.START, words, x, baseline);
+    text(type, "start", words, x, baseline);
   }
 
-  void text(Type type, Anchor anchor, String words, double x, double baseline) {
+  /** A text around {@code x}. */
+  void middle(Type type, String words, double x, double baseline) {
+    text(type, "middle", words, x, baseline);
+  }
+
+  /** A text that ends at {@code x}. */
+  void end(Type type, String words, double x, double baseline) {
+    text(type, "end", words, x, baseline);
+  }
+
+  private void text(Type type, String anchor, String words, double x, double baseline) {
     open("text", type.css()).append(at("x", x)).append(at("y", baseline));
-    switch (anchor) {
-      case START -> {}
-      case MIDDLE -> body.append(" text-anchor=\"middle\"");
-      case END -> body.append(" text-anchor=\"end\"");
-    }
+    body.append(anchor.equals("start") ? "" : " text-anchor=\"" + anchor + "\"");
     body.append('>').append(Lettering.escaped(words)).append("</text>\n");
   }
 
@@ -99,7 +98,7 @@ final class Sketch {
   void inside(Type type, String words, double x, double baseline, double left, double right) {
     double half = type.width(words) / 2 + 1;
     double middle = Math.max(left + half, Math.min(right - half, x));
-    text(type, Anchor.MIDDLE, words, middle, baseline);
+    middle(type, words, middle, baseline);
   }
 
   /**
@@ -120,7 +119,7 @@ final class Sketch {
   double centered(Type type, List<String> lines, double x, double baseline) {
     double y = baseline;
     for (String line : lines) {
-      text(type, Anchor.MIDDLE, line, x, y);
+      middle(type, line, x, y);
       y += type.leading();
     }
     return y;

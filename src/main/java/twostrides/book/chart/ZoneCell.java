@@ -2,6 +2,7 @@ package twostrides.book.chart;
 
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Locale;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 
@@ -19,25 +20,19 @@ public record ZoneCell(Depth depth, Side side) {
   /** How far up ice. */
   public enum Depth {
     /** From the end boards to the face-off dots. */
-    BEHIND_DOTS("behind the dots"),
+    BEHIND_THE_DOTS,
     /** From the dots to the neutral edge of the blue line. */
-    DOTS_TO_BLUE("dots to blue line"),
+    DOTS_TO_BLUE_LINE,
     /** From the blue line to the last strides. */
-    BLUE_LINE_ON("blue line on"),
+    BLUE_LINE_ON,
     /** The last strides before the red line. */
-    LAST_STRIDES("last strides");
-
-    private final String words;
-
-    Depth(String words) {
-      this.words = words;
-    }
+    LAST_STRIDES;
 
     /** Metres from center ice to the end of it that is nearer to center, 0 or less. */
     private double near(Rink rink) {
       return switch (this) {
-        case BEHIND_DOTS -> -rink.endSpotX();
-        case DOTS_TO_BLUE -> -rink.blueLineNeutralEdge();
+        case BEHIND_THE_DOTS -> -rink.endSpotX();
+        case DOTS_TO_BLUE_LINE -> -rink.blueLineNeutralEdge();
         case BLUE_LINE_ON -> -ZoneCell.LAST_STRIDES;
         case LAST_STRIDES -> 0;
       };
@@ -47,17 +42,11 @@ public record ZoneCell(Depth depth, Side side) {
   /** A third of the width, seen up ice. */
   public enum Side {
     /** At the left boards. */
-    LEFT("left"),
+    LEFT,
     /** The middle. */
-    MIDDLE("middle"),
+    MIDDLE,
     /** At the right boards. */
-    RIGHT("right");
-
-    private final String words;
-
-    Side(String words) {
-      this.words = words;
-    }
+    RIGHT
   }
 
   /**
@@ -67,7 +56,7 @@ public record ZoneCell(Depth depth, Side side) {
    * @param rink its lengths
    */
   public static ZoneCell of(Place place, Rink rink) {
-    Depth depth = Depth.BEHIND_DOTS;
+    Depth depth = Depth.BEHIND_THE_DOTS;
     for (Depth d : Depth.values()) {
       depth = d;
       if (place.x() <= d.near(rink)) {
@@ -81,7 +70,11 @@ public record ZoneCell(Depth depth, Side side) {
 
   /** For example "behind the dots, left". */
   String words() {
-    return depth.words + ", " + side.words;
+    return words(depth) + ", " + words(side);
+  }
+
+  private static String words(Enum<?> name) {
+    return name.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   /** Metres from center ice to the end of it that is farther from center. */
@@ -118,7 +111,7 @@ public record ZoneCell(Depth depth, Side side) {
     for (Depth depth : Depth.values()) {
       Rectangle2D box = new ZoneCell(depth, Side.RIGHT).box(ice);
       double room = s.narrow() ? ice.bounds().getX() - 6 : Math.max(box.getWidth() - 4, 44);
-      List<String> lines = Lettering.lines(depth.words, Type.NOTE, room, 3);
+      List<String> lines = Lettering.lines(words(depth), Type.NOTE, room, 3);
       if (s.narrow()) {
         double middle = box.getCenterY() + 10 - lines.size() * Type.NOTE.leading() / 2;
         s.lines(Type.NOTE, lines, 0, middle);

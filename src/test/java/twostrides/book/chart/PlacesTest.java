@@ -201,11 +201,11 @@ class PlacesTest {
   @Test
   void zonesAreShadedByTheirShareAndFewAreNot() throws Exception {
     ZoneCell worst = ZoneCell.of(new Place(-25, 10), Rink.INTERNATIONAL);
-    assertEquals(new ZoneCell(ZoneCell.Depth.BEHIND_DOTS, ZoneCell.Side.LEFT), worst);
+    assertEquals(new ZoneCell(ZoneCell.Depth.BEHIND_THE_DOTS, ZoneCell.Side.LEFT), worst);
     assertEquals(
         new ZoneCell(ZoneCell.Depth.LAST_STRIDES, ZoneCell.Side.RIGHT),
         ZoneCell.of(new Place(0, -14), Rink.INTERNATIONAL));
-    ZoneCell half = new ZoneCell(ZoneCell.Depth.DOTS_TO_BLUE, ZoneCell.Side.MIDDLE);
+    ZoneCell half = new ZoneCell(ZoneCell.Depth.DOTS_TO_BLUE_LINE, ZoneCell.Side.MIDDLE);
     ZoneCell few = new ZoneCell(ZoneCell.Depth.BLUE_LINE_ON, ZoneCell.Side.RIGHT);
     HalfRink zones =
         new HalfRink(
