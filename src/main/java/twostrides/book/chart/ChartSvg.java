@@ -1,7 +1,6 @@
 package twostrides.book.chart;
 
 import java.awt.Color;
-import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
@@ -95,7 +94,8 @@ final class ChartSvg {
   private static Form form(JFreeChart chart, int width, int height, List<Link> links) {
     ChartRenderingInfo info = new ChartRenderingInfo();
     SVGGraphics2D g = new SVGGraphics2D(context(), false);
-    hints(g);
+    // JFreeChart puts back a hint that it finds unset, and fails.
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     chart.draw(g, new Rectangle2D.Double(0, 0, width, height), null, info);
     Sketch marks = new Sketch(width == Form.NARROW);
     for (Object entity : info.getEntityCollection().getEntities()) {
@@ -118,16 +118,6 @@ final class ChartSvg {
     return entity instanceof CategoryItemEntity bar
         ? bar.getDataset().getColumnIndex(bar.getColumnKey())
         : -1;
-  }
-
-  /** JFreeChart puts back a hint that it finds unset, and fails. */
-  private static void hints(Graphics2D g) {
-    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-    g.setRenderingHint(
-        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-    g.setRenderingHint(
-        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
   }
 
   /** What the generator wrote, from its first group to its last. */

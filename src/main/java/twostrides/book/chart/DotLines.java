@@ -59,6 +59,11 @@ public record DotLines(
     public Row {
       dots = List.copyOf(dots);
     }
+
+    private String said() {
+      Stream<String> each = dots.stream().map(d -> Words.said(d.count(), d.interval()));
+      return each.collect(Collectors.joining(" and ")) + (note.isEmpty() ? "" : ", " + note);
+    }
   }
 
   /**
@@ -79,18 +84,10 @@ public record DotLines(
   }
 
   private String description() {
-    String line = reference.map(r -> r.label() + ": " + Words.percent(r.value()) + ". ").orElse("");
-    return rows()
-        .map(
-            r ->
-                r.dots.stream()
-                    .map(d -> Words.said(d.count(), d.interval()))
-                    .collect(Collectors.joining(" and ", r.label + ": ", after(r.note))))
-        .collect(Collectors.joining("; ", line, "."));
-  }
-
-  private static String after(String note) {
-    return note.isEmpty() ? "" : ", " + note;
+    List<String> each = new ArrayList<>();
+    reference.ifPresent(r -> each.add(r.label() + ": " + Words.percent(r.value())));
+    rows().forEach(r -> each.add(r.label + ": " + r.said()));
+    return String.join("; ", each) + ".";
   }
 
   private double draw(Sketch s) {

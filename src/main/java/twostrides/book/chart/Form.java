@@ -1,5 +1,7 @@
 package twostrides.book.chart;
 
+import java.util.function.ToDoubleFunction;
+
 /**
  * One form of a picture: what is drawn, without the element around it.
  *
@@ -21,20 +23,10 @@ record Form(String body, int width, int height) {
   /** Pixels around a picture that stands alone. */
   static final int MARGIN = 20;
 
-  /** Draws one form. */
-  interface Drawing {
-    /**
-     * Draws.
-     *
-     * @param sketch to draw on
-     * @return pixels of its height
-     */
-    double draw(Sketch sketch);
-  }
-
-  static Form of(boolean narrow, Drawing drawing) {
+  /** Draws one form; the drawing gives the pixels of its height. */
+  static Form of(boolean narrow, ToDoubleFunction<Sketch> drawing) {
     Sketch sketch = new Sketch(narrow);
-    int height = (int) Math.ceil(drawing.draw(sketch));
+    int height = (int) Math.ceil(drawing.applyAsDouble(sketch));
     return new Form(sketch.body(), (int) sketch.width(), height);
   }
 

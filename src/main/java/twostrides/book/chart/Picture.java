@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
 
 /**
  * A finished picture. On a page {@link #html} holds both forms, and the style sheet shows the one
@@ -26,7 +27,7 @@ public record Picture(
     String svg,
     Supplier<byte[]> png) {
 
-  static Picture of(Caption caption, Form.Drawing drawing) {
+  static Picture of(Caption caption, ToDoubleFunction<Sketch> drawing) {
     Form wide = Form.of(false, drawing);
     Form narrow = Form.of(true, drawing);
     return of(caption, wide, narrow, () -> Raster.png(wide, caption));

@@ -6,6 +6,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 
@@ -81,7 +82,7 @@ public record ReleaseDiagram(
    * @param id beginning of its ids, unique on its page: a-z, 0-9 and hyphens
    */
   public String thumbnail(String id) {
-    Form.Drawing small =
+    ToDoubleFunction<Sketch> small =
         s -> {
           Ice ice = ice(s, 1);
           marks(s, ice);

@@ -43,7 +43,7 @@ record Scale(double from, double to, double left, double right) {
   /** Pixels of a value; of the nearer end where it lies outside. */
   double at(double value) {
     double inside = Math.max(from, Math.min(to, value));
-    return left + (inside - from) / (to - from) * (right - left);
+    return left + (inside - from) / Math.max(to - from, 1e-12) * (right - left);
   }
 
   /** Whether a value lies on it. */
