@@ -1,0 +1,140 @@
+package twostrides.book.chart;
+
+import java.awt.Color;
+import java.awt.RenderingHints;
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.batik.anim.dom.SVGDOMImplementation;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.batik.svggen.SVGGraphics2DIOException;
+import org.jfree.chart.ChartRenderingInfo;
+import org.jfree.chart.ChartUtils;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.entity.CategoryItemEntity;
+import org.jfree.chart.entity.ChartEntity;
+import org.jfree.chart.entity.XYItemEntity;
+import org.jfree.chart.ui.HorizontalAlignment;
+import org.w3c.dom.DOMImplementation;
+
+/**
+ * Makes a picture of a JFreeChart chart. Its SVG comes from Apache Batik's generator; colours
+ * become the variables of {@code chart.css}. The PNG is the chart's own image.
+ */
+final class ChartSvg {
+
+  /** What a page does not need: clips, hints to the renderer, the family, definitions. */
+  private static final Pattern NEEDLESS =
+      Pattern.compile(
+          "(clip-path|[a-z]+-rendering|color-interpolation|font-family|shape-rendering):[^;\"]*; ?"
+              + "|clip-path=\"[^\"]*\"|xml:space=\"[^\"]*\"|<defs[^>]*/>|<defs.*?</defs>|<!--.*?-->",
+          Pattern.DOTALL);
+
+  private ChartSvg() {}
+
+  /**
+   * Both forms of a chart and its image.
+   *
+   * @param chart makes the chart anew; true for the narrow form
+   * @param height pixels of both forms
+   * @param links of the items, in their order
+   */
+  static Picture picture(
+      Caption caption, Function<Boolean, JFreeChart> chart, int height, List<Link> links) {
+    return Picture.of(
+        caption,
+        form(chart.apply(false), Form.WIDE, height, links),
+        form(chart.apply(true), Form.NARROW, height, links),
+        () -> png(caption, chart.apply(false), height + 2 * Form.MARGIN));
+  }
+
+  private static byte[] png(Caption caption, JFreeChart chart, int height) {
+    chart.setBackgroundPaint(colors().get("paper"));
+    chart.setTitle(Lettering.lines(caption.title(), Type.TITLE, Form.WIDE - 20.0, 1).get(0));
+    chart.getTitle().setPaint(colors().get("ink"));
+    chart.getTitle().setHorizontalAlignment(HorizontalAlignment.LEFT);
+    int wide = Raster.SCALE * Form.WIDE;
+    try {
+      return ChartUtils.encodeAsPNG(
+          chart.createBufferedImage(wide, Raster.SCALE * height, Form.WIDE, height, null));
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory does not fail", e);
+    }
+  }
+
+  /** The colours of the light theme by their names, from the style sheet. */
+  static Map<String, Color> colors() {
+    String light = Picture.styles().substring(0, Picture.styles().indexOf('}'));
+    Matcher m = Pattern.compile("--chart-([a-z]+): (#[0-9a-f]{6});").matcher(light);
+    Map<String, Color> colors = new HashMap<>();
+    while (m.find()) {
+      colors.put(m.group(1), Color.decode(m.group(2)));
+    }
+    return colors;
+  }
+
+  /** Numbers to a tenth of a pixel: less cannot be seen. */
+  static SVGGeneratorContext context() {
+    DOMImplementation svg = SVGDOMImplementation.getDOMImplementation();
+    SVGGeneratorContext context =
+        SVGGeneratorContext.createDefault(
+            svg.createDocument(SVGDOMImplementation.SVG_NAMESPACE_URI, "svg", null));
+    context.setPrecision(1);
+    return context;
+  }
+
+  private static Form form(JFreeChart chart, int width, int height, List<Link> links) {
+    ChartRenderingInfo info = new ChartRenderingInfo();
+    SVGGraphics2D g = new SVGGraphics2D(context(), false);
+    // JFreeChart puts back a hint that it finds unset, and fails.
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    chart.draw(g, new Rectangle2D.Double(0, 0, width, height), null, info);
+    Sketch marks = new Sketch(width == Form.NARROW);
+    for (Object entity : info.getEntityCollection().getEntities()) {
+      int item = item((ChartEntity) entity);
+      if (item >= 0) {
+        Rectangle2D box = ((ChartEntity) entity).getArea().getBounds2D();
+        marks.linked(
+            links.get(item),
+            () -> marks.rect("hit", box.getX(), box.getY(), box.getWidth(), box.getHeight()));
+      }
+    }
+    return new Form(text(g) + marks.body(), width, height);
+  }
+
+  /** Which item of the data an entity of the chart stands for; -1 for none. */
+  private static int item(ChartEntity entity) {
+    if (entity instanceof XYItemEntity xy) {
+      return (int) Math.round(xy.getDataset().getXValue(xy.getSeriesIndex(), xy.getItem()));
+    }
+    return entity instanceof CategoryItemEntity bar
+        ? bar.getDataset().getColumnIndex(bar.getColumnKey())
+        : -1;
+  }
+
+  /** What the generator wrote, from its first group to its last. */
+  private static String text(SVGGraphics2D g) {
+    StringWriter out = new StringWriter();
+    try {
+      g.stream(out, true);
+    } catch (SVGGraphics2DIOException e) {
+      throw new IllegalStateException("memory does not fail", e);
+    }
+    String dense = out.toString().replaceAll("\\s+(/?>)", "$1");
+    String svg = NEEDLESS.matcher(dense).replaceAll("");
+    for (Map.Entry<String, Color> e : colors().entrySet()) {
+      Color c = e.getValue();
+      String rgb = "rgb(" + c.getRed() + "," + c.getGreen() + "," + c.getBlue() + ")";
+      svg = svg.replace(rgb, "var(--chart-" + e.getKey() + ")");
+    }
+    return svg.substring(svg.indexOf("<g"), svg.lastIndexOf("</svg"));
+  }
+}

@@ -1,0 +1,151 @@
+package twostrides.book.chart;
+
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import twostrides.rates.Count;
+import twostrides.rink.Place;
+import twostrides.rink.Rink;
+
+/**
+ * The defending half of a rink: where icings come from, as zones with the share of the pucks sent
+ * from there that were iced, and single pucks as marks. Without zones it is the map of a player's
+ * pucks sent before the red line. The team attacks to the right, in the narrow form upwards.
+ *
+ * @param title what is shown; any text
+ * @param rink its lengths
+ * @param note what is counted, in a sentence; any text
+ * @param zones in any order; a zone that is not given is left empty
+ * @param marks on top
+ */
+public record HalfRink(String title, Rink rink, String note, List<Zone> zones, List<Mark> marks) {
+
+  /** Metres shown past center: enough to see the red line as a line. Assumed. */
+  private static final double PAST_CENTER = 0.8;
+
+  /** Hundredths of the colour's strength at no icing and at the highest share shown. */
+  private static final int PALEST = 4;
+
+  private static final int STRONGEST = 52;
+
+  /** Copies the lists. */
+  public HalfRink {
+    zones = List.copyOf(zones);
+    marks = List.copyOf(marks);
+  }
+
+  /**
+   * One zone.
+   *
+   * @param cell which
+   * @param iced icings of the pucks sent from there
+   * @param link to its rows
+   */
+  public record Zone(ZoneCell cell, Count iced, Link link) {}
+
+  /**
+   * One puck.
+   *
+   * @param from where it was sent from, frame of the team that sent it
+   * @param kind how it looks
+   * @param link its row or its clip
+   */
+  public record Mark(Place from, MarkKind kind, Link link) {}
+
+  /**
+   * Draws it.
+   *
+   * @param id beginning of its ids, unique on its page: a-z, 0-9 and hyphens
+   */
+  public Picture picture(String id) {
+    List<String> each = new ArrayList<>();
+    zones.forEach(z -> each.add(z.cell.words() + ": " + Words.said(z.iced, z.iced.wilson())));
+    seen().forEach(k -> each.add(counted(k)));
+    String description = note + " " + String.join("; ", each) + ".";
+    return Picture.of(new Caption(id, title, description), this::draw);
+  }
+
+  /** Kinds that occur, what lies on top first. */
+  private List<MarkKind> seen() {
+    return marks.stream().map(Mark::kind).distinct().sorted((a, b) -> b.compareTo(a)).toList();
+  }
+
+  private String counted(MarkKind kind) {
+    long n = marks.stream().filter(m -> m.kind == kind).count();
+    return String.format(Locale.ROOT, "%s (%,d)", kind.words(), n);
+  }
+
+  private double draw(Sketch s) {
+    double names = zones.isEmpty() ? 1 : s.either(1, 62);
+    double most = s.either(500, s.width() - names - 1);
+    Ice ice = Ice.of(rink, PAST_CENTER, names, 20, most, s.narrow());
+    ice.ground(s);
+    double highest = zones.stream().mapToDouble(z -> z.iced.share().orElse(0)).max().orElse(0);
+    zones.forEach(z -> s.tinted(tint(z.iced, highest), () -> z.cell.draw(s, ice)));
+    ice.lines(s);
+    List<Rectangle2D> plates = new ArrayList<>();
+    zones.forEach(z -> s.linked(z.link, () -> plates.add(words(s, ice, z))));
+    for (MarkKind kind : MarkKind.values()) {
+      marks.stream().filter(m -> m.kind == kind).forEach(m -> mark(s, ice, m, plates));
+    }
+    double red = s.either(ice.bounds().getMaxX(), ice.bounds().getCenterX());
+    s.inside(Type.NOTE, "red line", red, 14, 0, ice.bounds().getMaxX());
+    double bottom = zones.isEmpty() ? ice.bounds().getMaxY() + 4 : ZoneCell.names(s, ice);
+    return legend(s, ice, bottom);
+  }
+
+  private static int tint(Count iced, double highest) {
+    double share = iced.tooFew() || highest == 0 ? 0 : iced.share().orElse(0) / highest;
+    return (int) Math.round(PALEST + (STRONGEST - PALEST) * share);
+  }
+
+  /** Share and count in the middle of a zone, on a plate. */
+  private static Rectangle2D words(Sketch s, Ice ice, Zone zone) {
+    Rectangle2D box = zone.cell.box(ice);
+    s.rect("hit", box.getX(), box.getY(), box.getWidth(), box.getHeight());
+    double room = box.getWidth() - 4;
+    String share = Words.share(zone.iced);
+    Type type = Type.NUMBER.width(share) <= room ? Type.NUMBER : Type.STRONG;
+    List<String> number = Lettering.lines(share, type, room, 2);
+    List<String> count = Lettering.lines(Words.counted(zone.iced), Type.NOTE, room, 3);
+    double height = number.size() * type.leading() + count.size() * Type.NOTE.leading();
+    double width = Math.max(type.widest(number), Type.NOTE.widest(count)) + 8;
+    double top = box.getCenterY() - height / 2;
+    Rectangle2D plate =
+        new Rectangle2D.Double(box.getCenterX() - width / 2, top - 1, width, height + 3);
+    s.rect("plate", plate.getX(), plate.getY(), width, height + 3);
+    double next = s.centered(type, number, box.getCenterX(), top + type.size() - 2);
+    double beneath = next - type.size() + Type.NOTE.size() + 1;
+    s.centered(Type.NOTE, count, box.getCenterX(), beneath);
+    return plate;
+  }
+
+  /** A number stays readable: a mark that would lie on it is moved above or under it. */
+  private static void mark(Sketch s, Ice ice, Mark mark, List<Rectangle2D> plates) {
+    Point2D at = ice.at(mark.from);
+    double y = at.getY();
+    for (Rectangle2D plate : plates) {
+      if (plate.contains(at.getX(), y)) {
+        boolean upper = y < plate.getCenterY();
+        y = upper ? plate.getMinY() - MarkKind.REACH : plate.getMaxY() + MarkKind.REACH;
+      }
+    }
+    double place = y;
+    s.linked(mark.link, () -> mark.kind.draw(s, at.getX(), place));
+  }
+
+  private double legend(Sketch s, Ice ice, double bottom) {
+    double left = s.either(ice.bounds().getMaxX() + 24, 0);
+    double room = s.width() - left;
+    List<String> intro = Lettering.lines(note, Type.WORDS, room, 5);
+    double y = s.lines(Type.WORDS, intro, left, s.either(20, bottom) + 14) + 10;
+    for (MarkKind kind : seen()) {
+      kind.draw(s, left + 9, y - 4);
+      List<String> words = Lettering.lines(counted(kind), Type.WORDS, room - 26, 3);
+      y = s.lines(Type.WORDS, words, left + 26, y) + 8;
+    }
+    return Math.max(bottom, y - 8);
+  }
+}

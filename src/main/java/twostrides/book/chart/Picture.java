@@ -1,0 +1,59 @@
+package twostrides.book.chart;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * A finished picture. On a page {@link #html} holds both forms, and the style sheet shows the one
+ * that fits the place; {@link #svg} is a file of its own.
+ *
+ * @param title what it shows, in a line
+ * @param description what is to be seen, in words
+ * @param wide one {@code <svg>} element of {@value Form#WIDE} pixels, without colours: the page
+ *     needs {@link #styles} once
+ * @param narrow the same for {@value Form#NARROW} pixels
+ * @param svg the wide form as a file: with its title and its styles
+ * @param png draws that file as a PNG of twice its width and height, on each call anew
+ */
+public record Picture(
+    String title,
+    String description,
+    String wide,
+    String narrow,
+    String svg,
+    Supplier<byte[]> png) {
+
+  static Picture of(Caption caption, ToDoubleFunction<Sketch> drawing) {
+    Form wide = Form.of(false, drawing);
+    Form narrow = Form.of(true, drawing);
+    return of(caption, wide, narrow, () -> Raster.png(wide, caption));
+  }
+
+  static Picture of(Caption caption, Form wide, Form narrow, Supplier<byte[]> png) {
+    return new Picture(
+        Lettering.clean(caption.title()),
+        caption.description(),
+        wide.inline(caption, "wide"),
+        narrow.inline(caption, "narrow"),
+        wide.standAlone(caption, styles()),
+        png);
+  }
+
+  /** Both forms, to stand in a page. */
+  public String html() {
+    return "<div class=\"picture\">\n" + wide + narrow + "</div>\n";
+  }
+
+  /** The text of {@code chart.css}, which a page with pictures needs once. */
+  public static String styles() {
+    try (InputStream in = Picture.class.getResourceAsStream("/twostrides/book/chart.css")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException("chart.css belongs to the program", e);
+    }
+  }
+}

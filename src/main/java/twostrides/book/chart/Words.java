@@ -1,0 +1,51 @@
+package twostrides.book.chart;
+
+import java.util.Locale;
+import java.util.Optional;
+import twostrides.rates.Count;
+import twostrides.rates.Interval;
+
+/** How counts and shares are written in pictures. */
+final class Words {
+
+  private Words() {}
+
+  /** A whole number with a separator for thousands. */
+  static String whole(long n) {
+    return String.format(Locale.ROOT, "%,d", n);
+  }
+
+  /** For example "9 of 10". */
+  static String counted(Count c) {
+    return whole(c.successes()) + " of " + whole(c.trials());
+  }
+
+  /** Whole percent of a share, 0 to 1. */
+  static String percent(double share) {
+    return Math.round(100 * share) + " %";
+  }
+
+  /** Whole percent, but never 0 % for some or 100 % for not all; "few" where too few to say. */
+  static String share(Count c) {
+    if (c.tooFew()) {
+      return c.trials() == 0 ? "none" : "few";
+    }
+    long whole = Math.round(100.0 * c.successes() / c.trials());
+    if (whole == 0 && c.successes() > 0) {
+      return "under 1 %";
+    }
+    return whole == 100 && c.successes() < c.trials() ? "over 99 %" : whole + " %";
+  }
+
+  /** For example "54 to 67 %". */
+  static String interval(Interval i) {
+    return Math.round(100 * i.low()) + " to " + Math.round(100 * i.high()) + " %";
+  }
+
+  /** For example "61 % (142 of 234; could be 54 to 67 %)", or "few (2 of 6)". */
+  static String said(Count c, Optional<Interval> interval) {
+    Optional<Interval> shown = interval.filter(i -> !c.tooFew());
+    String range = shown.map(i -> "; could be " + interval(i)).orElse("");
+    return share(c) + " (" + counted(c) + range + ")";
+  }
+}

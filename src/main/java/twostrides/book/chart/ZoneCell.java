@@ -1,0 +1,124 @@
+package twostrides.book.chart;
+
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Locale;
+import twostrides.rink.Place;
+import twostrides.rink.Rink;
+
+/**
+ * A zone of the defending half.
+ *
+ * @param depth how far up ice
+ * @param side which third across
+ */
+public record ZoneCell(Depth depth, Side side) {
+
+  /** Metres before center: two strides. Assumed. */
+  private static final double LAST_STRIDES = 3.5;
+
+  /** How far up ice. */
+  public enum Depth {
+    /** From the end boards to the face-off dots. */
+    BEHIND_THE_DOTS,
+    /** From the dots to the neutral edge of the blue line. */
+    DOTS_TO_BLUE_LINE,
+    /** From the blue line to the last strides. */
+    BLUE_LINE_ON,
+    /** The last strides before the red line. */
+    LAST_STRIDES;
+
+    /** Metres from center ice to the end of it that is nearer to center, 0 or less. */
+    private double near(Rink rink) {
+      return switch (this) {
+        case BEHIND_THE_DOTS -> -rink.endSpotX();
+        case DOTS_TO_BLUE_LINE -> -rink.blueLineNeutralEdge();
+        case BLUE_LINE_ON -> -ZoneCell.LAST_STRIDES;
+        case LAST_STRIDES -> 0;
+      };
+    }
+  }
+
+  /** A third of the width, seen up ice. */
+  public enum Side {
+    /** At the left boards. */
+    LEFT,
+    /** The middle. */
+    MIDDLE,
+    /** At the right boards. */
+    RIGHT
+  }
+
+  /**
+   * The zone of a place; places past center count to the last strides.
+   *
+   * @param place frame of the team that sends the puck
+   * @param rink its lengths
+   */
+  public static ZoneCell of(Place place, Rink rink) {
+    Depth depth = Depth.BEHIND_THE_DOTS;
+    for (Depth d : Depth.values()) {
+      depth = d;
+      if (place.x() <= d.near(rink)) {
+        break;
+      }
+    }
+    double third = rink.width() / 6;
+    Side side = place.y() > third ? Side.LEFT : place.y() < -third ? Side.RIGHT : Side.MIDDLE;
+    return new ZoneCell(depth, side);
+  }
+
+  /** For example "behind the dots, left". */
+  String words() {
+    return words(depth) + ", " + words(side);
+  }
+
+  private static String words(Enum<?> name) {
+    return name.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /** Metres from center ice to the end of it that is farther from center. */
+  private double far(Rink rink) {
+    return depth.ordinal() == 0
+        ? -rink.length() / 2
+        : Depth.values()[depth.ordinal() - 1].near(rink);
+  }
+
+  /** Metres. */
+  private Rectangle2D metres(Rink rink) {
+    double third = rink.width() / 3;
+    double far = far(rink);
+    return new Rectangle2D.Double(
+        far, third * (0.5 - side.ordinal()), depth.near(rink) - far, third);
+  }
+
+  /** Where it lies on a drawing, pixels. */
+  Rectangle2D box(Ice ice) {
+    return ice.onPage(metres(ice.rink())).getBounds2D();
+  }
+
+  /** Fills it, round where the boards are. */
+  void draw(Sketch s, Ice ice) {
+    ice.fill(s, "trouble", metres(ice.rink()));
+  }
+
+  /**
+   * The names of the depths: under the rink, or at its left where the attack goes up.
+   *
+   * @return pixels, where they end
+   */
+  static double names(Sketch s, Ice ice) {
+    for (Depth depth : Depth.values()) {
+      Rectangle2D box = new ZoneCell(depth, Side.RIGHT).box(ice);
+      double room = s.narrow() ? ice.bounds().getX() - 6 : Math.max(box.getWidth() - 4, 44);
+      List<String> lines = Lettering.lines(words(depth), Type.NOTE, room, 3);
+      if (s.narrow()) {
+        double middle = box.getCenterY() + 10 - lines.size() * Type.NOTE.leading() / 2;
+        s.lines(Type.NOTE, lines, 0, middle);
+      } else {
+        s.centered(Type.NOTE, lines, box.getCenterX(), ice.bounds().getMaxY() + 17);
+      }
+    }
+    return ice.bounds().getMaxY() + s.either(38, 6);
+  }
+}
