@@ -3,7 +3,7 @@ package twostrides.book.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import twostrides.rates.Clustered;
+import twostrides.stats.Clustered;
 
 /**
  * The numbers to be seen first, each with a small axis: where it stands, what it could be, and what

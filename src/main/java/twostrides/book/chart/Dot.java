@@ -2,10 +2,10 @@ package twostrides.book.chart;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import twostrides.rates.AdjustedRate;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
-import twostrides.rates.Interval;
+import twostrides.stats.AdjustedRate;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
+import twostrides.stats.Interval;
 
 /**
  * A share as a dot with what it could be. With too few trials to say a share the dot is hollow and

@@ -1,7 +1,7 @@
 package twostrides.book.chart;
 
 import java.util.List;
-import twostrides.rates.Interval;
+import twostrides.stats.Interval;
 
 /**
  * One line of a {@link DotLines} at its place.

@@ -5,7 +5,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import twostrides.rates.Count;
+import twostrides.stats.Count;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 

@@ -22,7 +22,7 @@ import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
-import twostrides.rates.Interval;
+import twostrides.stats.Interval;
 
 /**
  * A habit over the season: a share for each stretch of games with what it could be. The scale is

@@ -2,8 +2,8 @@ package twostrides.book.chart;
 
 import java.util.Locale;
 import java.util.Optional;
-import twostrides.rates.Count;
-import twostrides.rates.Interval;
+import twostrides.stats.Count;
+import twostrides.stats.Interval;
 
 /** How counts and shares are written in pictures. */
 final class Words {

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
-import twostrides.rates.Clustered;
-import twostrides.rates.Count;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 
