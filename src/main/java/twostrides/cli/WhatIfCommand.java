@@ -15,8 +15,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import twostrides.chart.Picture;
-import twostrides.chart.ReleaseDrawing;
+import twostrides.book.chart.Picture;
 import twostrides.output.OutputException;
 import twostrides.race.Assumption;
 import twostrides.race.Parameter;
@@ -110,7 +109,7 @@ final class WhatIfCommand implements Callable<Integer> {
     words.chances(draws, seed, ruling instanceof Ruling.NotYetDecided).forEach(console::println);
     words.ways().forEach(console::println);
     if (out != null) {
-      write(ReleaseDrawing.of(WhatIfWords.sketch(what, ways), scene.rink()));
+      write(WhatIfWords.diagram(what, ways).picture("whatif"));
       console.println("Drawing: " + out);
     }
     words.close().forEach(console::println);

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import twostrides.chart.ReleaseSketch;
+import twostrides.book.chart.ReleaseDiagram;
+import twostrides.book.chart.Span;
 import twostrides.race.Assumption;
 import twostrides.race.Chance;
 import twostrides.race.Delivery;
@@ -18,6 +19,7 @@ import twostrides.race.Way;
 import twostrides.race.WayOutcome;
 import twostrides.race.WaysOut;
 import twostrides.race.WhatIf;
+import twostrides.rink.Place;
 import twostrides.rink.Units;
 import twostrides.rulebook.Facts;
 import twostrides.rulebook.IcingBook;
@@ -328,25 +330,28 @@ final class WhatIfWords {
    * @param what the release
    * @param ways what was drawn
    */
-  static ReleaseSketch sketch(WhatIf what, WaysOut ways) {
+  static ReleaseDiagram diagram(WhatIf what, WaysOut ways) {
     Scene scene = what.scene();
     PuckSpread spread = ways.spread();
-    return new ReleaseSketch(
-        scene.x(),
-        scene.y(),
-        gap(what, ways),
-        format(
-            "Band: where 10 to 90 %% of the draws pass, with nobody in the way; dashed: the middle"
-                + " one.%s %.0f %% pass their goal line.",
-            spread.reach().low() < spread.reach().high() ? " Bracket: how far 10 to 90 % get." : "",
-            100 * spread.past()),
+    boolean reach = spread.reach().low() < spread.reach().high();
+    return new ReleaseDiagram(
+        scene.rink(),
+        new Place(scene.x(), scene.y()),
         scene.racers().stream()
-            .map(r -> new ReleaseSketch.SketchedSkater(r.chases(), r.x(), r.y(), r.vx(), r.vy()))
+            .map(
+                r -> new ReleaseDiagram.Skater(r.chases(), new Place(r.x(), r.y()), r.vx(), r.vy()))
             .toList(),
         spread.rows().stream()
-            .map(r -> new ReleaseSketch.Row(r.x(), r.low(), r.middle(), r.high()))
+            .map(r -> new ReleaseDiagram.Across(r.x(), r.low(), r.middle(), r.high()))
             .toList(),
-        new ReleaseSketch.Reach(spread.reach().low(), spread.reach().high()));
+        reach
+            ? Optional.of(new Span(spread.reach().low(), spread.reach().high()))
+            : Optional.empty(),
+        gap(what, ways),
+        format(
+            "Band: 8 in 10 simulations go here, with nobody in the way; dashed: the middle one."
+                + "%s %.0f %% pass their goal line.",
+            reach ? " Bracket: how far 8 in 10 get." : "", 100 * spread.past()));
   }
 
   private static String gap(WhatIf what, WaysOut ways) {
