@@ -27,6 +27,7 @@ import tech.tablesaw.api.Table;
 import twostrides.book.chart.ReleaseDiagram;
 import twostrides.findings.Comparison;
 import twostrides.findings.Grid;
+import twostrides.findings.Habit;
 import twostrides.findings.LastGame;
 import twostrides.findings.NumberPage;
 import twostrides.findings.NumberSettings;
@@ -467,6 +468,9 @@ public final class ReviewBook {
     values.put("grids", numbers.players().of(p.team(), p.player()));
     values.put("trend", trend(p, id + "-trend"));
     values.put(
+        "trendWords",
+        TeamView.trendWords(numbers.players().habit(p.team(), p.player()), games(p.team())));
+    values.put(
         "stack",
         pictures.headed(
             id + "-ways", TeamView.stack(id + "-ways", "Tries to get out", p.profile())));
@@ -480,13 +484,15 @@ public final class ReviewBook {
   }
 
   private String trend(PlayerReview p, String id) {
-    int games =
-        review.teams().stream()
-            .filter(t -> t.team().equals(p.team()))
-            .mapToInt(TeamReview::games)
-            .sum();
-    return pictures.headed(
-        id, TeamView.trend(id, numbers.players().habit(p.team(), p.player()), games));
+    Habit habit = numbers.players().habit(p.team(), p.player());
+    return pictures.headed(id, TeamView.trend(id, habit, games(p.team())));
+  }
+
+  private int games(String team) {
+    return review.teams().stream()
+        .filter(t -> t.team().equals(team))
+        .mapToInt(TeamReview::games)
+        .sum();
   }
 
   private void sheets(TeamReview t) throws IOException {
