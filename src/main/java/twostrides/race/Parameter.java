@@ -33,4 +33,18 @@ public record Parameter(
           name + " needs low <= value <= high, not " + low + ", " + value + ", " + high);
     }
   }
+
+  /**
+   * An assumed number, for which nothing published was read.
+   *
+   * @param name what it is, a phrase
+   * @param value the value used, in {@code unit}
+   * @param low least plausible value, in {@code unit}
+   * @param high greatest plausible value, in {@code unit}
+   * @param unit SI unit, "1" for a plain number
+   */
+  static Parameter assumed(String name, double value, double low, double high, String unit) {
+    return new Parameter(
+        name, value, low, high, unit, "nothing published was read", SourceGrade.ASSUMED);
+  }
 }
