@@ -49,7 +49,7 @@ public class RaceBenchmark {
             Delivery.SENT,
             OptionalDouble.empty(),
             racers,
-            SkaterLevel.ELITE_MEN),
+            SkaterSet.of(SkaterLevel.ELITE_MEN)),
         Bookshelf.book("hybrid").raceQuestion());
   }
 

@@ -22,6 +22,7 @@ import twostrides.race.RaceModel;
 import twostrides.race.Racer;
 import twostrides.race.Scene;
 import twostrides.race.SeededRandom;
+import twostrides.race.SkaterSet;
 import twostrides.rates.Calibration;
 import twostrides.rates.Forecast;
 import twostrides.rulebook.RaceQuestion;
@@ -194,7 +195,7 @@ class OpenClearancesTest {
             (missed ? Delivery.MISSED_PASS : Delivery.SENT).forLevel(OpenData.LEVEL),
             OptionalDouble.empty(),
             racers,
-            OpenData.LEVEL);
+            SkaterSet.of(OpenData.LEVEL));
     RaceChances c =
         new RaceModel(scene, Optional.of(FIRST_TOUCH))
             .run(new SeededRandom(1, game.id() + "#" + i), 2000);

@@ -30,7 +30,7 @@ class WaysOutTest {
   private static final List<Racer> NOBODY_NEAR = List.of(new Racer(false, 20, -11, 0, 0));
 
   private static Scene scene(double x, double y, OptionalDouble target, List<Racer> racers) {
-    return new Scene(NHL, x, y, Delivery.SENT, target, racers, SkaterLevel.ELITE_MEN);
+    return new Scene(NHL, x, y, Delivery.SENT, target, racers, SkaterSet.of(SkaterLevel.ELITE_MEN));
   }
 
   private static WhatIf what(Scene scene, String pressure, boolean canBeIcing) {
