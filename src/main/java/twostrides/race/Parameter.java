@@ -22,7 +22,11 @@ public record Parameter(
     String source,
     SourceGrade grade) {
 
-  /** Rejects a value outside its own range and empty words. */
+  /**
+   * Rejects a value outside its own range and empty words.
+   *
+   * @throws IllegalArgumentException for these
+   */
   public Parameter {
     Objects.requireNonNull(grade, "grade");
     if (name.isBlank() || unit.isBlank() || source.isBlank()) {

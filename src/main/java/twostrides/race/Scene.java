@@ -41,7 +41,11 @@ public record Scene(
     return new Scene(rink, x, y, other, targetY, racers, skaters);
   }
 
-  /** Copies the skaters and rejects a release outside the boards. */
+  /**
+   * Copies the skaters and rejects a release outside the boards.
+   *
+   * @throws IllegalArgumentException for these
+   */
   public Scene {
     racers = List.copyOf(racers);
     boolean inside =
