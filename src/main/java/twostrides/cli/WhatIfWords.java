@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import twostrides.book.chart.ReleaseDiagram;
 import twostrides.book.chart.Span;
-import twostrides.race.Assumption;
+import twostrides.race.Assumptions;
 import twostrides.race.Chance;
 import twostrides.race.Delivery;
 import twostrides.race.Estimate;
@@ -178,7 +178,7 @@ final class WhatIfWords {
               "Ways out over the same draws. Price: attempts against within 20 s, beyond those after a"
                   + " puck sent deep; %.2f for an own-zone restart, %.2f for a puck that the opponent"
                   + " takes before his own blue line (both assumed):",
-              Assumption.ATTEMPTS_AFTER_RESTART.value(), Assumption.ATTEMPTS_AFTER_LOSS.value()));
+              Assumptions.ATTEMPTS_AFTER_RESTART.value(), Assumptions.ATTEMPTS_AFTER_LOSS.value()));
       ways.outcomes().stream().filter(o -> !o.way().shot()).forEach(o -> way(o, lines));
       if (ways.outcome(Way.CHIP).isEmpty()) {
         lines.add("  a chip that dies short of the red line: there is no room for one here");
@@ -251,7 +251,7 @@ final class WhatIfWords {
   private String missed() {
     return format(
         "the speed is missed by %.0f %% (standard deviation, assumed)",
-        100 * Assumption.SPEED_ERROR.value());
+        100 * Assumptions.SPEED_ERROR.value());
   }
 
   private String cheapest() {
@@ -278,7 +278,7 @@ final class WhatIfWords {
         format(
             "At their empty net: a shot along the ice at its middle, off by %.1f degrees (standard"
                 + " deviation, assumed). A goal has no price here.",
-            Math.toDegrees(Assumption.SHOT_ERROR.value())));
+            Math.toDegrees(Assumptions.SHOT_ERROR.value())));
     Optional<WayOutcome> now = ways.outcome(Way.SHOOT_NOW);
     Optional<WayOutcome> then = ways.outcome(Way.CENTER_THEN_SHOOT);
     now.ifPresent(o -> lines.add(shot(o, what.canBeIcing() ? "icing " : "own-zone restart ")));
@@ -359,7 +359,7 @@ final class WhatIfWords {
     return metres > 0
         ? format(
             "%.1f m (%.1f ft) short of the red line, %.1f s away at %.1f m/s",
-            metres, feet(metres), ways.seconds(), Assumption.PACE.value())
+            metres, feet(metres), ways.seconds(), Assumptions.PACE.value())
         : "Center is gained: the puck touches the red line or is past it";
   }
 
