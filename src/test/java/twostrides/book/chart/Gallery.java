@@ -357,10 +357,7 @@ final class Gallery {
     Random random = new Random(3);
     List<MarkKind> others =
         List.of(
-            MarkKind.STOPPED,
-            MarkKind.OWN_NEXT,
-            MarkKind.OPPONENT_NEXT,
-            MarkKind.OTHER_FACE_OFF);
+            MarkKind.STOPPED, MarkKind.OWN_NEXT, MarkKind.OPPONENT_NEXT, MarkKind.OTHER_FACE_OFF);
     List<HalfRink.Mark> releases = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       Place from = new Place(-1 - 26 * random.nextDouble(), (random.nextDouble() - 0.5) * 24);

@@ -243,7 +243,7 @@ class PlacesTest {
       double bottom = grid.get(4);
       List<Double> dots =
           page.all("path").stream()
-              .map(p -> Double.parseDouble(p.getAttribute("d").split(" ")[1]))
+              .map(p -> Double.parseDouble(p.getAttribute("d").split(" ", -1)[1]))
               .toList();
       List<Double> shares = List.of(9 / 31.0, 5 / 36.0, 3 / 7.0);
       for (double share : shares) {
