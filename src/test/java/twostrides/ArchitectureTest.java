@@ -39,7 +39,8 @@ class ArchitectureTest {
           Map.entry("review", Set.of("exits", "rates")),
           Map.entry("chart", Set.of("review", "exits", "rink", "rates")),
           Map.entry("numbers", Set.of("exits", "rates", "review")),
-          Map.entry("book", Set.of("review", "numbers", "chart", "exits", "rates", "sheet")),
+          Map.entry(
+              "book", Set.of("review", "numbers", "chart", "exits", "rates", "rink", "sheet")),
           Map.entry("demo", Set.of("rink")),
           Map.entry("cli", Set.of("*")));
 
