@@ -191,7 +191,7 @@ class FiguresTest {
     int checked = 0;
     for (Map.Entry<String, Document> page : book.pages.entrySet()) {
       String name = page.getKey();
-      List<Want> wants = Sentences.of(book, name);
+      List<Want> wants = SentenceFigures.of(book, name);
       Set<Want> missing = new HashSet<>(wants);
       for (Element e :
           page.getValue()

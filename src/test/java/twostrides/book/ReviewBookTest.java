@@ -25,6 +25,7 @@ import twostrides.exits.ExitTables;
 import twostrides.findings.Anonymous;
 import twostrides.findings.SeasonTables;
 import twostrides.season.Columns;
+import twostrides.season.SeasonTables;
 
 /** A whole book from tables: safe with any name, complete, and the same every time. */
 class ReviewBookTest {

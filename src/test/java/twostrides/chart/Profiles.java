@@ -11,6 +11,7 @@ import twostrides.findings.Profile;
 import twostrides.findings.ShownWay;
 import twostrides.findings.WayCount;
 import twostrides.game.Strength;
+import twostrides.rink.Place;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
 
@@ -33,7 +34,7 @@ final class Profiles {
   static Profile one() {
     return new Profile(
         List.of(way(ShownWay.CHIP, Strength.EVEN, 1, 1, 1)),
-        List.of(new Mark(-12, 9, MarkOutcome.ICED)),
+        List.of(new Mark(new Place(-12, 9), MarkOutcome.ICED)),
         new Count(1, 1));
   }
 
@@ -73,7 +74,7 @@ final class Profiles {
       double x = -1 - 20 * Math.pow(random.nextDouble(), 1.3);
       double y = 12 * Math.signum(random.nextGaussian()) * Math.sqrt(random.nextDouble());
       int which = (int) (MarkOutcome.values().length * Math.pow(random.nextDouble(), 1.2));
-      marks.add(new Mark(x, y, List.of(MarkOutcome.values()).get(which)));
+      marks.add(new Mark(new Place(x, y), List.of(MarkOutcome.values()).get(which)));
     }
     return marks;
   }

@@ -13,6 +13,7 @@ import org.w3c.dom.Element;
 import twostrides.findings.Mark;
 import twostrides.findings.MarkOutcome;
 import twostrides.findings.Profile;
+import twostrides.rink.Place;
 import twostrides.rink.Rink;
 import twostrides.stats.Count;
 
@@ -24,9 +25,9 @@ class ReleaseMapTest {
   void theLegendCountsEveryOutcome() throws Exception {
     List<Mark> marks =
         List.of(
-            new Mark(-3, 1, MarkOutcome.ICED),
-            new Mark(-3, 2, MarkOutcome.OWN_NEXT),
-            new Mark(-4, 3, MarkOutcome.ICED));
+            new Mark(new Place(-3, 1), MarkOutcome.ICED),
+            new Mark(new Place(-3, 2), MarkOutcome.OWN_NEXT),
+            new Mark(new Place(-4, 3), MarkOutcome.ICED));
     List<String> texts = texts(new Profile(List.of(), marks, new Count(2, 3)));
     assertEquals("n = 3 releases short of center; red line at the right", texts.get(1));
     for (String expected :
@@ -38,7 +39,7 @@ class ReleaseMapTest {
   @Test
   void releasesWithoutAPlaceAreCountedInWords() throws Exception {
     Profile profile =
-        new Profile(List.of(), List.of(new Mark(-3, 1, MarkOutcome.ICED)), new Count(2, 6));
+        new Profile(List.of(), List.of(new Mark(new Place(-3, 1), MarkOutcome.ICED)), new Count(2, 6));
     assertEquals(
         "n = 6 releases short of center, 1 of them with a place in these sheets; red line at the right",
         texts(profile).get(1));
@@ -57,9 +58,9 @@ class ReleaseMapTest {
   void icedReleasesAreDrawnLast() throws Exception {
     List<Mark> marks =
         List.of(
-            new Mark(-8, 1, MarkOutcome.ICED),
-            new Mark(-8, 1, MarkOutcome.STOPPED),
-            new Mark(-8, 1, MarkOutcome.OPPONENT_NEXT));
+            new Mark(new Place(-8, 1), MarkOutcome.ICED),
+            new Mark(new Place(-8, 1), MarkOutcome.STOPPED),
+            new Mark(new Place(-8, 1), MarkOutcome.OPPONENT_NEXT));
     List<String> colours =
         shapes(map(new Profile(List.of(), marks, new Count(1, 3)))).stream()
             .map(e -> SvgReader.style(e, "fill"))

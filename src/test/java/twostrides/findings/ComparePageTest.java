@@ -35,6 +35,7 @@ import twostrides.browser.Browser;
 import twostrides.chart.Charts;
 import twostrides.rink.Rink;
 import twostrides.season.Columns;
+import twostrides.season.SeasonTables;
 import twostrides.stats.Count;
 import twostrides.stats.Difference;
 
@@ -120,7 +121,7 @@ class ComparePageTest {
                 way.get(1),
                 Columns.OWN_ZONE_RESTART,
                 dice.nextInt(12) == 0 ? "" : (Object) restart,
-                Columns.ATTEMPTS_AGAINST_20S,
+                "attempts_against_20s",
                 dice.nextInt(9) == 0 ? "" : (Object) dice.nextInt(4)));
         if (!way.get(0).equals("kept in") && !way.get(1).equals("gained")) {
           t.release(with(shared, Columns.KIND, "sent", Columns.SHORT_OF_CENTER_M, 3.81));
@@ -140,7 +141,7 @@ class ComparePageTest {
   static void write() throws IOException {
     browser = Browser.open(1280, 900);
     SeasonTables tables = season();
-    SeasonReview review = Reviewer.review(tables.tables(), 20, game -> 1200);
+    SeasonReview review = Reviewer.review(tables.season());
     comparison = Sides.of(review, tables.tables());
     ReviewBook.write(
         Files.createDirectories(dir.resolve("book")),

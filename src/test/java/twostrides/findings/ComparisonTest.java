@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import twostrides.exits.ExitTables;
 import twostrides.season.Columns;
+import twostrides.season.SeasonTables;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
 import twostrides.stats.Difference;

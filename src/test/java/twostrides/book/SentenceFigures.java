@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 /** Leads, notes, captions and headings with numbers in them, made anew from the tables. */
-final class Sentences {
+final class SentenceFigures {
 
   private static final double NEAR = 5.0;
   private static final double PRIOR_CASES = 20;
 
-  private Sentences() {}
+  private SentenceFigures() {}
 
   static String count(int n, String noun) {
     return n + " " + noun + (n == 1 ? "" : "s");
