@@ -226,7 +226,8 @@ class ComparePageTest {
   void cellsAreSetAsWordsAsNumbersAndAsNamesOfRows() {
     open("");
     for (Element tr : page().select("table[data-own] tbody tr")) {
-      List<String> heads = tr.closest("table").select("thead th").eachAttr("class");
+      List<String> heads =
+          tr.closest("table").select("thead th").stream().map(Element::className).toList();
       assertEquals("row", tr.child(0).attr("scope"));
       assertEquals("th", tr.child(0).tagName());
       for (int i = 1; i < tr.childrenSize(); i++) {
