@@ -16,9 +16,7 @@ class FormatTest {
       for (int k = 0; k <= n; k++) {
         int whole = (200 * k + n) / (2 * n);
         String want =
-            whole == 0 && k > 0
-                ? "under 1 %"
-                : whole == 100 && k < n ? "over 99 %" : whole + " %";
+            whole == 0 && k > 0 ? "under 1 %" : whole == 100 && k < n ? "over 99 %" : whole + " %";
         assertEquals(want, Format.percent(new Count(k, n)), k + " of " + n);
       }
     }

@@ -179,7 +179,8 @@ final class ListFigures {
     }
     int goals = r.count("goals_against_20s");
     return Want.text(
-        r.get("attempts_against_20s") + (goals == 0 ? "" : ", " + SentenceFigures.count(goals, "goal")));
+        r.get("attempts_against_20s")
+            + (goals == 0 ? "" : ", " + SentenceFigures.count(goals, "goal")));
   }
 
   static Wanted releases(BookData d, BookData.Player p) {

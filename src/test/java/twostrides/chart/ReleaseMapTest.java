@@ -39,7 +39,8 @@ class ReleaseMapTest {
   @Test
   void releasesWithoutAPlaceAreCountedInWords() throws Exception {
     Profile profile =
-        new Profile(List.of(), List.of(new Mark(new Place(-3, 1), MarkOutcome.ICED)), new Count(2, 6));
+        new Profile(
+            List.of(), List.of(new Mark(new Place(-3, 1), MarkOutcome.ICED)), new Count(2, 6));
     assertEquals(
         "n = 6 releases short of center, 1 of them with a place in these sheets; red line at the right",
         texts(profile).get(1));

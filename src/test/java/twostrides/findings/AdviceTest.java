@@ -126,7 +126,9 @@ class AdviceTest {
           k >= 30
               ? "Take it to center more often"
               : k <= 7 ? "Keep taking it to center" : "Nothing stands out";
-      assertTrue(AdviceWords.sentence(advice()).startsWith(begin), k + ": " + AdviceWords.sentence(advice()));
+      assertTrue(
+          AdviceWords.sentence(advice()).startsWith(begin),
+          k + ": " + AdviceWords.sentence(advice()));
     }
   }
 
@@ -138,7 +140,9 @@ class AdviceTest {
             new Clustered(
                 List.of(new Count(31, 40), new Count(0, 20), new Count(0, 20), new Count(0, 16))),
             new Clustered(new Count(145, 804)));
-    assertTrue(AdviceWords.sentence(advice()).startsWith("Nothing stands out"), AdviceWords.sentence(advice()));
+    assertTrue(
+        AdviceWords.sentence(advice()).startsWith("Nothing stands out"),
+        AdviceWords.sentence(advice()));
   }
 
   @Test

@@ -257,7 +257,8 @@ class ComparePageTest {
       Comparison.Kind kind = kinds.get(dice.nextInt(kinds.size()));
       List<ComparedGroup> sides = comparison.groups().get(kind);
       ComparedGroup a = sides.get(dice.nextInt(sides.size()));
-      ComparedGroup b = kind == Comparison.Kind.STRETCHES ? a : sides.get(dice.nextInt(sides.size()));
+      ComparedGroup b =
+          kind == Comparison.Kind.STRETCHES ? a : sides.get(dice.nextInt(sides.size()));
       // Short stretches have few cases, whole seasons have many.
       Stretch first = i % 3 == 0 ? Stretch.whole(a) : stretch(a, dice);
       Stretch second = i % 2 == 0 ? Stretch.whole(b) : stretch(b, dice);

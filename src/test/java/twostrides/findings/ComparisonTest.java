@@ -62,8 +62,7 @@ class ComparisonTest {
   void playersUnderTenAttemptsAreLeftOutAndCounted() {
     Comparison c =
         of(chips(chips(new SeasonTables(), "Herons", "8", 2, 5, 1), "Herons", "9", 3, 3, 1));
-    assertEquals(
-        List.of("8, Herons"), labels(c, Comparison.Kind.PLAYERS));
+    assertEquals(List.of("8, Herons"), labels(c, Comparison.Kind.PLAYERS));
     assertEquals(List.of("1 of 2 players"), c.leftOut());
   }
 
@@ -90,8 +89,7 @@ class ComparisonTest {
     SeasonTables t = chips(new SeasonTables(), "Herons", "8, Otters", 1, 11, 1);
     Comparison c = of(chips(t, "Otters, Herons", "8", 1, 10, 1));
     assertEquals(
-        List.of("8, Otters, Herons", "8, Otters, Herons (2)"),
-        labels(c, Comparison.Kind.PLAYERS));
+        List.of("8, Otters, Herons", "8, Otters, Herons (2)"), labels(c, Comparison.Kind.PLAYERS));
   }
 
   private static Tally sum(ComparedGroup group, int from, int to, Predicate<Cell> counted) {
@@ -116,12 +114,10 @@ class ComparisonTest {
       assertEquals(new Tally(3, 7), sum(group, 1, 1, ComparisonTest::iced));
       assertEquals(new Tally(9, 21), sum(group, 2, 4, ComparisonTest::iced));
       // Even and shorthanded in turn, four and three of seven, then three and four.
-      assertEquals(
-          new Tally(2, 4), sum(group, 1, 1, c -> iced(c) && c.strength() == Apart.EVEN));
+      assertEquals(new Tally(2, 4), sum(group, 1, 1, c -> iced(c) && c.strength() == Apart.EVEN));
       assertEquals(
           new Tally(6, 14), sum(group, 1, 4, c -> iced(c) && c.strength() == Apart.SHORTHANDED));
-      assertEquals(
-          new Tally(12, 28), sum(group, 1, 4, c -> iced(c) && c.way() == ShownWay.CHIP));
+      assertEquals(new Tally(12, 28), sum(group, 1, 4, c -> iced(c) && c.way() == ShownWay.CHIP));
       assertEquals(new Tally(0, 28), sum(group, 1, 4, c -> c.measure() == Measure.KEPT_IN));
       assertEquals(new Tally(0, 0), sum(group, 1, 4, c -> c.measure() == Measure.AGAINST));
       assertEquals(28, group.attempts());

@@ -150,17 +150,33 @@ class EdgeSeasonsTest {
             12,
             false,
             "shorthanded",
-            with(shots(1, 0), Columns.SECONDS_UNTIL_REENTRY, 9.0, Columns.RELIEF_CUT_SHORT, true, "kill", 1))
+            with(
+                shots(1, 0),
+                Columns.SECONDS_UNTIL_REENTRY,
+                9.0,
+                Columns.RELIEF_CUT_SHORT,
+                true,
+                "kill",
+                1))
         .kill(
-            Columns.GAME, "one",
-            "kill", 1,
-            Columns.TEAM, "Herons",
-            Columns.OPPONENT, "Wolves",
-            Columns.PERIOD, 1,
-            Columns.ELAPSED_S, 20.0,
-            Columns.SECONDS, 0.0,
-            "attempts_against", 12,
-            Columns.GOALS_AGAINST, 0);
+            Columns.GAME,
+            "one",
+            "kill",
+            1,
+            Columns.TEAM,
+            "Herons",
+            Columns.OPPONENT,
+            "Wolves",
+            Columns.PERIOD,
+            1,
+            Columns.ELAPSED_S,
+            20.0,
+            Columns.SECONDS,
+            0.0,
+            "attempts_against",
+            12,
+            Columns.GOALS_AGAINST,
+            0);
   }
 
   private static Map<String, SeasonTables> seasons() {
@@ -179,7 +195,14 @@ class EdgeSeasonsTest {
     all.put("all relief cut short", oneKill());
     all.put(
         "all relief over at once",
-        alike(12, false, "shorthanded", Columns.SECONDS_UNTIL_REENTRY, 0.0, Columns.RELIEF_CUT_SHORT, false));
+        alike(
+            12,
+            false,
+            "shorthanded",
+            Columns.SECONDS_UNTIL_REENTRY,
+            0.0,
+            Columns.RELIEF_CUT_SHORT,
+            false));
     all.put("no shots in the sheets", alike(15, true, "even"));
     all.put(
         "nothing but an empty net",
@@ -309,15 +332,24 @@ class EdgeSeasonsTest {
     SeasonTables t =
         oneKill()
             .kill(
-                Columns.GAME, "two",
-                "kill", 1,
-                Columns.TEAM, "Herons",
-                Columns.OPPONENT, "Wolves",
-                Columns.PERIOD, 1,
-                Columns.ELAPSED_S, 20.0,
-                Columns.SECONDS, 90.0,
-                "attempts_against", 1,
-                Columns.GOALS_AGAINST, 1);
+                Columns.GAME,
+                "two",
+                "kill",
+                1,
+                Columns.TEAM,
+                "Herons",
+                Columns.OPPONENT,
+                "Wolves",
+                Columns.PERIOD,
+                1,
+                Columns.ELAPSED_S,
+                20.0,
+                Columns.SECONDS,
+                90.0,
+                "attempts_against",
+                1,
+                Columns.GOALS_AGAINST,
+                1);
     List<String> team = cells(t, 1, 0, 0);
     assertEquals("1 in 2", team.get(3), "goals against in the kills");
     assertEquals("–", team.get(12), "goals after pucks kept in: there were none");

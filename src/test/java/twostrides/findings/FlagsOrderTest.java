@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import twostrides.season.Columns;
-import twostrides.season.SeasonTables;
 import twostrides.season.Flag;
 import twostrides.season.FlagVerdict;
+import twostrides.season.SeasonTables;
 import twostrides.stats.Count;
 
 /** Which releases are flags, near misses, to be looked at, or none of them, and in what order. */

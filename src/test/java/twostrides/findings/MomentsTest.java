@@ -8,8 +8,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import twostrides.exits.WayOut;
 import twostrides.season.Columns;
-import twostrides.season.SeasonTables;
 import twostrides.season.FlagVerdict;
+import twostrides.season.SeasonTables;
 
 /** Which moments of a player are shown, by the rules of docs/numbers.md. */
 class MomentsTest {
@@ -77,9 +77,7 @@ class MomentsTest {
 
   private int iced(Object... cells) {
     Object[] icing = {
-      Columns.OWN_ZONE_RESTART, true,
-      Columns.RESTART_CAUSE, "icing_written",
-      "next_touch", "none"
+      Columns.OWN_ZONE_RESTART, true, Columns.RESTART_CAUSE, "icing_written", "next_touch", "none"
     };
     return released(Stream.concat(Stream.of(icing), Stream.of(cells)).toArray());
   }
@@ -159,13 +157,20 @@ class MomentsTest {
     assertEquals(List.of(much, little, near), lines(player().talk()));
     season.restart(
         row(
-            Columns.LINE, 900,
-            Columns.OWN_LAST, true,
-            Columns.OWN_ZONE_RESTART, true,
-            Columns.RESTART_CAUSE, "icing_written",
-            Columns.RELEASE, 7,
-            "goals_against_20s", 1,
-            "attempts_against_20s", 1));
+            Columns.LINE,
+            900,
+            Columns.OWN_LAST,
+            true,
+            Columns.OWN_ZONE_RESTART,
+            true,
+            Columns.RESTART_CAUSE,
+            "icing_written",
+            Columns.RELEASE,
+            7,
+            "goals_against_20s",
+            1,
+            "attempts_against_20s",
+            1));
     int goal = iced(Columns.RELEASE, 7);
     season.flag(row(Columns.LINE, goal, Columns.RELEASE, 7, "cost_icing", 0.15));
     assertEquals(List.of(goal, much, little), lines(player().talk()), "as on the page of flags");
@@ -189,8 +194,7 @@ class MomentsTest {
     released(next, "opponent", Columns.PRESSURE, "none", Columns.SHOT, true);
     int light = released(next, "opponent", Columns.PRESSURE, "light");
     int none = released(next, "opponent", Columns.PRESSURE, "none");
-    int paid =
-        released(next, "opponent", Columns.PRESSURE, "light", "attempts_against_20s", 2);
+    int paid = released(next, "opponent", Columns.PRESSURE, "light", "attempts_against_20s", 2);
     released(next, "opponent", Columns.PRESSURE, "light", Columns.PLAYER, "9 Vik");
     assertEquals(List.of(paid, none, light), lines(player().talk()));
   }

@@ -175,7 +175,8 @@ class ReviewerTest {
     for (WayOut way : WayOut.values()) {
       boolean marked = way == WayOut.CARRY || way == WayOut.PASS;
       List<Optional<AtCenter>> ends =
-          marked ? Stream.of(AtCenter.values()).map(Optional::of).toList()
+          marked
+              ? Stream.of(AtCenter.values()).map(Optional::of).toList()
               : List.of(Optional.empty());
       for (Optional<AtCenter> end : ends) {
         String shown = ShownWay.of(way, end).label();
@@ -186,9 +187,11 @@ class ReviewerTest {
         }
       }
     }
-    assertEquals(ShownWay.CARRY_OVER_CENTER, ShownWay.of(WayOut.CARRY, Optional.of(AtCenter.GAINED)));
     assertEquals(
-        ShownWay.CARRY_RELEASED_SHORT, ShownWay.of(WayOut.CARRY, Optional.of(AtCenter.RELEASED_SHORT)));
+        ShownWay.CARRY_OVER_CENTER, ShownWay.of(WayOut.CARRY, Optional.of(AtCenter.GAINED)));
+    assertEquals(
+        ShownWay.CARRY_RELEASED_SHORT,
+        ShownWay.of(WayOut.CARRY, Optional.of(AtCenter.RELEASED_SHORT)));
     assertEquals(ShownWay.CARRY_OTHER, ShownWay.of(WayOut.CARRY, Optional.of(AtCenter.LOST_SHORT)));
     assertEquals(ShownWay.CARRY_OTHER, ShownWay.of(WayOut.CARRY, Optional.empty()));
   }

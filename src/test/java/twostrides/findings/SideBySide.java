@@ -83,9 +83,7 @@ record SideBySide(Comparison.Kind kind, Stretch a, Stretch b) {
 
   static final List<Row> WAYS =
       Stream.of(ShownWay.values())
-          .map(
-              w ->
-                  new Row(w.label(), c -> c.measure() == Measure.ICED_BY_WAY && c.way() == w))
+          .map(w -> new Row(w.label(), c -> c.measure() == Measure.ICED_BY_WAY && c.way() == w))
           .toList();
 
   static final List<Row> AGAINST = List.of(new Row("exit attempts", Measure.AGAINST));

@@ -165,8 +165,7 @@ class AnonymousTest {
   @Test
   void aPlayerKeepsTheirOwnCountsUnderTheCode() {
     SeasonReview with = Reviewer.review(season(named.games(), List.of()));
-    SeasonReview without =
-        Reviewer.review(season(Anonymous.games(named.games()), List.of()));
+    SeasonReview without = Reviewer.review(season(Anonymous.games(named.games()), List.of()));
     assertEquals(3, with.teams().size());
     for (TeamReview team : with.teams()) {
       assertEquals(

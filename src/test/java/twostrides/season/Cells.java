@@ -102,8 +102,7 @@ record Cells(Map<String, Object> cells) {
   /** Whether two rows are of one release: of one number in a game, else of one line. */
   boolean ofOneRelease(Cells other) {
     boolean numbered = has(Columns.RELEASE) && other.has(Columns.RELEASE);
-    return same(Columns.GAME, other)
-        && same(numbered ? Columns.RELEASE : Columns.LINE, other);
+    return same(Columns.GAME, other) && same(numbered ? Columns.RELEASE : Columns.LINE, other);
   }
 
   /** Values of a column in rows, each once, in their order. */

@@ -78,29 +78,52 @@ public final class SeasonTables {
   public SeasonTables flag(Object... cells) {
     flags.add(
         Cells.of(
-                Columns.OWN_ZONE_RESTART, true,
-                Columns.RESTART_CAUSE, "icing_written",
-                "seconds_to_center", 0.9,
-                "kind_iced", 3,
-                "kind_releases", 40,
-                Columns.P_GAIN_CENTER, 0.8,
-                Columns.P_GAIN_LOW, 0.6,
-                Columns.P_GAIN_HIGH, 0.9,
-                Columns.P_AVOID, 0.78,
-                "p_avoid_low", 0.58,
-                "p_avoid_high", 0.87,
-                Columns.EVIDENCE, "measured",
-                "p_length", 0.5,
-                "puck_x_m", 26.7,
-                "puck_right_m", -8.0,
-                "puck_middle_m", 1.0,
-                "puck_left_m", 9.0,
-                "cost_icing", 0.5,
-                "cost_trying", 0.1,
-                Columns.FLAGGED, true,
-                Columns.REASON, "flagged",
-                "sentence", "Flagged.",
-                Columns.RULING, "icing")
+                Columns.OWN_ZONE_RESTART,
+                true,
+                Columns.RESTART_CAUSE,
+                "icing_written",
+                "seconds_to_center",
+                0.9,
+                "kind_iced",
+                3,
+                "kind_releases",
+                40,
+                Columns.P_GAIN_CENTER,
+                0.8,
+                Columns.P_GAIN_LOW,
+                0.6,
+                Columns.P_GAIN_HIGH,
+                0.9,
+                Columns.P_AVOID,
+                0.78,
+                "p_avoid_low",
+                0.58,
+                "p_avoid_high",
+                0.87,
+                Columns.EVIDENCE,
+                "measured",
+                "p_length",
+                0.5,
+                "puck_x_m",
+                26.7,
+                "puck_right_m",
+                -8.0,
+                "puck_middle_m",
+                1.0,
+                "puck_left_m",
+                9.0,
+                "cost_icing",
+                0.5,
+                "cost_trying",
+                0.1,
+                Columns.FLAGGED,
+                true,
+                Columns.REASON,
+                "flagged",
+                "sentence",
+                "Flagged.",
+                Columns.RULING,
+                "icing")
             .with(Cells.of(cells)));
     return this;
   }
@@ -126,24 +149,20 @@ public final class SeasonTables {
         (id, rows) -> {
           List<Restart> faceOffs = of(id, restarts).stream().map(rows::restart).toList();
           for (Restart r : faceOffs) {
-            r.behind()
-                .flatMap(Restart.Behind::release)
-                .ifPresent(x -> followed.putIfAbsent(x, r));
+            r.behind().flatMap(Restart.Behind::release).ifPresent(x -> followed.putIfAbsent(x, r));
           }
           records.add(rows.records(faceOffs, of(id, kills).stream().map(rows::kill).toList()));
         });
     Map<Release, Assessment> assessed = new IdentityHashMap<>();
     List<Flag> said = new ArrayList<>();
     for (Cells c : flags) {
-      Release release =
-          ofFlags.computeIfAbsent(c, alone -> game(games, alone).releaseAside(alone));
+      Release release = ofFlags.computeIfAbsent(c, alone -> game(games, alone).releaseAside(alone));
       assessed.put(release, assessment(c));
       said.add(
           new Flag(
               release,
               assessment(c),
-              new Count(
-                  c.count("kind_iced").orElseThrow(), c.count("kind_releases").orElseThrow()),
+              new Count(c.count("kind_iced").orElseThrow(), c.count("kind_releases").orElseThrow()),
               puck(release, c),
               c.number("cost_icing").orElseThrow(),
               c.needed("sentence"),
@@ -226,6 +245,7 @@ public final class SeasonTables {
   private static List<Cells> of(String game, List<Cells> rows) {
     return rows.stream().filter(r -> r.needed(Columns.GAME).equals(game)).toList();
   }
+
   /**
    * A season drawn with a seed.
    *
