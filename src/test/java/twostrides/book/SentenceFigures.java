@@ -389,7 +389,7 @@ final class SentenceFigures {
                 + attempts
                 + " in "
                 + n
-                + " icings of these sheets, drawn toward 0.50 (assumed) with the weight of 20 icings, so # % of the number is assumed.",
+                + " icings of these sheets, adjusted toward 0.50 (assumed) with the weight of 20 icings, so # % of the number is assumed.",
             Want.num((attempts + 0.50 * PRIOR_CASES) / (n + PRIOR_CASES), 2),
             Formulas.hundred(PRIOR_CASES / (n + PRIOR_CASES))));
     all.add(
