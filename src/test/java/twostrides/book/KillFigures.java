@@ -34,9 +34,14 @@ final class KillFigures {
 
   private static Want relief(List<BookData.Row> rows) {
     return Formulas.median(
-        BookData.rows(rows, r -> !keptIn(r) && r.has("seconds_until_reentry") && r.has("relief_cut_short"))
+        BookData.rows(
+                rows,
+                r -> !keptIn(r) && r.has("seconds_until_reentry") && r.has("relief_cut_short"))
             .stream()
-            .map(r -> new Formulas.Wait(r.number("seconds_until_reentry"), r.is("relief_cut_short", "false")))
+            .map(
+                r ->
+                    new Formulas.Wait(
+                        r.number("seconds_until_reentry"), r.is("relief_cut_short", "false")))
             .toList());
   }
 
@@ -82,7 +87,8 @@ final class KillFigures {
     List<BookData.Row> kept = BookData.rows(rows, KillFigures::keptIn);
     // From the exits themselves; only those of play sheets stand in a kill.
     double burned =
-        BookData.total(BookData.rows(rows, r -> r.has("kill") && !keptIn(r)), "seconds_until_reentry");
+        BookData.total(
+            BookData.rows(rows, r -> r.has("kill") && !keptIn(r)), "seconds_until_reentry");
     return List.of(
         Want.name(name),
         Want.count(kills.size()),
@@ -282,7 +288,10 @@ final class KillFigures {
           Want.count(cleared.n() - cleared.k()),
           Want.like(
               "# s",
-              Want.num(BookData.total(BookData.rows(exits, r -> !keptIn(r)), "seconds_until_reentry"), 0, 0.01)),
+              Want.num(
+                  BookData.total(BookData.rows(exits, r -> !keptIn(r)), "seconds_until_reentry"),
+                  0,
+                  0.01)),
           Want.count(k.count("attempts_against")),
           Want.count(k.count("goals_against")));
     }
