@@ -77,7 +77,6 @@ public final class ReviewBook {
    * @param out folder, which exists
    * @param review what to show
    * @param numbers the pages of numbers
-   * @param tables tables for {@code data/}
    * @param charts how to draw
    * @param imprint foot of the pages
    * @param progress told how many pages of how many are written
