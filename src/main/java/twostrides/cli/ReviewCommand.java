@@ -202,13 +202,14 @@ final class ReviewCommand implements Callable<Integer> {
     IcingBook book = played.book();
     Season read = sheets.read(files, map, played, progress);
     if (read.rowsUsed() == 0) {
-      Sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
+      sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
       throw SheetException.ofFile(
           files.get(0).toString(),
           "no row that could be used in " + Sheets.count(files.size(), "sheet"),
           "rows of a play sheet or a tag sheet",
           "Run the command check on it; a sheet with other columns needs --map (docs/maps/README.md).");
     }
+    sheets.refuseContradictions(spec.commandLine().getErr());
     TrackingSheets.Maps maps = tracking.maps();
     SyncSheets sync = tracking.sync(read, maps);
     TrackedSkaters tracked = tracking.read(read, maps, sync, progress);
@@ -289,7 +290,7 @@ final class ReviewCommand implements Callable<Integer> {
       IcingBook rules,
       String rink)
       throws IOException {
-    Sheets.report(
+    sheets.report(
         season,
         console,
         MOST_PROBLEMS,
