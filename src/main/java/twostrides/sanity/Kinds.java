@@ -35,7 +35,6 @@ final class Kinds {
   private static Map<Action, String> costs() {
     Map<Action, String> costs = new LinkedHashMap<>();
     costs.put(Action.FACEOFF, "no restart and no icing can be found");
-    costs.put(Action.RECOVERY, "loose pucks are won by nobody, and turnovers look like passes");
     costs.put(Action.PASS, "no exit by a pass can be found");
     costs.put(Action.RELEASE, "no chip, no clearance and no icing can be found");
     costs.put(

@@ -80,7 +80,7 @@ final class Sentences {
   private static void meanings(List<Want> all) {
     try {
       String text = Files.readString(Path.of("docs/numbers.md"));
-      for (String paragraph : text.split("\n\n|(?<=\n)#+ [^\n]*\n")) {
+      for (String paragraph : text.split("\n\n|(?<=\n)#+ [^\n]*\n", -1)) {
         String plain =
             paragraph
                 .replaceAll("\\[([^]]*)]\\([^)]*\\)", "$1")

@@ -24,6 +24,9 @@ import twostrides.race.RaceModel;
 import twostrides.race.Racer;
 import twostrides.race.Scene;
 import twostrides.race.SeededRandom;
+import twostrides.race.SkaterSet;
+import twostrides.stats.Calibration;
+import twostrides.stats.Forecast;
 import twostrides.rulebook.RaceQuestion;
 import twostrides.season.Columns;
 import twostrides.season.SkatersAtRelease;
@@ -99,9 +102,7 @@ class OpenClearancesTest {
                   List.of(
                       map("womens-2022-power-play-starts.toml").orElseThrow(),
                       map("womens-2022-power-play-ends.toml").orElseThrow()),
-                  GameSpan.of(
-                      new Season(
-                          List.of(game), List.of(), 0, List.of(), List.of(), Map.of(), Map.of())),
+                  GameSpan.of(new Season(List.of(game), List.of(), 0, List.of(), List.of(), Map.of(), Map.of())),
                   true)
               .of(game.id());
       Tracks tracks =
@@ -209,7 +210,7 @@ class OpenClearancesTest {
             (missed ? Delivery.MISSED_PASS : Delivery.SENT).forLevel(OpenData.LEVEL),
             OptionalDouble.empty(),
             racers,
-            OpenData.LEVEL);
+            SkaterSet.of(OpenData.LEVEL));
     RaceChances c =
         new RaceModel(scene, Optional.of(FIRST_TOUCH))
             .run(new SeededRandom(1, game.id() + "#" + i), 2000);

@@ -3,14 +3,11 @@ package twostrides.findings;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
-import org.hipparchus.distribution.discrete.BinomialDistribution;
-import org.hipparchus.distribution.discrete.PoissonDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import twostrides.checks.Printed;
@@ -31,8 +28,8 @@ class HabitLeagueTest {
   private static final int GAMES = 12;
   private static final int DEFENDERS = 6;
   private static final int PLAYERS = 18;
-  private static final double ICED = 0.05;
-  private static final double HABIT = 0.20;
+  static final double ICED = 0.05;
+  static final double HABIT = 0.20;
 
   /** Equal players who may be named: one in fifty. */
   private static final double ALARM = 0.02;
@@ -167,50 +164,6 @@ class HabitLeagueTest {
     assertTrue(equal.iced + equal.other <= 0.02 * equal.all);
   }
 
-  /**
-   * How often the best test there can be finds the habit in so many releases: the test of Neyman
-   * and Pearson, told the 5 % of everybody and the 20 % of the one, its last count named by lot so
-   * that the false alarm is used up. More icings speak for the habit, so it names from a count on.
-   * What the others did tells nothing more, the 5 % being known.
-   */
-  private static double best(int releases, double falseAlarm) {
-    BinomialDistribution equal = new BinomialDistribution(releases, ICED);
-    BinomialDistribution habit = new BinomialDistribution(releases, HABIT);
-    double left = falseAlarm;
-    double found = 0;
-    for (int k = releases; k >= 0 && left > 0; k--) {
-      double named = Math.min(1, left / equal.probability(k));
-      left -= named * equal.probability(k);
-      found += named * habit.probability(k);
-    }
-    return found;
-  }
-
-  /** The best test of a season in which the number of releases is itself drawn: by the odds. */
-  private static double bestOfSeasons(double mean, double falseAlarm) {
-    record Outcome(double equal, double habit) {}
-    PoissonDistribution drawn = new PoissonDistribution(mean);
-    List<Outcome> outcomes = new ArrayList<>();
-    for (int n = 0; n <= 4 * mean; n++) {
-      BinomialDistribution equal = new BinomialDistribution(n, ICED);
-      BinomialDistribution habit = new BinomialDistribution(n, HABIT);
-      for (int k = 0; k <= n; k++) {
-        double chance = drawn.probability(n);
-        outcomes.add(new Outcome(chance * equal.probability(k), chance * habit.probability(k)));
-      }
-    }
-    outcomes.removeIf(o -> o.equal() == 0);
-    outcomes.sort(Comparator.comparingDouble(o -> -o.habit() / o.equal()));
-    double left = falseAlarm;
-    double found = 0;
-    for (Outcome o : outcomes) {
-      double named = Math.min(1, left / o.equal());
-      left -= named * o.equal();
-      found += named * o.habit();
-    }
-    return found;
-  }
-
   /** How often ours names a player at 20 % who lets go so many in a season. */
   private double ours(int releases) {
     Named his = new Named();
@@ -233,9 +186,9 @@ class HabitLeagueTest {
       FIGURES.say(
           "the best test, false alarm 1 in 50: finds %.1f %% at %d releases, %.1f %% where %d are"
               + " the mean; ours finds %.1f %% there",
-          100 * best(releases, ALARM),
+          100 * NeymanPearson.found(releases, ALARM),
           releases,
-          100 * bestOfSeasons(releases, ALARM),
+          100 * NeymanPearson.foundInSeasons(releases, ALARM),
           releases,
           100 * ours(releases));
     }
@@ -243,18 +196,19 @@ class HabitLeagueTest {
     double all = ALARM * PLAYERS / (PLAYERS - DEFENDERS);
     FIGURES.say(
         "with every false alarm of the team for the forwards, %.0f %% each: %.1f %% at 36 releases",
-        100 * all, 100 * best(36, all));
+        100 * all, 100 * NeymanPearson.found(36, all));
     int enough =
         IntStream.iterate(1, n -> n + 1)
-            .filter(n -> best(n, ALARM) >= 0.9)
+            .filter(n -> NeymanPearson.found(n, ALARM) >= 0.9)
             .findFirst()
             .orElseThrow();
     FIGURES.say("the best test reaches 90 %% from %d releases on", enough);
     for (int releases : new int[] {42, 48, 54, 60, 66}) {
       FIGURES.say("ours at %d releases on the mean: %.1f %%", releases, 100 * ours(releases));
     }
-    assertTrue(best(36, ALARM) < 0.9 && bestOfSeasons(36, ALARM) < 0.9);
-    assertTrue(best(72, ALARM) > 0.9);
+    assertTrue(
+        NeymanPearson.found(36, ALARM) < 0.9 && NeymanPearson.foundInSeasons(36, ALARM) < 0.9);
+    assertTrue(NeymanPearson.found(72, ALARM) > 0.9);
   }
 
   /** The same through tables, review and sheets: sheet, player and opening page name one player. */
