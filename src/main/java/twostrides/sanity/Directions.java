@@ -35,6 +35,9 @@ final class Directions {
   /** Shots and entries of a game that it takes to say so. Assumed. */
   private static final int LEAST_OF_GAME = 24;
 
+  /** Share of shots from the own half that is too much: in open games under 2 in 100. Assumed. */
+  private static final double STRAY = 0.1;
+
   private static final int MOST_NAMED = 4;
 
   private static final String EXPECTED =
@@ -83,7 +86,9 @@ final class Directions {
     if (!mirrored.isEmpty()) {
       return List.of(d.mirroredDoubt(mirrored));
     }
-    return games.stream().map(d::noDirection).flatMap(Optional::stream).limit(1).toList();
+    List<Doubt> none =
+        games.stream().map(d::noDirection).flatMap(Optional::stream).limit(1).toList();
+    return none.isEmpty() ? d.strayShots().stream().toList() : none;
   }
 
   private void count(Game game) {
@@ -238,6 +243,30 @@ final class Directions {
 
   private static String line(String... lines) {
     return "Write in the sheet map, under [place]: " + String.join(" and ", lines) + ".";
+  }
+
+  /** More shots from the own half than true sheets have: other rows are read as shots. */
+  private Optional<Doubt> strayShots() {
+    Share wrong = new Share();
+    sides
+        .values()
+        .forEach(
+            t ->
+                Optional.ofNullable(t.kinds.get("shots"))
+                    .ifPresent(
+                        s -> {
+                          for (int i = 0; i < s.all(); i++) {
+                            wrong.add(i < s.yes());
+                          }
+                        }));
+    return wrong.above(STRAY, LEAST_OF_GAME)
+        ? Optional.of(
+            Doubt.warn(
+                games().iterator().next().rows().get(0).sheet(),
+                wrong + " shots from the own half",
+                "one in fifty",
+                "Check the words of action in the sheet map: other rows may be read as shots."))
+        : Optional.empty();
   }
 
   private Optional<Doubt> noDirection(Game game) {

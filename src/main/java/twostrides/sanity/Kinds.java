@@ -2,10 +2,14 @@ package twostrides.sanity;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import twostrides.game.Action;
 import twostrides.game.Game;
 import twostrides.game.Outcome;
@@ -24,6 +28,17 @@ final class Kinds {
   private static final int LEAST_GOALS = 5;
 
   private static final double HALF = 0.5;
+
+  /** Share of rows in which somebody gets the puck, in true sheets a third or more. Assumed. */
+  private static final double LEAST_GOT = 0.1;
+
+  /** Rows without an outcome, where most have one, that are no slips; and their share. Assumed. */
+  private static final int LEAST_WITHOUT = 20;
+
+  private static final double LEAST_WITHOUT_SHARE = 0.02;
+
+  /** Rows of an action that cannot all have gone alike. Assumed. */
+  private static final int LEAST_ALIKE = 100;
 
   /** Metres within which a face-off is at center ice. Assumed. */
   private static final double AT_CENTER = 1.5;
@@ -62,8 +77,62 @@ final class Kinds {
                     "Check the words of action in the sheet map; until then " + cost + "."));
           }
         });
+    int got =
+        Stream.of(Action.RECOVERY, Action.TAKEAWAY, Action.TOUCH)
+            .mapToInt(a -> seen.getOrDefault(a, 0))
+            .sum();
+    if (got < LEAST_GOT * rows) {
+      doubts.add(
+          Doubt.warn(
+              where,
+              got + " recoveries, takeaways and touches in " + rows + " rows",
+              "a third of the rows or more",
+              "Check the words of action in the sheet map; until then loose pucks are won by nobody."));
+    }
+    for (Action action : List.of(Action.PASS, Action.RELEASE, Action.SHOT)) {
+      outcomes(games, action).ifPresent(words -> doubts.add(outcomeDoubt(where, words)));
+    }
     goals(games, where, doubts);
     return doubts;
+  }
+
+  private static Doubt outcomeDoubt(String where, String words) {
+    return Doubt.warn(
+        where,
+        words,
+        "an outcome in every such row, and not always the same",
+        "Check the words of action and outcome in the sheet map: another action may be read as this"
+            + " one, or one outcome as another.");
+  }
+
+  /** What is odd about the outcomes of an action: some without, or all alike. */
+  private static Optional<String> outcomes(List<Game> games, Action action) {
+    Map<Optional<Outcome>, Integer> seen = new HashMap<>();
+    games.forEach(
+        g ->
+            g.rows().stream()
+                .filter(r -> r.action() == action)
+                .forEach(r -> seen.merge(r.outcome(), 1, Integer::sum)));
+    int all = seen.values().stream().mapToInt(n -> n).sum();
+    int without = seen.getOrDefault(Optional.<Outcome>empty(), 0);
+    Set<Optional<Outcome>> said = new HashSet<>(seen.keySet());
+    said.remove(Optional.<Outcome>empty());
+    boolean onlyGoals = action == Action.SHOT && said.equals(Set.of(Optional.of(Outcome.GOAL)));
+    if (said.isEmpty() || onlyGoals) {
+      return Optional.empty();
+    }
+    if (without >= LEAST_WITHOUT && without >= LEAST_WITHOUT_SHARE * all && without < all) {
+      return Optional.of(
+          without + " of " + all + " rows with action " + action.word() + " without an outcome");
+    }
+    return said.size() == 1 && without == 0 && all >= LEAST_ALIKE
+        ? Optional.of(
+            all
+                + " rows with action "
+                + action.word()
+                + ", all with outcome "
+                + said.iterator().next().orElseThrow().word())
+        : Optional.empty();
   }
 
   private static void goals(List<Game> games, String where, List<Doubt> doubts) {

@@ -23,7 +23,7 @@ public final class SheetDoubts {
     Map<Frame, List<Game>> alike = new LinkedHashMap<>();
     for (Game g : season.games()) {
       Frame frame = season.frames().get(g.id());
-      if (frame != null) {
+      if (frame != null && !g.rows().isEmpty()) {
         alike.computeIfAbsent(frame, f -> new ArrayList<>()).add(g);
       }
     }

@@ -31,6 +31,12 @@ final class Spots {
   /** Median distance that is nowhere near, m: a place clicked roughly is nearer. Assumed. */
   private static final double NOWHERE = 2.5;
 
+  /** Share nowhere near that is no slip, where the others are on their spots. Assumed. */
+  private static final double STRAY = 0.1;
+
+  /** Share on the spots that shows a sheet which writes places well. Assumed. */
+  private static final double PRECISE = 0.3;
+
   private static final String EXPECTED = "face-offs on the rink's nine spots";
 
   private final Frame frame;
@@ -72,7 +78,7 @@ final class Spots {
     Rink rink = frame.rink();
     double off = median(p -> p, rink);
     if (off <= OFF_THEM) {
-      return Optional.empty();
+      return stray(where, rink);
     }
     String found =
         String.format(
@@ -92,6 +98,22 @@ final class Spots {
                 EXPECTED,
                 "Check under [columns] of the sheet map that x_m and y_m are the right columns and that"
                     + " action calls a face-off what is one; under [place] unit, center_x and center_y."))
+        : stray(where, rink);
+  }
+
+  /** Where many face-offs are on their spots, those that are nowhere near are something else. */
+  private Optional<Doubt> stray(String where, Rink rink) {
+    Share far = new Share();
+    Share on = new Share();
+    faceOffs.forEach(p -> far.add(distance(p, rink) > NOWHERE));
+    faceOffs.forEach(p -> on.add(distance(p, rink) <= ON_THEM));
+    return far.above(STRAY, LEAST) && on.above(PRECISE, LEAST)
+        ? Optional.of(
+            Doubt.warn(
+                where,
+                far + " face-offs nowhere near a spot",
+                EXPECTED,
+                "Check the words of action in the sheet map: other rows may be read as face-offs."))
         : Optional.empty();
   }
 

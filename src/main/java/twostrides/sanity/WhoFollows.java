@@ -35,6 +35,8 @@ final class WhoFollows {
   private final Share missed = new Share();
   private final Share regained = new Share();
   private final Share lost = new Share();
+  private final Share carriedAfterRelease = new Share();
+  private final Share dumpedAfterRelease = new Share();
   private final Share receiver = new Share();
   private final Share exchanged = new Share();
   private final Share nearerToStart = new Share();
@@ -45,6 +47,7 @@ final class WhoFollows {
       for (int i = 0; i + 1 < g.rows().size(); i++) {
         PlayRow r = g.rows().get(i);
         PlayRow next = g.rows().get(i + 1);
+        entry(r, next);
         if (next.period() == r.period()
             && r.team().isPresent()
             && next.team().isPresent()
@@ -52,6 +55,18 @@ final class WhoFollows {
             && next.action() != Action.FACEOFF) {
           look(r, next);
         }
+      }
+    }
+  }
+
+  /** A puck that is dumped in was sent on in the row before; one that is carried in was not. */
+  private void entry(PlayRow before, PlayRow r) {
+    if (r.action() == Action.ENTRY && r.outcome().isPresent()) {
+      boolean sent = before.action() == Action.RELEASE && before.team().equals(r.team());
+      if (r.outcome().get() == Outcome.CARRIED) {
+        carriedAfterRelease.add(sent);
+      } else if (r.outcome().get() == Outcome.DUMPED) {
+        dumpedAfterRelease.add(sent);
       }
     }
   }
@@ -93,6 +108,17 @@ final class WhoFollows {
     String where = games.get(0).rows().get(0).sheet();
     List<Doubt> doubts = new ArrayList<>();
     w.outcomes(where, doubts);
+    if (w.carriedAfterRelease.above(HALF, LEAST) && w.dumpedAfterRelease.below(HALF, LEAST)) {
+      doubts.add(
+          Doubt.stop(
+              where,
+              w.carriedAfterRelease
+                  + " carried entries right after a release of their team, and "
+                  + w.dumpedAfterRelease
+                  + " dumped ones",
+              "dumped entries after a release, carried ones not",
+              "Exchange the words carried and dumped of outcome in the sheet map."));
+    }
     w.receivers(where, doubts);
     w.ends(where, doubts);
     return doubts;

@@ -111,7 +111,9 @@ final class MapMistakes {
     exchange("skaters_for", "skaters_against");
     wrong.put(
         "home and away skaters taken as the acting team's and the other's",
-        right.replace("skaters_home =", "skaters_for =").replace("skaters_away =", "skaters_against ="));
+        right
+            .replace("skaters_home =", "skaters_for =")
+            .replace("skaters_away =", "skaters_against ="));
     wrong.put(
         "the acting team's skaters taken as home",
         column("skaters_for").isEmpty()
@@ -144,13 +146,14 @@ final class MapMistakes {
         }) {
       wrong.put(two[0] + " and " + two[1] + " exchanged", outcomes(two[0], two[1]));
     }
-    wrong.put("goals read as shots on net", right.replace("outcome = \"goal\"", "outcome = \"on_net\""));
+    wrong.put(
+        "goals read as shots on net", right.replace("outcome = \"goal\"", "outcome = \"on_net\""));
     wrong.put(
         "shots on net read as goals", right.replace("outcome = \"on_net\"", "outcome = \"goal\""));
     wrong.put(
-        "every pass complete", right.replace("pass\", outcome = \"missed\"", "pass\", outcome = \"complete\""));
-    wrong.put(
-        "every pass missed", right.replace("outcome = \"complete\"", "outcome = \"missed\""));
+        "every pass complete",
+        right.replace("pass\", outcome = \"missed\"", "pass\", outcome = \"complete\""));
+    wrong.put("every pass missed", right.replace("outcome = \"complete\"", "outcome = \"missed\""));
   }
 
   private List<String> actions() {

@@ -11,13 +11,21 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import twostrides.checks.Printed;
+import twostrides.game.Game;
+import twostrides.game.SeasonReader;
+import twostrides.game.SheetForms;
+import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetMap;
 
 /**
  * Each key of each shipped map of play sheets wrong in each plausible way, and the wrong map given
@@ -31,19 +39,19 @@ class MapMistakesTest {
   private static final Path OPEN =
       Path.of(System.getProperty("twostrides.openData", "../shared/open-data"));
 
-  /** Where the sheets of each map are. */
-  private static final Map<String, String> SHEETS = sheets();
+  /** A game, or two where a sheet holds several, for each map. */
+  private static final Map<String, String> SHEETS =
+      new TreeMap<>(
+          Map.of(
+              "womens-2022-open-data", "2022-02-12-E-at-D.events.csv",
+              "women-2018-19", "women-2018-19/sheets/2019-04-13-G-at-H.csv",
+              "women-2023", "women-2023/sheets/games.csv",
+              "men-2024", "men-2024/sheets/2024-10-13.Team.B.@.Team.A.-.Events.csv",
+              "women-league-2021", "women-league-2021/sheets/games.csv",
+              "tracked-2023", "tracked-2023/native/2023-12-28-M2-at-M4.csv"));
 
-  private static Map<String, String> sheets() {
-    Map<String, String> sheets = new LinkedHashMap<>();
-    sheets.put("womens-2022-open-data", "*.events.csv");
-    sheets.put("women-2018-19", "women-2018-19/sheets/*.csv");
-    sheets.put("women-2023", "women-2023/sheets/*.csv");
-    sheets.put("men-2024", "men-2024/sheets/*.csv");
-    sheets.put("women-league-2021", "women-league-2021/sheets/*.csv");
-    sheets.put("tracked-2023", "tracked-2023/native/*.csv");
-    return sheets;
-  }
+  /** Rows of two games of a sheet that holds five. */
+  private static final int TWO_GAMES = 3500;
 
   private enum Answer {
     REFUSED,
@@ -54,7 +62,17 @@ class MapMistakesTest {
   @TempDir Path dir;
 
   @Test
-  void noMistakePassesSilently() throws IOException {
+  void noMistakeInTwoMapsPassesSilently() throws IOException, SheetException {
+    noMistakePasses(Set.of("women-2023", "tracked-2023"));
+  }
+
+  @Test
+  @Tag("long")
+  void noMistakeInAnyMapPassesSilently() throws IOException, SheetException {
+    noMistakePasses(SHEETS.keySet());
+  }
+
+  private void noMistakePasses(Set<String> maps) throws IOException, SheetException {
     if (!Files.isDirectory(OPEN.resolve("women-2023"))) {
       System.err.println("SKIPPED: no open games at " + OPEN + " (set -Dtwostrides.openData)");
     }
@@ -62,14 +80,21 @@ class MapMistakesTest {
     Map<Answer, Integer> all = new LinkedHashMap<>();
     Map<String, List<String>> missed = new LinkedHashMap<>();
     for (Map.Entry<String, String> sheet : SHEETS.entrySet()) {
-      String sheets = OPEN.resolve(sheet.getValue()).toString();
+      if (!maps.contains(sheet.getKey())) {
+        continue;
+      }
+      Path sheets = twoGames(OPEN.resolve(sheet.getValue()));
       String right = Files.readString(Path.of("docs/maps", sheet.getKey() + ".toml"));
       Run baseline = check(right, sheets);
       assertEquals(Main.DONE, baseline.code(), baseline.err());
       assertEquals(List.of(), said(baseline, "Look at this"), sheet.getKey());
+      List<Game> games = games(right, sheets);
       Map<Answer, Integer> counts = new LinkedHashMap<>();
       for (Map.Entry<String, String> mistake : MapMistakes.of(right).entrySet()) {
         Answer answer = answer(baseline, check(mistake.getValue(), sheets));
+        if (answer == Answer.MISSED && games(mistake.getValue(), sheets).equals(games)) {
+          continue;
+        }
         counts.merge(answer, 1, Integer::sum);
         all.merge(answer, 1, Integer::sum);
         if (Boolean.getBoolean("twostrides.mistakes")) {
@@ -102,9 +127,24 @@ class MapMistakesTest {
         + " missed";
   }
 
-  private Run check(String map, String sheets) throws IOException {
+  private Run check(String map, Path sheets) throws IOException {
     Path file = Files.writeString(dir.resolve("map.toml"), map);
     return Run.of("check", "--map", file, sheets);
+  }
+
+  /** What a map makes of the sheets: where that is the same, nothing was wrong. */
+  private List<Game> games(String map, Path sheets) throws IOException, SheetException {
+    Path file = Files.writeString(dir.resolve("map.toml"), map);
+    return SeasonReader.read(
+            List.of(sheets), Optional.of(SheetMap.read(file, SheetForms.ALL)), false, n -> {})
+        .games();
+  }
+
+  private Path twoGames(Path sheets) throws IOException {
+    try (Stream<String> lines = Files.lines(sheets)) {
+      return Files.write(
+          dir.resolve(String.valueOf(sheets.getFileName())), lines.limit(TWO_GAMES).toList());
+    }
   }
 
   private static Answer answer(Run right, Run wrong) {
@@ -129,6 +169,6 @@ class MapMistakesTest {
           .takeWhile(l -> l.startsWith(kind))
           .toList();
     }
-    return lines.stream().filter(l -> l.startsWith(kind)).collect(Collectors.toList());
+    return lines.stream().filter(l -> l.startsWith(kind)).toList();
   }
 }

@@ -25,8 +25,6 @@ import twostrides.race.Racer;
 import twostrides.race.Scene;
 import twostrides.race.SeededRandom;
 import twostrides.race.SkaterSet;
-import twostrides.stats.Calibration;
-import twostrides.stats.Forecast;
 import twostrides.rulebook.RaceQuestion;
 import twostrides.season.Columns;
 import twostrides.season.SkatersAtRelease;
@@ -102,7 +100,9 @@ class OpenClearancesTest {
                   List.of(
                       map("womens-2022-power-play-starts.toml").orElseThrow(),
                       map("womens-2022-power-play-ends.toml").orElseThrow()),
-                  GameSpan.of(new Season(List.of(game), List.of(), 0, List.of(), List.of(), Map.of(), Map.of())),
+                  GameSpan.of(
+                      new Season(
+                          List.of(game), List.of(), 0, List.of(), List.of(), Map.of(), Map.of())),
                   true)
               .of(game.id());
       Tracks tracks =
