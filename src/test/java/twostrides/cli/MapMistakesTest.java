@@ -107,7 +107,7 @@ class MapMistakesTest {
       FIGURES.say("%s: %s", sheet.getKey(), words(counts));
     }
     FIGURES.say("all: %s", words(all));
-    missed.forEach((mistake, maps) -> FIGURES.say("missed: %s (%d maps)", mistake, maps.size()));
+    missed.forEach((mistake, in) -> FIGURES.say("missed: %s (%d maps)", mistake, in.size()));
     assertTrue(all.values().stream().mapToInt(n -> n).sum() >= 40);
     String page = Files.readString(Path.of("docs/checks.md"));
     assertEquals(
