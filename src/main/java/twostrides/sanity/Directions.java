@@ -211,7 +211,16 @@ final class Directions {
           + " toward the acting team's own net. Correct team under [columns], or write x with the"
           + " other sign.";
     }
-    return fixedToTheRink();
+    return sides.keySet().stream().anyMatch(this::bothAlike)
+        ? "No one view makes all of it right. Correct the signs of these places in the sheet, or give"
+            + " games that differ maps of their own."
+        : fixedToTheRink();
+  }
+
+  /** Whether both teams of a period attack one end as the sheet writes it. */
+  private boolean bothAlike(Side s) {
+    Side other = new Side(s.game(), !s.home(), s.period());
+    return sides.containsKey(other) && turnedInTruth(s) == turnedInTruth(other);
   }
 
   private String fixedToTheRink() {

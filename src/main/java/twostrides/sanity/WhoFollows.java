@@ -19,6 +19,9 @@ final class WhoFollows {
   /** Rows that it takes to tell. Assumed. */
   private static final int LEAST = 20;
 
+  /** The same where two outcomes must both be the wrong way round. Assumed. */
+  private static final int LEAST_OF_TWO = 10;
+
   /** Half: true sheets are far from it on either side. Assumed. */
   private static final double HALF = 0.5;
 
@@ -145,7 +148,7 @@ final class WhoFollows {
               "missed passes followed by the opponent",
               "Check the words of outcome in the sheet map; a pass said to be missed counts as lost."));
     }
-    if (regained.below(HALF, LEAST) && lost.above(HALF, LEAST)) {
+    if (regained.below(HALF, LEAST_OF_TWO) && lost.above(HALF, LEAST_OF_TWO)) {
       doubts.add(
           Doubt.stop(
               where,
