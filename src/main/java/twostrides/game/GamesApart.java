@@ -123,7 +123,7 @@ final class GamesApart {
   }
 
   private boolean fits(int against) {
-    return against < LEAST_AGAINST || against < LEAST_SHARE * rows.size();
+    return against <= LEAST_SHARE * rows.size();
   }
 
   private int against(int period, int clock) {
