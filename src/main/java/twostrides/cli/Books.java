@@ -45,7 +45,9 @@ final class Books {
   @Option(
       names = "--season",
       paramLabel = "2025-26",
-      description = "Season of the book; without it the newest that the book covers.")
+      description =
+          "Season of the book; without it each game's own by its date, else the newest that the book"
+              + " covers.")
   String season;
 
   /** The book. */

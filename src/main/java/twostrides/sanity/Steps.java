@@ -152,10 +152,12 @@ final class Steps {
 
   private static Doubt length(Game g, Frame frame) {
     long seconds = Math.round(seen(g, frame));
-    return Doubt.stop(
+    return Doubt.warn(
         g.rows().get(0).sheet(),
         "no clock above " + seconds / 60 + ":00 in the periods of game " + g.id(),
         "periods of " + plain(frame.periodLength() / 60) + " minutes",
-        "Write in the sheet map, under [clock]: period_length_s = " + seconds + ".");
+        "Write in the sheet map, under [clock]: period_length_s = "
+            + seconds
+            + ". Until then every instant of a period is said to be later than it was.");
   }
 }

@@ -4,6 +4,6 @@
  * itself is a doubt: with its figures, and with the setting that would make it right where one
  * does. Thresholds stand beside each test; below the least number of rows nothing is said.
  *
- * <p>May import {@code game}, {@code sheet}, {@code rink} and {@code rulebook.penalty}.
+ * <p>May import {@code game}, {@code sheet} and {@code rink}.
  */
 package twostrides.sanity;
