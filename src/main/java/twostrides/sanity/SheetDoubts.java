@@ -41,6 +41,7 @@ public final class SheetDoubts {
     doubts.addAll(WhoFollows.of(games));
     doubts.addAll(ManpowerSides.of(games));
     doubts.addAll(Kinds.of(games));
+    doubts.addAll(AtTheLine.of(games));
     doubts.addAll(Steps.of(games, frame));
     return doubts;
   }

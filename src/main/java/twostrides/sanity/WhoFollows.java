@@ -22,6 +22,9 @@ final class WhoFollows {
   /** The same where two outcomes must both be the wrong way round. Assumed. */
   private static final int LEAST_OF_TWO = 10;
 
+  /** Releases of which it is not said who got them; in true sheets one in ten is. Assumed. */
+  private static final double UNSAID = 0.3;
+
   /** Half: true sheets are far from it on either side. Assumed. */
   private static final double HALF = 0.5;
 
@@ -38,6 +41,7 @@ final class WhoFollows {
   private final Share missed = new Share();
   private final Share regained = new Share();
   private final Share lost = new Share();
+  private final Share unsaid = new Share();
   private final Share carriedAfterRelease = new Share();
   private final Share dumpedAfterRelease = new Share();
   private final Share receiver = new Share();
@@ -83,7 +87,11 @@ final class WhoFollows {
         received(r, next);
       }
     } else if (r.action() == Action.RELEASE) {
-      outcome.ifPresent(o -> (o == Outcome.REGAINED ? regained : lost).add(own));
+      if (outcome.isEmpty()) {
+        unsaid.add(own);
+      } else {
+        (outcome.get() == Outcome.REGAINED ? regained : lost).add(own);
+      }
     }
   }
 
@@ -165,6 +173,14 @@ final class WhoFollows {
               regained + " regained releases and " + lost + " lost ones followed by their own team",
               "regained releases followed by their own team, lost ones by the opponent",
               "Check the words of action and outcome in the sheet map."));
+    }
+    if (unsaid.above(UNSAID, LEAST)) {
+      doubts.add(
+          Doubt.warn(
+              where,
+              unsaid + " releases followed by their own team",
+              "most releases followed by the opponent",
+              "Check the words of action in the sheet map: other rows may be read as releases."));
     }
   }
 
