@@ -75,6 +75,9 @@ final class Sheets {
               played.usual(),
               n -> progress.step("reading sheets", n, files.size()));
     } catch (SheetException e) {
+      if (keepGoing) {
+        throw e;
+      }
       throw new UnreadableSheetException(e);
     }
     progress.done();
