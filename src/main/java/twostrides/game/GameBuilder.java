@@ -156,7 +156,7 @@ final class GameBuilder {
       ReadRow<PlayRow> r = rows.get(i);
       if (clock.voidFrom(i) < 0) {
         PlayRow row = clock.mended(i);
-        if (row != r.row()) {
+        if (!row.equals(r.row())) {
           mends.add(Mend.CLOCK);
         }
         kept.add(new ReadRow<>(r.source(), r.gameId(), r.about(), row));
