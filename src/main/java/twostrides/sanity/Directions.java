@@ -44,11 +44,7 @@ final class Directions {
       "shots and entries in the half that a team attacks, and the face-off after its icing in its own";
 
   /** A team in a period. */
-  private record Side(Game game, boolean home, int period) {
-    String team() {
-      return home ? game.home() : game.away();
-    }
-  }
+  private record Side(String game, String team, boolean home, int period) {}
 
   /** What lies at the wrong end, by kind. */
   private static final class Tally {
@@ -73,9 +69,11 @@ final class Directions {
   }
 
   private final Map<Side, Tally> sides = new LinkedHashMap<>();
+  private final List<Game> games;
   private final Frame frame;
 
   private Directions(List<Game> games, Frame frame) {
+    this.games = games;
     this.frame = frame;
     games.forEach(this::count);
   }
@@ -114,7 +112,7 @@ final class Directions {
   }
 
   private void add(Game game, PlayRow r, String team, String kind, boolean wrongEnd) {
-    Side side = new Side(game, team.equals(game.home()), r.period());
+    Side side = new Side(game.id(), team, team.equals(game.home()), r.period());
     sides.computeIfAbsent(side, s -> new Tally()).add(kind, wrongEnd);
   }
 
@@ -122,7 +120,7 @@ final class Directions {
   private List<Side> mirrored() {
     boolean any =
         sides.values().stream().anyMatch(Tally::mirrored)
-            || games().stream().anyMatch(g -> wrongOf(g).above(MIRRORED, LEAST));
+            || games.stream().anyMatch(g -> wrongOf(g).above(MIRRORED, LEAST));
     return sides.keySet().stream().filter(s -> any && wrongEnd(s)).toList();
   }
 
@@ -131,23 +129,22 @@ final class Directions {
     return 2 * sum.yes() > sum.all();
   }
 
-  private Set<Game> games() {
-    return sides.keySet().stream()
-        .map(Side::game)
-        .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
-  }
-
   private Share wrongOf(Game game) {
     Share wrong = new Share();
     sides.forEach(
         (side, tally) -> {
-          if (side.game() == game) {
+          if (side.game().equals(game.id())) {
             for (int i = 0; i < tally.sum.all(); i++) {
               wrong.add(i < tally.sum.yes());
             }
           }
         });
     return wrong;
+  }
+
+  private String sheetOf(Side side) {
+    Game game = games.stream().filter(g -> g.id().equals(side.game())).findFirst().orElseThrow();
+    return game.rows().get(0).sheet();
   }
 
   private Doubt mirroredDoubt(List<Side> mirrored) {
@@ -160,7 +157,7 @@ final class Directions {
                         + " in period "
                         + s.period()
                         + " of game "
-                        + s.game().id()
+                        + s.game()
                         + " ("
                         + sides.get(s).words()
                         + " at the wrong end)")
@@ -178,7 +175,7 @@ final class Directions {
                     + games
                     + (games == 1 ? " game" : " games")
                 : "");
-    return Doubt.stop(mirrored.get(0).game().rows().get(0).sheet(), found, EXPECTED, remedy());
+    return Doubt.stop(sheetOf(mirrored.get(0)), found, EXPECTED, remedy());
   }
 
   /**
@@ -219,8 +216,13 @@ final class Directions {
 
   /** Whether both teams of a period attack one end as the sheet writes it. */
   private boolean bothAlike(Side s) {
-    Side other = new Side(s.game(), !s.home(), s.period());
-    return sides.containsKey(other) && turnedInTruth(s) == turnedInTruth(other);
+    return sides.keySet().stream()
+        .anyMatch(
+            o ->
+                o.game().equals(s.game())
+                    && o.period() == s.period()
+                    && o.home() != s.home()
+                    && turnedInTruth(o) == turnedInTruth(s));
   }
 
   private String fixedToTheRink() {
@@ -230,11 +232,11 @@ final class Directions {
     Map<Integer, Boolean> known = new LinkedHashMap<>();
     for (Side s : sides.keySet()) {
       boolean homePlus = turnedInTruth(s) != s.home();
-      plusX.computeIfAbsent(s.game().id(), g -> new TreeSet<>());
+      plusX.computeIfAbsent(s.game(), g -> new TreeSet<>());
       Boolean before = known.putIfAbsent(s.period(), homePlus);
       oneForAll &= before == null || before == homePlus;
       if (homePlus) {
-        plusX.get(s.game().id()).add(s.period());
+        plusX.get(s.game()).add(s.period());
         all.add(s.period());
       }
     }
@@ -271,7 +273,7 @@ final class Directions {
     return wrong.above(STRAY, LEAST_OF_GAME)
         ? Optional.of(
             Doubt.warn(
-                games().iterator().next().rows().get(0).sheet(),
+                games.get(0).rows().get(0).sheet(),
                 wrong + " shots from the own half",
                 "one in fifty",
                 "Check the words of action in the sheet map: other rows may be read as shots."))
