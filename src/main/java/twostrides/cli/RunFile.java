@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Collection;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -35,6 +36,7 @@ final class RunFile {
       List<Path> inputs,
       Optional<SheetMap> map,
       Settings settings,
+      Collection<twostrides.rulebook.Season> seasons,
       Ice.Played played,
       boolean noNames,
       long seed,
@@ -53,6 +55,11 @@ final class RunFile {
       json.writeObjectFieldStart("settings");
       json.writeStringField("rulebook", settings.book().id());
       json.writeStringField("rulebook_season", settings.book().season().toString());
+      json.writeArrayFieldStart("rulebook_seasons_of_games");
+      for (twostrides.rulebook.Season s : seasons) {
+        json.writeString(s.toString());
+      }
+      json.writeEndArray();
       json.writeObjectFieldStart("rulebook_settings");
       for (Setting s : settings.book().settings().values()) {
         json.writeStringField(s.key().word(), s.value());

@@ -2,6 +2,7 @@ package twostrides.game;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,12 +27,19 @@ final class PlayRows {
   private final String sheetName;
   private final String fallbackGame;
   private final List<DoubtfulRow> doubtful;
+  private final Collection<Mend> mends;
 
-  PlayRows(Frame frame, String sheetName, String fallbackGame, List<DoubtfulRow> doubtful) {
+  PlayRows(
+      Frame frame,
+      String sheetName,
+      String fallbackGame,
+      List<DoubtfulRow> doubtful,
+      Collection<Mend> mends) {
     this.frame = frame;
     this.sheetName = sheetName;
     this.fallbackGame = fallbackGame;
     this.doubtful = doubtful;
+    this.mends = mends;
   }
 
   private static Map<String, Boolean> venue() {
@@ -90,8 +98,8 @@ final class PlayRows {
             p,
             elapsed.orElseThrow(),
             team,
-            in.text(SheetForms.PLAYER),
-            in.text(SheetForms.OTHER_PLAYER),
+            in.id(SheetForms.PLAYER),
+            in.id(SheetForms.OTHER_PLAYER),
             action.orElseThrow(),
             outcome,
             place,
@@ -100,7 +108,7 @@ final class PlayRows {
             stop,
             penalty,
             minutes,
-            in.text(SheetForms.SERVED_BY),
+            in.id(SheetForms.SERVED_BY),
             pressure,
             skaters,
             ownOnIce,
@@ -111,6 +119,7 @@ final class PlayRows {
     ReadRow.AboutGame about =
         new ReadRow.AboutGame(
             date, teams.home(), teams.away(), in.clockDecimals(), in.placeDecimals());
+    mends.addAll(in.mends());
     return Optional.of(
         new ReadRow<>(source, in.text(SheetForms.GAME).orElse(fallbackGame), about, row));
   }
