@@ -38,7 +38,7 @@ import twostrides.season.Evidence;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SetAside;
 import twostrides.sheet.SheetException;
-import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetMaps;
 import twostrides.stats.Count;
 import twostrides.tracking.SyncSheets;
 import twostrides.tracking.VideoSeconds;
@@ -197,10 +197,10 @@ final class ReviewCommand implements Callable<Integer> {
     List<Path> inputs = inputs(files);
     // Says at once what is wrong with the place, and puts back what a run left that was stopped.
     OutputFolder.at(out, inputs).close();
-    Optional<SheetMap> map = sheets.sheetMap();
-    Ice.Played played = ice.of(asRead, map);
+    SheetMaps sheetMaps = sheets.sheetMaps();
+    Ice.Played played = ice.of(asRead, sheetMaps);
     IcingBook book = played.book();
-    Season read = sheets.read(files, map, played, progress);
+    Season read = sheets.read(files, sheetMaps, played, progress);
     if (read.rowsUsed() == 0) {
       Sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
       throw SheetException.ofFile(
@@ -248,7 +248,7 @@ final class ReviewCommand implements Callable<Integer> {
           folder.writing(),
           season,
           inputs,
-          map,
+          sheetMaps,
           settings,
           played,
           noNames,
@@ -264,8 +264,7 @@ final class ReviewCommand implements Callable<Integer> {
 
   /** Everything the run read: the sheets, the map if there is one, and tracking. */
   private List<Path> inputs(List<Path> files) throws SheetException {
-    return Stream.of(
-            files, Stream.ofNullable(sheets.map).toList(), tracking.inputs(), clicked.inputs())
+    return Stream.of(files, sheets.mapFiles(), tracking.inputs(), clicked.inputs())
         .flatMap(List::stream)
         .toList();
   }

@@ -17,6 +17,7 @@ import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetMaps;
 import twostrides.sheet.SheetReader;
 import twostrides.sheet.SheetRow;
 
@@ -26,7 +27,7 @@ import twostrides.sheet.SheetRow;
  */
 public final class SeasonReader {
 
-  private final Optional<SheetMap> map;
+  private final SheetMaps maps;
   private final boolean keepGoing;
   private final Usual usual;
   private final Map<String, List<ReadRow<PlayRow>>> playRows = new LinkedHashMap<>();
@@ -37,9 +38,9 @@ public final class SeasonReader {
   private final List<SheetException> unreadable = new ArrayList<>();
   private int rowsRead;
 
-  private SeasonReader(Optional<SheetMap> map, boolean keepGoing, Usual usual) {
+  private SeasonReader(SheetMaps maps, boolean keepGoing, Usual usual) {
     this.usual = usual;
-    this.map = map;
+    this.maps = maps;
     this.keepGoing = keepGoing;
   }
 
@@ -91,7 +92,25 @@ public final class SeasonReader {
       Usual usual,
       Consumer<Integer> eachFile)
       throws SheetException {
-    SeasonReader reader = new SeasonReader(map, keepGoing, usual);
+    return read(files, SheetMaps.of(map), keepGoing, usual, eachFile);
+  }
+
+  /**
+   * Reads files in their order, each through its map.
+   *
+   * @param files sheets
+   * @param maps which sheet is read through which map
+   * @param keepGoing whether a file that cannot be read is set aside whole instead of stopping the
+   *     run
+   * @param usual rink and period where the map does not say
+   * @param eachFile told the number of files read so far, for a progress line
+   * @throws SheetException when a file cannot be read and {@code keepGoing} is off, or one period
+   *     of a game stands in two sheets
+   */
+  public static Season read(
+      List<Path> files, SheetMaps maps, boolean keepGoing, Usual usual, Consumer<Integer> eachFile)
+      throws SheetException {
+    SeasonReader reader = new SeasonReader(maps, keepGoing, usual);
     for (int i = 0; i < files.size(); i++) {
       reader.file(files.get(i));
       eachFile.accept(i + 1);
@@ -104,6 +123,7 @@ public final class SeasonReader {
     SheetMap used;
     Frame frame;
     try {
+      Optional<SheetMap> map = maps.of(file);
       used = map.isPresent() ? map.get() : plainMapFor(file);
       frame = Frame.of(used, Frame.View.ACTING_TEAM, usual);
       sheet = SheetReader.read(file, used);

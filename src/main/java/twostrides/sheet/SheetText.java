@@ -71,8 +71,18 @@ final class SheetText {
    * @throws SheetException when the file is missing or its bytes are not text in that charset
    */
   static SheetText read(Path path, Optional<Charset> declared) throws SheetException {
-    String file = display(path);
-    byte[] bytes = bytes(path, file);
+    return of(display(path), bytes(path, display(path)), declared);
+  }
+
+  /**
+   * Decodes the bytes of a file.
+   *
+   * @param file the file as messages show it
+   * @param bytes its bytes
+   * @param declared the charset that a map declares
+   * @throws SheetException when the bytes are not text in that charset
+   */
+  static SheetText of(String file, byte[] bytes, Optional<Charset> declared) throws SheetException {
     Optional<Charset> marked = MARKED.stream().filter(c -> begins(bytes, mark(c))).findFirst();
     int start = marked.map(c -> mark(c).length).orElse(0);
     Charset charset = marked.or(() -> declared).orElse(StandardCharsets.UTF_8);
