@@ -19,6 +19,7 @@ import twostrides.rulebook.BookException;
 import twostrides.rulebook.IcingBook;
 import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
 import twostrides.sheet.SheetMaps;
 import twostrides.sheet.SheetReader;
@@ -53,7 +54,7 @@ final class CheckCommand implements Callable<Integer> {
     Set<String> columns = new TreeSet<>();
     boolean tags = false;
     for (Path f : files) {
-      if (season.unreadable().stream().noneMatch(e -> e.file().equals(f.toString()))) {
+      if (season.unreadable().stream().noneMatch(e -> e.file().equals(SheetFiles.display(f)))) {
         Optional<SheetMap> map = maps.of(f);
         SheetMap used = map.isPresent() ? map.get() : SeasonReader.plainMapFor(f);
         Sheet sheet = SheetReader.read(f, used);

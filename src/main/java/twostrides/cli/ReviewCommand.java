@@ -38,6 +38,7 @@ import twostrides.season.Evidence;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SetAside;
 import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMaps;
 import twostrides.stats.Count;
 import twostrides.tracking.SyncSheets;
@@ -196,7 +197,7 @@ final class ReviewCommand implements Callable<Integer> {
     List<Path> files = sheets.files();
     List<Path> inputs = inputs(files);
     // Says at once what is wrong with the place, and puts back what a run left that was stopped.
-    OutputFolder.at(out, inputs).close();
+    OutputFolder.at(out, SheetFiles.onDisk(inputs)).close();
     SheetMaps sheetMaps = sheets.sheetMaps();
     Ice.Played played = ice.of(asRead, sheetMaps);
     IcingBook book = played.book();
@@ -216,7 +217,7 @@ final class ReviewCommand implements Callable<Integer> {
     VideoReport video = VideoReport.of(VideoSeconds.of(read, sync, tracking.syncReach), sync);
     Season season = video.season();
     Settings settings = new Settings(window, book, others, manpower, race(), TravelBound.DEFAULT);
-    try (OutputFolder folder = OutputFolder.at(out, inputs)) {
+    try (OutputFolder folder = OutputFolder.at(out, SheetFiles.onDisk(inputs))) {
       twostrides.season.Season all =
           twostrides.season.Season.of(
               noNames ? Anonymous.games(season.games()) : season.games(),

@@ -137,10 +137,10 @@ public final class SeasonReader {
     rowsRead += sheet.rowsRead();
     setAside.addAll(sheet.setAside());
     if (used.schema().equals(SheetForms.TAG)) {
-      TagRows rows = new TagRows(frame, sheet.name(), sheet.stem(), setAside);
+      TagRows rows = new TagRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), setAside);
       take(sheet, tagRows, r -> rows.read(r), frame, t -> t.period());
     } else {
-      PlayRows rows = new PlayRows(frame, sheet.name(), sheet.stem(), setAside);
+      PlayRows rows = new PlayRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), setAside);
       take(sheet, playRows, r -> rows.read(r), frame, t -> t.period());
     }
   }

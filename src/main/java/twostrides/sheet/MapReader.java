@@ -103,13 +103,14 @@ final class MapReader {
       return FileSettings.PLAIN;
     }
     MapTable file = found.get();
-    file.allowOnly(List.of("delimiter", "charset", "decimal"), "a key of [file]");
+    file.allowOnly(List.of("delimiter", "charset", "decimal", "rows"), "a key of [file]");
     Optional<Character> delimiter = Optional.empty();
     if (file.has("delimiter")) {
       delimiter = Optional.of(oneOf(file, "delimiter", List.of(",", ";", "\t")).charAt(0));
     }
     char decimal = file.has("decimal") ? oneOf(file, "decimal", List.of(".", ",")).charAt(0) : '.';
-    return new FileSettings(delimiter, charset(file), decimal);
+    return new FileSettings(
+        delimiter, charset(file), decimal, file.text("rows").map(String::strip));
   }
 
   private static Optional<Charset> charset(MapTable file) throws SheetException {
