@@ -17,6 +17,7 @@ import picocli.CommandLine.Command;
     subcommands = {
       ReviewCommand.class,
       CheckCommand.class,
+      MapCommand.class,
       RulingCommand.class,
       WhatIfCommand.class,
       RulebooksCommand.class,

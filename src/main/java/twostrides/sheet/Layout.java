@@ -85,7 +85,9 @@ final class Layout {
                 + Wording.list(required),
             emptied
                 ? "Say in the map where the column comes from."
-                : "Add the column, or write a sheet map that says where it comes from.");
+                : "Add the column, or give a sheet map that says where it comes from: two-strides map "
+                    + file
+                    + " writes one to start from, and docs/sheets.md lists the columns.");
       }
     }
   }
