@@ -42,6 +42,11 @@ final class Books {
     return Bookshelf.find(name, season());
   }
 
+  /** Whether the command line chose the book. */
+  boolean chosen() {
+    return spec.commandLine().getParseResult().hasMatchedOption("--rulebook");
+  }
+
   /** The season, where the command line gives one. */
   Optional<Season> season() {
     return season(season, spec.commandLine());

@@ -50,6 +50,16 @@ public final class Main {
     }
   }
 
+  /** One line on what was not understood, and where to read more; the whole usage hides it. */
+  private static int misunderstood(CommandLine.ParameterException e, String[] args) {
+    CommandLine command = e.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.println(e.getMessage());
+    CommandLine.UnmatchedArgumentException.printSuggestions(e, err);
+    err.println("Help: " + command.getCommandSpec().qualifiedName() + " --help");
+    return USAGE;
+  }
+
   /** The version written into the jar, or "development" when run from classes. */
   static String version() {
     String v = Main.class.getPackage().getImplementationVersion();
@@ -85,6 +95,7 @@ public final class Main {
     line.setUsageHelpWidth(100);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(new Failures());
+    line.setParameterExceptionHandler(Main::misunderstood);
     if (args.length == 0) {
       line.usage(out);
       return USAGE;

@@ -22,9 +22,9 @@ import twostrides.starter.StarterMap;
 @Command(
     name = "map",
     description = {
-      "Looks at an unknown sheet and writes a map to start from: columns, words, clock, places and",
-      "direction as guessed, each with what the guess rests on, and open questions marked # ?.",
-      "Then: two-strides check SHEET --map MAP.toml."
+      "Looks at an unknown sheet and writes a map to start from.",
+      "Columns, words, clock, places and direction are guessed, each with what the guess rests on; open",
+      "questions are marked # ?. Then: two-strides check SHEET --map MAP.toml."
     },
     mixinStandardHelpOptions = true)
 final class MapCommand implements Callable<Integer> {

@@ -301,15 +301,7 @@ final class ReviewCommand implements Callable<Integer> {
             + ", "
             + Sheets.count(review.restarts().size(), "own-zone restart")
             + ".");
-    int assumed = rules.assumed().size();
-    console.println(
-        "Rulebook: "
-            + Books.title(rules)
-            + (assumed == 0
-                ? "."
-                : "; "
-                    + Sheets.count(assumed, "setting")
-                    + " assumed, no source found (rulings.html)."));
+    console.println(rulebookLine(rules));
     console.println(rink);
     console.println(
         Sheets.count(review.flagged().size(), "release")
@@ -358,5 +350,21 @@ final class ReviewCommand implements Callable<Integer> {
             + (disagree.successes() == 0
                 ? "."
                 : "; the " + manpower.word() + " were used (data/manpower.csv)."));
+  }
+
+  /** The book, and how much of it is assumed; where nobody chose it, how to choose one. */
+  private String rulebookLine(IcingBook rules) {
+    String title = "Rulebook: " + Books.title(rules);
+    if (!books.chosen()) {
+      return title
+          + ", as none was chosen: --rulebook names your league's (two-strides rulebooks).";
+    }
+    int assumed = rules.assumed().size();
+    return assumed == 0
+        ? title + "."
+        : title
+            + "; "
+            + Sheets.count(assumed, "setting")
+            + " assumed, no source found (rulings.html).";
   }
 }

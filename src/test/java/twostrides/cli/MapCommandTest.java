@@ -38,7 +38,7 @@ class MapCommandTest {
     Run run = Run.of("map", sheet(), "--out", out);
     assertEquals(Main.DONE, run.code(), run.err());
     assertEquals(Files.readString(out), console.out());
-    assertTrue(run.out().contains("with 1 open question (# ?)"), run.out());
+    assertTrue(run.out().contains("with 2 open questions (# ?)"), run.out());
     Run check = Run.of("check", sheet(), "--map", out);
     assertEquals(Main.DONE, check.code(), check.err());
     assertTrue(check.out().contains("3 rows read = 3 rows used"), check.out());
