@@ -25,7 +25,7 @@ final class Layout {
   private final Map<String, Integer> rulePositions = new HashMap<>();
   private final Map<String, ColumnSpec> specs = new HashMap<>();
   private final Map<String, Slot> slots = new LinkedHashMap<>();
-  private final Map<Rule, Map<String, Slot>> ruled = new IdentityHashMap<>();
+  private final IdentityHashMap<Rule, Map<String, Slot>> ruled = new IdentityHashMap<>();
 
   /**
    * Binds a map to a sheet.
