@@ -42,11 +42,6 @@ final class Books {
     return Bookshelf.find(name, season());
   }
 
-  /** Whether the command line chose the book. */
-  boolean chosen() {
-    return spec.commandLine().getParseResult().hasMatchedOption("--rulebook");
-  }
-
   /** The season, where the command line gives one. */
   Optional<Season> season() {
     return season(season, spec.commandLine());
@@ -110,5 +105,21 @@ final class Books {
     return s.source().isEmpty()
         ? s.grade().meaning()
         : s.source() + " (" + s.grade().meaning() + ")";
+  }
+
+  /** The book, and how much of it is assumed; where nobody chose it, how to choose one. */
+  String line(IcingBook rules) {
+    String title = "Rulebook: " + title(rules);
+    if (!spec.commandLine().getParseResult().hasMatchedOption("--rulebook")) {
+      return title
+          + ", as none was chosen: --rulebook names your league's (two-strides rulebooks).";
+    }
+    int assumed = rules.assumed().size();
+    return assumed == 0
+        ? title + "."
+        : title
+            + "; "
+            + Sheets.count(assumed, "setting")
+            + " assumed, no source found (rulings.html).";
   }
 }

@@ -318,7 +318,7 @@ final class ReviewCommand implements Callable<Integer> {
             + ", "
             + Sheets.count(review.restarts().size(), "own-zone restart")
             + ".");
-    console.println(rulebookLine(rules));
+    console.println(books.line(rules));
     console.println(rink);
     console.println(
         Sheets.count(review.flagged().size(), "release")
@@ -367,21 +367,5 @@ final class ReviewCommand implements Callable<Integer> {
             + (disagree.successes() == 0
                 ? "."
                 : "; the " + manpower.word() + " were used (data/manpower.csv)."));
-  }
-
-  /** The book, and how much of it is assumed; where nobody chose it, how to choose one. */
-  private String rulebookLine(IcingBook rules) {
-    String title = "Rulebook: " + Books.title(rules);
-    if (!books.chosen()) {
-      return title
-          + ", as none was chosen: --rulebook names your league's (two-strides rulebooks).";
-    }
-    int assumed = rules.assumed().size();
-    return assumed == 0
-        ? title + "."
-        : title
-            + "; "
-            + Sheets.count(assumed, "setting")
-            + " assumed, no source found (rulings.html).";
   }
 }

@@ -1,10 +1,8 @@
 package twostrides.starter;
 
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -20,34 +18,6 @@ import twostrides.sheet.SheetException;
  */
 public record StarterMap(String text, int questions) {
 
-  private static final List<String> COLUMNS =
-      List.of(
-          "game",
-          "date",
-          "home",
-          "away",
-          "opponent",
-          "venue",
-          "period",
-          "clock",
-          "team",
-          "player",
-          "other_player",
-          "x_m",
-          "y_m",
-          "to_x_m",
-          "to_y_m",
-          "skaters_home",
-          "skaters_away",
-          "skaters_for",
-          "skaters_against",
-          "net_home_empty",
-          "net_away_empty",
-          "video_s");
-
-  private static final List<String> REQUIRED = List.of("period", "clock", "team");
-
-  private static final Pattern POINT_ZERO = Pattern.compile("\\d+\\.0");
   private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
 
   /**
@@ -66,16 +36,12 @@ public record StarterMap(String text, int questions) {
     private final UnknownSheet sheet;
     private final Found found;
     private final Words words;
-    private final Targets targets;
-    private final Set<String> turned;
     private final StarterText out = new StarterText();
 
     Writer(UnknownSheet sheet) {
       this.sheet = sheet;
       this.found = Found.in(sheet);
       this.words = new Words(sheet, found);
-      this.targets = Targets.of(sheet, found, words);
-      this.turned = Manpower.turnedWords(sheet, found, words);
     }
 
     StarterMap write() {
@@ -92,8 +58,9 @@ public record StarterMap(String text, int questions) {
         out.note("Numbers such as 12,5 stand in it.");
         out.line("decimal = \",\"");
       }
-      columns();
-      rules();
+      Targets targets = Targets.of(sheet, found, words);
+      new ColumnText(sheet, found, targets, out).write();
+      new RuleText(sheet, found, words, targets, out).write();
       team();
       clock();
       place();
@@ -110,136 +77,6 @@ public record StarterMap(String text, int questions) {
         out.note("Columns that nothing uses: " + String.join(", ", unused));
       }
       return new StarterMap(out.toString(), out.questions());
-    }
-
-    private void columns() {
-      out.heading("[columns]");
-      game();
-      for (String ours : COLUMNS.subList(1, COLUMNS.size())) {
-        found.get(ours).ifPresent(c -> column(ours, c));
-        if (found.get(ours).isEmpty() && REQUIRED.contains(ours)) {
-          out.question("No column looks like " + ours + ", which is needed. Name it:");
-          out.note(ours + " = \"\"");
-        }
-      }
-      found.manpower().ifPresent(this::manpower);
-    }
-
-    private void column(String ours, Column c) {
-      boolean target = ours.equals("to_x_m") || ours.equals("to_y_m");
-      if (target && targets.byRule()) {
-        return;
-      }
-      if (c.header().equalsIgnoreCase(ours)) {
-        out.note(c.header() + " is called as ours: " + c.shown());
-        return;
-      }
-      out.note(c.header() + ": " + c.shown());
-      boolean spoiled =
-          ours.endsWith("player")
-              && c.words().keySet().stream().anyMatch(w -> POINT_ZERO.matcher(w).matches());
-      if (spoiled) {
-        out.note("Ids such as 91.0 are taken as 91.");
-        out.line(
-            ours
-                + " = { column = "
-                + StarterText.quoted(c.header())
-                + ", take = '^(.*?)(?:\\.0)?$' }");
-      } else {
-        out.line(ours + " = " + StarterText.quoted(c.header()));
-      }
-    }
-
-    /** A game's id: a column, or date and teams where a file holds several games. */
-    private void game() {
-      Optional<Column> id = found.get("game");
-      long games = sheet.rows().stream().map(found::game).distinct().count();
-      boolean named = found.get("home").isPresent() && found.get("away").isPresent();
-      if (id.isPresent() && id.get().words().size() > 0) {
-        column("game", id.get());
-      } else if (games > 1 && named && found.get("date").isPresent()) {
-        out.note(games + " games in this file, told apart by date and teams.");
-        out.line(
-            "game = { text = \"{"
-                + found.get("date").orElseThrow().header()
-                + "} {"
-                + found.get("away").orElseThrow().header()
-                + "} at {"
-                + found.get("home").orElseThrow().header()
-                + "}\" }");
-      } else {
-        out.note("One game; the file's name is its id.");
-      }
-    }
-
-    private void manpower(Column c) {
-      Manpower order = Manpower.of(sheet, found, c);
-      out.note(c.header() + ": " + c.shown());
-      out.note(order.says());
-      if (!order.sure()) {
-        out.question("Whose skaters come first, those of the acting team or those of home?");
-      }
-      order.cells(false).forEach((ours, source) -> out.line(ours + " = " + source));
-    }
-
-    private void rules() {
-      if (words.action().isEmpty()) {
-        out.line("");
-        out.question("No column says what a row is (pass, shot, face-off...). Write rules for it:");
-        out.note("[[rules]]");
-        out.note("when = { Event = \"Pass\" }");
-        out.note("set = { action = \"pass\", outcome = \"complete\" }");
-        return;
-      }
-      if (words.ours()) {
-        return;
-      }
-      Column action = words.action().get();
-      out.line("");
-      out.note(action.header() + " says what a row is: " + action.words().size() + " words.");
-      for (Words.Line line : words.lines()) {
-        rule(line);
-      }
-    }
-
-    private void rule(Words.Line line) {
-      out.line("");
-      String word = line.when().values().iterator().next();
-      if (line.action().isEmpty()) {
-        out.question(
-            "What is "
-                + StarterText.quoted(word)
-                + " ("
-                + line.rows()
-                + " rows)? Until somebody says, it is not used.");
-      }
-      if (line.note().endsWith("?")) {
-        out.question(line.note());
-      } else if (!line.note().isEmpty()) {
-        out.note(line.note());
-      }
-      Map<String, String> when = new LinkedHashMap<>();
-      line.when().forEach((k, v) -> when.put(k, StarterText.quoted(v)));
-      out.line("[[rules]]");
-      out.line("when = " + StarterText.inline(when));
-      if (line.action().isEmpty()) {
-        out.line("skip = " + StarterText.quoted(word + ": nobody has said what it is"));
-        return;
-      }
-      Map<String, String> set = new LinkedHashMap<>();
-      set.put("action", StarterText.quoted(line.action().get()));
-      line.outcome().ifPresent(o -> set.put("outcome", StarterText.quoted(o)));
-      if (targets.byRule() && targets.counts(line)) {
-        for (String ours : List.of("to_x_m", "to_y_m")) {
-          String header = found.get(ours).orElseThrow().header();
-          set.put(ours, "{ column = " + StarterText.quoted(header) + " }");
-        }
-      }
-      if (turned.contains(word)) {
-        out.note("Such rows write manpower the other way round than the rows beside them.");
-        set.putAll(Manpower.of(sheet, found, found.manpower().orElseThrow()).cells(true));
-      }
-      out.line("set = " + StarterText.inline(set));
     }
 
     private void team() {

@@ -1,5 +1,6 @@
 package twostrides.starter;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -23,12 +24,17 @@ final class StarterText {
   }
 
   void note(String words) {
-    line("# " + words);
+    line("# " + oneLine(words));
   }
 
   void question(String words) {
     questions++;
-    line(QUESTION + words);
+    line(QUESTION + oneLine(words));
+  }
+
+  /** A header of a sheet may hold a line break, which would end a comment. */
+  private static String oneLine(String words) {
+    return words.replaceAll("\\p{Cntrl}", " ");
   }
 
   int questions() {
@@ -37,12 +43,17 @@ final class StarterText {
 
   /** Words in quotes, as TOML writes them. */
   static String quoted(String words) {
-    if (words.indexOf('\\') >= 0 && words.indexOf('\'') < 0) {
-      return "'" + words + "'";
+    StringBuilder out = new StringBuilder("\"");
+    for (char c : words.toCharArray()) {
+      if (c == '"' || c == '\\') {
+        out.append('\\').append(c);
+      } else if (Character.isISOControl(c)) {
+        out.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
+      } else {
+        out.append(c);
+      }
     }
-    return '"'
-        + words.replace("\\", "\\\\").replace("\"", "\\\"").replaceAll("\\p{Cntrl}", " ")
-        + '"';
+    return out.append('"').toString();
   }
 
   static String key(String name) {

@@ -167,4 +167,17 @@ class StarterMapTest {
       assertTrue(starter.text().lines().anyMatch(line::equals), line + "\n" + starter.text());
     }
   }
+
+  @Test
+  void hostileHeadersAndWordsStayInTheirPlaces() throws Exception {
+    Path sheet =
+        file(
+            "g.csv",
+            "period,clock,team,\"Event\nsheet = \"\"x\"\"\",\"a \"\"\\d\"\" #\"\n"
+                + "1,10:00,A,Pass,t\n1,9:00,B,\"q\nskip = \"\"1\"\"\",t\n1,8:00,B,Shot,f\n");
+    SheetMap map = finished(StarterMap.of(sheet));
+    Season season = SeasonReader.read(List.of(sheet), Optional.of(map), true, n -> {});
+    assertEquals(2, season.rowsUsed());
+    assertEquals(1, season.setAside().size());
+  }
 }
