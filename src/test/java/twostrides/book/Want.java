@@ -45,7 +45,7 @@ record Want(String words, List<Num> numbers, boolean figure) {
       if (written.equals("under 1") || written.equals("over 99")) {
         return rate && (written.equals("under 1") ? value <= near : value >= 100 - near);
       }
-      if (written.contains(" ") || rate && (written.equals("0") || written.equals("100"))) {
+      if (written.contains(" ") || (rate && (written.equals("0") || written.equals("100")))) {
         return false;
       }
       int point = written.indexOf('.');

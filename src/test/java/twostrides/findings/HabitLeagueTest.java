@@ -230,7 +230,8 @@ class HabitLeagueTest {
       PlayerReview his =
           review.players().stream().filter(p -> p.player().equals(name)).findFirst().orElseThrow();
       String sheet =
-          AdviceWords.sentence(new PlayerSheets(season, new PlayerNumbers(season)).of(his).advice());
+          AdviceWords.sentence(
+              new PlayerSheets(season, new PlayerNumbers(season)).of(his).advice());
       String opening = Sentences.of(review).get(3);
       sheets += sheet.startsWith(NAMED) ? 1 : 0;
       boolean named = opening.contains("those of No. " + name + ": ");

@@ -269,7 +269,7 @@ final class GameRows {
                         FaceOff.Place.ICING_TEAM_END,
                         FaceOff.Spot.NO_RULE,
                         FaceOff.Change.BARRED,
-                        FaceOff.TimeOut.values()[0],
+                        FaceOff.TimeOut.ALLOWED,
                         List.of()))),
         c.text("audit"));
   }

@@ -137,13 +137,13 @@ public final class SeasonTables {
       games.put(id, new GameRows(id, of(id, all)));
     }
     exits.forEach(c -> game(games, c).exit(c));
-    Map<Cells, Release> ofFlags = new IdentityHashMap<>();
+    IdentityHashMap<Cells, Release> ofFlags = new IdentityHashMap<>();
     for (Cells c : releases) {
       Optional<Cells> flag = flags.stream().filter(f -> f.ofOneRelease(c)).findFirst();
       Release release = game(games, c).release(flag.map(f -> f.with(c)).orElse(c));
       flag.ifPresent(f -> ofFlags.putIfAbsent(f, release));
     }
-    Map<Release, Restart> followed = new IdentityHashMap<>();
+    IdentityHashMap<Release, Restart> followed = new IdentityHashMap<>();
     List<GameRecords> records = new ArrayList<>();
     games.forEach(
         (id, rows) -> {
@@ -153,7 +153,7 @@ public final class SeasonTables {
           }
           records.add(rows.records(faceOffs, of(id, kills).stream().map(rows::kill).toList()));
         });
-    Map<Release, Assessment> assessed = new IdentityHashMap<>();
+    IdentityHashMap<Release, Assessment> assessed = new IdentityHashMap<>();
     List<Flag> said = new ArrayList<>();
     for (Cells c : flags) {
       Release release = ofFlags.computeIfAbsent(c, alone -> game(games, alone).releaseAside(alone));
