@@ -44,7 +44,8 @@ final class StarterText {
   /** Words in quotes, as TOML writes them. */
   static String quoted(String words) {
     StringBuilder out = new StringBuilder("\"");
-    for (char c : words.toCharArray()) {
+    for (int i = 0; i < words.length(); i++) {
+      char c = words.charAt(i);
       if (c == '"' || c == '\\') {
         out.append('\\').append(c);
       } else if (Character.isISOControl(c)) {

@@ -1,6 +1,7 @@
 package twostrides.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -67,6 +68,24 @@ class MapNamesTest {
     assertEquals(rows, Integer.parseInt(sum.group(1)));
     int aside = Integer.parseInt(sum.group(3));
     assertTrue(aside <= 0.005 * rows, () -> aside + " of " + rows + " set aside\n" + run.out());
+  }
+
+  /** The tracked games in their own columns, and what their README says of the native ones. */
+  @Test
+  void theRawTrackedSheetsAreReadThroughNumberedColumns() {
+    assumeTrue(Files.isDirectory(OPEN), "no open games at " + OPEN);
+    Run run = Run.of("check", OPEN + "/tracked-2023/raw", "--map", "tracked-2023-raw");
+    assertEquals(Main.DONE, run.code(), run.err());
+    Matcher sum = SUM.matcher(run.out());
+    assertTrue(sum.find(), run.out());
+    assertEquals(9699, Integer.parseInt(sum.group(1)));
+    // 4,508 rows say that nobody has the puck, repeat a goal, or say where it crossed a line.
+    int doubtful = Integer.parseInt(sum.group(3)) - 4508;
+    assertTrue(0 <= doubtful && doubtful <= 116, doubtful + " doubtful rows");
+    assertTrue(run.out().contains("faceoff 131, touch 27"), run.out());
+    assertTrue(run.out().contains("stoppage 131"), run.out());
+    assertFalse(run.out().contains("net_for_empty:"), run.out());
+    assertFalse(run.out().contains("opponent_skaters:"), run.out());
   }
 
   private Path file(String name, String text) throws IOException {
