@@ -49,9 +49,10 @@ final class JsonRecords {
    *
    * @param text the text
    * @param list the list whose objects are the rows, where an object holds several
+   * @param lines whether every object of the file is a row, also where there is only one
    * @throws SheetException when it is not JSON, or holds no rows
    */
-  static Records read(SheetText text, Optional<String> list) throws SheetException {
+  static Records read(SheetText text, Optional<String> list, boolean lines) throws SheetException {
     List<Node> top = new ArrayList<>();
     try (JsonParser in = FACTORY.createParser(new StringReader(text.text()))) {
       while (in.nextToken() != null) {
@@ -68,7 +69,7 @@ final class JsonRecords {
       throw new IllegalStateException(e);
     }
     JsonRecords records = new JsonRecords(text.file());
-    records.take(top, list);
+    records.take(top, list, lines);
     return records.records();
   }
 
@@ -93,7 +94,7 @@ final class JsonRecords {
     return new Node(line, in.currentToken() == JsonToken.VALUE_NULL ? "" : in.getText());
   }
 
-  private void take(List<Node> top, Optional<String> list) throws SheetException {
+  private void take(List<Node> top, Optional<String> list, boolean lines) throws SheetException {
     if (top.size() == 1 && top.get(0).isRows()) {
       each(top.get(0), Map.of());
       return;
@@ -102,7 +103,7 @@ final class JsonRecords {
     if (top.isEmpty() || !objects) {
       throw noRows("no list of objects");
     }
-    if (top.size() > 1) {
+    if (top.size() > 1 || lines) {
       top.forEach(n -> row(n, Map.of()));
       return;
     }

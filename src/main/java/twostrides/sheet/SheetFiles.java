@@ -82,8 +82,16 @@ public final class SheetFiles {
 
   /** Whether a sheet is JSON by its name: objects instead of lines of cells. */
   static boolean isJson(Path file) {
-    String name = Packed.unpackedName(Sheet.fileName(file).toLowerCase(Locale.ROOT));
-    return name.endsWith(JSON) || name.endsWith(".jsonl") || name.endsWith(".ndjson");
+    return lowerName(file).endsWith(JSON) || isJsonLines(file);
+  }
+
+  /** Whether it has an object on each line by its name. */
+  static boolean isJsonLines(Path file) {
+    return lowerName(file).endsWith(".jsonl") || lowerName(file).endsWith(".ndjson");
+  }
+
+  private static String lowerName(Path file) {
+    return Packed.unpackedName(Sheet.fileName(file).toLowerCase(Locale.ROOT));
   }
 
   /**
@@ -131,7 +139,7 @@ public final class SheetFiles {
   }
 
   private static boolean isSheet(Path file) {
-    String name = Packed.unpackedName(Sheet.fileName(file).toLowerCase(Locale.ROOT));
+    String name = lowerName(file);
     return Files.isRegularFile(file)
         && !name.startsWith(".")
         && EXTENSIONS.stream().anyMatch(name::endsWith);

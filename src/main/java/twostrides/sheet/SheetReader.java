@@ -80,7 +80,7 @@ public final class SheetReader {
   private static Records split(Path file, FileSettings settings) throws SheetException {
     SheetText text = SheetText.read(file, settings.charset());
     return SheetFiles.isJson(file)
-        ? JsonRecords.read(text, settings.rows())
+        ? JsonRecords.read(text, settings.rows(), SheetFiles.isJsonLines(file))
         : Records.split(text, settings.delimiter());
   }
 
