@@ -26,7 +26,7 @@ class FirstWordsTest {
     assertTrue(commands.size() >= 8, commands.toString());
     String all = String.join(" ", commands);
     for (String command :
-        all.split(" (?=(?:review|check|map|ruling|whatif|rulebooks|tag|demo)  )")) {
+        all.split(" (?=(?:review|check|map|ruling|whatif|rulebooks|tag|demo)  )", -1)) {
       assertTrue(command.matches("(?s).*[.?]"), command);
     }
   }
@@ -47,7 +47,7 @@ class FirstWordsTest {
   @ParameterizedTest
   @ValueSource(strings = {"review --nonsense", "whatif --release", "nonsense", "check"})
   void whatWasNotUnderstoodIsOneLine(String words) {
-    Run run = Run.of((Object[]) words.split(" "));
+    Run run = Run.of((Object[]) words.split(" ", -1));
     assertEquals(Main.USAGE, run.code());
     List<String> lines = run.err().lines().toList();
     assertFalse(run.err().contains("Usage:"), run.err());

@@ -99,7 +99,7 @@ class SchemaFilesTest {
     } else if (c.name().equals("date")) {
       type = "date";
     } else if (words.isEmpty() && WORDS.matcher(says).matches() && !says.contains("name")) {
-      words = List.of(says.split(", | or "));
+      words = List.of(says.split(", | or ", -1));
     }
     return new Field(c.name(), type, says, c.required(), range, words);
   }
@@ -118,7 +118,7 @@ class SchemaFilesTest {
     List<String> words = new ArrayList<>();
     if (type.equals("string") && !f.words().isEmpty()) {
       String one = f.words().replace("moved, means", "moved; means");
-      Stream.of(one.split(", ")).map(w -> w.replace("moved; ", "moved, ")).forEach(words::add);
+      Stream.of(one.split(", ", -1)).map(w -> w.replace("moved; ", "moved, ")).forEach(words::add);
     }
     String unit = type.equals("number") && !f.words().isEmpty() ? f.words() : "";
     String meaning =

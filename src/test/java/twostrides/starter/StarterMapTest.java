@@ -117,7 +117,7 @@ class StarterMapTest {
             .text()
             .lines()
             .filter(l -> l.startsWith("# ?"))
-            .map(l -> l.split("[?(]")[1].strip())
+            .map(l -> l.split("[?(]", -1)[1].strip())
             .toList();
     assertEquals(
         List.of(
