@@ -82,7 +82,8 @@ final class CheckCommand implements Callable<Integer> {
       out.println("  " + cost.getKey() + ": " + cost.getValue());
     }
     out.println();
-    Sheets.report(season, out, MOST_PROBLEMS, "; correct these first and check again.");
+    sheets.report(season, out, MOST_PROBLEMS, "; correct these first and check again.");
+    sheets.refuseContradictions(spec.commandLine().getErr());
     return Main.DONE;
   }
 }

@@ -199,30 +199,39 @@ final class ReviewCommand implements Callable<Integer> {
     PrintWriter console = spec.commandLine().getOut();
     Progress progress = new Progress(spec.commandLine().getErr());
     IcingBook asRead = books.book();
-    List<IcingBook> others = books.others(compare);
+    books.others(compare);
     List<Path> files = sheets.files();
     List<Path> inputs = inputs(files);
     // Says at once what is wrong with the place, and puts back what a run left that was stopped.
     OutputFolder.at(out, SheetFiles.onDisk(inputs)).close();
     SheetMaps sheetMaps = sheets.sheetMaps();
     Ice.Played played = ice.of(asRead, sheetMaps);
-    IcingBook book = played.book();
     Season read = sheets.read(files, sheetMaps, played, progress);
     if (read.rowsUsed() == 0) {
-      Sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
+      sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
       throw SheetException.ofFile(
           files.get(0).toString(),
           "no row that could be used in " + Sheets.count(files.size(), "sheet"),
           "rows of a play sheet or a tag sheet",
           "Run the command check on it; a sheet with other columns needs --map (docs/maps/README.md).");
     }
+    sheets.refuseContradictions(spec.commandLine().getErr());
+    Books.ByDate byDate = books.byDate(read, compare, b -> ice.of(b, sheetMaps).book());
     TrackingSheets.Maps maps = tracking.maps();
     SyncSheets sync = tracking.sync(read, maps);
     TrackedSkaters tracked = tracking.read(read, maps, sync, progress);
     clicked.read(read);
     VideoReport video = VideoReport.of(VideoSeconds.of(read, sync, tracking.syncReach), sync);
     Season season = video.season();
-    Settings settings = new Settings(window, book, others, manpower, race(), TravelBound.DEFAULT);
+    Settings settings =
+        new Settings(
+            window,
+            byDate.book(),
+            byDate.others(),
+            byDate.seasons(),
+            manpower,
+            race(),
+            TravelBound.DEFAULT);
     try (OutputFolder folder = OutputFolder.at(out, SheetFiles.onDisk(inputs))) {
       twostrides.season.Season all =
           twostrides.season.Season.of(
@@ -238,7 +247,7 @@ final class ReviewCommand implements Callable<Integer> {
           season.rink(),
           new Imprint(
               Main.version(),
-              Books.note(book, others),
+              Books.note(byDate),
               sum(season) + video.foot() + clicked.foot(),
               new BookOptions(videoName, png)),
           (n, total) -> progress.step("writing pages", n, total));
@@ -257,6 +266,7 @@ final class ReviewCommand implements Callable<Integer> {
           inputs,
           sheetMaps,
           settings,
+          byDate.used(),
           played,
           noNames,
           seed,
@@ -264,7 +274,7 @@ final class ReviewCommand implements Callable<Integer> {
           tracking.syncReach,
           clicked.error);
       Path written = folder.finish();
-      tell(console, season, review, tracked, video, written, book, played.rinkLine(asRead));
+      tell(console, season, review, tracked, video, written, byDate, played.rinkLine(asRead));
     }
     return Main.DONE;
   }
@@ -303,10 +313,10 @@ final class ReviewCommand implements Callable<Integer> {
       TrackedSkaters tracked,
       VideoReport video,
       Path book,
-      IcingBook rules,
+      Books.ByDate rules,
       String rink)
       throws IOException {
-    Sheets.report(
+    sheets.report(
         season,
         console,
         MOST_PROBLEMS,

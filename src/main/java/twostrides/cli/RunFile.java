@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Collection;
 import java.util.HexFormat;
 import java.util.List;
 import twostrides.exits.Settings;
@@ -34,6 +35,7 @@ final class RunFile {
       List<Path> inputs,
       SheetMaps maps,
       Settings settings,
+      Collection<twostrides.rulebook.Season> seasons,
       Ice.Played played,
       boolean noNames,
       long seed,
@@ -52,6 +54,11 @@ final class RunFile {
       json.writeObjectFieldStart("settings");
       json.writeStringField("rulebook", settings.book().id());
       json.writeStringField("rulebook_season", settings.book().season().toString());
+      json.writeArrayFieldStart("rulebook_seasons_of_games");
+      for (twostrides.rulebook.Season s : seasons) {
+        json.writeString(s.toString());
+      }
+      json.writeEndArray();
       json.writeObjectFieldStart("rulebook_settings");
       for (Setting s : settings.book().settings().values()) {
         json.writeStringField(s.key().word(), s.value());

@@ -11,8 +11,8 @@ import twostrides.game.PeriodDoubt;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
-import twostrides.sheet.DoubtfulRow;
-import twostrides.sheet.Problem;
+import twostrides.sanity.Doubt;
+import twostrides.sanity.SheetDoubts;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMaps;
@@ -40,6 +40,14 @@ final class Sheets {
       names = "--keep-going",
       description = "Set a file that cannot be read aside as a whole instead of stopping.")
   boolean keepGoing;
+
+  @Option(
+      names = "--trust-sheets",
+      description =
+          "Go on where the sheets contradict themselves, a mirrored rink for example, and only say so.")
+  boolean trust;
+
+  private List<Doubt> doubts = List.of();
 
   List<Path> files() throws SheetException {
     return SheetFiles.find(names);
@@ -74,6 +82,9 @@ final class Sheets {
               played.usual(),
               n -> progress.step("reading sheets", n, files.size()));
     } catch (SheetException e) {
+      if (keepGoing) {
+        throw e;
+      }
       throw new UnreadableSheetException(e);
     }
     progress.done();
@@ -86,7 +97,29 @@ final class Sheets {
         throw doubtful(doubt.get(), Math.round(played.usual().periodLength() / 60));
       }
     }
+    doubts = SheetDoubts.of(season);
     return season;
+  }
+
+  /**
+   * Stops where the sheets that were read contradict themselves, unless they are to be trusted. The
+   * first contradiction is thrown, after the others have been said.
+   *
+   * @param err where messages go
+   * @throws SheetException on a contradiction
+   */
+  void refuseContradictions(PrintWriter err) throws SheetException {
+    List<Doubt> stops = doubts.stream().filter(this::stops).toList();
+    if (!stops.isEmpty()) {
+      stops.stream().skip(1).forEach(d -> err.println(d.message()));
+      err.println(
+          "The sheets contradict themselves. If they are right all the same, add --trust-sheets.");
+      throw stops.get(0).refusal();
+    }
+  }
+
+  private boolean stops(Doubt doubt) {
+    return doubt.stops() && !trust;
   }
 
   private static SheetException doubtful(PeriodDoubt doubt, long usualMinutes) {
@@ -104,31 +137,23 @@ final class Sheets {
   }
 
   /**
-   * Prints what is doubtful, at most so many lines, and the sum that must hold.
+   * Prints what is doubtful by its causes, those with most rows first, what was mended, and the sum
+   * that must hold.
    *
    * @param season what was read
    * @param out where to print
-   * @param most most problems to print
+   * @param most most causes to print
    * @param where where all of them can be found
    */
-  static void report(Season season, PrintWriter out, int most, String where) {
-    int printed = 0;
-    int problems = 0;
+  void report(Season season, PrintWriter out, int most, String where) {
+    doubts.stream()
+        .filter(d -> !stops(d))
+        .forEach(d -> out.println("Look at this: " + d.message()));
     for (SheetException e : season.unreadable()) {
       out.println("Set aside whole: " + e.getMessage());
     }
-    for (DoubtfulRow row : season.setAside()) {
-      for (Problem p : row.problems()) {
-        problems++;
-        if (printed < most) {
-          out.println("Set aside: " + p.message());
-          printed++;
-        }
-      }
-    }
-    if (problems > printed) {
-      out.println("... and " + (problems - printed) + " more" + where);
-    }
+    Causes.of(season).lines(most, where).forEach(out::println);
+    season.mended().forEach((what, n) -> out.println("Mended: " + n + " x " + what.words() + "."));
     out.println(
         season.rowsRead()
             + " rows read = "

@@ -2,6 +2,7 @@ package twostrides.game;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -27,10 +28,13 @@ final class GameBuilder {
   private final Frame frame;
   private final List<DoubtfulRow> doubtful;
 
-  GameBuilder(String id, Frame frame, List<DoubtfulRow> doubtful) {
+  private final Collection<Mend> mends;
+
+  GameBuilder(String id, Frame frame, List<DoubtfulRow> doubtful, Collection<Mend> mends) {
     this.id = id;
     this.frame = frame;
     this.doubtful = doubtful;
+    this.mends = mends;
   }
 
   /** The game, or empty when no two teams act in it. */
@@ -163,7 +167,11 @@ final class GameBuilder {
     for (int i = 0; i < rows.size(); i++) {
       ReadRow<PlayRow> r = rows.get(i);
       if (clock.voidFrom(i) < 0) {
-        kept.add(new ReadRow<>(r.source(), r.gameId(), r.about(), clock.mended(i)));
+        PlayRow row = clock.mended(i);
+        if (!row.equals(r.row())) {
+          mends.add(Mend.CLOCK);
+        }
+        kept.add(new ReadRow<>(r.source(), r.gameId(), r.about(), row));
         continue;
       }
       setAside(

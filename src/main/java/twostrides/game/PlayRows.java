@@ -2,6 +2,7 @@ package twostrides.game;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,18 +33,21 @@ final class PlayRows {
   private final String sheetName;
   private final String fallbackGame;
   private final List<DoubtfulRow> doubtful;
+  private final Collection<Mend> mends;
 
   PlayRows(
       Frame frame,
       TeamWords words,
       String sheetName,
       String fallbackGame,
-      List<DoubtfulRow> doubtful) {
+      List<DoubtfulRow> doubtful,
+      Collection<Mend> mends) {
     this.frame = frame;
     this.words = words;
     this.sheetName = sheetName;
     this.fallbackGame = fallbackGame;
     this.doubtful = doubtful;
+    this.mends = mends;
   }
 
   private static Map<String, Boolean> venue() {
@@ -104,8 +108,8 @@ final class PlayRows {
             p,
             elapsed.orElseThrow(),
             team,
-            in.text(SheetForms.PLAYER),
-            in.text(SheetForms.OTHER_PLAYER),
+            in.id(SheetForms.PLAYER),
+            in.id(SheetForms.OTHER_PLAYER),
             action.orElseThrow(),
             outcome,
             place,
@@ -114,7 +118,7 @@ final class PlayRows {
             stop,
             penalty,
             minutes,
-            in.text(SheetForms.SERVED_BY),
+            in.id(SheetForms.SERVED_BY),
             pressure,
             skaters,
             ownOnIce,
@@ -125,6 +129,7 @@ final class PlayRows {
     ReadRow.AboutGame about =
         new ReadRow.AboutGame(
             date, teams.home(), teams.away(), in.clockDecimals(), in.placeDecimals(), endsSaid);
+    mends.addAll(in.mends());
     return Optional.of(
         new ReadRow<>(source, in.text(SheetForms.GAME).orElse(fallbackGame), about, row));
   }

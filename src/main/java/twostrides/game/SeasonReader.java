@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Sheet;
@@ -36,6 +37,7 @@ public final class SeasonReader {
   private final Map<String, String> sheetOfPeriod = new HashMap<>();
   private final List<DoubtfulRow> setAside = new ArrayList<>();
   private final List<SheetException> unreadable = new ArrayList<>();
+  private final List<Mend> mends = new ArrayList<>();
   private int rowsRead;
 
   private SeasonReader(SheetMaps maps, boolean keepGoing, Usual usual) {
@@ -64,8 +66,8 @@ public final class SeasonReader {
    * @param keepGoing whether a file that cannot be read is set aside whole instead of stopping the
    *     run
    * @param eachFile told the number of files read so far, for a progress line
-   * @throws SheetException when a file cannot be read and {@code keepGoing} is off, or one period
-   *     of a game stands in two sheets
+   * @throws SheetException when a file cannot be read and {@code keepGoing} is off, one period of a
+   *     game stands in two sheets, or several games stand in one
    */
   public static Season read(
       List<Path> files, Optional<SheetMap> map, boolean keepGoing, Consumer<Integer> eachFile)
@@ -82,8 +84,8 @@ public final class SeasonReader {
    *     run
    * @param usual rink and period where the map does not say
    * @param eachFile told the number of files read so far, for a progress line
-   * @throws SheetException when a file cannot be read and {@code keepGoing} is off, or one period
-   *     of a game stands in two sheets
+   * @throws SheetException when a file cannot be read and {@code keepGoing} is off, one period of a
+   *     game stands in two sheets, or several games stand in one
    */
   public static Season read(
       List<Path> files,
@@ -137,10 +139,12 @@ public final class SeasonReader {
     rowsRead += sheet.rowsRead();
     setAside.addAll(sheet.setAside());
     if (used.schema().equals(SheetForms.TAG)) {
-      TagRows rows = new TagRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), setAside);
+      TagRows rows =
+          new TagRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), setAside, mends);
       take(sheet, tagRows, r -> rows.read(r), frame, t -> t.period());
     } else {
-      PlayRows rows = new PlayRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), setAside);
+      PlayRows rows =
+          new PlayRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), setAside, mends);
       take(sheet, playRows, r -> rows.read(r), frame, t -> t.period());
     }
   }
@@ -198,14 +202,14 @@ public final class SeasonReader {
     }
   }
 
-  private Season season() {
+  private Season season() throws SheetException {
     List<Game> games = new ArrayList<>();
-    playRows.forEach(
-        (id, rows) ->
-            new GameBuilder(id, frames.get(id), setAside).play(rows).ifPresent(games::add));
+    for (Map.Entry<String, List<ReadRow<PlayRow>>> game : playRows.entrySet()) {
+      GamesApart.check(game.getKey(), game.getValue());
+      builder(game.getKey()).play(game.getValue()).ifPresent(games::add);
+    }
     List<TaggedGame> tagged = new ArrayList<>();
-    tagRows.forEach(
-        (id, rows) -> tagged.add(new GameBuilder(id, frames.get(id), setAside).tags(rows)));
+    tagRows.forEach((id, rows) -> tagged.add(builder(id).tags(rows)));
     Comparator<Optional<LocalDate>> byDate = Comparator.comparing(d -> d.orElse(LocalDate.MIN));
     games.sort(Comparator.comparing(Game::date, byDate).thenComparing(Game::id));
     tagged.sort(Comparator.comparing(TaggedGame::date, byDate).thenComparing(TaggedGame::id));
@@ -213,6 +217,12 @@ public final class SeasonReader {
     ordered.sort(
         Comparator.comparing((DoubtfulRow d) -> d.row().file())
             .thenComparingLong(d -> d.row().line()));
-    return new Season(games, tagged, rowsRead, ordered, unreadable);
+    Map<Mend, Integer> mended = new TreeMap<>();
+    mends.forEach(m -> mended.merge(m, 1, Integer::sum));
+    return new Season(games, tagged, rowsRead, ordered, unreadable, frames, mended);
+  }
+
+  private GameBuilder builder(String id) {
+    return new GameBuilder(id, frames.get(id), setAside, mends);
   }
 }

@@ -1,6 +1,7 @@
 package twostrides.game;
 
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,18 +32,21 @@ final class TagRows {
   private final String sheetName;
   private final String fallbackGame;
   private final List<DoubtfulRow> doubtful;
+  private final Collection<Mend> mends;
 
   TagRows(
       Frame frame,
       TeamWords teamWords,
       String sheetName,
       String fallbackGame,
-      List<DoubtfulRow> doubtful) {
+      List<DoubtfulRow> doubtful,
+      Collection<Mend> mends) {
     this.frame = frame;
     this.teamWords = teamWords;
     this.sheetName = sheetName;
     this.fallbackGame = fallbackGame;
     this.doubtful = doubtful;
+    this.mends = mends;
   }
 
   private static Map<String, String> words(String... words) {
@@ -106,7 +110,7 @@ final class TagRows {
             elapsed.orElseThrow(),
             team.orElseThrow(),
             opponent,
-            in.text(SheetForms.PLAYER),
+            in.id(SheetForms.PLAYER),
             way.orElseThrow(),
             center,
             strength.orElse(Strength.UNKNOWN),
@@ -118,6 +122,7 @@ final class TagRows {
             video,
             sheetName,
             source.line());
+    mends.addAll(in.mends());
     ReadRow.AboutGame about =
         new ReadRow.AboutGame(date, home, away, in.clockDecimals(), in.placeDecimals(), endsSaid);
     return Optional.of(
