@@ -201,4 +201,20 @@ final class Books {
         ? s.grade().meaning()
         : s.source() + " (" + s.grade().meaning() + ")";
   }
+
+  /** The book, and how much of it is assumed; where nobody chose it, how to choose one. */
+  String line(ByDate rules) {
+    String title = "Rulebook: " + rules.title();
+    if (!spec.commandLine().getParseResult().hasMatchedOption("--rulebook")) {
+      return title
+          + ", as none was chosen: --rulebook names your league's (two-strides rulebooks).";
+    }
+    int assumed = rules.book().assumed().size();
+    return assumed == 0
+        ? title + "."
+        : title
+            + "; "
+            + Sheets.count(assumed, "setting")
+            + " assumed, no source found (rulings.html).";
+  }
 }

@@ -37,7 +37,8 @@ import twostrides.season.Evidence;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SetAside;
 import twostrides.sheet.SheetException;
-import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetFiles;
+import twostrides.sheet.SheetMaps;
 import twostrides.stats.Count;
 import twostrides.tracking.SyncSheets;
 import twostrides.tracking.VideoSeconds;
@@ -202,10 +203,10 @@ final class ReviewCommand implements Callable<Integer> {
     List<Path> files = sheets.files();
     List<Path> inputs = inputs(files);
     // Says at once what is wrong with the place, and puts back what a run left that was stopped.
-    OutputFolder.at(out, inputs).close();
-    Optional<SheetMap> map = sheets.sheetMap();
-    Ice.Played played = ice.of(asRead, map);
-    Season read = sheets.read(files, map, played, progress);
+    OutputFolder.at(out, SheetFiles.onDisk(inputs)).close();
+    SheetMaps sheetMaps = sheets.sheetMaps();
+    Ice.Played played = ice.of(asRead, sheetMaps);
+    Season read = sheets.read(files, sheetMaps, played, progress);
     if (read.rowsUsed() == 0) {
       sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
       throw SheetException.ofFile(
@@ -215,7 +216,7 @@ final class ReviewCommand implements Callable<Integer> {
           "Run the command check on it; a sheet with other columns needs --map (docs/maps/README.md).");
     }
     sheets.refuseContradictions(spec.commandLine().getErr());
-    Books.ByDate byDate = books.byDate(read, compare, b -> ice.of(b, map).book());
+    Books.ByDate byDate = books.byDate(read, compare, b -> ice.of(b, sheetMaps).book());
     TrackingSheets.Maps maps = tracking.maps();
     SyncSheets sync = tracking.sync(read, maps);
     TrackedSkaters tracked = tracking.read(read, maps, sync, progress);
@@ -231,7 +232,7 @@ final class ReviewCommand implements Callable<Integer> {
             manpower,
             race(),
             TravelBound.DEFAULT);
-    try (OutputFolder folder = OutputFolder.at(out, inputs)) {
+    try (OutputFolder folder = OutputFolder.at(out, SheetFiles.onDisk(inputs))) {
       twostrides.season.Season all =
           twostrides.season.Season.of(
               noNames ? Anonymous.games(season.games()) : season.games(),
@@ -263,7 +264,7 @@ final class ReviewCommand implements Callable<Integer> {
           folder.writing(),
           season,
           inputs,
-          map,
+          sheetMaps,
           settings,
           byDate.used(),
           played,
@@ -291,8 +292,7 @@ final class ReviewCommand implements Callable<Integer> {
   }
 
   private List<Path> inputs(List<Path> files) throws SheetException {
-    return Stream.of(
-            files, Stream.ofNullable(sheets.map).toList(), tracking.inputs(), clicked.inputs())
+    return Stream.of(files, sheets.mapFiles(), tracking.inputs(), clicked.inputs())
         .flatMap(List::stream)
         .toList();
   }
@@ -328,15 +328,7 @@ final class ReviewCommand implements Callable<Integer> {
             + ", "
             + Sheets.count(review.restarts().size(), "own-zone restart")
             + ".");
-    int assumed = rules.book().assumed().size();
-    console.println(
-        "Rulebook: "
-            + rules.title()
-            + (assumed == 0
-                ? "."
-                : "; "
-                    + Sheets.count(assumed, "setting")
-                    + " assumed, no source found (rulings.html)."));
+    console.println(books.line(rules));
     console.println(rink);
     console.println(
         Sheets.count(review.flagged().size(), "release")

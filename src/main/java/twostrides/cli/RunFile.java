@@ -17,11 +17,10 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Collection;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Optional;
 import twostrides.exits.Settings;
 import twostrides.game.Season;
 import twostrides.rulebook.Setting;
-import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetMaps;
 
 /**
  * Writes {@code run.json}: what a book was made from, so that it can be made again. No clock, no
@@ -34,7 +33,7 @@ final class RunFile {
       Path out,
       Season season,
       List<Path> inputs,
-      Optional<SheetMap> map,
+      SheetMaps maps,
       Settings settings,
       Collection<twostrides.rulebook.Season> seasons,
       Ice.Played played,
@@ -86,7 +85,7 @@ final class RunFile {
       json.writeNumberField("sync_reach_s", syncReach);
       json.writeNumberField("places_error_m", placesError);
       json.writeBooleanField("names", !noNames);
-      json.writeStringField("map", map.map(SheetMap::name).orElse(""));
+      json.writeStringField("map", maps.names());
       json.writeEndObject();
       json.writeArrayFieldStart("inputs");
       for (Path f : inputs) {

@@ -15,7 +15,7 @@ import twostrides.sanity.Doubt;
 import twostrides.sanity.SheetDoubts;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
-import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetMaps;
 
 /** The sheets of a command: which files, through which map, and how their reading is reported. */
 final class Sheets {
@@ -29,10 +29,12 @@ final class Sheets {
 
   @Option(
       names = "--map",
-      paramLabel = "MAP.toml",
+      paramLabel = "MAP",
       description =
-          "Sheet map for sheets with other columns, words or units (docs/maps/README.md).")
-  Path map;
+          "Sheet map for sheets with other columns, words or units: a file, or the name of a shipped"
+              + " map (two-strides map --list). Several maps: --map 'men-*=men-2024' is for the"
+              + " sheets whose file name fits (docs/maps/README.md).")
+  List<String> maps = new ArrayList<>();
 
   @Option(
       names = "--keep-going",
@@ -51,26 +53,31 @@ final class Sheets {
     return SheetFiles.find(names);
   }
 
-  Optional<SheetMap> sheetMap() throws SheetException {
-    return map == null ? Optional.empty() : Optional.of(SheetMap.read(map, SheetForms.ALL));
+  SheetMaps sheetMaps() throws SheetException {
+    return SheetMaps.read(maps, SheetForms.ALL);
+  }
+
+  /** The files of the maps, those that are not shipped. */
+  List<Path> mapFiles() {
+    return SheetMaps.files(maps);
   }
 
   /**
    * Reads the sheets.
    *
    * @param files the files
-   * @param sheetMap their map
+   * @param sheetMaps their maps
    * @param played rink and period where the map does not say
    * @param progress told of each file
    */
-  Season read(List<Path> files, Optional<SheetMap> sheetMap, Ice.Played played, Progress progress)
+  Season read(List<Path> files, SheetMaps sheetMaps, Ice.Played played, Progress progress)
       throws SheetException, UnreadableSheetException {
     Season season;
     try {
       season =
           SeasonReader.read(
               files,
-              sheetMap,
+              sheetMaps,
               keepGoing,
               played.usual(),
               n -> progress.step("reading sheets", n, files.size()));
@@ -83,7 +90,8 @@ final class Sheets {
     progress.done();
     if (!played.periodSaid()) {
       boolean countsDown =
-          sheetMap.flatMap(m -> m.text("clock", "direction")).orElse("down").equals("down");
+          sheetMaps.maps().stream()
+              .allMatch(m -> m.text("clock", "direction").orElse("down").equals("down"));
       Optional<PeriodDoubt> doubt = PeriodDoubt.in(season, countsDown);
       if (doubt.isPresent()) {
         throw doubtful(doubt.get(), Math.round(played.usual().periodLength() / 60));

@@ -100,7 +100,11 @@ public record Coverage(List<String> present, Map<String, String> costs) {
           SheetForms.SKATERS_FOR,
           SheetForms.SKATERS_HOME,
           SheetForms.SKATERS_AGAINST,
-          SheetForms.SKATERS_AWAY);
+          SheetForms.SKATERS_AWAY,
+          SheetForms.NET_FOR,
+          SheetForms.NET_HOME,
+          SheetForms.OPPONENT_SKATERS,
+          SheetForms.AWAY_SKATERS);
 
   private static void play(Season season, List<String> present) {
     Map<Action, Integer> actions = new TreeMap<>();

@@ -68,7 +68,19 @@ final class GameBuilder {
             "correct the name, or give the row its own game");
       }
     }
-    if (frame.view() == Frame.View.RINK_FIXED && !frame.endsGiven()) {
+    boolean fixed = frame.view() == Frame.View.RINK_FIXED && !frame.endsGiven();
+    if (fixed && rows.stream().anyMatch(r -> r.about().endsSaid())) {
+      for (ReadRow<PlayRow> r : rows) {
+        if (!r.about().endsSaid() && r.row().place().isPresent() && kept.remove(r.row())) {
+          setAside(
+              r,
+              SheetForms.HOME_ATTACKS,
+              "",
+              "plus_x or minus_x, as in other rows of game " + id,
+              "fill in the cell, or let the sheet map say it for every period");
+        }
+      }
+    } else if (fixed) {
       Ends.Finding ends = Ends.of(kept);
       if (ends == Ends.Finding.UNKNOWN) {
         rows.stream().filter(r -> kept.contains(r.row())).forEach(this::endsUnknown);

@@ -60,6 +60,11 @@ public final class RowReader {
   private static final int PLACE = 2;
 
   private static final int PLACE_AND_SPEED = 4;
+
+  /** The same with the speed and a vector along which it goes. */
+  private static final int PLACE_SPEED_DIRECTION = 5;
+
+  private static final Set<Integer> LENGTHS = Set.of(PLACE, PLACE_AND_SPEED, PLACE_SPEED_DIRECTION);
   private static final double LEAST_PENALTY_MIN = 0.5;
   private static final double MOST_PENALTY_MIN = 20;
 
@@ -68,12 +73,15 @@ public final class RowReader {
 
   private static final Map<String, Boolean> YES_NO = yesNo();
 
+  private static final Map<String, Boolean> ATTACKS = Map.of("plus_x", true, "minus_x", false);
+
   private final SheetRow row;
   private final Frame frame;
   private final List<Problem> problems = new ArrayList<>();
   private final List<Mend> mends = new ArrayList<>();
   private int clockDecimals;
   private int placeDecimals;
+  private Optional<Boolean> homePlusX = Optional.empty();
 
   /**
    * A reader of one row.
@@ -383,7 +391,7 @@ public final class RowReader {
     }
     placeDecimals =
         Math.max(placeDecimals, Math.max(decimals(x.get().text()), decimals(y.get().text())));
-    Place p = frame.place(px.get(), py.get(), actingIsHome, period);
+    Place p = framed(px.get(), py.get(), actingIsHome, period);
     Rink rink = frame.rink();
     outside(x.get(), p.x(), rink.length() / 2, MENDED_SLACK, "along the rink");
     outside(y.get(), p.y(), rink.width() / 2, MENDED_SLACK, "across the rink");
@@ -393,6 +401,42 @@ public final class RowReader {
       mends.add(Mend.PLACE);
     }
     return Optional.of(inside);
+  }
+
+  private Place framed(double x, double y, boolean actingIsHome, int period) {
+    return homePlusX.isPresent()
+        ? frame.place(x, y, actingIsHome, homePlusX.get())
+        : frame.place(x, y, actingIsHome, period);
+  }
+
+  /**
+   * Which way the home team attacks in this row; places that are read afterward follow it. Only a
+   * sheet fixed to the rink may say so.
+   *
+   * @return whether the row says it
+   */
+  boolean readHomeAttacks() {
+    homePlusX = word(SheetForms.HOME_ATTACKS, ATTACKS);
+    if (homePlusX.isPresent() && frame.view() != Frame.View.RINK_FIXED) {
+      doubt(
+          SheetForms.HOME_ATTACKS,
+          "no direction of attack, as the sheet map does not say that places are fixed to the rink",
+          "write view = \"rink_fixed\" under [place], or leave home_attacks out");
+    }
+    return homePlusX.isPresent();
+  }
+
+  /** Speed along and across in the sheet's unit a second: written so, or as speed and direction. */
+  private static double[] velocity(double[] g) {
+    if (g.length == PLACE) {
+      return new double[2];
+    }
+    if (g.length == PLACE_AND_SPEED) {
+      return new double[] {g[2], g[3]};
+    }
+    double length = Math.hypot(g[3], g[4]);
+    double share = length > 0 ? g[2] / length : 0;
+    return new double[] {share * g[3], share * g[4]};
   }
 
   /**
@@ -406,14 +450,13 @@ public final class RowReader {
   List<OnIce> skaters(String column, boolean own, boolean actingIsHome, int period) {
     Optional<Cell> cell = row.cell(column);
     Optional<List<double[]>> groups =
-        read(
-            column,
-            c -> c.groups(SheetForms.SKATERS, Set.of(PLACE, PLACE_AND_SPEED), SheetForms.WIDE));
+        read(column, c -> c.groups(SheetForms.SKATERS, LENGTHS, SheetForms.WIDE));
     List<OnIce> skaters = new ArrayList<>();
     for (double[] g : groups.orElse(List.of())) {
-      Place at = frame.place(g[0], g[1], actingIsHome, period);
-      boolean moving = g.length == PLACE_AND_SPEED;
-      Place after = moving ? frame.place(g[0] + g[2], g[1] + g[3], actingIsHome, period) : at;
+      Place at = framed(g[0], g[1], actingIsHome, period);
+      double[] v = velocity(g);
+      boolean moving = g.length > PLACE;
+      Place after = framed(g[0] + v[0], g[1] + v[1], actingIsHome, period);
       OnIce skater = new OnIce(own, at, moving, after.x() - at.x(), after.y() - at.y());
       outside(cell.get(), at.x(), frame.rink().length() / 2, BOARD_SLACK, "along the rink");
       outside(cell.get(), at.y(), frame.rink().width() / 2, BOARD_SLACK, "across the rink");

@@ -18,6 +18,7 @@ import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetMaps;
 import twostrides.sheet.SheetReader;
 import twostrides.sheet.SheetRow;
 
@@ -27,7 +28,7 @@ import twostrides.sheet.SheetRow;
  */
 public final class SeasonReader {
 
-  private final Optional<SheetMap> map;
+  private final SheetMaps maps;
   private final boolean keepGoing;
   private final Usual usual;
   private final Map<String, List<ReadRow<PlayRow>>> playRows = new LinkedHashMap<>();
@@ -39,9 +40,9 @@ public final class SeasonReader {
   private final List<Mend> mends = new ArrayList<>();
   private int rowsRead;
 
-  private SeasonReader(Optional<SheetMap> map, boolean keepGoing, Usual usual) {
+  private SeasonReader(SheetMaps maps, boolean keepGoing, Usual usual) {
     this.usual = usual;
-    this.map = map;
+    this.maps = maps;
     this.keepGoing = keepGoing;
   }
 
@@ -93,7 +94,25 @@ public final class SeasonReader {
       Usual usual,
       Consumer<Integer> eachFile)
       throws SheetException {
-    SeasonReader reader = new SeasonReader(map, keepGoing, usual);
+    return read(files, SheetMaps.of(map), keepGoing, usual, eachFile);
+  }
+
+  /**
+   * Reads files in their order, each through its map.
+   *
+   * @param files sheets
+   * @param maps which sheet is read through which map
+   * @param keepGoing whether a file that cannot be read is set aside whole instead of stopping the
+   *     run
+   * @param usual rink and period where the map does not say
+   * @param eachFile told the number of files read so far, for a progress line
+   * @throws SheetException when a file cannot be read and {@code keepGoing} is off, or one period
+   *     of a game stands in two sheets
+   */
+  public static Season read(
+      List<Path> files, SheetMaps maps, boolean keepGoing, Usual usual, Consumer<Integer> eachFile)
+      throws SheetException {
+    SeasonReader reader = new SeasonReader(maps, keepGoing, usual);
     for (int i = 0; i < files.size(); i++) {
       reader.file(files.get(i));
       eachFile.accept(i + 1);
@@ -106,6 +125,7 @@ public final class SeasonReader {
     SheetMap used;
     Frame frame;
     try {
+      Optional<SheetMap> map = maps.of(file);
       used = map.isPresent() ? map.get() : plainMapFor(file);
       frame = Frame.of(used, Frame.View.ACTING_TEAM, usual);
       sheet = SheetReader.read(file, used);
@@ -119,10 +139,12 @@ public final class SeasonReader {
     rowsRead += sheet.rowsRead();
     setAside.addAll(sheet.setAside());
     if (used.schema().equals(SheetForms.TAG)) {
-      TagRows rows = new TagRows(frame, sheet.name(), sheet.stem(), setAside, mends);
+      TagRows rows =
+          new TagRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), setAside, mends);
       take(sheet, tagRows, r -> rows.read(r), frame, t -> t.period());
     } else {
-      PlayRows rows = new PlayRows(frame, sheet.name(), sheet.stem(), setAside, mends);
+      PlayRows rows =
+          new PlayRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), setAside, mends);
       take(sheet, playRows, r -> rows.read(r), frame, t -> t.period());
     }
   }

@@ -15,12 +15,20 @@ final class TagRows {
 
   /** The words of docs/sheets.md; the pipeline knows them by the same words. */
   private static final Map<String, String> WAYS =
-      words("carry", "pass", "chip", "long clearance", "missed pass", "kept in");
+      words(
+          "carry",
+          "pass",
+          "chip",
+          "long clearance",
+          "missed pass",
+          "moved, means unknown",
+          "kept in");
 
   private static final Map<String, String> CENTER =
       words("gained", "released short", "lost short", "brought back", "stopped");
 
   private final Frame frame;
+  private final TeamWords teamWords;
   private final String sheetName;
   private final String fallbackGame;
   private final List<DoubtfulRow> doubtful;
@@ -28,11 +36,13 @@ final class TagRows {
 
   TagRows(
       Frame frame,
+      TeamWords teamWords,
       String sheetName,
       String fallbackGame,
       List<DoubtfulRow> doubtful,
       Collection<Mend> mends) {
     this.frame = frame;
+    this.teamWords = teamWords;
     this.sheetName = sheetName;
     this.fallbackGame = fallbackGame;
     this.doubtful = doubtful;
@@ -60,7 +70,8 @@ final class TagRows {
     RowReader in = new RowReader(source, frame);
     Optional<Integer> period = in.period();
     Optional<Double> elapsed = in.elapsed();
-    Optional<String> team = in.requiredText(SheetForms.TEAM, "the team's name");
+    Optional<String> team = teamWords.team(in, true);
+    boolean endsSaid = in.readHomeAttacks();
     Optional<LocalDate> date = in.date();
     Optional<String> home = in.text(SheetForms.HOME);
     Optional<String> away = in.text(SheetForms.AWAY);
@@ -113,7 +124,7 @@ final class TagRows {
             source.line());
     mends.addAll(in.mends());
     ReadRow.AboutGame about =
-        new ReadRow.AboutGame(date, home, away, in.clockDecimals(), in.placeDecimals());
+        new ReadRow.AboutGame(date, home, away, in.clockDecimals(), in.placeDecimals(), endsSaid);
     return Optional.of(
         new ReadRow<>(source, in.text(SheetForms.GAME).orElse(fallbackGame), about, exit));
   }

@@ -1,6 +1,5 @@
 package twostrides.sheet;
 
-import java.io.BufferedInputStream;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,6 +11,8 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -78,8 +79,12 @@ public final class SheetStream {
    *     before the place to blame may have been taken by then
    */
   public static void read(Path file, SheetMap map, Taker taker) throws SheetException {
+    if (SheetFiles.isJson(file)) {
+      readWhole(SheetReader.read(file, map), taker);
+      return;
+    }
     SheetStream stream = new SheetStream(file, map, taker);
-    try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+    try (InputStream in = Packed.open(file)) {
       stream.rows(in);
     } catch (IOException | UncheckedIOException e) {
       stream.findFault();
@@ -91,9 +96,30 @@ public final class SheetStream {
     }
   }
 
+  /** Rows and rows set aside in the sheet's order. */
+  private static void readWhole(Sheet sheet, Taker taker) throws SheetException {
+    taker.header(sheet.columnsPresent());
+    Deque<DoubtfulRow> aside = new ArrayDeque<>(sheet.setAside());
+    for (SheetRow row : sheet.rows()) {
+      while (!aside.isEmpty() && aside.peek().row().line() <= row.line()) {
+        taker.setAside(aside.remove());
+      }
+      taker.row(row);
+    }
+    aside.forEach(taker::setAside);
+  }
+
+  private long size() {
+    try {
+      return Files.size(file);
+    } catch (IOException e) {
+      return 0;
+    }
+  }
+
   /** Read whole, a file gives the message that says where it is broken. */
   private void findFault() throws SheetException {
-    if (file.toFile().length() <= SheetText.LARGEST) {
+    if (size() <= SheetText.LARGEST) {
       SheetReader.read(file, map);
     } else {
       throw SheetException.atLine(
