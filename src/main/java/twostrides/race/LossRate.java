@@ -2,7 +2,6 @@ package twostrides.race;
 
 import org.hipparchus.distribution.continuous.GammaDistribution;
 import twostrides.stats.Range;
-import twostrides.stats.Range;
 
 /**
  * How often a carrier loses the puck, per second that he keeps it: events over seconds, adjusted

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import twostrides.race.puck.PuckPath;
-import twostrides.stats.Range;
 import twostrides.rink.Rink;
 import twostrides.stats.Range;
 

@@ -10,8 +10,6 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import twostrides.race.SeededRandom.Simulation;
 import twostrides.race.puck.PuckPath;
-import twostrides.stats.Count;
-import twostrides.stats.Interval;
 import twostrides.rink.Rink;
 import twostrides.stats.Count;
 import twostrides.stats.Interval;

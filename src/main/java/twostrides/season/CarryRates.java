@@ -7,8 +7,8 @@ import java.util.TreeMap;
 import twostrides.exits.Carries;
 import twostrides.exits.GameRecords;
 import twostrides.game.Pressure;
-import twostrides.race.LossRate;
 import twostrides.race.Assumption;
+import twostrides.race.LossRate;
 
 /**
  * How carriers fare in their own half, from the sheets themselves: losses a second under each

@@ -3,14 +3,11 @@ package twostrides.season;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
-import tech.tablesaw.api.Table;
 import twostrides.exits.Against;
 import twostrides.exits.AtCenter;
 import twostrides.exits.Exit;
 import twostrides.exits.GameRecords;
 import twostrides.race.Assumption;
-import twostrides.stats.Count;
 import twostrides.stats.Count;
 
 /**

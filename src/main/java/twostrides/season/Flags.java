@@ -13,9 +13,9 @@ import twostrides.exits.Release;
 import twostrides.exits.Restart;
 import twostrides.exits.RestartCause;
 import twostrides.race.Delivery;
-import twostrides.race.SeededRandom;
 import twostrides.race.PuckSpread;
 import twostrides.race.Scene;
+import twostrides.race.SeededRandom;
 import twostrides.rink.Place;
 
 /**
@@ -60,7 +60,11 @@ final class Flags {
             .map(
                 a ->
                     PositionsSeen.of(
-                        r.at().when().game().rink(), a, settings.skaters().settings(), random(r), n))
+                        r.at().when().game().rink(),
+                        a,
+                        settings.skaters().settings(),
+                        random(r),
+                        n))
             .toList();
     return Assessment.of(GainEvidence.of(r, carry, seen), costs, settings.threshold(), toWeigh(r));
   }

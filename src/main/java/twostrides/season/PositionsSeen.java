@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import twostrides.exits.Around;
-import twostrides.race.SeededRandom;
 import twostrides.race.GainChance;
 import twostrides.race.MeasuredGain;
 import twostrides.race.Racer;
@@ -44,7 +43,8 @@ public record PositionsSeen(Around around, List<Sighting> opponents, Optional<Ga
    * @param random the random numbers of this release
    * @param n number of simulations
    */
-  static PositionsSeen of(Rink rink, Around around, SkaterSettings skaters, SeededRandom random, int n) {
+  static PositionsSeen of(
+      Rink rink, Around around, SkaterSettings skaters, SeededRandom random, int n) {
     Racer carrier = around.carrier().racer();
     List<Sighting> opponents =
         around.others().stream()

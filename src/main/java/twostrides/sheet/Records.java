@@ -62,7 +62,7 @@ record Records(String file, List<Entry> entries) {
         cells = record.toList();
       }
     } catch (UncheckedIOException | IOException e) {
-      throw broken(text, lineAfter(text, start, cells));
+      throw broken(text.file(), lineAfter(text, start, cells));
     }
     add(entries, text, start, text.text().length(), cells);
     return new Records(text.file(), entries);
@@ -108,17 +108,20 @@ record Records(String file, List<Entry> entries) {
 
   /** The line after a row: its own line breaks are those that its quoted cells hold. */
   private static long lineAfter(SheetText text, int start, List<String> cells) {
-    long breaks =
-        cells.stream()
-            .map(c -> c.replace("\r\n", "\n"))
-            .mapToLong(c -> c.chars().filter(x -> x == '\n' || x == '\r').count())
-            .sum();
-    return cells.isEmpty() ? 1 : text.lineAt(start) + 1 + breaks;
+    return cells.isEmpty() ? 1 : text.lineAt(start) + 1 + breaks(cells);
   }
 
-  private static SheetException broken(SheetText text, long line) {
+  /** Line breaks that cells hold. */
+  static long breaks(List<String> cells) {
+    return cells.stream()
+        .map(c -> c.replace("\r\n", "\n"))
+        .mapToLong(c -> c.chars().filter(x -> x == '\n' || x == '\r').count())
+        .sum();
+  }
+
+  static SheetException broken(String file, long line) {
     return SheetException.atLine(
-        text.file(),
+        file,
         line,
         "a row whose quotes do not match",
         "a quote at the end of each quoted cell, and two quotes (\"\") for one inside it",

@@ -23,8 +23,6 @@ import twostrides.race.RaceModel;
 import twostrides.race.Racer;
 import twostrides.race.Scene;
 import twostrides.race.SeededRandom;
-import twostrides.stats.Calibration;
-import twostrides.stats.Forecast;
 import twostrides.rulebook.RaceQuestion;
 import twostrides.season.Columns;
 import twostrides.season.SkatersAtRelease;

@@ -206,7 +206,8 @@ class HabitLeagueTest {
     for (int releases : new int[] {42, 48, 54, 60, 66}) {
       FIGURES.say("ours at %d releases on the mean: %.1f %%", releases, 100 * ours(releases));
     }
-    assertTrue(NeymanPearson.found(36, ALARM) < 0.9 && NeymanPearson.foundInSeasons(36, ALARM) < 0.9);
+    assertTrue(
+        NeymanPearson.found(36, ALARM) < 0.9 && NeymanPearson.foundInSeasons(36, ALARM) < 0.9);
     assertTrue(NeymanPearson.found(72, ALARM) > 0.9);
   }
 

@@ -5,9 +5,9 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import twostrides.stats.Count;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
+import twostrides.stats.Count;
 
 /**
  * The defending half of a rink: where icings come from, as zones with the share of the pucks sent

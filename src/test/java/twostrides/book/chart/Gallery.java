@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import twostrides.rink.Place;
+import twostrides.rink.Rink;
 import twostrides.stats.AdjustedRate;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
 import twostrides.stats.Interval;
-import twostrides.rink.Place;
-import twostrides.rink.Rink;
 
 /** Every picture with invented data; {@code main} writes them into a folder to be looked at. */
 final class Gallery {

@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
-import twostrides.stats.Clustered;
-import twostrides.stats.Count;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
 
 /** Marks stand where the data says, in both forms. */
 class PlacesTest {
