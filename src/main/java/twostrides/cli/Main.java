@@ -93,6 +93,8 @@ public final class Main {
       return FilesRead.during(() -> line.execute(args));
     } catch (OutOfMemoryError e) {
       return Failures.outOfMemory(err);
+    } catch (StackOverflowError e) {
+      return Failures.tooDeep(err);
     }
   }
 }

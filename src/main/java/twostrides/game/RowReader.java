@@ -43,7 +43,7 @@ public final class RowReader {
   /** Most skaters of a team in a row: six and a goalkeeper. */
   private static final int MOST_IN_A_ROW = 7;
 
-  private static final int MOST_PERIODS = 20;
+  static final int MOST_PERIODS = 20;
   private static final int LEAST_SKATERS = 3;
   private static final int MOST_SKATERS = 6;
 

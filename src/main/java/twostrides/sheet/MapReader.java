@@ -163,6 +163,22 @@ final class MapReader {
     return value;
   }
 
+  private static List<Integer> wholeNumbers(MapTable table, SettingSpec spec)
+      throws SheetException {
+    List<Integer> numbers = table.wholeNumbers(spec.key()).orElseThrow();
+    for (int n : numbers) {
+      if (!(spec.least() <= n && n <= spec.most())) {
+        throw table
+            .at(spec.key())
+            .error(
+                Integer.toString(n),
+                "whole numbers" + Cell.range(spec.least(), spec.most()) + ": " + spec.meaning(),
+                "Correct the list, or take the line out.");
+      }
+    }
+    return numbers;
+  }
+
   private static DateForm dates(MapTable table, String key) throws SheetException {
     String pattern = table.text(key).orElseThrow();
     Optional<DateForm> form = DateForm.of(pattern);
@@ -189,7 +205,7 @@ final class MapReader {
       }
       case NUMBER -> new Setting.Decimal(number(table, spec));
       case DATE_FORM -> new Setting.Dates(dates(table, key));
-      case WHOLE_NUMBERS -> new Setting.WholeNumbers(table.wholeNumbers(key).orElseThrow());
+      case WHOLE_NUMBERS -> new Setting.WholeNumbers(wholeNumbers(table, spec));
       case FLAG -> new Setting.Flag(table.flag(key).orElseThrow());
     };
   }

@@ -1,5 +1,8 @@
 package twostrides.toml;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseError;
 import org.tomlj.TomlTable;
@@ -22,6 +25,21 @@ public final class TomlText {
 
   private TomlText(String text) {
     this.text = text;
+  }
+
+  /**
+   * The text of a file in UTF-8, with or without a byte order mark.
+   *
+   * @param file the file
+   * @throws IOException when it cannot be opened, is a pipe or a device, which need never end, or
+   *     is not UTF-8
+   */
+  public static String of(Path file) throws IOException {
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      throw new IOException("no plain file");
+    }
+    String text = Files.readString(file);
+    return text.startsWith("\uFEFF") ? text.substring(1) : text;
   }
 
   /**
