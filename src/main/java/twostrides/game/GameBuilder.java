@@ -15,8 +15,8 @@ import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
 
 /**
- * Puts the rows of one game together: its two teams, its order of play, its steps. Rows of a third
- * team, or against the clock, are set aside here.
+ * Puts the rows of one game together: its two teams, its order of play, its steps. Rows of another
+ * day, of a third team, or against the clock, are set aside here.
  */
 final class GameBuilder {
 
@@ -36,7 +36,9 @@ final class GameBuilder {
   /** The game, or empty when no two teams act in it. */
   Optional<Game> play(List<ReadRow<PlayRow>> read) {
     List<ReadRow<PlayRow>> rows =
-        inOrder(clockMended(read), r -> r.row().period() * PERIOD_APART + r.row().elapsed());
+        inOrder(
+            clockMended(new OneGame(id, doubtful).of(read)),
+            r -> r.row().period() * PERIOD_APART + r.row().elapsed());
     List<String> teams = teams(rows);
     if (teams.size() < 2) {
       for (ReadRow<PlayRow> r : rows) {
@@ -92,7 +94,8 @@ final class GameBuilder {
    * The tagged game; tags are sorted by the clock, since nothing depends on what stands between
    * them.
    */
-  TaggedGame tags(List<ReadRow<TaggedExit>> rows) {
+  TaggedGame tags(List<ReadRow<TaggedExit>> read) {
+    List<ReadRow<TaggedExit>> rows = new OneGame(id, doubtful).of(read);
     List<TaggedExit> exits =
         rows.stream()
             .map(ReadRow::row)

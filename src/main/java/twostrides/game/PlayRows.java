@@ -54,6 +54,10 @@ final class PlayRows {
             : in.text(SheetForms.TEAM);
     Optional<LocalDate> date = in.date();
     Teams teams = teams(in, team);
+    in.differ(
+        teams.home(),
+        teams.away(),
+        source.cell(SheetForms.AWAY).isPresent() ? SheetForms.AWAY : SheetForms.OPPONENT);
     boolean actingIsHome = actingIsHome(in, source, team, teams);
     int p = period.orElse(1);
     Optional<Place> place = in.place(SheetForms.X, SheetForms.Y, actingIsHome, p);

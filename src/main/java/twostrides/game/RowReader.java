@@ -147,6 +147,19 @@ public final class RowReader {
   }
 
   /**
+   * Says that a team plays itself, where it does.
+   *
+   * @param one a team, where the row says it
+   * @param other the team that plays against it
+   * @param column our column of the other
+   */
+  void differ(Optional<String> one, Optional<String> other, String column) {
+    if (one.isPresent() && one.equals(other)) {
+      doubt(column, "another team than " + one.get(), "correct the name of one of the two teams");
+    }
+  }
+
+  /**
    * Says that one of two cells that need each other is empty.
    *
    * @param one our column

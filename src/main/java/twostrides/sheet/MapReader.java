@@ -43,7 +43,7 @@ final class MapReader {
 
   private static TomlTable parse(SheetText text) throws SheetException {
     try {
-      return TomlText.parse(text.text());
+      return TomlText.parse(Records.composed(text.text()));
     } catch (TomlException e) {
       String message = e.getMessage();
       throw new SheetException(

@@ -24,6 +24,9 @@ public final class SheetFiles {
   /** Characters that make an argument a pattern. */
   private static final String PATTERN_CHARACTERS = "*?[{";
 
+  /** What stands for letters that cannot be said. */
+  private static final char UNSPEAKABLE = '\uFFFD';
+
   private SheetFiles() {}
 
   /**
@@ -46,15 +49,34 @@ public final class SheetFiles {
         throw nothing(arg, "a folder that cannot be read");
       }
       if (files.isEmpty()) {
+        refuseUnspeakable(arg, arg);
         throw nothing(arg, "no sheet by that name");
       }
       for (Path file : files) {
+        refuseUnspeakable(file);
         found.putIfAbsent(identity(file), file);
       }
     }
     List<Path> sorted = new ArrayList<>(found.values());
     sorted.sort(Comparator.comparing(Sheet::fileName).thenComparing(SheetText::display));
     return List.copyOf(sorted);
+  }
+
+  /** A name that came out as other letters would stand in the book as those. */
+  private static void refuseUnspeakable(Path file) throws SheetException {
+    refuseUnspeakable(SheetText.display(file), Sheet.fileName(file));
+  }
+
+  private static void refuseUnspeakable(String shown, String name) throws SheetException {
+    if (name.indexOf(UNSPEAKABLE) >= 0) {
+      throw SheetException.ofFile(
+          shown,
+          "a name with letters that the character set of this machine, "
+              + System.getProperty("sun.jnu.encoding", "which is unknown")
+              + ", does not have",
+          "a name in its letters",
+          "Rename the file in plain letters, or use UTF-8 (on Linux: LC_ALL=C.UTF-8).");
+    }
   }
 
   private static SheetException nothing(String arg, String found) {

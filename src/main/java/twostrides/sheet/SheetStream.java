@@ -139,7 +139,7 @@ public final class SheetStream {
       // The parser tells where a row begins; where it ends is known when the next one begins.
       for (CSVRecord record : parser) {
         row(kept.upTo(record.getCharacterPosition()), last);
-        last = record.toList();
+        last = record.stream().map(Records::composed).toList();
       }
       row(kept.rest(), last);
     }
