@@ -39,10 +39,11 @@ class ArchitectureTest {
           Map.entry("race", Set.of("rink", "rulebook", "stats", "toml")),
           Map.entry("stats", Set.of()),
           Map.entry("exits", Set.of("game", "rink", "rulebook", "race", "stats")),
-          Map.entry("review", Set.of("exits", "stats")),
-          Map.entry("chart", Set.of("review", "exits", "rink", "stats")),
-          Map.entry("numbers", Set.of("exits", "stats", "review")),
-          Map.entry("book", Set.of("review", "numbers", "chart", "exits", "stats", "sheet")),
+          Map.entry("season", Set.of("exits", "game", "race", "rink", "stats", "sheet")),
+          Map.entry("findings", Set.of("season", "exits", "game", "race", "rink", "stats")),
+          Map.entry(
+              "book",
+              Set.of("findings", "season", "exits", "game", "race", "rink", "stats", "sheet")),
           Map.entry("demo", Set.of("rink", "output")),
           Map.entry("cli", Set.of("*")));
 
@@ -100,6 +101,41 @@ class ArchitectureTest {
         .resideInAPackage(PENALTY)
         .should()
         .dependOnClassesThat(resideInAPackage("twostrides..").and(resideOutsideOfPackage(PENALTY)))
+        .check(ours);
+  }
+
+  /** One game is read without any table; tables begin where games come together. */
+  @Test
+  void whatDecidesKnowsNoTables() {
+    noClasses()
+        .that()
+        .resideInAnyPackage(
+            "twostrides.game..",
+            "twostrides.exits..",
+            "twostrides.rulebook..",
+            "twostrides.race..",
+            "twostrides.stats..",
+            "twostrides.tracking..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("tech.tablesaw..")
+        .check(ours);
+  }
+
+  /** Pictures know counts and lengths; what they are of, their page knows. */
+  @Test
+  void picturesKnowNoFindings() {
+    noClasses()
+        .that()
+        .resideInAPackage("twostrides.book.chart..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "twostrides.findings..",
+            "twostrides.season..",
+            "twostrides.exits..",
+            "twostrides.book",
+            "twostrides.book.page..")
         .check(ours);
   }
 

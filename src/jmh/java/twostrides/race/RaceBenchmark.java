@@ -16,7 +16,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import twostrides.rink.Rink;
 import twostrides.rulebook.Bookshelf;
 
-/** 2,000 draws of a race of ten skaters, hybrid icing, places known or drawn. */
+/** 2,000 simulations of a race of ten skaters, hybrid icing, places known or simulated too. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -25,10 +25,10 @@ import twostrides.rulebook.Bookshelf;
 @Fork(1)
 public class RaceBenchmark {
 
-  private static final int DRAWS = 2000;
+  private static final int SIMULATIONS = 2000;
 
   private final RaceModel known = model(ten());
-  private final RaceModel drawn = model(List.of());
+  private final RaceModel placed = model(List.of());
   private long seed;
 
   private static List<Racer> ten() {
@@ -49,19 +49,19 @@ public class RaceBenchmark {
             Delivery.SENT,
             OptionalDouble.empty(),
             racers,
-            SkaterLevel.ELITE_MEN),
+            SkaterSet.of(SkaterLevel.ELITE_MEN)),
         Bookshelf.book("hybrid").raceQuestion());
   }
 
   /** Ten skaters whose places are known. */
   @Benchmark
   public RaceChances knownPlaces() {
-    return known.run(new SeededRandom(seed++, "release"), DRAWS);
+    return known.run(new SeededRandom(seed++, "release"), SIMULATIONS);
   }
 
-  /** Ten skaters whose places are drawn too. */
+  /** Ten skaters whose places are simulated too. */
   @Benchmark
-  public RaceChances drawnPlaces() {
-    return drawn.run(new SeededRandom(seed++, "release"), DRAWS);
+  public RaceChances simulatedPlaces() {
+    return placed.run(new SeededRandom(seed++, "release"), SIMULATIONS);
   }
 }

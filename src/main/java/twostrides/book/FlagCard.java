@@ -3,10 +3,11 @@ package twostrides.book;
 import twostrides.season.Flag;
 
 /**
- * A flagged release, or a near miss, with its drawing.
+ * A release that may be flagged, as a page shows it.
  *
- * @param id of the card on its page, and of its drawing
+ * @param id its place on the page of flags
  * @param flag the release
- * @param drawing puck, skaters and the way to center
+ * @param picture its diagram
+ * @param thumbnail the same small and without words
  */
-public record FlagCard(String id, Flag flag, Drawing drawing) {}
+public record FlagCard(String id, Flag flag, String picture, String thumbnail) {}

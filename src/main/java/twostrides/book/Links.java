@@ -1,5 +1,7 @@
 package twostrides.book;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
@@ -60,6 +62,16 @@ public final class Links {
     List<PlayerReview> mates = review.playersOf(p.team());
     int at = mates.indexOf(p) + step;
     return at >= 0 && at < mates.size() ? Optional.of(mates.get(at)) : Optional.empty();
+  }
+
+  /** A page's name as the beginning of its pictures' names: a-z, 0-9 and hyphens. */
+  static String id(String file) {
+    return file.replace(".html", "").replace('/', '-');
+  }
+
+  /** A name in the address of a page, behind the #. */
+  static String encoded(String name) {
+    return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
   }
 
   /** A name as part of a file's name: letters a to z and digits, at most 40. */

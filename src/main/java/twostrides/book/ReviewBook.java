@@ -10,6 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -22,20 +24,27 @@ import java.util.concurrent.Future;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import tech.tablesaw.api.Table;
-import twostrides.chart.Charts;
+import twostrides.book.chart.ReleaseDiagram;
 import twostrides.findings.Comparison;
 import twostrides.findings.Grid;
+import twostrides.findings.Habit;
+import twostrides.findings.LastGame;
 import twostrides.findings.NumberPage;
+import twostrides.findings.NumberSettings;
 import twostrides.findings.Numbers;
+import twostrides.findings.Opponent;
 import twostrides.findings.OtherBooks;
 import twostrides.findings.PlayerReview;
-import twostrides.findings.PlayerSheet;
-import twostrides.findings.Profile;
+import twostrides.findings.RestartCosts;
 import twostrides.findings.SeasonReview;
+import twostrides.findings.Shares;
 import twostrides.findings.TeamReview;
+import twostrides.findings.WayCount;
+import twostrides.rink.Rink;
+import twostrides.season.Columns;
 import twostrides.season.Flag;
+import twostrides.season.Rows;
 import twostrides.season.TableFile;
-import twostrides.stats.Count;
 
 /**
  * Writes the review book: a folder that opens from disk with no network. Pages do not depend on
@@ -48,27 +57,34 @@ public final class ReviewBook {
   /** Cards with drawings of releases to look at; all of them stand in a table. Assumed. */
   private static final int DRAWN = 10;
 
+  /** Clips to show on the opening page: time for a meeting. Assumed. */
+  private static final int CLIPS = 3;
+
   private final Path out;
   private final SeasonReview review;
   private final Numbers numbers;
   private final Comparison comparison;
   private final OtherBooks otherBooks;
   private final Imprint imprint;
-  private final Charts charts;
-  private final DrawingFiles drawings;
+  private final Rink rink;
+  private final PictureFiles pictures;
+  private final IcingView icings;
+  private final RestartCosts costs;
   private final TemplateEngine pages =
       TemplateEngine.createPrecompiled(null, ContentType.Html, null, "twostrides.book.page");
 
   private ReviewBook(
-      Path out, SeasonReview review, Numbers numbers, Charts charts, Imprint imprint) {
+      Path out, SeasonReview review, NumberSettings settings, Rink rink, Imprint imprint) {
     this.out = out;
     this.review = review;
-    this.numbers = numbers;
+    this.numbers = Numbers.of(review.season(), review.ourTeam(), settings);
     this.comparison = Comparison.of(review);
     this.otherBooks = new OtherBooks(review.season());
-    this.charts = charts;
+    this.rink = rink;
+    this.icings = new IcingView(review, rink);
     this.imprint = imprint;
-    this.drawings = new DrawingFiles(out, imprint.options().pngs());
+    this.pictures = new PictureFiles(out, imprint.options().pngs());
+    this.costs = new RestartCosts(review.season(), review.ourTeam(), settings);
   }
 
   /**
@@ -76,9 +92,8 @@ public final class ReviewBook {
    *
    * @param out folder, which exists
    * @param review what to show
-   * @param numbers the pages of numbers
-   * @param tables tables for {@code data/}
-   * @param charts how to draw
+   * @param settings what the run chose about the numbers
+   * @param rink the rink of the diagrams
    * @param imprint foot of the pages
    * @param progress told how many pages of how many are written
    * @throws IOException when a file cannot be written
@@ -86,8 +101,8 @@ public final class ReviewBook {
   public static void write(
       Path out,
       SeasonReview review,
-      Numbers numbers,
-      Charts charts,
+      NumberSettings settings,
+      Rink rink,
       Imprint imprint,
       BiConsumer<Integer, Integer> progress)
       throws IOException {
@@ -98,11 +113,11 @@ public final class ReviewBook {
     for (Table t : review.season().tables()) {
       TableFile.write(t, out.resolve("data").resolve(t.name() + ".csv"));
     }
-    for (String own : List.of("book.css", "icon.svg", "compare.js")) {
+    for (String own : List.of("book.css", "chart.css", "icon.svg", "compare.js")) {
       Files.writeString(out.resolve(own), resource(own), StandardCharsets.UTF_8);
     }
     Files.writeString(out.resolve("book.js"), Script.text(), StandardCharsets.UTF_8);
-    new ReviewBook(out, review, numbers, charts, imprint).pages(progress);
+    new ReviewBook(out, review, settings, rink, imprint).pages(progress);
   }
 
   private interface Page {
@@ -115,6 +130,9 @@ public final class ReviewBook {
     all.add(this::rulings);
     all.add(this::flags);
     all.add(this::restarts);
+    all.add(this::icings);
+    all.add(this::players);
+    all.add(this::opponents);
     all.add(this::compare);
     all.add(this::glossary);
     all.add(this::clips);
@@ -152,38 +170,105 @@ public final class ReviewBook {
 
   private void index() throws IOException {
     Optional<TeamReview> first = review.teams().stream().findFirst();
-    Optional<Pictures> pictures =
-        first.isEmpty()
-            ? Optional.empty()
-            : Optional.of(
-                drawn(Links.file(first.get()), first.get().team(), first.get().profile()));
+    Optional<LastGame> last = review.ourTeam().flatMap(t -> LastGame.of(review.season(), t));
+    List<FlagCard> clips =
+        Stream.concat(
+                some("flag", review.dearest(), review.flagged()).stream(),
+                some("look", review.firstToLookAt(), review.toLookAt()).stream())
+            .limit(CLIPS)
+            .toList();
+    Map<String, Object> values = new HashMap<>();
+    values.put("review", review);
+    values.put("sentences", Sentences.of(review));
+    values.put("clips", clips);
+    values.put("last", last);
+    values.put(
+        "lastPicture",
+        last.map(l -> pictures.headed("last-game", IcingView.lastGame("last-game", l))).orElse(""));
+    values.put(
+        "numbers",
+        pictures.headed(
+            "team-numbers", TeamView.numbers("team-numbers", review, review.ourTeam())));
+    values.put(
+        "ways",
+        first
+            .map(
+                t ->
+                    pictures.headed(
+                        "team-ways",
+                        IcingView.ways(
+                            "team-ways",
+                            "Which way out is safe: how often it was iced",
+                            t.profile().counts())))
+            .orElse(""));
+    values.put("imprint", imprint);
+    render("index.html", "index.jte", values);
+  }
+
+  private void icings() throws IOException {
+    Optional<String> ours = review.ourTeam();
+    Optional<TeamReview> team =
+        ours.flatMap(o -> review.teams().stream().filter(t -> t.team().equals(o)).findFirst());
+    List<WayCount> counts =
+        review.teams().stream()
+            .filter(t -> ours.isEmpty() || ours.get().equals(t.team()))
+            .flatMap(t -> t.profile().counts().stream())
+            .toList();
+    Map<String, Object> values = new HashMap<>();
+    values.put("review", review);
+    values.put("team", team);
+    values.put(
+        "zones",
+        pictures.headed(
+            "icings-zones",
+            icings.zones(
+                "icings-zones",
+                "Where icings start",
+                r -> ours.isEmpty() || ours.get().equals(r.at().team()))));
+    values.put(
+        "ways",
+        pictures.headed(
+            "icings-ways",
+            IcingView.ways("icings-ways", "Which way out is safe: how often it was iced", counts)));
+    values.put("who", pictures.headed("icings-who", icings.who(ours)));
+    values.put(
+        "cost", pictures.headed("icings-cost", IcingView.cost("icings-cost", costs, ours, review)));
+    values.put("imprint", imprint);
+    render("icings.html", "icings.jte", values);
+  }
+
+  private void players() throws IOException {
     render(
-        "index.html",
-        "index.jte",
+        "players.html",
+        "playerlist.jte",
         Map.of(
             "review",
             review,
-            "sentences",
-            Sentences.of(review),
-            "pages",
-            numbers.pages(),
-            "dearest",
-            some("flag", review.dearest(), review.flagged()),
-            "look",
-            some("look", review.firstToLookAt(), review.toLookAt()),
+            "picture",
+            pictures.headed("players-who", icings.who(review.ourTeam())),
             "imprint",
-            imprint,
-            "pictures",
-            pictures));
+            imprint));
   }
 
-  /** Cards of the opening page: their ids and drawings are those of the page of flags. */
-  private List<FlagCard> some(String kind, List<Flag> few, List<Flag> all) throws IOException {
-    List<FlagCard> cards = new ArrayList<>();
-    for (Flag f : few) {
-      cards.add(card(kind, all.indexOf(f) + 1, f));
-    }
-    return cards;
+  private void opponents() throws IOException {
+    Optional<NumberPage> slices =
+        numbers.pages().stream().filter(p -> p.file().equals("slices.html")).findFirst();
+    Optional<Grid> grid =
+        slices.flatMap(p -> p.grids().stream().filter(g -> g.id().equals("opponent")).findFirst());
+    render(
+        "opponents.html",
+        "opponents.jte",
+        Map.of(
+            "review",
+            review,
+            "picture",
+            grid.map(g -> pictures.headed("opponents", TeamView.opponents(g, review))).orElse(""),
+            "imprint",
+            imprint));
+  }
+
+  private List<FlagCard> some(String kind, List<Flag> few, List<Flag> all) {
+    return few.stream().map(f -> card(kind, all.indexOf(f) + 1, f)).toList();
   }
 
   private void rulings() throws IOException {
@@ -199,11 +284,7 @@ public final class ReviewBook {
     render(
         "compare.html",
         "compare.jte",
-        Map.of(
-            "comparison", comparison,
-            "data", data,
-            "books", books,
-            "imprint", imprint));
+        Map.of("comparison", comparison, "data", data, "books", books, "imprint", imprint));
   }
 
   private void restarts() throws IOException {
@@ -218,35 +299,38 @@ public final class ReviewBook {
             "review",
             review,
             "cards",
-            cards("flag", review.flagged()),
+            ownFirst(some("flag", review.flagged(), review.flagged())),
             "look",
-            some("look", drawnToLookAt(), review.toLookAt()),
+            ownFirst(some("look", drawnToLookAt(), review.toLookAt())),
             "near",
-            cards("near-miss", review.nearMisses()),
+            ownFirst(some("near-miss", review.nearMisses(), review.nearMisses())),
             "costs",
             review.season().costs(),
             "imprint",
             imprint));
   }
 
-  /** Those to look at that have a card: the first few, and those of the opening page. */
+  /** Cards of the book's team first; the order stays else. */
+  private List<FlagCard> ownFirst(List<FlagCard> cards) {
+    return cards.stream()
+        .sorted(
+            Comparator.comparing(
+                c -> !review.ourTeam().equals(Optional.of(c.flag().release().at().team()))))
+        .toList();
+  }
+
+  /** Those of the first so many, and those that the opening page shows. */
   private List<Flag> drawnToLookAt() {
     List<Flag> all = review.toLookAt();
     List<Flag> opening = review.firstToLookAt();
     return all.stream().filter(f -> all.indexOf(f) < DRAWN || opening.contains(f)).toList();
   }
 
-  private List<FlagCard> cards(String kind, List<Flag> flags) throws IOException {
-    List<FlagCard> cards = new ArrayList<>();
-    for (Flag f : flags) {
-      cards.add(card(kind, cards.size() + 1, f));
-    }
-    return cards;
-  }
-
-  private FlagCard card(String kind, int number, Flag f) throws IOException {
+  private FlagCard card(String kind, int number, Flag f) {
     String id = String.format(Locale.ROOT, "%s-%03d", kind, number);
-    return new FlagCard(id, f, drawings.write(id, () -> charts.flag(f)));
+    ReleaseDiagram diagram = FlagView.diagram(f, rink);
+    return new FlagCard(
+        id, f, pictures.html(id, diagram.picture(id)), diagram.thumbnail(id + "-small"));
   }
 
   private void clips() throws IOException {
@@ -294,46 +378,133 @@ public final class ReviewBook {
   }
 
   private void numbers(NumberPage page) throws IOException {
-    render(page.file(), "numbers.jte", Map.of("page", page, "imprint", imprint));
+    Map<String, Object> values = new HashMap<>();
+    values.put("page", page);
+    values.put("imprint", imprint);
+    switch (page.file()) {
+      case "kill.html" -> {
+        KillView kill = new KillView(review.season(), review.ourTeam());
+        values.put("kill", kill);
+        values.put("numbers", pictures.headed("kill-numbers", kill.numbers()));
+        values.put("strips", pictures.headed("kill-strips", kill.strips()));
+        values.put("who", pictures.headed("kill-who", kill.who()));
+        render(page.file(), "kill.jte", values);
+      }
+      case "costs.html" -> {
+        values.put(
+            "picture",
+            pictures.headed("costs", IcingView.cost("costs", costs, review.ourTeam(), review)));
+        render(page.file(), "numbers.jte", values);
+      }
+      case "slices.html" -> {
+        Rows exits = new Rows(review.season().exits());
+        values.put(
+            "picture",
+            pictures.headed(
+                "situations",
+                TeamView.situations(
+                    page,
+                    review
+                        .ourTeam()
+                        .map(t -> exits.where(Columns.TEAM, t))
+                        .orElse(exits)
+                        .byGame(Shares::iced))));
+        render(page.file(), "numbers.jte", values);
+      }
+      default -> {
+        values.put("picture", "");
+        render(page.file(), "numbers.jte", values);
+      }
+    }
   }
 
   private void team(TeamReview t) throws IOException {
-    Pictures pictures = drawn(Links.file(t), t.team(), t.profile());
-    render(
-        Links.file(t),
-        "team.jte",
-        Map.of("review", review, "team", t, "imprint", imprint, "pictures", pictures));
+    String id = Links.id(Links.file(t));
+    Map<String, Object> values = new HashMap<>();
+    values.put("review", review);
+    values.put("team", t);
+    values.put(
+        "numbers",
+        pictures.headed(
+            id + "-numbers", TeamView.numbers(id + "-numbers", review, Optional.of(t.team()))));
+    values.put(
+        "ways",
+        pictures.headed(
+            id + "-ways",
+            IcingView.ways(
+                id + "-ways",
+                "Which way out is safe: how often it was iced",
+                t.profile().counts())));
+    values.put(
+        "zones",
+        pictures.headed(
+            id + "-zones",
+            icings.zones(
+                id + "-zones", "Where icings start", r -> r.at().team().equals(t.team()))));
+    boolean opponent = review.ourTeam().filter(o -> !o.equals(t.team())).isPresent();
+    values.put("ours", opponent ? review.ourTeam() : Optional.<String>empty());
+    values.put(
+        "against",
+        opponent
+            ? pictures.headed(
+                id + "-against",
+                icings.zones(
+                    id + "-against",
+                    "Where it forechecks us into icings",
+                    r ->
+                        r.at().team().equals(review.ourTeam().orElse(""))
+                            && r.at().opponent().equals(Optional.of(t.team()))))
+            : "");
+    values.put("after", opponent ? Opponent.of(review, t.team()) : Optional.empty());
+    values.put("imprint", imprint);
+    render(Links.file(t), "team.jte", values);
   }
 
   private void player(PlayerReview p) throws IOException {
-    Pictures pictures = drawn(Links.file(p), name(p), p.profile());
-    render(
-        Links.file(p),
-        "player.jte",
-        Map.of(
-            "review",
-            review,
-            "player",
-            p,
-            "grids",
-            numbers.players().of(p.team(), p.player()),
-            "imprint",
-            imprint,
-            "pictures",
-            pictures));
+    String id = Links.id(Links.file(p));
+    Map<String, Object> values = new HashMap<>();
+    values.put("review", review);
+    values.put("player", p);
+    values.put("grids", numbers.players().of(p.team(), p.player()));
+    values.put("trend", trend(p, id + "-trend"));
+    values.put(
+        "trendWords",
+        TeamView.trendWords(numbers.players().habit(p.team(), p.player()), games(p.team())));
+    values.put(
+        "stack",
+        pictures.headed(
+            id + "-ways", TeamView.stack(id + "-ways", "Tries to get out", p.profile())));
+    values.put(
+        "map",
+        pictures.headed(
+            id + "-map",
+            TeamView.map(id + "-map", "Sent before the red line", p.releases(), rink)));
+    values.put("imprint", imprint);
+    render(Links.file(p), "player.jte", values);
+  }
+
+  private String trend(PlayerReview p, String id) {
+    Habit habit = numbers.players().habit(p.team(), p.player());
+    return pictures.headed(id, TeamView.trend(id, habit, games(p.team())));
+  }
+
+  private int games(String team) {
+    return review.teams().stream()
+        .filter(t -> t.team().equals(team))
+        .mapToInt(TeamReview::games)
+        .sum();
   }
 
   private void sheets(TeamReview t) throws IOException {
     List<SheetCard> cards = new ArrayList<>();
     for (PlayerReview p : review.playersOf(t.team())) {
-      PlayerSheet sheet = numbers.sheets().of(p);
+      String id = "sheet-" + Links.id(Links.file(p));
       cards.add(
           new SheetCard(
               p,
-              sheet,
-              map(Links.file(p), name(p), p.profile()),
-              drawings.write(
-                  chart(Links.file(p)) + "-habit", () -> charts.habit(p.player(), sheet.habit()))));
+              numbers.sheets().of(p),
+              TeamView.map(id + "-map", "Sent before the red line", p.releases(), rink).html(),
+              trend(p, id + "-trend")));
     }
     render(
         Links.sheets(t),
@@ -347,28 +518,6 @@ public final class ReviewBook {
             new MomentWords(review.window()),
             "imprint",
             imprint));
-  }
-
-  private static String name(PlayerReview p) {
-    return p.player() + ", " + p.team();
-  }
-
-  /** Draws a team or player. */
-  private Pictures drawn(String page, String title, Profile profile) throws IOException {
-    Optional<Drawing> ways =
-        profile.attempts() < Count.FEWEST_TO_SAY
-            ? Optional.empty()
-            : Optional.of(drawings.write(chart(page) + "-ways", () -> charts.ways(title, profile)));
-    return new Pictures(ways, map(page, title, profile));
-  }
-
-  private Drawing map(String page, String title, Profile profile) throws IOException {
-    return drawings.write(chart(page) + "-map", () -> charts.map(title, profile));
-  }
-
-  /** Start of the names of a page's drawings. */
-  private static String chart(String page) {
-    return page.replace(".html", "").replace('/', '-');
   }
 
   private void render(String file, String template, Map<String, Object> values) throws IOException {

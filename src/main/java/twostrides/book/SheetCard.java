@@ -11,4 +11,4 @@ import twostrides.findings.PlayerSheet;
  * @param map releases short of center
  * @param habit the habit over the season
  */
-public record SheetCard(PlayerReview player, PlayerSheet numbers, Drawing map, Drawing habit) {}
+public record SheetCard(PlayerReview player, PlayerSheet numbers, String map, String habit) {}

@@ -4,12 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import twostrides.exits.Against;
+import twostrides.exits.Exit;
 import twostrides.exits.Release;
 import twostrides.exits.Restart;
 import twostrides.exits.Situation;
+import twostrides.exits.WayOut;
 import twostrides.exits.When;
 import twostrides.findings.MarkOutcome;
 import twostrides.findings.Moment;
+import twostrides.findings.Names;
 import twostrides.findings.SeasonReview;
 import twostrides.findings.ShownWay;
 import twostrides.findings.TeamReview;
@@ -140,6 +143,40 @@ public final class Show {
         .flatMap(b -> b.exit())
         .map(e -> ShownWay.of(e.way(), e.mark()).label())
         .orElse("no exit before it");
+  }
+
+  /** How somebody got it out, or lost it inside. */
+  public static String way(Exit e) {
+    return ShownWay.of(e.way(), e.mark()).label();
+  }
+
+  /** Whether a try to clear got out. */
+  public static String result(Exit e) {
+    return e.way() == WayOut.KEPT_IN ? "failed clear" : "cleared";
+  }
+
+  /** Seconds that a clear bought. */
+  public static String bought(Exit e) {
+    return e.way() == WayOut.KEPT_IN
+        ? Format.NONE
+        : e.outcome()
+            .reentry()
+            .map(t -> Format.decimals(t.seconds(), 0) + " s")
+            .orElse(Format.NONE);
+  }
+
+  /** What the book is about: a team, or both teams of one game. */
+  public static String about(SeasonReview review) {
+    return review
+        .ourTeam()
+        .map(Names::shown)
+        .orElseGet(
+            () ->
+                review.teams().size() == 2
+                    ? Names.shown(review.teams().get(0).team())
+                        + " and "
+                        + Names.shown(review.teams().get(1).team())
+                    : "All teams");
   }
 
   /** Icings a game of a team. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -19,12 +20,10 @@ import tech.tablesaw.api.StringColumn;
 import twostrides.book.BookOptions;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
-import twostrides.chart.Charts;
 import twostrides.exits.ManpowerSource;
 import twostrides.exits.RaceSettings;
 import twostrides.exits.Settings;
 import twostrides.findings.NumberSettings;
-import twostrides.findings.Numbers;
 import twostrides.findings.Reviewer;
 import twostrides.findings.SeasonReview;
 import twostrides.game.Anonymous;
@@ -82,6 +81,13 @@ final class ReviewCommand implements Callable<Integer> {
           "Folder for the book (${DEFAULT-VALUE}). An older book there is replaced; files of your own"
               + " beside it stay as they are.")
   Path out;
+
+  @Option(
+      names = "--team",
+      paramLabel = "TEAM",
+      description =
+          "The team the book is about; without it the one that plays in most of the games.")
+  String team;
 
   @Option(
       names = "--manpower",
@@ -223,12 +229,12 @@ final class ReviewCommand implements Callable<Integer> {
               noNames ? Anonymous.tagged(season.tagged()) : season.tagged(),
               settings,
               tracked.and(clicked));
-      SeasonReview review = Reviewer.review(all);
+      SeasonReview review = Reviewer.review(all, whose(all));
       ReviewBook.write(
           folder.writing(),
           review,
-          Numbers.of(all, review.ourTeam(), new NumberSettings(window, seed, goalPriorWeight)),
-          new Charts(season.rink()),
+          new NumberSettings(window, seed, goalPriorWeight),
+          season.rink(),
           new Imprint(
               Main.version(),
               Books.note(book, others),
@@ -263,6 +269,17 @@ final class ReviewCommand implements Callable<Integer> {
   }
 
   /** Everything the run read: the sheets, the map if there is one, and tracking. */
+  /** The team that was asked for; refused where no sheet has it. */
+  private Optional<String> whose(twostrides.season.Season all) {
+    Set<String> teams = Reviewer.teams(all);
+    if (team != null && !teams.contains(team)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--team: found \"" + team + "\", expected one of " + String.join(", ", teams) + ".");
+    }
+    return Optional.ofNullable(team);
+  }
+
   private List<Path> inputs(List<Path> files) throws SheetException {
     return Stream.of(
             files, Stream.ofNullable(sheets.map).toList(), tracking.inputs(), clicked.inputs())

@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -15,10 +14,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import twostrides.chart.Picture;
-import twostrides.chart.ReleaseDrawing;
+import twostrides.book.chart.Picture;
 import twostrides.output.OutputException;
-import twostrides.race.Assumption;
+import twostrides.race.Assumptions;
 import twostrides.race.Parameter;
 import twostrides.race.RaceModel;
 import twostrides.race.Scene;
@@ -82,7 +80,7 @@ final class WhatIfCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     PrintWriter console = spec.commandLine().getOut();
     if (listAssumptions) {
-      Arrays.stream(Assumption.values()).forEach(a -> console.println(line(a.parameter())));
+      Assumptions.ALL.forEach(p -> console.println(line(p)));
       return Main.DONE;
     }
     if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {
@@ -101,7 +99,7 @@ final class WhatIfCommand implements Callable<Integer> {
             options.knownLoft(),
             book.raceQuestion(),
             !never,
-            Assumption.losses(options.pressure().orElse(""), 0, 0),
+            Assumptions.losses(options.pressure().orElse(""), 0, 0),
             options.netEmpty);
     WaysOut ways = WaysOut.of(what, new SeededRandom(seed, "whatif"), draws);
     WhatIfWords words = new WhatIfWords(options, what, ways);
@@ -110,7 +108,7 @@ final class WhatIfCommand implements Callable<Integer> {
     words.chances(draws, seed, ruling instanceof Ruling.NotYetDecided).forEach(console::println);
     words.ways().forEach(console::println);
     if (out != null) {
-      write(ReleaseDrawing.of(WhatIfWords.sketch(what, ways), scene.rink()));
+      write(WhatIfWords.diagram(what, ways).picture("whatif"));
       console.println("Drawing: " + out);
     }
     words.close().forEach(console::println);

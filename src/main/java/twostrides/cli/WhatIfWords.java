@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import twostrides.chart.ReleaseSketch;
-import twostrides.race.Assumption;
+import twostrides.book.chart.ReleaseDiagram;
+import twostrides.book.chart.Span;
+import twostrides.race.Assumptions;
 import twostrides.race.Chance;
 import twostrides.race.Delivery;
 import twostrides.race.Estimate;
@@ -18,6 +19,7 @@ import twostrides.race.Way;
 import twostrides.race.WayOutcome;
 import twostrides.race.WaysOut;
 import twostrides.race.WhatIf;
+import twostrides.rink.Place;
 import twostrides.rink.Units;
 import twostrides.rulebook.Facts;
 import twostrides.rulebook.IcingBook;
@@ -176,7 +178,7 @@ final class WhatIfWords {
               "Ways out over the same draws. Price: attempts against within 20 s, beyond those after a"
                   + " puck sent deep; %.2f for an own-zone restart, %.2f for a puck that the opponent"
                   + " takes before his own blue line (both assumed):",
-              Assumption.ATTEMPTS_AFTER_RESTART.value(), Assumption.ATTEMPTS_AFTER_LOSS.value()));
+              Assumptions.ATTEMPTS_AFTER_RESTART.value(), Assumptions.ATTEMPTS_AFTER_LOSS.value()));
       ways.outcomes().stream().filter(o -> !o.way().shot()).forEach(o -> way(o, lines));
       if (ways.outcome(Way.CHIP).isEmpty()) {
         lines.add("  a chip that dies short of the red line: there is no room for one here");
@@ -249,7 +251,7 @@ final class WhatIfWords {
   private String missed() {
     return format(
         "the speed is missed by %.0f %% (standard deviation, assumed)",
-        100 * Assumption.SPEED_ERROR.value());
+        100 * Assumptions.SPEED_ERROR.value());
   }
 
   private String cheapest() {
@@ -276,7 +278,7 @@ final class WhatIfWords {
         format(
             "At their empty net: a shot along the ice at its middle, off by %.1f degrees (standard"
                 + " deviation, assumed). A goal has no price here.",
-            Math.toDegrees(Assumption.SHOT_ERROR.value())));
+            Math.toDegrees(Assumptions.SHOT_ERROR.value())));
     Optional<WayOutcome> now = ways.outcome(Way.SHOOT_NOW);
     Optional<WayOutcome> then = ways.outcome(Way.CENTER_THEN_SHOOT);
     now.ifPresent(o -> lines.add(shot(o, what.canBeIcing() ? "icing " : "own-zone restart ")));
@@ -328,25 +330,28 @@ final class WhatIfWords {
    * @param what the release
    * @param ways what was drawn
    */
-  static ReleaseSketch sketch(WhatIf what, WaysOut ways) {
+  static ReleaseDiagram diagram(WhatIf what, WaysOut ways) {
     Scene scene = what.scene();
     PuckSpread spread = ways.spread();
-    return new ReleaseSketch(
-        scene.x(),
-        scene.y(),
-        gap(what, ways),
-        format(
-            "Band: where 10 to 90 %% of the draws pass, with nobody in the way; dashed: the middle"
-                + " one.%s %.0f %% pass their goal line.",
-            spread.reach().low() < spread.reach().high() ? " Bracket: how far 10 to 90 % get." : "",
-            100 * spread.past()),
+    boolean reach = spread.reach().low() < spread.reach().high();
+    return new ReleaseDiagram(
+        scene.rink(),
+        new Place(scene.x(), scene.y()),
         scene.racers().stream()
-            .map(r -> new ReleaseSketch.SketchedSkater(r.chases(), r.x(), r.y(), r.vx(), r.vy()))
+            .map(
+                r -> new ReleaseDiagram.Skater(r.chases(), new Place(r.x(), r.y()), r.vx(), r.vy()))
             .toList(),
         spread.rows().stream()
-            .map(r -> new ReleaseSketch.Row(r.x(), r.low(), r.middle(), r.high()))
+            .map(r -> new ReleaseDiagram.Across(r.x(), r.low(), r.middle(), r.high()))
             .toList(),
-        new ReleaseSketch.Reach(spread.reach().low(), spread.reach().high()));
+        reach
+            ? Optional.of(new Span(spread.reach().low(), spread.reach().high()))
+            : Optional.empty(),
+        gap(what, ways),
+        format(
+            "Band: 8 in 10 simulations go here, with nobody in the way; dashed: the middle one."
+                + "%s %.0f %% pass their goal line.",
+            reach ? " Bracket: how far 8 in 10 get." : "", 100 * spread.past()));
   }
 
   private static String gap(WhatIf what, WaysOut ways) {
@@ -354,7 +359,7 @@ final class WhatIfWords {
     return metres > 0
         ? format(
             "%.1f m (%.1f ft) short of the red line, %.1f s away at %.1f m/s",
-            metres, feet(metres), ways.seconds(), Assumption.PACE.value())
+            metres, feet(metres), ways.seconds(), Assumptions.PACE.value())
         : "Center is gained: the puck touches the red line or is past it";
   }
 

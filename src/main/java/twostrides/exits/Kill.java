@@ -89,4 +89,15 @@ public record Kill(
     }
     return sum;
   }
+
+  /**
+   * Seconds of play from its beginning to an instant.
+   *
+   * @param when an instant in it
+   */
+  public double secondsIn(When when) {
+    return (when.period() - from.period()) * from.game().periodLength()
+        + when.elapsed()
+        - from.elapsed();
+  }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;
 import twostrides.season.Columns;
@@ -33,14 +34,22 @@ import twostrides.stats.Range;
  * @param interval 95 % interval of the difference; empty below ten games
  * @param games games with a face-off or an exit
  */
-record Matched(
+public record Matched(
     int faceOffs,
     int unmatched,
-    double afterFaceOff,
+    Mean afterFaceOff,
     int exits,
-    double afterExit,
+    Mean afterExit,
     Optional<Range> interval,
     int games) {
+
+  /**
+   * A mean.
+   *
+   * @param value the mean; not a number where there is no case
+   * @param interval its 95 % interval; empty below ten games
+   */
+  public record Mean(double value, Optional<Range> interval) {}
 
   /** Sums of one game: face-offs, their attempts, exits, their attempts, by stratum. */
   private static final class Game {
@@ -53,7 +62,8 @@ record Matched(
     }
   }
 
-  boolean tooFew() {
+  /** Whether there are too few on either side to say a mean. */
+  public boolean tooFew() {
     return faceOffs < Count.FEWEST_TO_SAY || exits < Count.FEWEST_TO_SAY;
   }
 
@@ -86,18 +96,29 @@ record Matched(
       }
     }
     double[] means = means(all);
-    Bootstrap.Resampled resampled =
-        new Bootstrap(seed, NumberSettings.RESAMPLES)
-            .of(
-                clusters,
-                some -> {
-                  double[] m = means(sums(some, strata));
-                  return Double.isNaN(m[0])
-                      ? OptionalDouble.empty()
-                      : OptionalDouble.of(m[0] - m[1]);
-                });
+    Bootstrap resample = new Bootstrap(seed, NumberSettings.RESAMPLES);
     return new Matched(
-        faceOffs, unmatched, means[0], used, means[1], resampled.interval(), clusters.size());
+        faceOffs,
+        unmatched,
+        new Mean(means[0], resampled(resample, clusters, strata, m -> m[0])),
+        used,
+        new Mean(means[1], resampled(resample, clusters, strata, m -> m[1])),
+        resampled(resample, clusters, strata, m -> m[0] - m[1]),
+        clusters.size());
+  }
+
+  private static Optional<Range> resampled(
+      Bootstrap resample, List<Game> clusters, int strata, ToDoubleFunction<double[]> what) {
+    return resample
+        .of(
+            clusters,
+            some -> {
+              double[] m = means(sums(some, strata));
+              return Double.isNaN(m[0])
+                  ? OptionalDouble.empty()
+                  : OptionalDouble.of(what.applyAsDouble(m));
+            })
+        .interval();
   }
 
   private static void add(

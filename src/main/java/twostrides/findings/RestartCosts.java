@@ -18,7 +18,7 @@ import twostrides.stats.Count;
  * without a face-off; net goals adjusted toward a published figure; and how long tired skaters
  * stayed on.
  */
-final class RestartCosts {
+public final class RestartCosts {
 
   /**
    * Net goals (for less against) within 20 s of an end-zone face-off at five against five, for the
@@ -42,7 +42,14 @@ final class RestartCosts {
   private final NumberSettings settings;
   private final Rows restarts;
 
-  RestartCosts(Season season, Optional<String> team, NumberSettings settings) {
+  /**
+   * The costs of a season.
+   *
+   * @param season the season
+   * @param team the team the book is about; empty for all teams
+   * @param settings what the run chose
+   */
+  public RestartCosts(Season season, Optional<String> team, NumberSettings settings) {
     this.season = season;
     this.team = team;
     this.costs = season.costs();
@@ -190,8 +197,14 @@ final class RestartCosts {
         "No face-off to compare.");
   }
 
-  /** Icings of somebody, or other face-offs, against matched exits. */
-  Matched matched(Optional<String> whose, FaceOffAfter cause, String column) {
+  /**
+   * Face-offs against matched exits.
+   *
+   * @param whose of whom; empty for all teams
+   * @param cause what brought the face-offs there
+   * @param column attempts within which window
+   */
+  public Matched matched(Optional<String> whose, FaceOffAfter cause, String column) {
     return Matched.of(
         faceOffs(whose, cause),
         Shares.team(new Rows(season.exits()), whose),
@@ -205,10 +218,11 @@ final class RestartCosts {
         name,
         new Value.Whole(m.faceOffs()),
         new Value.Whole(m.unmatched()),
-        new Value.Mean(m.afterFaceOff() * cases, cases, 2, ""),
+        new Value.Mean(m.afterFaceOff().value() * cases, cases, 2, ""),
         new Value.Whole(m.exits()),
-        new Value.Mean(m.afterExit() * cases, cases, 2, ""),
-        new Value.Signed(OptionalDouble.of(m.afterFaceOff() - m.afterExit()), 2, cases),
+        new Value.Mean(m.afterExit().value() * cases, cases, 2, ""),
+        new Value.Signed(
+            OptionalDouble.of(m.afterFaceOff().value() - m.afterExit().value()), 2, cases),
         m.tooFew() ? new Value.Words("") : new Value.SignedRange(m.interval(), 2),
         new Value.Whole(m.games()));
   }

@@ -54,16 +54,36 @@ public final class Reviewer {
   }
 
   /**
-   * Reviews a season.
+   * Reviews a season; the book is about the team that plays in most of its games.
    *
    * @param season the season
    */
   public static SeasonReview review(Season season) {
-    return new Reviewer(season).review();
+    return review(season, Optional.empty());
   }
 
-  private SeasonReview review() {
-    Optional<String> ours = ourTeam();
+  /**
+   * Reviews a season.
+   *
+   * @param season the season
+   * @param team the team the book is about; empty: the one that plays in most games, if there is
+   *     just one
+   */
+  public static SeasonReview review(Season season, Optional<String> team) {
+    return new Reviewer(season).review(team);
+  }
+
+  /**
+   * The teams of a season, sorted.
+   *
+   * @param season the season
+   */
+  public static Set<String> teams(Season season) {
+    return new Reviewer(season).gamesOfTeam.keySet();
+  }
+
+  private SeasonReview review(Optional<String> team) {
+    Optional<String> ours = team.or(this::mostFrequent);
     Map<Who, Profile> players = players();
     AdjustedRates iced =
         AdjustedRates.of(players.values().stream().map(Profile::releases).toList());
@@ -77,14 +97,15 @@ public final class Reviewer {
         icingsByGame(ours));
   }
 
-  /** The team that plays in every game, when just one does. */
-  private Optional<String> ourTeam() {
-    List<String> always =
+  /** The team that plays in most games, when just one does. */
+  private Optional<String> mostFrequent() {
+    int most = gamesOfTeam.values().stream().mapToInt(Set::size).max().orElse(0);
+    List<String> frequent =
         gamesOfTeam.entrySet().stream()
-            .filter(e -> e.getValue().size() == games.size())
+            .filter(e -> e.getValue().size() == most)
             .map(Map.Entry::getKey)
             .toList();
-    return always.size() == 1 ? Optional.of(always.get(0)) : Optional.empty();
+    return frequent.size() == 1 ? Optional.of(frequent.get(0)) : Optional.empty();
   }
 
   /** Icings of exit attempts in each game that has some, in the order of the sheets. */

@@ -18,7 +18,8 @@ import twostrides.stats.Count;
  * What the book shows of a season.
  *
  * @param games number of games
- * @param ourTeam the team that plays in every game, when just one does
+ * @param ourTeam the team the book is about: the one asked for, or the one that plays in most
+ *     games, when just one does
  * @param season the season
  * @param teams the teams; our team first, then by attempts
  * @param players players by attempts

@@ -12,7 +12,11 @@ public record Chance(double p, double low, double high) {
   /** Certain: the puck is at the red line. */
   public static final Chance SURE = new Chance(1, 1, 1);
 
-  /** Rejects ends out of order or outside 0 to 1. */
+  /**
+   * Rejects ends out of order or outside 0 to 1.
+   *
+   * @throws IllegalArgumentException for these
+   */
   public Chance {
     if (!(0 <= low && low <= p && p <= high && high <= 1)) {
       throw new IllegalArgumentException(

@@ -38,7 +38,11 @@ public record Delivery(
 
   static final double MOST_LOFT = Math.toRadians(40);
 
-  /** Rejects speeds that do not ascend. */
+  /**
+   * Rejects speeds that do not ascend.
+   *
+   * @throws IllegalArgumentException for these
+   */
   public Delivery {
     if (!(0 < slowest && slowest <= usual && usual <= fastest && fastest <= 60)) {
       throw new IllegalArgumentException(

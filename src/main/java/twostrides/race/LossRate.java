@@ -19,7 +19,11 @@ import twostrides.stats.Range;
  */
 public record LossRate(int losses, double seconds, double priorLosses, double priorSeconds) {
 
-  /** Rejects what cannot be counted. */
+  /**
+   * Rejects what cannot be counted.
+   *
+   * @throws IllegalArgumentException for these
+   */
   public LossRate {
     if (losses < 0 || !(seconds >= 0) || !(priorLosses > 0) || !(priorSeconds > 0)) {
       throw new IllegalArgumentException(

@@ -5,8 +5,9 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import twostrides.race.CenterRun.Body;
+import twostrides.race.CenterRun.Run;
 import twostrides.race.SeededRandom.Simulation;
 import twostrides.rink.Rink;
 
@@ -61,18 +62,6 @@ public final class MeasuredGain {
   /** Directions in degrees from straight up ice, nearest to straight first. Assumed. */
   private static final double[] FAN = {0, 15, -15, 30, -30, 45, -45, 60, -60};
 
-  /** Least distance of a crossing point from the side boards, m. Assumed: a skater's width. */
-  private static final double OFF_BOARDS = 0.5;
-
-  /** Looks at the way every so many seconds; between looks the gap is taken as straight. */
-  private static final double STEP = 0.05;
-
-  /** Scales of the arrival error past the red line in which an arrival is still sought. */
-  private static final double AFTER = 9;
-
-  /** Longest way looked at, s: 60 m at 5 m/s. */
-  private static final double LONGEST = 12;
-
   /** Ways whose chances differ by less are alike: the straightest of them is shown. Assumed. */
   private static final double ALIKE = 0.01;
 
@@ -87,39 +76,9 @@ public final class MeasuredGain {
   /** The carrier, then the opponents, the nearest to the puck first. */
   private final List<Sighting> seen;
 
-  private final SkaterSettings legs;
-  private final double scale;
   private final double placeError;
   private final GainGrade grade;
-  private final List<Instant> instants;
-
-  /**
-   * What a skater has at an instant, whoever he is.
-   *
-   * @param coast seconds' worth of the velocity he had that a carrier has come
-   * @param push seconds' worth of his push that a carrier has come
-   * @param drift seconds' worth of the velocity he had that a checker has come
-   * @param stride seconds' worth of top speed that a checker can have come beyond that
-   */
-  private record Instant(double coast, double push, double drift, double stride) {}
-
-  /**
-   * A skater in one simulation.
-   *
-   * @param x metres from center ice
-   * @param y metres from the long axis
-   * @param vx metres a second
-   * @param vy metres a second
-   */
-  private record Body(double x, double y, double vx, double vy) {}
-
-  /**
-   * One way to the red line in one simulation.
-   *
-   * @param time seconds that it takes
-   * @param chance the chance that no checker is there before
-   */
-  private record Run(double time, double chance) {}
+  private final CenterRun runs;
 
   /**
    * A race of one release whose places were tracked.
@@ -168,8 +127,6 @@ public final class MeasuredGain {
           "the standard error of a clicked place lies from 0 to 5 m, not " + clickError);
     }
     this.rink = rink;
-    this.legs = skaters;
-    this.scale = skaters.errorScale();
     this.placeError = placeError;
     Comparator<Sighting> nearest =
         Comparator.comparingDouble(c -> apart(carrier.racer(), c.racer()));
@@ -177,22 +134,7 @@ public final class MeasuredGain {
     boolean moving = seen.stream().limit(1 + SPEEDS_NEEDED).allMatch(Sighting::speedKnown);
     grade =
         !moving ? GainGrade.PLACES_ONLY : clickError > 0 ? GainGrade.CLICKED : GainGrade.MEASURED;
-    instants =
-        IntStream.rangeClosed(0, (int) Math.round(LONGEST / STEP))
-            .mapToObj(j -> instant(j * STEP))
-            .toList();
-  }
-
-  private Instant instant(double t) {
-    double s = Math.max(0, t - legs.reaction());
-    double coast = coast(t);
-    double u = coast(s);
-    return new Instant(coast, t - coast, t - s + u, s - u);
-  }
-
-  /** Seconds' worth of the velocity that a skater has come who lets himself glide. */
-  private double coast(double t) {
-    return legs.tau() * (1 - Math.exp(-t / legs.tau()));
+    runs = new CenterRun(rink, skaters);
   }
 
   private static double apart(Racer a, Racer b) {
@@ -223,7 +165,7 @@ public final class MeasuredGain {
       List<Body> bodies = bodies(random.simulation(i));
       best[i] = rink.shortOfCenter(bodies.get(0).x()) > 0 ? 0 : 1;
       for (int k = 0; k < FAN.length; k++) {
-        Optional<Run> run = run(bodies, k);
+        Optional<Run> run = runs.run(bodies, FAN[k]);
         if (run.isPresent()) {
           open[k]++;
           chances[k] += run.get().chance();
@@ -304,45 +246,5 @@ public final class MeasuredGain {
 
   private static double about(double middle, double error, Simulation luck, int variable) {
     return error > 0 ? middle + error * luck.normal(variable) : middle;
-  }
-
-  /** The carrier's way in one direction of the fan; empty where it ends at the boards or beyond. */
-  private Optional<Run> run(List<Body> bodies, int direction) {
-    Body carrier = bodies.get(0);
-    double ahead = rink.shortOfCenter(carrier.x());
-    double side = ahead * Math.tan(Math.toRadians(FAN[direction]));
-    boolean open = direction == 0 || Math.abs(carrier.y() + side) <= rink.width() / 2 - OFF_BOARDS;
-    if (ahead <= 0 || !open) {
-      return Optional.empty();
-    }
-    double time = legs.carrier().timeTo(ahead, side, carrier.vx(), carrier.vy());
-    double wx = ahead - carrier.vx() * coast(time);
-    double wy = side - carrier.vy() * coast(time);
-    double length = Math.hypot(wx, wy);
-    double push = length > 0 ? legs.carryingSpeed() / length : 0;
-    double chance = 1;
-    for (Body checker : bodies.subList(1, bodies.size())) {
-      double a = arrival(carrier, push * wx, push * wy, checker, time + AFTER * scale);
-      chance *= (1 + Math.exp(-a / scale)) / (1 + Math.exp((time - a) / scale));
-    }
-    return Optional.of(new Run(time, chance));
-  }
-
-  /** When a checker can have his stick at a carrier who pushes so; infinite when not by then. */
-  private double arrival(Body carrier, double wx, double wy, Body checker, double until) {
-    double px = carrier.x() - checker.x();
-    double py = carrier.y() - checker.y();
-    double before = 0;
-    for (int j = 0; j < instants.size() && (j - 1) * STEP < until; j++) {
-      Instant now = instants.get(j);
-      double qx = px + carrier.vx() * now.coast() + wx * now.push() - checker.vx() * now.drift();
-      double qy = py + carrier.vy() * now.coast() + wy * now.push() - checker.vy() * now.drift();
-      double late = Math.sqrt(qx * qx + qy * qy) - legs.reach() - legs.topSpeed() * now.stride();
-      if (late <= 0) {
-        return j == 0 ? 0 : STEP * (j - 1 + before / (before - late));
-      }
-      before = late;
-    }
-    return Double.POSITIVE_INFINITY;
   }
 }

@@ -13,7 +13,11 @@ package twostrides.race;
 public record RaceChances(
     int simulations, int icing, int wavedOff, int stoppedShort, int touched, int other) {
 
-  /** Checks the sum. */
+  /**
+   * Checks the sum.
+   *
+   * @throws IllegalArgumentException where the counts do not add up
+   */
   public RaceChances {
     if (simulations < 1 || icing + wavedOff + stoppedShort + touched + other != simulations) {
       throw new IllegalArgumentException(

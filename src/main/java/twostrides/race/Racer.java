@@ -14,7 +14,11 @@ public record Racer(boolean chases, double x, double y, double vx, double vy) {
   /** Fastest skater taken, m/s: above every top speed read of (10.95 m/s, league tracking). */
   public static final double FASTEST = 12;
 
-  /** Rejects a skater whom no rink has seen. */
+  /**
+   * Rejects a skater whom no rink has seen.
+   *
+   * @throws IllegalArgumentException for these
+   */
   public Racer {
     double speed = Math.hypot(vx, vy);
     if (!(speed <= FASTEST)) {

@@ -27,28 +27,6 @@ public record Scene(
   /** Slack for a place written at the boards, metres. Assumed, as for sheets. */
   private static final double BOARD_SLACK = 0.5;
 
-  /**
-   * A scene at a level of play.
-   *
-   * @param rink the rink
-   * @param x place of the release, metres from center ice, acting team's frame
-   * @param y place of the release, metres from the long axis
-   * @param delivery how it was sent
-   * @param targetY where along the far goal line it was aimed, metres; empty to simulate it
-   * @param racers skaters whose places are known; empty to simulate ten
-   * @param level level of play
-   */
-  public Scene(
-      Rink rink,
-      double x,
-      double y,
-      Delivery delivery,
-      OptionalDouble targetY,
-      List<Racer> racers,
-      SkaterLevel level) {
-    this(rink, x, y, delivery, targetY, racers, SkaterSet.of(level));
-  }
-
   /** The level of play. */
   public SkaterLevel level() {
     return skaters.level();
@@ -63,7 +41,11 @@ public record Scene(
     return new Scene(rink, x, y, other, targetY, racers, skaters);
   }
 
-  /** Copies the skaters and rejects a release outside the boards. */
+  /**
+   * Copies the skaters and rejects a release outside the boards.
+   *
+   * @throws IllegalArgumentException for these
+   */
   public Scene {
     racers = List.copyOf(racers);
     boolean inside =

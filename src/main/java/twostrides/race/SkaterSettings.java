@@ -14,7 +14,11 @@ package twostrides.race;
 public record SkaterSettings(
     double topSpeed, double tau, double reaction, double carry, double reach, double sigma) {
 
-  /** Rejects values outside the ranges named at each parameter. */
+  /**
+   * Rejects values outside the ranges named at each parameter.
+   *
+   * @throws IllegalArgumentException for these
+   */
   public SkaterSettings {
     check("top speed", topSpeed, 1, 15, "m/s");
     check("tau", tau, 0.1, 5, "s");

@@ -46,7 +46,11 @@ public record TravelBound(double usual, double spread, double fastest) {
     TOO_SLOW
   }
 
-  /** Rejects values outside physics. */
+  /**
+   * Rejects values outside physics.
+   *
+   * @throws IllegalArgumentException for these
+   */
   public TravelBound {
     if (!(usual > 0) || !(spread > 0) || !(fastest > usual)) {
       throw new IllegalArgumentException(

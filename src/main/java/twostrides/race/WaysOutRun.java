@@ -35,7 +35,7 @@ final class WaysOutRun {
     this.n = n;
     scene = what.scene();
     rink = scene.rink();
-    seconds = Math.max(0, what.shortOfCenter()) / Assumption.PACE.value();
+    seconds = Math.max(0, what.shortOfCenter()) / Assumptions.PACE.value();
     gain = what.losses().keepsWhoLetGo(seconds, scene.delivery().missedPass());
   }
 
@@ -100,7 +100,7 @@ final class WaysOutRun {
         launch,
         f -> {
           double goal = f.goal ? gained : 0;
-          double restart = (gained - goal) * Assumption.RESTART_AFTER_GAINING.value();
+          double restart = (gained - goal) * Assumptions.RESTART_AFTER_GAINING.value();
           double lost = 1 - gained + (f.lost ? gained : 0);
           return new Brought(way.shot() ? goal : gained, restart, lost, goal);
         });
@@ -121,7 +121,7 @@ final class WaysOutRun {
     simulate(
         way,
         scene,
-        Launch.laid(scene, slides, Assumption.SPEED_ERROR.value(), direction()),
+        Launch.laid(scene, slides, Assumptions.SPEED_ERROR.value(), direction()),
         f -> new Brought(is(meant.test(f)), is(f.iced), is(f.lost), 0));
   }
 
@@ -131,12 +131,12 @@ final class WaysOutRun {
     simulate(
         Way.SHOOT_NOW,
         here,
-        Launch.shot(here, Assumption.SHOT_ERROR.value()),
+        Launch.shot(here, Assumptions.SHOT_ERROR.value()),
         f -> new Brought(is(f.goal), is(f.iced), is(f.lost), is(f.goal)));
     if (what.shortOfCenter() > 0) {
       Scene center = atCenter(hard);
       afterGaining(
-          Way.CENTER_THEN_SHOOT, center, Launch.shot(center, Assumption.SHOT_ERROR.value()));
+          Way.CENTER_THEN_SHOOT, center, Launch.shot(center, Assumptions.SHOT_ERROR.value()));
     }
   }
 
@@ -172,8 +172,8 @@ final class WaysOutRun {
   }
 
   private double price(Brought b) {
-    return b.restart * Assumption.ATTEMPTS_AFTER_RESTART.value()
-        + b.lost * Assumption.ATTEMPTS_AFTER_LOSS.value();
+    return b.restart * Assumptions.ATTEMPTS_AFTER_RESTART.value()
+        + b.lost * Assumptions.ATTEMPTS_AFTER_LOSS.value();
   }
 
   /** Simulates a way; the first is releasing now, with which every other is compared. */

@@ -27,7 +27,11 @@ public record WhatIf(
   /** Slack for feet turned into metres, metres. */
   private static final double ROUNDING = 1e-9;
 
-  /** Rejects a release outside the boards. */
+  /**
+   * Rejects a release outside the boards.
+   *
+   * @throws IllegalArgumentException for these
+   */
   public WhatIf {
     if (!inside(scene.rink(), scene.x(), scene.y())) {
       throw new IllegalArgumentException(

@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import twostrides.exits.Carries;
 import twostrides.exits.GameRecords;
 import twostrides.game.Pressure;
-import twostrides.race.Assumption;
+import twostrides.race.Assumptions;
 import twostrides.race.LossRate;
 
 /**
@@ -61,7 +61,7 @@ public final class CarryRates {
   public LossRate losses(Optional<Pressure> pressure) {
     String key = pressure.map(Pressure::word).orElse(UNSAID);
     double[] sum = atRisk.getOrDefault(key, new double[2]);
-    return Assumption.losses(key, (int) sum[0], sum[1]);
+    return Assumptions.losses(key, (int) sum[0], sum[1]);
   }
 
   /** Seconds of carrying up ice that {@link #pace} rests on. */
@@ -71,7 +71,7 @@ public final class CarryRates {
 
   /** Metres a second up ice of those who carried on, adjusted toward 5 m/s by 20 s. */
   public double pace() {
-    return (carriedMetres + Assumption.PACE.value() * Assumption.LOSS_SECONDS.value())
-        / (carriedSeconds + Assumption.LOSS_SECONDS.value());
+    return (carriedMetres + Assumptions.PACE.value() * Assumptions.LOSS_SECONDS.value())
+        / (carriedSeconds + Assumptions.LOSS_SECONDS.value());
   }
 }

@@ -7,7 +7,7 @@ import twostrides.exits.Against;
 import twostrides.exits.AtCenter;
 import twostrides.exits.Exit;
 import twostrides.exits.GameRecords;
-import twostrides.race.Assumption;
+import twostrides.race.Assumptions;
 import twostrides.stats.Count;
 
 /**
@@ -63,24 +63,25 @@ public record Costs(
 
   /** Chance of an own-zone restart after gaining center. */
   public double restartAfterGaining() {
-    return (restartAfterGained.successes() + Assumption.RESTART_AFTER_GAINING.value() * PRIOR_CASES)
+    return (restartAfterGained.successes()
+            + Assumptions.RESTART_AFTER_GAINING.value() * PRIOR_CASES)
         / (restartAfterGained.trials() + PRIOR_CASES);
   }
 
   /** Attempts after an icing before any sheet is read. Assumed. */
   public static double priorAttemptsAfterIcing() {
-    return Assumption.ATTEMPTS_AFTER_RESTART.value();
+    return Assumptions.ATTEMPTS_AFTER_RESTART.value();
   }
 
   /** Attempts against within the window after an icing. */
   public double icing() {
-    return (attemptsAfterIcing + Assumption.ATTEMPTS_AFTER_RESTART.value() * PRIOR_CASES)
+    return (attemptsAfterIcing + Assumptions.ATTEMPTS_AFTER_RESTART.value() * PRIOR_CASES)
         / (icings + PRIOR_CASES);
   }
 
   /** Attempts against within the window after the puck is lost short of center. */
   public double loss() {
-    return (attemptsAfterLoss + Assumption.ATTEMPTS_AFTER_LOSS.value() * PRIOR_CASES)
+    return (attemptsAfterLoss + Assumptions.ATTEMPTS_AFTER_LOSS.value() * PRIOR_CASES)
         / (losses + PRIOR_CASES);
   }
 }

@@ -3,6 +3,7 @@ package twostrides.stats;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
@@ -25,6 +26,12 @@ public record Trend(Direction direction, Optional<Slope> slope, OptionalDouble p
 
   /** Below this p a slope is called one; the counterpart of 95 % intervals. */
   private static final double CALLED = 0.05;
+
+  /** The z value that a slope must have to be called one in 8 of 10 cases: 1.96 + 0.84. */
+  private static final double TOLD_IN_8_OF_10 = 2.80;
+
+  /** More counts than this nobody waits for. Assumed. */
+  private static final double MANY = 1000;
 
   /** What the share does. */
   public enum Direction {
@@ -96,6 +103,25 @@ public record Trend(Direction direction, Optional<Slope> slope, OptionalDouble p
     return low > 0 && Double.isFinite(high)
         ? Optional.of(new Slope(Math.exp(fit.slope()), new Range(low, high)))
         : Optional.empty();
+  }
+
+  /**
+   * How many more counts like these would tell, were the slope what it seems: so many that it would
+   * be called one in 8 of 10 cases. The error of a slope falls with the number of counts to the
+   * power of 1.5.
+   *
+   * @param counts how many there are
+   * @return empty where it is called one already, and where there is no slope
+   */
+  public OptionalInt moreToTell(int counts) {
+    if (direction != Direction.FLAT_OR_UNCLEAR || slope.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    Range r = slope.get().interval();
+    double error = (Math.log(r.high()) - Math.log(r.low())) / (2 * Count.Z95);
+    double z = Math.abs(Math.log(slope.get().oddsRatio())) / error;
+    double needed = counts * Math.pow(TOLD_IN_8_OF_10 / z, 1 / 1.5);
+    return needed > MANY ? OptionalInt.empty() : OptionalInt.of((int) Math.ceil(needed) - counts);
   }
 
   private static Direction direction(double z) {

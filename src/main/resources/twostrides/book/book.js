@@ -152,6 +152,10 @@ var BOOK = (function () {
   };
   Sheet.prototype.show = function () {
     this.picks.show();
+    if (this.picks.any()) {
+      unfold(this.table);
+      this.table.parentNode.scrollIntoView({ block: 'nearest' });
+    }
     this.expand(this.picks.controls.length <= AT_ONCE || this.picks.any());
     this.sort();
     this.filter();
@@ -398,6 +402,25 @@ var BOOK = (function () {
     return any;
   }
 
+  // ---- marks of pictures: each leads to its clip, #clip=game&at=second ----
+  function marks() {
+    var all = document.querySelectorAll('a[href^="#clip="], a[*|href^="#clip="]');
+    Array.prototype.forEach.call(all, function (a) {
+      var s = new URLSearchParams((a.getAttribute('href') || a.getAttributeNS('http://www.w3.org/1999/xlink', 'href')).slice(1));
+      games.add(s.get('clip'));
+      a.addEventListener('click', function (e) {
+        e.preventDefault();
+        jump(s.get('clip'), parseFloat(s.get('at')));
+      });
+    });
+    return all.length > 0;
+  }
+
+  // What the address asks for is never left in a fold.
+  function unfold(e) {
+    for (var p = e; p; p = p.parentElement) { if (p.tagName === 'DETAILS') { p.open = true; } }
+  }
+
   // ---- players' sheets: all of them, or the one that the address names ----
   function playerChoice() {
     var cards = Array.prototype.slice.call(document.querySelectorAll('.one'));
@@ -438,7 +461,8 @@ var BOOK = (function () {
     bar.appendChild(print);
   }
   choices.forEach(function (c) { bar.insertBefore(c.box, print || null); });
-  if (videoLinks()) {
+  var anyRow = videoLinks();
+  if (marks() || anyRow) {
     var open = make('button', 'Open a game file', { type: 'button' });
     open.addEventListener('click', function () { panel.hidden = false; chosen.focus(); });
     bar.appendChild(open);
@@ -455,7 +479,20 @@ var BOOK = (function () {
     }
   });
   choices.forEach(function (c) { c.show(); });
+  function target() {
+    var e = location.hash.indexOf('=') < 0 && document.getElementById(location.hash.slice(1));
+    if (e) {
+      unfold(e);
+      e.scrollIntoView();
+    }
+  }
+  target();
+  window.addEventListener('beforeprint', function () {
+    // Paper has no folds: flags and players print as they stand, long tables stay away.
+    Array.prototype.forEach.call(document.querySelectorAll('details.flag'), function (d) { d.open = true; });
+  });
   window.addEventListener('hashchange', function () {
+    target();
     choices.forEach(function (c) { c.show(); });
     sheets.forEach(function (s) { s.show(); });
   });

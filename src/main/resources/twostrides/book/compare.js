@@ -123,6 +123,50 @@
     return out;
   }
 
+  // ---- the picture: a line a row, a dot and what it could be for either side ----
+  var SVG = 'http://www.w3.org/2000/svg';
+  function shape(tag, attributes, text) {
+    var e = document.createElementNS(SVG, tag);
+    Object.keys(attributes).forEach(function (k) { e.setAttribute(k, String(attributes[k])); });
+    if (text !== undefined) { e.textContent = text; }
+    return e;
+  }
+  // Rows that differ come first; those with too few on a side say nothing.
+  function picture(list) {
+    var box = document.getElementById('pairs');
+    box.textContent = '';
+    var told = list.filter(function (r) { return !few(r.a) && !few(r.b); });
+    told.sort(function (x, y) { return (verdict(x.a, x.b) === CHANCE) - (verdict(y.a, y.b) === CHANCE); });
+    if (told.length === 0) { return; }
+    var wide = box.clientWidth >= 690;
+    var width = wide ? 780 : 360;
+    var left = wide ? 330 : 12;
+    var right = width - 16;
+    var step = wide ? 40 : 62;
+    var most = Math.max.apply(null, told.map(function (r) { return Math.max(wilson(r.a).high, wilson(r.b).high); }));
+    var end = Math.min(1, Math.ceil(most * 10) / 10);
+    function x(share) { return left + (right - left) * share / end; }
+    var svg = shape('svg', { 'class': 'chart', viewBox: '0 0 ' + width + ' ' + (told.length * step + 46), width: '100%', role: 'img',
+      'aria-label': 'Shares of A and B with what they could be; the table below has the numbers' });
+    for (var i = 0; i <= 4; i++) {
+      svg.appendChild(shape('line', { 'class': 'grid', x1: x(end * i / 4), x2: x(end * i / 4), y1: 22, y2: told.length * step + 22 }));
+      svg.appendChild(shape('text', { 'class': 't-note', x: x(end * i / 4), y: told.length * step + 40, 'text-anchor': i === 0 ? 'start' : i === 4 ? 'end' : 'middle' },
+        Math.round(100 * end * i / 4) + ' %'));
+    }
+    svg.appendChild(shape('text', { 'class': 't-note', x: left, y: 14 }, 'filled: A, hollow: B'));
+    told.forEach(function (r, n) {
+      var y = 22 + n * step + (wide ? 20 : 40);
+      var differs = verdict(r.a, r.b) !== CHANCE;
+      svg.appendChild(shape('text', { 'class': differs ? 't-strong' : 't-words', x: wide ? 0 : 12, y: wide ? y + 4 : y - 20 }, r.label));
+      [[r.a, -6, 'ink'], [r.b, 6, 'hollow']].forEach(function (side) {
+        var w = wilson(side[0]);
+        svg.appendChild(shape('line', { 'class': 'whisker ' + (differs ? 'trouble' : 'plain'), x1: x(w.low), x2: x(w.high), y1: y + side[1], y2: y + side[1] }));
+        svg.appendChild(shape('circle', { 'class': side[2], cx: x(side[0].k / side[0].n), cy: y + side[1], r: 4.5 }));
+      });
+    });
+    box.appendChild(svg);
+  }
+
   // ---- the page ----
   function say(key, text) {
     Array.prototype.forEach.call(document.querySelectorAll('[data-say="' + key + '"]'), function (e) {
@@ -171,6 +215,7 @@
         return [r.label, of(r.a), share(r.a), of(r.b), share(r.b), differenceWords(r.a, r.b), v];
       }));
     });
+    picture(rows(data.summary, a, b, byGame));
     fill('against', rows(data.against, a, b, byGame).map(function (r) {
       return [r.label, r.a.k + ' in ' + r.a.n, mean(r.a), r.b.k + ' in ' + r.b.n, mean(r.b)];
     }));

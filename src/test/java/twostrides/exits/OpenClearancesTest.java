@@ -23,6 +23,9 @@ import twostrides.race.RaceModel;
 import twostrides.race.Racer;
 import twostrides.race.Scene;
 import twostrides.race.SeededRandom;
+import twostrides.race.SkaterSet;
+import twostrides.stats.Calibration;
+import twostrides.stats.Forecast;
 import twostrides.rulebook.RaceQuestion;
 import twostrides.season.Columns;
 import twostrides.season.SkatersAtRelease;
@@ -206,7 +209,7 @@ class OpenClearancesTest {
             (missed ? Delivery.MISSED_PASS : Delivery.SENT).forLevel(OpenData.LEVEL),
             OptionalDouble.empty(),
             racers,
-            OpenData.LEVEL);
+            SkaterSet.of(OpenData.LEVEL));
     RaceChances c =
         new RaceModel(scene, Optional.of(FIRST_TOUCH))
             .run(new SeededRandom(1, game.id() + "#" + i), 2000);

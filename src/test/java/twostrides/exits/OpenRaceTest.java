@@ -25,6 +25,9 @@ import twostrides.race.Regression;
 import twostrides.race.Scene;
 import twostrides.race.SeededRandom;
 import twostrides.race.SkaterLevel;
+import twostrides.race.SkaterSet;
+import twostrides.stats.Count;
+import twostrides.stats.Forecast;
 import twostrides.rink.Rink;
 import twostrides.season.Columns;
 import twostrides.season.SkatersAtRelease;
@@ -95,7 +98,7 @@ class OpenRaceTest {
             (missed(t, i) ? Delivery.MISSED_PASS : Delivery.SENT).forLevel(level),
             OptionalDouble.empty(),
             List.of(),
-            level);
+            SkaterSet.of(level));
     SeededRandom draws = new SeededRandom(1, game(t, i) + "#" + count(t, Columns.RELEASE, i));
     return new RaceModel(scene, OpenData.BOOK.raceQuestion()).run(draws, DRAWS).pIcing();
   }

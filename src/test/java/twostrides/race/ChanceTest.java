@@ -141,7 +141,7 @@ class ChanceTest {
               puck,
               OptionalDouble.empty(),
               List.of(chaser, defender),
-              SkaterLevel.ELITE_MEN);
+              SkaterSet.of(SkaterLevel.ELITE_MEN));
       RaceChances r =
           new RaceModel(scene, Optional.of(new RaceQuestion(RaceQuestion.Deadline.TOUCH, true)))
               .run(DRAWS, 4000);
@@ -157,7 +157,13 @@ class ChanceTest {
     for (double x : new double[] {-1, -12, -25}) {
       Scene scene =
           new Scene(
-              RINK, x, 4, Delivery.SENT, OptionalDouble.empty(), List.of(), SkaterLevel.ELITE_MEN);
+              RINK,
+              x,
+              4,
+              Delivery.SENT,
+              OptionalDouble.empty(),
+              List.of(),
+              SkaterSet.of(SkaterLevel.ELITE_MEN));
       double low = PuckSpread.of(scene, DRAWS, 1000).whistle().orElseThrow().low();
       assertTrue(low > before && low > Fitted.WHISTLE, "from " + x);
       before = low;
@@ -170,7 +176,7 @@ class ChanceTest {
             Delivery.SENT.atSpeed(2),
             OptionalDouble.empty(),
             List.of(),
-            SkaterLevel.ELITE_MEN);
+            SkaterSet.of(SkaterLevel.ELITE_MEN));
     assertTrue(PuckSpread.of(dead, DRAWS, 50).whistle().isEmpty());
   }
 }

@@ -57,7 +57,8 @@ class OpenWhistleTest {
     /** The model's 90 % band. */
     Range band() {
       Delivery d = (missed ? Delivery.MISSED_PASS : Delivery.SENT).forLevel(level);
-      Scene scene = new Scene(rink, x, y, d, OptionalDouble.empty(), List.of(), level);
+      Scene scene =
+          new Scene(rink, x, y, d, OptionalDouble.empty(), List.of(), SkaterSet.of(level));
       return PuckSpread.of(scene, new SeededRandom(1, id), DRAWS).whistle().orElseThrow();
     }
 

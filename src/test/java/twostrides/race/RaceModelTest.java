@@ -22,7 +22,13 @@ class RaceModelTest {
 
   private static Scene scene(double x, double y, OptionalDouble target, List<Racer> racers) {
     return new Scene(
-        Rink.NORTH_AMERICAN, x, y, Delivery.SENT, target, racers, SkaterLevel.ELITE_MEN);
+        Rink.NORTH_AMERICAN,
+        x,
+        y,
+        Delivery.SENT,
+        target,
+        racers,
+        SkaterSet.of(SkaterLevel.ELITE_MEN));
   }
 
   private static RaceChances run(Scene s, Optional<RaceQuestion> question) {
@@ -120,7 +126,7 @@ class RaceModelTest {
                     new Delivery(18, 20, 22, 0, 0, false),
                     OptionalDouble.of(0.0),
                     blocked.racers(),
-                    SkaterLevel.ELITE_MEN),
+                    SkaterSet.of(SkaterLevel.ELITE_MEN)),
                 HYBRID)
             .run(new SeededRandom(1, "x"), DRAWS);
     assertEquals(DRAWS, r.touched());
@@ -157,7 +163,7 @@ class RaceModelTest {
             Delivery.SENT.atSpeed(22),
             OptionalDouble.of(6),
             List.of(new Racer(false, 17, 6, 0, 0)),
-            SkaterLevel.ELITE_MEN);
+            SkaterSet.of(SkaterLevel.ELITE_MEN));
     assertEquals(0, touched(s, Math.toRadians(20)));
     assertEquals(DRAWS, touched(s, 0));
   }

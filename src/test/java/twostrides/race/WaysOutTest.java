@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,12 +30,17 @@ class WaysOutTest {
   private static final List<Racer> NOBODY_NEAR = List.of(new Racer(false, 20, -11, 0, 0));
 
   private static Scene scene(double x, double y, OptionalDouble target, List<Racer> racers) {
-    return new Scene(NHL, x, y, Delivery.SENT, target, racers, SkaterLevel.ELITE_MEN);
+    return new Scene(NHL, x, y, Delivery.SENT, target, racers, SkaterSet.of(SkaterLevel.ELITE_MEN));
   }
 
   private static WhatIf what(Scene scene, String pressure, boolean canBeIcing) {
     return new WhatIf(
-        scene, OptionalDouble.empty(), HYBRID, canBeIcing, Assumption.losses(pressure, 0, 0), true);
+        scene,
+        OptionalDouble.empty(),
+        HYBRID,
+        canBeIcing,
+        Assumptions.losses(pressure, 0, 0),
+        true);
   }
 
   private static WaysOut run(WhatIf what) {
@@ -131,8 +135,8 @@ class WaysOutTest {
     double now = outcome(ways, Way.RELEASE_NOW).price().value();
     for (WayOutcome o : ways.outcomes()) {
       double price =
-          Assumption.ATTEMPTS_AFTER_RESTART.value() * o.restart().value()
-              + Assumption.ATTEMPTS_AFTER_LOSS.value() * o.lost().value();
+          Assumptions.ATTEMPTS_AFTER_RESTART.value() * o.restart().value()
+              + Assumptions.ATTEMPTS_AFTER_LOSS.value() * o.lost().value();
       assertEquals(price, o.price().value(), 1e-9, o.way().words());
       assertEquals(now - price, o.saves().value(), 1e-9, o.way().words());
       assertTrue(ways.cheapest().price().value() <= price + 1e-12 || o.way().shot());
@@ -271,7 +275,7 @@ class WaysOutTest {
 
   @Test
   void everyAssumptionHasARangeAroundItsValue() {
-    List<Parameter> all = Arrays.stream(Assumption.values()).map(Assumption::parameter).toList();
+    List<Parameter> all = Assumptions.ALL;
     assertEquals(12, all.size());
     all.forEach(p -> assertTrue(p.low() < p.high(), p.name()));
   }

@@ -99,6 +99,19 @@ class BooksTest {
         () -> nhl.played(SettingKey.PERIOD_MINUTES, "31", "nobody"));
   }
 
+  /**
+   * Without a season asked for: the newest that a book was read for, or the last that it covers.
+   */
+  @Test
+  void aBookStandsInItsNewestSeason() throws Exception {
+    assertEquals(Bookshelf.NEWEST, Bookshelf.book("nhl").season());
+    String ended = "starts-from = \"nhl\"\nseasons = \"2013-14 to 2020-21\"\n";
+    Path file = Files.writeString(dir.resolve("ended.toml"), ended);
+    assertEquals(new Season(2020), Bookshelf.find(file.toString(), Optional.empty()).season());
+    assertEquals("ended", Bookshelf.find(file.toString(), Optional.empty()).name());
+    assertTrue(Bookshelf.book("iihf").grades().matches("\\d+ P, .*\\d+ \\?.*"));
+  }
+
   /** A setting's word is one of its own, and every word of a setting has a constant. */
   @Test
   void everyWordIsAConstantOfItsKey() {

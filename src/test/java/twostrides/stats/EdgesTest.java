@@ -35,6 +35,11 @@ class EdgesTest {
     assertEquals(-5.555875605452432, fit.slope(), 1e-9);
     assertEquals(0.7908682191542441, fit.slopeError(), 1e-9);
     assertEquals(Trend.Direction.FALLING, Trend.of(falling).direction());
+    Trend.Slope slope = Trend.of(falling).slope().orElseThrow();
+    assertEquals(Math.exp(fit.slope()), slope.oddsRatio(), 1e-15);
+    double reach = 1.959963984540054 * fit.slopeError();
+    assertEquals(Math.exp(fit.slope() - reach), slope.interval().low(), 1e-15);
+    assertEquals(Math.exp(fit.slope() + reach), slope.interval().high(), 1e-15);
     List<Count> late = List.of(c(0, 23), c(6, 12), c(0, 15), c(2268, 2336));
     double[] places = {0, 73.66494726077251, 73.72357580971489, 73.73370475361097};
     assertEquals(59.060240037322345, isAtTheMaximum(late, places).slope(), 1e-6);

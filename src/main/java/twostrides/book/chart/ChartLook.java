@@ -34,8 +34,6 @@ final class ChartLook {
     theme.setLargeFont(Type.WORDS.font());
     theme.setRegularFont(Type.WORDS.font());
     theme.setSmallFont(Type.WORDS.font());
-    theme.setTitlePaint(colors.get("ink"));
-    theme.setAxisLabelPaint(colors.get("ink"));
     theme.setTickLabelPaint(colors.get("soft"));
     theme.setItemLabelPaint(colors.get("ink"));
     theme.setLegendItemPaint(colors.get("ink"));

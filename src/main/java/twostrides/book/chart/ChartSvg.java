@@ -61,6 +61,7 @@ final class ChartSvg {
     chart.setTitle(Lettering.lines(caption.title(), Type.TITLE, Form.WIDE - 20.0, 1).get(0));
     chart.getTitle().setPaint(colors().get("ink"));
     chart.getTitle().setHorizontalAlignment(HorizontalAlignment.LEFT);
+    chart.getTitle().setPadding(6, 8, 16, 8);
     int wide = Raster.SCALE * Form.WIDE;
     try {
       return ChartUtils.encodeAsPNG(

@@ -101,7 +101,7 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
     return (int) Math.round(PALEST + (STRONGEST - PALEST) * share);
   }
 
-  /** Share and count in the middle of a zone, on a plate. */
+  /** Share and count in the middle of a zone, on a plate; gives where no mark may lie. */
   private static Rectangle2D words(Sketch s, Ice ice, Zone zone) {
     Rectangle2D box = zone.cell.box(ice);
     s.rect("hit", box.getX(), box.getY(), box.getWidth(), box.getHeight());
@@ -113,27 +113,31 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
     double height = number.size() * type.leading() + count.size() * Type.NOTE.leading();
     double width = Math.max(type.widest(number), Type.NOTE.widest(count)) + 8;
     double top = box.getCenterY() - height / 2;
-    Rectangle2D plate =
-        new Rectangle2D.Double(box.getCenterX() - width / 2, top - 1, width, height + 3);
-    s.rect("plate", plate.getX(), plate.getY(), width, height + 3);
+    double left = box.getCenterX() - width / 2;
+    s.rect("plate", left, top - 1, width, height + 3);
     double next = s.centered(type, number, box.getCenterX(), top + type.size() - 2);
     double beneath = next - type.size() + Type.NOTE.size() + 1;
     s.centered(Type.NOTE, count, box.getCenterX(), beneath);
-    return plate;
+    double beside = MarkKind.REACH - 2;
+    return new Rectangle2D.Double(
+        left - beside, top - 1 - beside, width + 2 * beside, height + 3 + 2 * beside);
   }
 
-  /** A number stays readable: a mark that would lie on it is moved above or under it. */
+  /**
+   * A number stays readable: a mark that would lie on it is moved beside it, where zones have room.
+   */
   private static void mark(Sketch s, Ice ice, Mark mark, List<Rectangle2D> plates) {
     Point2D at = ice.at(mark.from);
-    double y = at.getY();
     for (Rectangle2D plate : plates) {
-      if (plate.contains(at.getX(), y)) {
-        boolean upper = y < plate.getCenterY();
-        y = upper ? plate.getMinY() - MarkKind.REACH : plate.getMaxY() + MarkKind.REACH;
+      if (plate.contains(at) && s.narrow()) {
+        boolean left = at.getX() < plate.getCenterX();
+        at.setLocation(left ? plate.getMinX() : plate.getMaxX(), at.getY());
+      } else if (plate.contains(at)) {
+        boolean upper = at.getY() < plate.getCenterY();
+        at.setLocation(at.getX(), upper ? plate.getMinY() : plate.getMaxY());
       }
     }
-    double place = y;
-    s.linked(mark.link, () -> mark.kind.draw(s, at.getX(), place));
+    s.linked(mark.link, () -> mark.kind.draw(s, at.getX(), at.getY()));
   }
 
   private double legend(Sketch s, Ice ice, double bottom) {

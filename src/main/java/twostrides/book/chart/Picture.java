@@ -48,6 +48,21 @@ public record Picture(
     return "<div class=\"picture\">\n" + wide + narrow + "</div>\n";
   }
 
+  /**
+   * Both forms under their title, as a part of a page that an address can name.
+   *
+   * @param id the part's id
+   */
+  public String headed(String id) {
+    return "<section class=\"answer\" id=\""
+        + id
+        + "\">\n<h2>"
+        + Lettering.escaped(title)
+        + "</h2>\n"
+        + html()
+        + "</section>\n";
+  }
+
   /** The text of {@code chart.css}, which a page with pictures needs once. */
   public static String styles() {
     try (InputStream in = Picture.class.getResourceAsStream("/twostrides/book/chart.css")) {

@@ -36,6 +36,9 @@ public record Trend(String title, List<Stretch> stretches, String words) {
 
   private static final int HEIGHT = 230;
 
+  /** A space of half the size of the letters, between the dot and what is said of it. */
+  private static final String CLEAR_OF_DOT = "\u2002";
+
   /** Copies the stretches. */
   public Trend {
     stretches = List.copyOf(stretches);
@@ -86,7 +89,7 @@ public record Trend(String title, List<Stretch> stretches, String words) {
     marks.setCapLength(0);
     marks.setDrawXError(false);
     for (int series = 0; series < 2; series++) {
-      marks.setSeriesShape(series, new Ellipse2D.Double(-6, -6, 12, 12));
+      marks.setSeriesShape(series, new Ellipse2D.Double(-5, -5, 10, 10));
       marks.setSeriesPaint(series, colors.get("ink"));
       marks.setSeriesFillPaint(series, colors.get(series == 0 ? "ink" : "paper"));
     }
@@ -119,12 +122,12 @@ public record Trend(String title, List<Stretch> stretches, String words) {
 
   private void labels(XYLineAndShapeRenderer marks) {
     marks.setDefaultItemLabelGenerator(
-        (data, series, item) -> stretches.get((int) data.getXValue(series, item)).dot.said());
+        (data, series, item) ->
+            CLEAR_OF_DOT + stretches.get((int) data.getXValue(series, item)).dot.said());
     marks.setDefaultItemLabelFont(Type.STRONG.font());
     marks.setDefaultItemLabelsVisible(true);
     marks.setDefaultPositiveItemLabelPosition(
         new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT));
-    marks.setItemLabelAnchorOffset(10);
   }
 
   private SymbolAxis games(Function<Stretch, String> words) {

@@ -123,7 +123,7 @@ public record WayStack(String title, List<Way> ways) {
 
   private static String label(Way way, boolean narrow) {
     String count = " (" + Words.whole(way.attempts()) + ")";
-    double room = (narrow ? 110 : 210) - Type.WORDS.width(count);
+    double room = (narrow ? 145 : 210) - Type.WORDS.width(count);
     return String.join("\n", Lettering.lines(way.label, Type.WORDS, room, 3)) + count;
   }
 
@@ -133,8 +133,6 @@ public record WayStack(String title, List<Way> ways) {
     axis.setMaximumCategoryLabelWidthRatio(narrow ? 0.5f : 0.4f);
     axis.setAxisLineVisible(false);
     axis.setTickMarksVisible(false);
-    axis.setLowerMargin(0.01);
-    axis.setUpperMargin(0.01);
     return axis;
   }
 

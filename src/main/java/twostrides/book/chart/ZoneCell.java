@@ -77,19 +77,23 @@ public record ZoneCell(Depth depth, Side side) {
     return name.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  /** Metres from center ice to the end of it that is farther from center. */
-  private double far(Rink rink) {
-    return depth.ordinal() == 0
-        ? -rink.length() / 2
-        : Depth.values()[depth.ordinal() - 1].near(rink);
-  }
-
   /** Metres. */
   private Rectangle2D metres(Rink rink) {
+    double far =
+        switch (depth) {
+          case BEHIND_THE_DOTS -> -rink.length() / 2;
+          case DOTS_TO_BLUE_LINE -> Depth.BEHIND_THE_DOTS.near(rink);
+          case BLUE_LINE_ON -> Depth.DOTS_TO_BLUE_LINE.near(rink);
+          case LAST_STRIDES -> Depth.BLUE_LINE_ON.near(rink);
+        };
     double third = rink.width() / 3;
-    double far = far(rink);
-    return new Rectangle2D.Double(
-        far, third * (0.5 - side.ordinal()), depth.near(rink) - far, third);
+    double right =
+        switch (side) {
+          case LEFT -> third / 2;
+          case MIDDLE -> -third / 2;
+          case RIGHT -> -1.5 * third;
+        };
+    return new Rectangle2D.Double(far, right, depth.near(rink) - far, third);
   }
 
   /** Where it lies on a drawing, pixels. */

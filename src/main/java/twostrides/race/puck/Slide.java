@@ -49,17 +49,6 @@ public record Slide(double speed, double deceleration, double drag) {
     }
   }
 
-  /**
-   * A slide under the given friction.
-   *
-   * @param speed speed at the release, m/s
-   * @param friction coefficient of kinetic friction mu
-   * @param drag quadratic drag k, per metre
-   */
-  public static Slide onIce(double speed, double friction, double drag) {
-    return new Slide(speed, friction * GRAVITY, drag);
-  }
-
   /** Metres to the stop; infinite when nothing but drag slows the puck, which then never stops. */
   public double stoppingDistance() {
     if (speed == 0 || deceleration == 0) {

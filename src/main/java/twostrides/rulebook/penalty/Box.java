@@ -62,13 +62,6 @@ final class Box {
     }
   }
 
-  /** Lets everything run out that still runs. */
-  void finish() {
-    while (!strengths.nothingServed()) {
-      expire();
-    }
-  }
-
   private long nextMillis() {
     return Math.min(
         strengths.bench(Side.HOME).nextExpiry(), strengths.bench(Side.AWAY).nextExpiry());

@@ -78,7 +78,6 @@ public final class BoxTimeline {
     }
     steps.sort(Comparator.comparing(Step::at));
     steps.forEach(box::play);
-    box.finish();
     return new BoxTimeline(rules, clock, box);
   }
 

@@ -37,6 +37,7 @@ sealed interface Step {
    * assessed later in it, grade P). Everything of a stoppage counts from its first row.
    *
    * @param events within their periods
+   * @return every step; a sort by instant puts what was noted before a stoppage ahead of it
    */
   static List<Step> of(List<BoxEvent> events) {
     List<BoxEvent> sorted = new ArrayList<>(events);
@@ -64,7 +65,6 @@ sealed interface Step {
     if (together.isEmpty()) {
       return;
     }
-    List<Step> here = new ArrayList<>();
     List<BoxEvent> stopping =
         together.stream().filter(e -> !(e instanceof Signalled || e instanceof NetEmpty)).toList();
     List<Signalled> signalled = only(Signalled.class, together);
@@ -74,19 +74,17 @@ sealed interface Step {
               && !stopping.isEmpty()
               && e.at().compareTo(stopping.get(0).at()) > 0;
       if (!late && !stopping.contains(e)) {
-        here.add(new Noted(e.at(), e));
+        steps.add(new Noted(e.at(), e));
       }
     }
     if (!stopping.isEmpty()) {
-      here.add(
+      steps.add(
           new Stoppage(
               stopping.get(0).at(),
               signalled,
               only(Goal.class, together),
               only(Called.class, together)));
     }
-    here.sort(Comparator.comparing(Step::at));
-    steps.addAll(here);
     together.clear();
   }
 

@@ -86,6 +86,6 @@ final class Strengths {
     int them = skaters(side.other());
     int notServed = rules.expiredMajorEmptyBoxExempt() ? 0 : ranOut.get(side).size();
     boolean penalty = bench(side).running() > 0 || !ranOut.get(side).isEmpty();
-    return us < them && us + notServed < them && penalty;
+    return us + notServed < them && penalty;
   }
 }

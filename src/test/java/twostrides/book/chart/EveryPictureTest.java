@@ -206,7 +206,7 @@ class EveryPictureTest {
     Set<String> used = new TreeSet<>();
     for (Picture p : USUAL.values()) {
       for (Element e : new SvgPage(p.wide()).all("*")) {
-        used.addAll(List.of(e.getAttribute("class").split(" ")));
+        used.addAll(List.of(e.getAttribute("class").split(" ", -1)));
       }
     }
     used.remove("");

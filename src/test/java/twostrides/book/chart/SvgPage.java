@@ -38,7 +38,7 @@ final class SvgPage {
 
   /** The view box. */
   Rectangle2D box() {
-    String[] n = root.getAttribute("viewBox").split(" ");
+    String[] n = root.getAttribute("viewBox").split(" ", -1);
     return new Rectangle2D.Double(
         Double.parseDouble(n[0]),
         Double.parseDouble(n[1]),
@@ -58,7 +58,7 @@ final class SvgPage {
   /** Elements of a name whose class begins with a word. */
   List<Element> all(String name, String css) {
     return all(name).stream()
-        .filter(e -> e.getAttribute("class").split(" ")[0].equals(css))
+        .filter(e -> e.getAttribute("class").split(" ", -1)[0].equals(css))
         .toList();
   }
 

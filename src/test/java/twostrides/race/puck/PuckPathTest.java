@@ -30,7 +30,7 @@ class PuckPathTest {
   @Test
   void aSlideUpIceCrossesTheLinesWhenTheClosedFormSays() {
     PuckPath path = slide(ICE, -5, 3, 20, 0);
-    Slide slide = Slide.onIce(20, 0.10, 0.0053);
+    Slide slide = SlideTest.onIce(20, 0.10, 0.0053);
     assertEquals(
         slide.timeTo(5 - 0.15 - R).orElseThrow(), path.touchesRedLine().orElseThrow(), 1e-12);
     assertEquals(
@@ -48,7 +48,7 @@ class PuckPathTest {
   @Test
   void aWeakPuckStopsShort() {
     PuckPath path = slide(ICE, -10, 1, 7, 0);
-    Slide slide = Slide.onIce(7, 0.10, 0.0053);
+    Slide slide = SlideTest.onIce(7, 0.10, 0.0053);
     assertTrue(path.stopsShort());
     assertEquals(Joint.STOPPED, path.ending());
     assertEquals(-10 + slide.stoppingDistance(), path.endPlace().x(), 1e-12);
@@ -64,10 +64,10 @@ class PuckPathTest {
   void aHardShotComesBackOffTheEndBoards() {
     PuckPath path = slide(ICE, 0, 3, 28, 0);
     double toBoards = 30 - R;
-    Slide out = Slide.onIce(28, 0.10, 0.0053);
+    Slide out = SlideTest.onIce(28, 0.10, 0.0053);
     double tBoards = out.timeTo(toBoards).orElseThrow();
     double off = 0.30 * out.speedAfter(toBoards).orElseThrow();
-    Slide back = Slide.onIce(off, 0.10, 0.0053);
+    Slide back = SlideTest.onIce(off, 0.10, 0.0053);
     double threeBack = tBoards + back.timeTo(3).orElseThrow();
     assertEquals(toBoards - 3, path.placeAt(threeBack).x(), 1e-9);
     assertEquals(toBoards - back.stoppingDistance(), path.endPlace().x(), 1e-9);

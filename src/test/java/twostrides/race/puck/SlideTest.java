@@ -25,6 +25,11 @@ class SlideTest {
     return sum * h / 3;
   }
 
+  /** A slide under a friction and a drag, per metre. */
+  static Slide onIce(double speed, double friction, double drag) {
+    return new Slide(speed, friction * Slide.GRAVITY, drag);
+  }
+
   private static double relative(double expected, double found) {
     return Math.abs(found - expected) / Math.abs(expected);
   }
@@ -147,7 +152,7 @@ class SlideTest {
 
   @Test
   void pastTheStopThereIsNoTimeAndNoSpeed() {
-    Slide slide = Slide.onIce(10, 0.1, 0.0053);
+    Slide slide = onIce(10, 0.1, 0.0053);
     double stop = slide.stoppingDistance();
     assertTrue(slide.timeTo(stop + 1e-6).isEmpty());
     assertTrue(slide.speedAfter(stop + 1e-6).isEmpty());
@@ -233,18 +238,18 @@ class SlideTest {
     "30, 0.879, 0.944, 0.0005"
   })
   void overTwentySixMetres(double v0, double coulomb, double both, double half) {
-    assertEquals(coulomb, Slide.onIce(v0, 0.10, 0).timeTo(26).orElseThrow(), half);
-    assertEquals(both, Slide.onIce(v0, 0.10, 0.0053).timeTo(26).orElseThrow(), half * 1.5);
+    assertEquals(coulomb, onIce(v0, 0.10, 0).timeTo(26).orElseThrow(), half);
+    assertEquals(both, onIce(v0, 0.10, 0.0053).timeTo(26).orElseThrow(), half * 1.5);
   }
 
   /** Non-regression, same source: 8 m/s arrives at 2.0 m/s; least speeds that reach 26 m. */
   @Test
   void slowestThatArrive() {
-    assertEquals(2.0, Slide.onIce(8, 0.10, 0.0053).speedAfter(26).orElseThrow(), 0.05);
-    assertEquals(26, Slide.onIce(5.0, 0.05, 0).stoppingDistance(), 0.6);
-    assertEquals(26, Slide.onIce(7.1, 0.10, 0).stoppingDistance(), 0.6);
-    assertEquals(26, Slide.onIce(8.7, 0.15, 0).stoppingDistance(), 0.6);
-    assertTrue(Slide.onIce(7.1, 0.10, 0.0053).timeTo(26).isEmpty(), "drag stops it short");
+    assertEquals(2.0, onIce(8, 0.10, 0.0053).speedAfter(26).orElseThrow(), 0.05);
+    assertEquals(26, onIce(5.0, 0.05, 0).stoppingDistance(), 0.6);
+    assertEquals(26, onIce(7.1, 0.10, 0).stoppingDistance(), 0.6);
+    assertEquals(26, onIce(8.7, 0.15, 0).stoppingDistance(), 0.6);
+    assertTrue(onIce(7.1, 0.10, 0.0053).timeTo(26).isEmpty(), "drag stops it short");
   }
 
   @Test
@@ -255,12 +260,12 @@ class SlideTest {
       double mu = random.nextDouble(0.02, 0.3);
       double k = random.nextDouble(0, 0.02);
       double more = random.nextDouble(1.0001, 1.5);
-      Slide slide = Slide.onIce(v0, mu, k);
+      Slide slide = onIce(v0, mu, k);
       double d = slide.stoppingDistance() * random.nextDouble(0.05, 0.95);
       double t = slide.timeTo(d).orElseThrow();
-      Slide rough = Slide.onIce(v0, mu * more, k);
-      Slide thick = Slide.onIce(v0, mu, (k + 0.001) * more);
-      Slide quick = Slide.onIce(v0 * more, mu, k);
+      Slide rough = onIce(v0, mu * more, k);
+      Slide thick = onIce(v0, mu, (k + 0.001) * more);
+      Slide quick = onIce(v0 * more, mu, k);
       assertTrue(rough.timeTo(d).orElse(Double.POSITIVE_INFINITY) > t);
       assertTrue(thick.timeTo(d).orElse(Double.POSITIVE_INFINITY) > t);
       assertTrue(quick.timeTo(d).orElseThrow() < t);

@@ -30,6 +30,8 @@ class BoxTimelineTest {
           common | 1 12:35 home minor to 12; 1 12:40 home major to 7 | 1 13:00 | two skaters short: minor to 12 until 14:35 (event 1), major to 7 until 17:40 (event 2)
           common | 1 19:00 home minor to 12 | 1 19:30 | one skater short: minor to 12 until 1:00 of period 2 (event 1)
           common | 1 10:00 home double_minor to 12; 1 11:00 goal away | 1 11:30 | one skater short: double minor to 12 until 13:00 (event 1)
+          common | 1 10:00 home double_minor to 12 | 1 11:00 | one skater short: double minor to 12 until 14:00 (event 1)
+          common | 1 10:00 home minor to 12 served by 12 | 1 11:00 | one skater short: minor to 12 until 12:00 (event 1)
           common | 1 10:00 home bench_minor served by 7 | 1 10:30 | one skater short: bench minor served by 7 until 12:00 (event 1)
           common | 1 10:00 home minor to 12; 1 10:00 home minor to 12 | 1 11:00 | one skater short: minor to 12 until 12:00 (event 1), minor to 12 waits (event 2)
           common | 1 10:00 home minor to 12; 1 10:05 away minor to 9 | 1 11:00 | one skater short: minor to 12 until 12:00 (event 1); as many as the other team, so not shorthanded
@@ -114,6 +116,9 @@ class BoxTimelineTest {
     BoxTimeline t = timeline("common", "1 10:00 signal home; 1 10:20 stop");
     assertTrue(t.at(CaseEvents.instant("1 10:10")).home().signalled());
     assertFalse(t.at(CaseEvents.instant("1 10:21")).home().signalled());
+    BoxTimeline late = timeline("common", "1 19:50 signal home");
+    assertTrue(late.at(CaseEvents.instant("1 19:59")).home().signalled());
+    assertFalse(late.at(CaseEvents.instant("2 0:01")).home().signalled());
   }
 
   /** A clock of tenths: 600.3 + 120 s is 720.3 s, though not in binary fractions. */

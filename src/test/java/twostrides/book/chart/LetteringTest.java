@@ -1,48 +1,47 @@
-package twostrides.chart;
+package twostrides.book.chart;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Font;
 import java.util.List;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 
 class LetteringTest {
 
-  private final Font font = Lettering.bold(16);
+  private final Type font = Type.NUMBER;
 
   @Test
   void aTextThatFitsIsOneLine() {
-    assertEquals(List.of("Tarn Wolves"), Lettering.twoLines("Tarn Wolves", font, 300));
+    assertEquals(List.of("Tarn Wolves"), Lettering.lines("Tarn Wolves", font, 300, 2));
   }
 
   @Test
   void aLongTextBreaksAtASpaceAndKeepsEveryWord() {
     String text = "Glasswater Herons of the Upper Valley";
-    List<String> lines = Lettering.twoLines(text, font, 230);
+    List<String> lines = Lettering.lines(text, font, 230, 2);
     assertEquals(2, lines.size());
     assertEquals(text, String.join(" ", lines));
   }
 
   @Test
   void onlyWhatExceedsTwoLinesIsCutAndSaysSo() {
-    List<String> lines = Lettering.twoLines("Glasswater Herons ".repeat(9).strip(), font, 230);
+    List<String> lines = Lettering.lines("Glasswater Herons ".repeat(9).strip(), font, 230, 2);
     assertEquals(2, lines.size());
     assertTrue(lines.get(1).endsWith("\u2026"), lines.get(1));
     for (String line : lines) {
-      assertTrue(Lettering.width(font, line) <= 230, line);
+      assertTrue(font.width(line) <= 230, line);
     }
   }
 
   @Test
   void aWordWithoutSpacesIsBrokenBetweenLettersNeverInsideOne() {
     String puck = "\uD83C\uDFD2";
-    for (String line : Lettering.twoLines(puck.repeat(60), font, 231)) {
+    for (String line : Lettering.lines(puck.repeat(60), font, 231, 2)) {
       String rest = line.replace("\u2026", "").replace(puck, "");
       assertEquals("", rest);
-      assertTrue(Lettering.width(font, line) <= 231, line);
+      assertTrue(font.width(line) <= 231, line);
     }
   }
 
@@ -52,9 +51,11 @@ class LetteringTest {
   }
 
   @Test
-  void aTitleOfNothingGetsOurWords() {
-    assertEquals("Exit attempts", Lettering.cleanOr(" \u0001\t", "Exit attempts"));
-    assertEquals("8 Sole Brandt", Lettering.cleanOr("8 Sole Brandt", "Exit attempts"));
+  void asManyLinesAsAskedForKeepEveryWord() {
+    String text = "Glasswater Herons of the Upper Valley and its Lakes";
+    List<String> lines = Lettering.lines(text, font, 160, 4);
+    assertEquals(text, String.join(" ", lines));
+    assertTrue(lines.size() > 2, lines.toString());
   }
 
   @Test

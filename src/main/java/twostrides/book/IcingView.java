@@ -1,0 +1,229 @@
+package twostrides.book;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import twostrides.book.chart.Dot;
+import twostrides.book.chart.DotLines;
+import twostrides.book.chart.HalfRink;
+import twostrides.book.chart.Link;
+import twostrides.book.chart.MarkKind;
+import twostrides.book.chart.Picture;
+import twostrides.book.chart.Reference;
+import twostrides.book.chart.Span;
+import twostrides.book.chart.Tone;
+import twostrides.book.chart.ValueBars;
+import twostrides.book.chart.ZoneCell;
+import twostrides.exits.Release;
+import twostrides.findings.FaceOffAfter;
+import twostrides.findings.LastGame;
+import twostrides.findings.Matched;
+import twostrides.findings.PlayerReview;
+import twostrides.findings.RestartCosts;
+import twostrides.findings.SeasonReview;
+import twostrides.findings.ShownWay;
+import twostrides.findings.TeamReview;
+import twostrides.findings.WayCount;
+import twostrides.rink.Rink;
+import twostrides.season.Assessed;
+import twostrides.season.Flag;
+import twostrides.stats.AdjustedRate;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
+import twostrides.stats.Range;
+
+/** The pictures of where icings come from, which way out leads to them, and what they cost. */
+final class IcingView {
+
+  private final SeasonReview review;
+  private final Rink rink;
+
+  IcingView(SeasonReview review, Rink rink) {
+    this.review = review;
+    this.rink = rink;
+  }
+
+  /** Where a team's icings start; only pucks that the book may call icing. */
+  Picture zones(String id, String title, Predicate<Release> whose) {
+    List<Release> releases =
+        review.season().releaseRecords().stream()
+            .map(Assessed::release)
+            .filter(whose)
+            .filter(r -> r.rulings().mayBeIcing() && r.outcome().restarted().isPresent())
+            .toList();
+    Map<ZoneCell, Count> zones = new LinkedHashMap<>();
+    for (Release r : releases) {
+      zones.merge(
+          ZoneCell.of(r.at().where().place().orElseThrow(), rink),
+          new Count(r.iced() ? 1 : 0, 1),
+          Count::plus);
+    }
+    Map<Release, Flag> flags = new IdentityHashMap<>();
+    review.flags().forEach(f -> flags.put(f.release(), f));
+    return new HalfRink(
+            title,
+            rink,
+            "Of the pucks sent from a zone before the red line: how many were iced. Pucks that the"
+                + " rule book exempts are left out.",
+            zones.entrySet().stream()
+                .map(e -> new HalfRink.Zone(e.getKey(), e.getValue(), Link.words("")))
+                .toList(),
+            releases.stream()
+                .filter(Release::iced)
+                .map(r -> mark(r, Optional.ofNullable(flags.get(r))))
+                .toList())
+        .picture(id);
+  }
+
+  private static HalfRink.Mark mark(Release r, Optional<Flag> flag) {
+    MarkKind kind =
+        flag.filter(Flag::flagged).isPresent()
+            ? MarkKind.FLAGGED
+            : flag.filter(Flag::toLookAt)
+                    .filter(f -> f.assessment().gain().chance().isPresent())
+                    .isPresent()
+                ? MarkKind.LOOK_FIRST
+                : MarkKind.ICED;
+    String words =
+        Show.clock(r.at().when())
+            + ", "
+            + Format.word(r.at().player())
+            + ": iced, "
+            + Format.metresAndFeet(r.shortOfCenter())
+            + " before the red line";
+    return new HalfRink.Mark(
+        r.at().where().place().orElseThrow(), kind, Watch.at(r.at().when(), words));
+  }
+
+  /** Which way out is safe: the share iced of each, and how often it is used. */
+  static Picture ways(String id, String title, List<WayCount> counts) {
+    List<DotLines.Row> rows = new ArrayList<>();
+    for (ShownWay way : ShownWay.values()) {
+      List<WayCount> of = counts.stream().filter(c -> c.way() == way).toList();
+      Clustered games =
+          of.stream().map(WayCount::byGame).reduce(new Clustered(List.of()), Clustered::plus);
+      if (games.total().trials() > 0) {
+        boolean trouble = games.total().successes() > 0 && !games.total().tooFew();
+        rows.add(
+            new DotLines.Row(
+                way.label(),
+                List.of(Dot.of(games, trouble ? Tone.TROUBLE : Tone.GOOD)),
+                "",
+                Link.words(way.label() + ", iced")));
+      }
+    }
+    return new DotLines(
+            title, List.of(new DotLines.Group("", rows)), Optional.empty(), List.of(), true)
+        .picture(id);
+  }
+
+  /** Who is iced: players with ten pucks or more sent before the red line, by adjusted rate. */
+  Picture who(Optional<String> team) {
+    record Known(PlayerReview player, AdjustedRate rate) {}
+    List<Known> known =
+        review.players().stream()
+            .filter(p -> team.isEmpty() || team.get().equals(p.team()))
+            .filter(p -> !p.profile().releases().tooFew())
+            .flatMap(p -> p.iced().stream().map(r -> new Known(p, r)))
+            .sorted(Comparator.comparingDouble(k -> -k.rate().share()))
+            .toList();
+    List<DotLines.Row> rows =
+        known.stream()
+            .map(
+                k ->
+                    new DotLines.Row(
+                        k.player().player() + (team.isPresent() ? "" : ", " + k.player().team()),
+                        List.of(
+                            Dot.of(k.rate(), k.player().profile().releases().wilson(), Tone.PLAIN)),
+                        "",
+                        Link.to(
+                            Links.file(k.player()),
+                            k.player().player() + ": iced, of his pucks sent before the red line")))
+            .toList();
+    Count all =
+        review.teams().stream()
+            .filter(t -> team.isEmpty() || team.get().equals(t.team()))
+            .map(t -> t.profile().releases())
+            .reduce(new Count(0, 0), Count::plus);
+    return new DotLines(
+            "Who is iced, of the pucks he sent before the red line",
+            List.of(new DotLines.Group("", rows)),
+            all.tooFew()
+                ? Optional.empty()
+                : Optional.of(new Reference("team", all.share().orElseThrow())),
+            List.of(),
+            false)
+        .picture("icings-who");
+  }
+
+  /** What an icing costs: attempts against after it, and after a matched exit without one. */
+  static Picture cost(String id, RestartCosts costs, Optional<String> team, SeasonReview review) {
+    Matched m = costs.matched(team, FaceOffAfter.ICING, review.season().columns().attempts());
+    String window = Math.round(review.window()) + " s";
+    return new ValueBars(
+            "Shot attempts against in " + window,
+            List.of(
+                bar("after an icing", m.afterFaceOff(), m.faceOffs(), "icing", Tone.TROUBLE, m),
+                bar(
+                    "after a matched exit without a face-off",
+                    m.afterExit(),
+                    m.exits(),
+                    "exit",
+                    Tone.PLAIN,
+                    m)))
+        .picture(id);
+  }
+
+  private static ValueBars.Bar bar(
+      String label, Matched.Mean mean, int cases, String noun, Tone tone, Matched m) {
+    Optional<Span> could = m.tooFew() ? Optional.empty() : mean.interval().map(IcingView::span);
+    return new ValueBars.Bar(
+        label,
+        cases == 0 ? 0 : mean.value(),
+        could,
+        Format.count(cases, noun),
+        tone,
+        Link.words(label));
+  }
+
+  private static Span span(Range r) {
+    return new Span(Math.max(0, r.low()), Math.max(0, r.high()));
+  }
+
+  /** Lines of a team against itself in its last game: so many now, so many before. */
+  static Picture lastGame(String id, LastGame last) {
+    List<DotLines.Row> rows =
+        Stream.of(last.icings(), last.sentShort(), last.failedClears())
+            .map(
+                c ->
+                    new DotLines.Row(
+                        c.label(),
+                        List.of(Dot.of(c.last(), Tone.TROUBLE), Dot.of(c.before(), Tone.PLAIN)),
+                        "",
+                        Link.words(c.label())))
+            .toList();
+    return new DotLines(
+            "The last game against the games before",
+            List.of(new DotLines.Group("", rows)),
+            Optional.empty(),
+            List.of("last game", "games before"),
+            false)
+        .picture(id);
+  }
+
+  /** The sentence above the picture of zones. */
+  String sentence(TeamReview t) {
+    return Format.count(t.icings(), "icing")
+        + " in "
+        + Format.count(t.games(), "game")
+        + ", "
+        + Show.perGame(t)
+        + " a game.";
+  }
+}

@@ -1,0 +1,240 @@
+package twostrides.book;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import twostrides.book.chart.BigNumbers;
+import twostrides.book.chart.Dot;
+import twostrides.book.chart.DotLines;
+import twostrides.book.chart.HalfRink;
+import twostrides.book.chart.Link;
+import twostrides.book.chart.MarkKind;
+import twostrides.book.chart.Picture;
+import twostrides.book.chart.Reference;
+import twostrides.book.chart.Span;
+import twostrides.book.chart.Tone;
+import twostrides.book.chart.Trend;
+import twostrides.book.chart.WayStack;
+import twostrides.exits.Release;
+import twostrides.findings.Grid;
+import twostrides.findings.Habit;
+import twostrides.findings.Kills;
+import twostrides.findings.Line;
+import twostrides.findings.MarkOutcome;
+import twostrides.findings.NumberPage;
+import twostrides.findings.Profile;
+import twostrides.findings.SeasonReview;
+import twostrides.findings.Shares;
+import twostrides.findings.ShownWay;
+import twostrides.findings.Value;
+import twostrides.findings.WayCount;
+import twostrides.game.Strength;
+import twostrides.rink.Rink;
+import twostrides.season.Columns;
+import twostrides.season.Rows;
+import twostrides.stats.Clustered;
+import twostrides.stats.Count;
+
+/** Pictures of teams and players: the numbers to see first, habits, situations, maps. */
+final class TeamView {
+
+  private TeamView() {}
+
+  /** A team in three numbers, each beside all teams. */
+  static Picture numbers(String id, SeasonReview review, Optional<String> team) {
+    Rows all = new Rows(review.season().exits());
+    Rows own = team.map(t -> all.where(Columns.TEAM, t)).orElse(all);
+    Kills kills = Kills.of(review.season(), team);
+    Kills everybody = Kills.of(review.season(), Optional.empty());
+    return new BigNumbers(
+            "The team in three numbers",
+            List.of(
+                number(
+                    "iced, of the tries to get out",
+                    own.byGame(Shares::iced),
+                    all.byGame(Shares::iced),
+                    new Span(0, 25),
+                    team,
+                    "icings.html"),
+                number(
+                    "sent before the red line, of pucks carried or passed out",
+                    own.byGame(Shares::releasedShort),
+                    all.byGame(Shares::releasedShort),
+                    new Span(0, 50),
+                    team,
+                    "icings.html"),
+                number(
+                    "kills without a goal against",
+                    kills.withoutGoal(),
+                    everybody.withoutGoal(),
+                    new Span(0, 100),
+                    team,
+                    "kill.html")))
+        .picture(id);
+  }
+
+  private static BigNumbers.Value number(
+      String words, Clustered own, Clustered all, Span axis, Optional<String> team, String page) {
+    double most = 100 * own.total().share().orElse(0);
+    return BigNumbers.Value.share(
+        words,
+        own,
+        most > axis.high() ? new Span(0, 100) : axis,
+        team.isEmpty() || all.total().tooFew()
+            ? Optional.empty()
+            : Optional.of(new Reference("all teams", 100 * all.total().share().orElseThrow())),
+        Link.to(page, words));
+  }
+
+  /** Attempts by way out and strength. */
+  static Picture stack(String id, String title, Profile profile) {
+    return new WayStack(
+            title,
+            Stream.of(ShownWay.values())
+                .filter(w -> profile.counts().stream().anyMatch(c -> c.way() == w))
+                .map(
+                    w ->
+                        new WayStack.Way(
+                            w.label(),
+                            Stream.of(Strength.values())
+                                .map(s -> new WayStack.Part(s.label(), attempts(profile, w, s)))
+                                .toList(),
+                            Link.words(w.label())))
+                .toList())
+        .picture(id);
+  }
+
+  private static int attempts(Profile profile, ShownWay way, Strength strength) {
+    return profile.counts().stream()
+        .filter(c -> c.way() == way && c.strength() == strength)
+        .mapToInt(WayCount::attempts)
+        .sum();
+  }
+
+  /** Whether a player gets better: his habit over the season. */
+  static Picture trend(String id, Habit habit, int games) {
+    return new Trend(
+            "Sent before the red line, of pucks carried or passed out",
+            habit.stretches().stream()
+                .map(
+                    s ->
+                        new Trend.Stretch(
+                            Format.games(s.from(), s.to()),
+                            Dot.of(s.count(), Tone.TROUBLE),
+                            Link.words(s.label())))
+                .toList(),
+            trendWords(habit, games))
+        .picture(id);
+  }
+
+  /** "No clear change in 12 games; about 40 more like these would tell." */
+  static String trendWords(Habit habit, int games) {
+    String in = " in " + Format.count(games, "game");
+    return switch (habit.trend().direction()) {
+      case RISING -> "More often" + in + ", beyond chance.";
+      case FALLING -> "Less often" + in + ", beyond chance.";
+      case FLAT_OR_UNCLEAR ->
+          "No clear change"
+              + in
+              + (habit.trend().moreToTell(games).isPresent()
+                  ? "; about "
+                      + habit.trend().moreToTell(games).getAsInt()
+                      + " more like these would tell."
+                  : ".");
+      case TOO_FEW -> "Too few to say whether it changes.";
+    };
+  }
+
+  /** Where a player sent pucks before the red line, and what came of each. */
+  static Picture map(String id, String title, List<Release> releases, Rink rink) {
+    return new HalfRink(
+            title,
+            rink,
+            Format.count(releases.size(), "puck") + " sent before the red line",
+            List.of(),
+            releases.stream()
+                .map(
+                    r ->
+                        new HalfRink.Mark(
+                            r.at().where().place().orElseThrow(),
+                            kind(MarkOutcome.of(r.outcome())),
+                            Watch.at(
+                                r.at().when(),
+                                Show.clock(r.at().when())
+                                    + ": "
+                                    + Format.metresAndFeet(r.shortOfCenter())
+                                    + " before the red line, "
+                                    + Show.outcome(r))))
+                .toList())
+        .picture(id);
+  }
+
+  private static MarkKind kind(MarkOutcome outcome) {
+    return switch (outcome) {
+      case ICED -> MarkKind.ICED;
+      case OTHER_RESTART -> MarkKind.OTHER_FACE_OFF;
+      case OPPONENT_NEXT -> MarkKind.OPPONENT_NEXT;
+      case OWN_NEXT -> MarkKind.OWN_NEXT;
+      case STOPPED -> MarkKind.STOPPED;
+    };
+  }
+
+  /** When and where it happens: every situation on one scale. */
+  static Picture situations(NumberPage page, Clustered all) {
+    return new DotLines(
+            "Iced, of the tries to get out",
+            page.grids().stream()
+                .filter(g -> !g.lines().isEmpty())
+                .map(g -> new DotLines.Group(g.title(), rows(g)))
+                .toList(),
+            all.total().tooFew()
+                ? Optional.empty()
+                : Optional.of(new Reference("all tries", all.total().share().orElseThrow())),
+            List.of(),
+            false)
+        .picture("situations");
+  }
+
+  /** Against whom the team is iced; each leads to the opponent's page. */
+  static Picture opponents(Grid grid, SeasonReview review) {
+    return new DotLines(
+            "Iced, of our tries to get out, by opponent",
+            List.of(
+                new DotLines.Group(
+                    "",
+                    grid.lines().stream()
+                        .map(
+                            l ->
+                                new DotLines.Row(
+                                    l.name(),
+                                    List.of(dot(l)),
+                                    "",
+                                    review.teams().stream()
+                                        .filter(t -> t.team().equals(l.name()))
+                                        .findFirst()
+                                        .map(t -> Link.to(Links.file(t), l.name()))
+                                        .orElse(Link.words(l.name()))))
+                        .toList())),
+            Optional.empty(),
+            List.of(),
+            false)
+        .picture("opponents");
+  }
+
+  private static List<DotLines.Row> rows(Grid grid) {
+    return grid.lines().stream()
+        .filter(l -> !l.sum())
+        .map(l -> new DotLines.Row(l.name(), List.of(dot(l)), "", Link.words(l.name())))
+        .toList();
+  }
+
+  private static Dot dot(Line line) {
+    Clustered games =
+        line.values().stream()
+            .filter(Value.IntervalOf.class::isInstance)
+            .map(v -> ((Value.IntervalOf) v).games())
+            .findFirst()
+            .orElse(new Clustered(new Count(0, 0)));
+    return Dot.of(games, Tone.PLAIN);
+  }
+}
