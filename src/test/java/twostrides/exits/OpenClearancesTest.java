@@ -24,8 +24,6 @@ import twostrides.race.Racer;
 import twostrides.race.Scene;
 import twostrides.race.SeededRandom;
 import twostrides.race.SkaterSet;
-import twostrides.stats.Calibration;
-import twostrides.stats.Forecast;
 import twostrides.rulebook.RaceQuestion;
 import twostrides.season.Columns;
 import twostrides.season.SkatersAtRelease;

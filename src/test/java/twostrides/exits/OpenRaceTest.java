@@ -26,8 +26,6 @@ import twostrides.race.Scene;
 import twostrides.race.SeededRandom;
 import twostrides.race.SkaterLevel;
 import twostrides.race.SkaterSet;
-import twostrides.stats.Count;
-import twostrides.stats.Forecast;
 import twostrides.rink.Rink;
 import twostrides.season.Columns;
 import twostrides.season.SkatersAtRelease;
