@@ -94,8 +94,7 @@ final class GameBuilder {
    * The tagged game; tags are sorted by the clock, since nothing depends on what stands between
    * them.
    */
-  TaggedGame tags(List<ReadRow<TaggedExit>> read) {
-    List<ReadRow<TaggedExit>> rows = new OneGame(id, doubtful).of(read);
+  TaggedGame tags(List<ReadRow<TaggedExit>> rows) {
     List<TaggedExit> exits =
         rows.stream()
             .map(ReadRow::row)

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseError;
+import org.tomlj.TomlParseResult;
 import org.tomlj.TomlTable;
 
 /**
@@ -55,7 +56,16 @@ public final class TomlText {
           plain.length() + " characters, more than the " + LONGEST + " that are read", 1, 1);
     }
     new TomlText(plain).checkDepth();
-    var result = Toml.parse(plain);
+    TomlParseResult result;
+    try {
+      result = Toml.parse(plain);
+    } catch (TomlParseError e) {
+      throw new TomlException(
+          String.valueOf(e.getMessage()), e.position().line(), e.position().column());
+    } catch (RuntimeException e) {
+      // The parser stumbles over some texts that it should refuse.
+      throw new TomlException("the parser gives up: " + e.getMessage(), 1, 1);
+    }
     if (result.hasErrors()) {
       TomlParseError error = result.errors().get(0);
       throw new TomlException(

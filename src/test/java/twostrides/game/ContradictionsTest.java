@@ -15,7 +15,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twostrides.sheet.SheetException;
 
-/** Rows that contradict each other about their game are never put together in silence. */
+/**
+ * Rows of a play sheet that contradict each other about their game are never put together in
+ * silence.
+ */
 class ContradictionsTest {
 
   private static final String HEADER = "game,date,home,away,period,clock,team,action,x_m,y_m\n";
