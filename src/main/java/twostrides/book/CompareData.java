@@ -28,6 +28,10 @@ final class CompareData {
   /** One row of a table: its words and the measures that it sums up. */
   private record Row(String label, List<Integer> slots) {}
 
+  private static final List<ShownWay> WAYS = List.of(ShownWay.values());
+  private static final List<Measure> MEASURES = List.of(Measure.values());
+  private static final List<Apart> STRENGTHS = List.of(Apart.values());
+
   private CompareData() {}
 
   /**
@@ -69,9 +73,7 @@ final class CompareData {
       rows(
           json,
           "ways",
-          List.of(ShownWay.values()).stream()
-              .map(w -> new Row(w.label(), List.of(w.ordinal())))
-              .toList());
+          WAYS.stream().map(w -> new Row(w.label(), List.of(WAYS.indexOf(w)))).toList());
       rows(json, "against", List.of(new Row("exit attempts", List.of(slot(Measure.AGAINST)))));
       json.writeEndObject();
     } catch (IOException e) {
@@ -82,9 +84,7 @@ final class CompareData {
 
   private static List<Row> summary() {
     return List.of(
-        new Row(
-            "icing, of attempts",
-            List.of(ShownWay.values()).stream().map(ShownWay::ordinal).toList()),
+        new Row("icing, of attempts", WAYS.stream().map(WAYS::indexOf).toList()),
         new Row("released short, of carries and passes", List.of(slot(Measure.RELEASED_SHORT))),
         new Row("iced, of releases short of center", List.of(slot(Measure.ICED_RELEASES))),
         new Row("kept in, of attempts", List.of(slot(Measure.KEPT_IN))));
@@ -92,12 +92,13 @@ final class CompareData {
 
   /** The number under which the page's script knows a measure: first the ways out. */
   private static int slot(Measure measure) {
-    return ShownWay.values().length + measure.ordinal() - 1;
+    return WAYS.size() + MEASURES.indexOf(measure) - 1;
   }
 
   private static int slot(Cell cell) {
-    int slot = cell.measure() == Measure.ICED_BY_WAY ? cell.way().ordinal() : slot(cell.measure());
-    return slot * Apart.values().length + cell.strength().ordinal();
+    int slot =
+        cell.measure() == Measure.ICED_BY_WAY ? WAYS.indexOf(cell.way()) : slot(cell.measure());
+    return slot * STRENGTHS.size() + STRENGTHS.indexOf(cell.strength());
   }
 
   /** Label, team, then each game: cell, hits, cases, cell, ... */

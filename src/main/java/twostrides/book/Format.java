@@ -61,7 +61,7 @@ public final class Format {
       return v.sum() + " in " + v.cases();
     } else if (value instanceof Value.Mean v) {
       return few(v.cases()).orElseGet(() -> decimals(v.total() / v.cases(), v.places()) + v.unit());
-    } else if (value instanceof Value.Number v) {
+    } else if (value instanceof Value.Decimal v) {
       return v.x().isPresent() ? decimals(v.x().getAsDouble(), v.places()) + v.unit() : NONE;
     } else if (value instanceof Value.Signed v) {
       return v.x().isEmpty()

@@ -64,7 +64,7 @@ final class IcingView {
           new Count(r.iced() ? 1 : 0, 1),
           Count::plus);
     }
-    Map<Release, Flag> flags = new IdentityHashMap<>();
+    IdentityHashMap<Release, Flag> flags = new IdentityHashMap<>();
     review.flags().forEach(f -> flags.put(f.release(), f));
     return new HalfRink(
             title,

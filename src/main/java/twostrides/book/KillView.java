@@ -39,7 +39,7 @@ public final class KillView {
   private final Kills own;
   private final Kills all;
   private final Optional<String> team;
-  private final Map<Exit, Release> releases = new IdentityHashMap<>();
+  private final IdentityHashMap<Exit, Release> releases = new IdentityHashMap<>();
 
   /**
    * Looks at a season.

@@ -12,7 +12,7 @@ final class CarriedUpIce {
    * Metres up ice from the first of the same player's touches in a row to the release; 0 where the
    * sheet has no touch of his before it, negative where he went back.
    *
-   * @param play the moves
+   * @param timeline the game
    * @param release a release with a place
    */
   static double metres(PuckTimeline timeline, PuckEvent release) {

@@ -3,7 +3,6 @@ package twostrides.exits;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import twostrides.game.Game;
@@ -21,8 +20,8 @@ public final class GameReader {
   private final StoppageCause stops;
   private final Rulings rulings;
   private final Shifts shifts;
-  private final Map<PuckEvent, Exit> exitOf = new IdentityHashMap<>();
-  private final Map<PuckEvent, Release> releaseOf = new IdentityHashMap<>();
+  private final IdentityHashMap<PuckEvent, Exit> exitOf = new IdentityHashMap<>();
+  private final IdentityHashMap<PuckEvent, Release> releaseOf = new IdentityHashMap<>();
 
   private GameReader(PuckTimeline timeline) {
     this.timeline = timeline;

@@ -19,7 +19,7 @@ import twostrides.game.Strength;
  * @param gaps runs of rows on which the two disagree alike
  * @param compared rows that have both
  */
-record ManpowerRead(Strength[] strengths, List<ManpowerGap> gaps, int compared) {
+record ManpowerRead(List<Strength> strengths, List<ManpowerGap> gaps, int compared) {
 
   /** Skaters by both sources, where they disagree. */
   private record Difference(String team, int period, String byColumns, String byPenalties) {}
@@ -58,7 +58,7 @@ record ManpowerRead(Strength[] strengths, List<ManpowerGap> gaps, int compared) 
       }
     }
     open.ifPresent(d -> gaps.add(gap(game, d, run, used, penalties)));
-    return new ManpowerRead(used, gaps, compared);
+    return new ManpowerRead(List.of(used), gaps, compared);
   }
 
   private static Optional<Difference> difference(PlayRow r, int[] byPenalties) {

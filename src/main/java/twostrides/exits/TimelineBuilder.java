@@ -31,10 +31,10 @@ final class TimelineBuilder {
 
   private final Game game;
   private final List<PlayRow> rows;
-  private final Strength[] strengths;
+  private final List<Strength> strengths;
   private final List<PuckEvent> events = new ArrayList<>();
 
-  private TimelineBuilder(Game game, Strength[] strengths) {
+  private TimelineBuilder(Game game, List<Strength> strengths) {
     this.game = game;
     this.rows = game.rows();
     this.strengths = strengths;
@@ -46,7 +46,7 @@ final class TimelineBuilder {
    * @param game the game
    * @param strengths the acting team's strength at each of its rows
    */
-  static List<PuckEvent> events(Game game, Strength[] strengths) {
+  static List<PuckEvent> events(Game game, List<Strength> strengths) {
     TimelineBuilder builder = new TimelineBuilder(game, strengths);
     BitSet whistleTouches = WhistleTouches.of(game);
     for (int i = 0; i < builder.rows.size(); i++) {
@@ -169,6 +169,13 @@ final class TimelineBuilder {
     PlayRow r = rows.get(i);
     events.add(
         new PuckEvent(
-            events.size(), kind, r, r.elapsed(), player, place, strengths[i], Optional.empty()));
+            events.size(),
+            kind,
+            r,
+            r.elapsed(),
+            player,
+            place,
+            strengths.get(i),
+            Optional.empty()));
   }
 }

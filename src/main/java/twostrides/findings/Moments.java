@@ -44,7 +44,7 @@ final class Moments {
   Moments(Season season) {
     dearestFirst =
         season.flagRecords().stream().filter(Flag::flagged).sorted(SeasonReview.DEAREST).toList();
-    Map<Release, Flag> flags = new IdentityHashMap<>();
+    IdentityHashMap<Release, Flag> flags = new IdentityHashMap<>();
     dearestFirst.forEach(f -> flags.put(f.release(), f));
     season.games().stream().flatMap(g -> g.exits().stream()).forEach(this::exit);
     season

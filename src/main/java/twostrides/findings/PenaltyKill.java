@@ -116,7 +116,7 @@ final class PenaltyKill {
         name,
         sum,
         new Value.Whole(kills.n()),
-        new Value.Number(total(kills, Columns.SECONDS), 0, ""),
+        new Value.Decimal(total(kills, Columns.SECONDS), 0, ""),
         against(kills, Columns.GOALS_AGAINST),
         new Value.Whole(rows.n()),
         new Value.Counts(cleared),
@@ -348,11 +348,11 @@ final class PenaltyKill {
                 k.from().game().id(),
                 new Value.Words(k.team()),
                 new Value.Began(k.from().period(), k.from().elapsed()),
-                new Value.Number(OptionalDouble.of(k.seconds()), 0, ""),
+                new Value.Decimal(OptionalDouble.of(k.seconds()), 0, ""),
                 new Value.Whole(k.exits().size()),
                 new Value.Whole(k.exits().size() - kept),
                 new Value.Whole(kept),
-                new Value.Number(OptionalDouble.of(k.timeBought()), 0, " s"),
+                new Value.Decimal(OptionalDouble.of(k.timeBought()), 0, " s"),
                 new Value.Whole(k.attemptsAgainst()),
                 new Value.Whole(k.goalsAgainst())));
       }

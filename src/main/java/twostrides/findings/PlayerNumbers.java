@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import twostrides.exits.Exit;
 import twostrides.exits.GameRecords;
 import twostrides.game.Strength;
@@ -46,11 +47,12 @@ public final class PlayerNumbers {
   private final Rows exits;
   private final Map<Kind, AdjustedRates> rates = new TreeMap<>();
   private final Map<Kind, Count> everybody;
+  private final Map<String, Map<Kind, Count>> ofTeams = new ConcurrentHashMap<>();
   private final Map<List<String>, Rows> players;
   private final Map<String, List<String>> gamesOfTeam = new TreeMap<>();
 
   PlayerNumbers(Season season) {
-    exits = new Rows(season.exits());
+    exits = Shares.exits(season);
     everybody = counts(exits);
     players = exits.known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER);
     for (GameRecords g : season.games()) {
@@ -95,7 +97,8 @@ public final class PlayerNumbers {
 
   private Grid profile(String team, Rows own) {
     Map<Kind, Count> counts = counts(own);
-    Map<Kind, Count> mates = counts(exits.where(Columns.TEAM, team));
+    Map<Kind, Count> mates =
+        ofTeams.computeIfAbsent(team, t -> counts(exits.where(Columns.TEAM, t)));
     Map<Kind, Verdict> verdicts = verdicts(counts);
     List<Line> lines = new ArrayList<>();
     counts.forEach(

@@ -120,7 +120,7 @@ public final class Reviewer {
   }
 
   private List<TeamReview> teamReviews(Optional<String> ours) {
-    Map<List<String>, Rows> exits = new Rows(season.exits()).by(Columns.TEAM);
+    Map<List<String>, Rows> exits = Shares.exits(season).by(Columns.TEAM);
     Rows none = new Rows(season.exits().emptyCopy());
     Map<String, Profile> profiles = new TreeMap<>();
     for (String team : gamesOfTeam.keySet()) {
@@ -164,7 +164,7 @@ public final class Reviewer {
   /** Every named player's way of leaving the zone. */
   private Map<Who, Profile> players() {
     Map<List<String>, Rows> exits =
-        new Rows(season.exits()).known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER);
+        Shares.exits(season).known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER);
     Map<Who, List<Release>> releases = new LinkedHashMap<>();
     exits.keySet().forEach(k -> releases.put(new Who(k.get(0), k.get(1)), new ArrayList<>()));
     releases()

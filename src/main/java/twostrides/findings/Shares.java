@@ -7,6 +7,7 @@ import twostrides.exits.WayOut;
 import twostrides.game.Strength;
 import twostrides.season.Columns;
 import twostrides.season.Rows;
+import twostrides.season.Season;
 import twostrides.stats.Count;
 
 /** The shares that the book counts, of rows of the season's tables. */
@@ -15,6 +16,28 @@ public final class Shares {
   private static final String KEPT_IN = WayOut.KEPT_IN.label();
 
   private Shares() {}
+
+  /**
+   * Exit attempts with the columns that shares of teams and players are counted by. A selection
+   * copies its rows column by column, so that many selections of whole rows take long.
+   *
+   * @param season the season
+   */
+  static Rows exits(Season season) {
+    return new Rows(
+        season
+            .exits()
+            .selectColumns(
+                Columns.GAME,
+                Columns.TEAM,
+                Columns.PLAYER,
+                Columns.WAY_OUT,
+                Columns.AT_CENTER,
+                Columns.STRENGTH,
+                Columns.PRESSURE,
+                Columns.OWN_ZONE_RESTART,
+                Columns.RESTART_CAUSE));
+  }
 
   /** Icings among the exit attempts whose ending the sheet tells. */
   public static Count iced(Rows exits) {

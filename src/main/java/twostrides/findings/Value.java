@@ -45,7 +45,7 @@ public sealed interface Value {
   record Mean(double total, int cases, int places, String unit) implements Value {}
 
   /** A number with so many places and a unit; empty where there is none. */
-  record Number(OptionalDouble x, int places, String unit) implements Value {}
+  record Decimal(OptionalDouble x, int places, String unit) implements Value {}
 
   /** A number with its sign; words below ten cases. */
   record Signed(OptionalDouble x, int places, int cases) implements Value {}

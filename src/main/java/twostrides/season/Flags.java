@@ -2,7 +2,6 @@ package twostrides.season;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -99,7 +98,7 @@ final class Flags {
   List<Flag> flags(List<Assessed> assessed, List<Restart> restarts) {
     KindIcings kinds = new KindIcings(assessed.stream().map(Assessed::release).toList());
     FlagWords words = new FlagWords(settings.threshold(), costs.icing());
-    Map<Release, Restart> followed = new IdentityHashMap<>();
+    IdentityHashMap<Release, Restart> followed = new IdentityHashMap<>();
     for (Restart r : restarts) {
       r.behind().flatMap(Restart.Behind::release).ifPresent(x -> followed.putIfAbsent(x, r));
     }

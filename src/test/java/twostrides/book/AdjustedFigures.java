@@ -155,7 +155,7 @@ final class AdjustedFigures {
 
   /** "7 %". */
   Want rate(Formulas.Share own) {
-    return none(own) ? Want.text(Want.NONE) : Want.like("# %", Want.fitted(figures(own)[0]));
+    return none(own) ? Want.text(Want.NONE) : Want.like("# %", Want.rate(figures(own)[0]));
   }
 
   /** "3 to 13 %". */

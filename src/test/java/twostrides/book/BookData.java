@@ -19,6 +19,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -29,13 +31,28 @@ final class BookData {
   /** A row of a table. */
   record Row(CSVRecord cells) {
 
+    private static final Pattern WINDOW = Pattern.compile("(.+_)(20|30)s");
+
+    /** Columns named after a window: here as at 20 and 30 s, in the table as the run chose. */
+    private String cell(String column) {
+      Matcher m = WINDOW.matcher(column);
+      if (cells.isMapped(column) || !m.matches()) {
+        return cells.get(column);
+      }
+      List<String> windows =
+          cells.getParser().getHeaderNames().stream()
+              .filter(h -> h.matches(m.group(1) + "\\d+s"))
+              .toList();
+      return cells.get(windows.get(m.group(2).equals("20") ? 0 : windows.size() - 1));
+    }
+
     String get(String column) {
-      String cell = cells.get(column);
+      String cell = cell(column);
       return cell.startsWith("'") ? cell.replaceFirst("^'(?=[=+@\\t\\r-])", "") : cell;
     }
 
     boolean has(String column) {
-      return !cells.get(column).isEmpty();
+      return !cell(column).isEmpty();
     }
 
     boolean is(String column, String word) {
@@ -43,11 +60,11 @@ final class BookData {
     }
 
     double number(String column) {
-      return Double.parseDouble(cells.get(column));
+      return Double.parseDouble(cell(column));
     }
 
     int count(String column) {
-      return Integer.parseInt(cells.get(column));
+      return Integer.parseInt(cell(column));
     }
 
     boolean icing() {

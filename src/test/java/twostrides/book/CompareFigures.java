@@ -11,7 +11,10 @@ import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 
-/** The compare page as it opens, and the counts inside it. */
+/**
+ * The counts inside the compare page. What its script makes of them is asked in a browser
+ * (ComparePageTest).
+ */
 final class CompareFigures {
 
   /** Strengths in a cell's number; the third is all others. */
@@ -54,11 +57,6 @@ final class CompareFigures {
         String label, boolean releases, Predicate<BookData.Row> of, Predicate<BookData.Row> hit) {
       return new Asked(label, releases, of, r -> hit.test(r) ? 1 : 0);
     }
-
-    private Asked at(String strength) {
-      return new Asked(
-          label + ", " + strength, releases, of.and(r -> r.is("strength", strength)), hits);
-    }
   }
 
   private static final Predicate<BookData.Row> TOLD = r -> r.has("own_zone_restart");
@@ -94,13 +92,6 @@ final class CompareFigures {
                   Asked.yes(
                       w, false, TOLD.and(r -> TeamFigures.way(r).equals(w)), CompareFigures::iced))
           .toList();
-
-  private static final List<Asked> SUMMARY =
-      List.of(
-          Asked.yes("icing, of attempts", false, TOLD, CompareFigures::iced),
-          RELEASED_SHORT,
-          ICED,
-          KEPT_IN);
 
   /** What a cell counts, in the order of the cells. */
   private static final List<Asked> SLOTS =
@@ -193,89 +184,6 @@ final class CompareFigures {
     return cells;
   }
 
-  private record Pair(String label, Formulas.Share a, Formulas.Share b) {
-
-    private boolean told() {
-      return !a.few() && !b.few();
-    }
-
-    /** 1 where A is more, -1 where B is, 0 where the interval holds 0. */
-    private int more() {
-      double[] i = Formulas.newcombe(a, b);
-      return i[0] > 0 ? 1 : i[1] < 0 ? -1 : 0;
-    }
-
-    private Want verdict() {
-      return Want.text(
-          !told()
-              ? Want.FEW
-              : List.of("B more often", "no clear difference", "A more often").get(more() + 1));
-    }
-  }
-
-  private static Formulas.Share share(Side side, Asked asked) {
-    List<BookData.Row> rows = side.rows(asked);
-    return new Formulas.Share(rows.stream().mapToInt(asked.hits()).sum(), rows.size());
-  }
-
-  /** The rows that are shown: all strengths where there are cases, two apart where both occur. */
-  private static List<Pair> pairs(BookRun b, List<Asked> list) {
-    Side first = sides(b.data, "players").get(0);
-    Side second = sides(b.data, "players").get(1);
-    List<Pair> pairs = new ArrayList<>();
-    for (Asked asked : list) {
-      List<Pair> apart = new ArrayList<>();
-      for (String s : APART) {
-        Asked at = asked.at(s);
-        apart.add(new Pair(at.label(), share(first, at), share(second, at)));
-      }
-      Pair all = new Pair(asked.label(), share(first, asked), share(second, asked));
-      if (all.a().n() + all.b().n() > 0) {
-        pairs.add(all);
-      }
-      if (apart.stream().allMatch(p -> p.a().n() + p.b().n() > 0)) {
-        pairs.addAll(apart);
-      }
-    }
-    return pairs;
-  }
-
-  static Wanted summary(BookRun b) {
-    return shares(b, "What is compared", SUMMARY);
-  }
-
-  static Wanted ways(BookRun b) {
-    return shares(b, "Way out", WAYS);
-  }
-
-  private static Wanted shares(BookRun b, String what, List<Asked> list) {
-    Wanted t = new Wanted(what, "A", "Share", "B", "Share", "A less B", "Verdict");
-    for (Pair p : pairs(b, list)) {
-      t.row(
-          Want.name(p.label()),
-          Want.counts(p.a()),
-          p.a().words(),
-          Want.counts(p.b()),
-          p.b().words(),
-          Formulas.difference(p.a(), p.b()),
-          p.verdict());
-    }
-    return t;
-  }
-
-  static Wanted against(BookRun b) {
-    Wanted t = new Wanted("After", "A", "Mean", "B", "Mean");
-    for (Pair p : pairs(b, List.of(AGAINST))) {
-      t.row(
-          Want.name(p.label()),
-          Want.text(p.a().k() + " in " + p.a().n()),
-          Formulas.mean(p.a().k(), p.a().n(), 2, 0, ""),
-          Want.text(p.b().k() + " in " + p.b().n()),
-          Formulas.mean(p.b().k(), p.b().n(), 2, 0, ""));
-    }
-    return t;
-  }
-
   /** By team: what the book of the run and the other book call icing, and where they differ. */
   static Wanted otherBook(BookData d) {
     Wanted t =
@@ -316,31 +224,9 @@ final class CompareFigures {
     all.add(
         Want.text(
             "A less B: points of a hundred, with a 95 % interval. Even and shorthanded stand apart where both occur."));
-    List<Side> players = sides(b.data, "players");
-    Pair icings = pairs(b, SUMMARY).get(0);
-    all.add(
-        said("Icing followed ", icings.a(), " exit attempts", players.get(0), "A")
-            .then(said(", and ", icings.b(), "", players.get(1), "B"))
-            .then(Want.text(": "))
-            .then(icings.verdict())
-            .then(Want.text(".")));
-    List<Pair> told =
-        Stream.of(SUMMARY, WAYS)
-            .flatMap(list -> pairs(b, list).stream())
-            .filter(Pair::told)
-            .toList();
     all.add(
         Want.text(
-            "Rows of shares with ten cases or more on both sides: "
-                + told.size()
-                + ". Of these "
-                + told.stream().filter(p -> p.more() != 0).count()
-                + " differ; one in twenty would look different by chance alone."));
-    all.add(
-        Want.text(
-            "Shot attempts of the opponent within "
-                + b.data.shortly()
-                + " of the release, or of the face-off where a defensive-zone face-off followed. No verdict: those of one game hang together."));
+            "Shot attempts of the opponent within the run's window of the release, or of the face-off where a defensive-zone face-off followed. No verdict: those of one game hang together."));
     List<String> left = new ArrayList<>();
     for (String kind : List.of("players", "units")) {
       List<Side> every = named(b.data, kind.equals("players") ? "player" : "on_ice");
@@ -357,15 +243,5 @@ final class CompareFigures {
                   + "."));
     }
     return all;
-  }
-
-  private static Want said(
-      String before, Formulas.Share share, String noun, Side side, String letter) {
-    return Want.text(before)
-        .then(Want.counts(share))
-        .then(Want.text(noun + " ("))
-        .then(share.words())
-        .then(Want.text(") of " + letter + ", "))
-        .then(Want.name(side.label()));
   }
 }

@@ -32,7 +32,7 @@ final class Drawings {
     String first =
         exits.isEmpty()
             ? "No exit attempts in these sheets."
-            : Sentences.count(exits.size(), "exit attempt")
+            : SentenceFigures.count(exits.size(), "exit attempt")
                 + (all.n() == 0
                     ? "; how they ended is not in these sheets."
                     : "; all ways together: " + iced(all) + ".");

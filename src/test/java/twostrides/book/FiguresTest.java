@@ -226,7 +226,7 @@ class FiguresTest {
             + FOOTER;
     for (Map.Entry<String, Document> page : book.pages.entrySet()) {
       String name = page.getKey();
-      Recognizer known = new Recognizer(Sentences.of(book, name), names);
+      Recognizer known = new Recognizer(SentenceFigures.of(book, name), names);
       Element body = page.getValue().body();
       Set<Element> sentences = new LinkedHashSet<>(body.select(SENTENCES));
       for (Element e : body.select("*:matchesOwn(\\d)").not("td, th")) {

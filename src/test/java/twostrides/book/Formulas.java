@@ -54,8 +54,15 @@ final class Formulas {
       return (200 * k + n) / (2 * n);
     }
 
+    /** The same, but that some are never none and never all. */
+    private String said() {
+      return k > 0 && percent() == 0
+          ? "under 1"
+          : k < n && percent() == 100 ? "over 99" : String.valueOf(percent());
+    }
+
     Want words() {
-      return n == 0 ? Want.text("none") : few() ? Want.text(Want.FEW) : Want.text(percent() + " %");
+      return n == 0 ? Want.text("none") : few() ? Want.text(Want.FEW) : Want.text(said() + " %");
     }
 
     /** Wilson 1927, of k / design of n / design: lower and upper end. */
@@ -81,7 +88,7 @@ final class Formulas {
         return Want.text(counts + (n == 0 ? "" : " (" + Want.FEW + ")") + after);
       }
       return Want.like(
-          counts + " (" + percent() + " %, 95 % interval # to # %)" + after,
+          counts + " (" + said() + " %, 95 % interval # to # %)" + after,
           hundred(wilson()[0]),
           hundred(wilson()[1]));
     }

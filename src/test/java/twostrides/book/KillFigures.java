@@ -204,14 +204,7 @@ final class KillFigures {
             "Relief, median (95 %)",
             "Attempts against",
             "Goals against");
-    List<List<BookData.Row>> units = groups(shown(d), "on_ice");
-    // Among units of one size and team the page goes by the player of the first row, then the unit.
-    units.sort(
-        Comparator.comparing((List<BookData.Row> g) -> -g.size())
-            .thenComparing(g -> g.get(0).get("team"))
-            .thenComparing(g -> g.get(0).get("player"))
-            .thenComparing(g -> g.get(0).get("on_ice")));
-    for (List<BookData.Row> rows : units) {
+    for (List<BookData.Row> rows : groups(shown(d), "on_ice")) {
       Formulas.Share cleared = cleared(rows);
       t.row(
           Want.name(rows.get(0).get("on_ice")),

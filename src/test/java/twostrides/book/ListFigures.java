@@ -179,7 +179,8 @@ final class ListFigures {
     }
     int goals = r.count("goals_against_20s");
     return Want.text(
-        r.get("attempts_against_20s") + (goals == 0 ? "" : ", " + Sentences.count(goals, "goal")));
+        r.get("attempts_against_20s")
+            + (goals == 0 ? "" : ", " + SentenceFigures.count(goals, "goal")));
   }
 
   static Wanted releases(BookData d, BookData.Player p) {
@@ -367,8 +368,8 @@ final class ListFigures {
     }
     int goals = followed(d, flag, "goals_against_20s");
     return Want.text(
-        Sentences.count(followed(d, flag, "attempts_against_20s"), "attempt")
-            + (goals == 0 ? "" : ", " + Sentences.count(goals, "goal"))
+        SentenceFigures.count(followed(d, flag, "attempts_against_20s"), "attempt")
+            + (goals == 0 ? "" : ", " + SentenceFigures.count(goals, "goal"))
             + " against within "
             + d.shortly());
   }

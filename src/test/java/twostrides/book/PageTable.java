@@ -23,11 +23,11 @@ record PageTable(
     List<Boolean> numeric,
     List<List<String>> rows) {
 
-  /** The tables of a page in order. */
+  /** The tables of a page in order, but for those that its own script fills. */
   static List<PageTable> of(String page, Document html) {
     List<PageTable> tables = new ArrayList<>();
     String heading = "";
-    for (Element e : html.select("h1, h2, table")) {
+    for (Element e : html.select("h1, h2, table:not([data-own])")) {
       if (!e.tagName().equals("table")) {
         heading = e.text();
       } else {

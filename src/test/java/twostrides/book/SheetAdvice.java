@@ -62,12 +62,12 @@ final class SheetAdvice {
     if (attempts < 10) {
       return Want.text(
           "Too few to say: "
-              + Sentences.count(attempts, "exit attempt")
+              + SentenceFigures.count(attempts, "exit attempt")
               + " in these sheets. Watch "
               + (flagged > 0
-                  ? Sentences.count(flagged, "flagged release") + " instead: was center open?"
+                  ? SentenceFigures.count(flagged, "flagged release") + " instead: was center open?"
                   : clips > 0
-                      ? Sentences.count(clips, "clip") + " instead, below."
+                      ? SentenceFigures.count(clips, "clip") + " instead, below."
                       : "the next games instead."));
     }
     Two iced = two(data.releases, BookData::iced);
@@ -108,7 +108,7 @@ final class SheetAdvice {
               + "in "
               + flagged
               + " of "
-              + Sentences.count(judged, "icing")
+              + SentenceFigures.count(judged, "icing")
               + " whose skaters' places and speeds are known there was likely time to gain the red line first.");
     }
     List<BookData.Row> late =
@@ -122,7 +122,7 @@ final class SheetAdvice {
     if (lateIced > 0) {
       return Want.text(
           "Know when the penalty is over: of "
-              + Sentences.count(late.size(), "release")
+              + SentenceFigures.count(late.size(), "release")
               + " short of center within 10 s after it, "
               + lateIced
               + (lateIced == 1 ? " was" : " were")

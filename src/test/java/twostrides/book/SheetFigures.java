@@ -66,11 +66,11 @@ final class SheetFigures {
     return Want.text(
             p.team()
                 + ". "
-                + Sentences.count(exits.size(), "exit attempt")
+                + SentenceFigures.count(exits.size(), "exit attempt")
                 + " in "
                 + BookData.values(both, "game").size()
                 + " of the team's "
-                + Sentences.count(data.gamesOfTeam.get(p.team()).size(), "game")
+                + SentenceFigures.count(data.gamesOfTeam.get(p.team()).size(), "game")
                 + ".")
         .then(
             data.icedRates()

@@ -150,10 +150,10 @@ final class SheetMoments {
         attempts == 0
             ? ""
             : ", "
-                + Sentences.count(attempts, "attempt")
+                + SentenceFigures.count(attempts, "attempt")
                 + " against within "
                 + data.shortly()
-                + (goals == 0 ? "" : ", " + Sentences.count(goals, "goal"));
+                + (goals == 0 ? "" : ", " + SentenceFigures.count(goals, "goal"));
     Want said =
         begin(r, exit)
             .then(Want.text(": let go "))

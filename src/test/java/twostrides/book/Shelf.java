@@ -8,13 +8,11 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import twostrides.chart.Charts;
-import twostrides.exits.ExitTables;
 import twostrides.findings.NumberSettings;
-import twostrides.findings.Numbers;
 import twostrides.findings.Reviewer;
 import twostrides.findings.SeasonReview;
 import twostrides.rink.Rink;
+import twostrides.season.Season;
 
 /** Writes books for tests and reads them back. */
 final class Shelf {
@@ -37,15 +35,14 @@ final class Shelf {
 
   private Shelf() {}
 
-  static void write(Path out, ExitTables tables) throws IOException {
+  static void write(Path out, Season season) throws IOException {
     Files.createDirectories(out);
-    SeasonReview review = Reviewer.review(tables, 20, game -> 1200);
+    SeasonReview review = Reviewer.review(season);
     ReviewBook.write(
         out,
         review,
-        Numbers.of(tables, review.ourTeam(), new NumberSettings(20, 1, 400)),
-        tables,
-        new Charts(Rink.NORTH_AMERICAN),
+        new NumberSettings(20, 1, 400),
+        Rink.NORTH_AMERICAN,
         new Imprint(
             "0.0",
             new BookNote("hybrid", "", java.util.List.of(), java.util.List.of()),

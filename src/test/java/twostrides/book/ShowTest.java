@@ -2,10 +2,12 @@ package twostrides.book;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import twostrides.rink.Place;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
 
@@ -20,35 +22,35 @@ class ShowTest {
   })
   void placesAreSaidInMetresAndFeet(double x, double y, String words) {
     double across = words.endsWith("right") ? -y : y;
-    assertEquals(words, Show.place(x, across));
+    assertEquals(words, Show.place(Optional.of(new Place(x, across))));
   }
 
   @Test
   void whatIsMissingIsADash() {
-    assertEquals("–", Show.place(OptionalDouble.empty(), OptionalDouble.of(1)));
-    assertEquals("–", Show.metresAndFeet(OptionalDouble.empty()));
-    assertEquals("–", Show.video(OptionalDouble.empty()));
+    assertEquals("–", Show.place(Optional.empty()));
+    assertEquals("–", Format.metresAndFeet(OptionalDouble.empty()));
+    assertEquals("–", Format.video(OptionalDouble.empty()));
   }
 
   @ParameterizedTest
   @CsvSource({"0, 0:00:00", "59.99, 0:00:59", "3661.2, 1:01:01"})
   void videoTimesAreHoursMinutesSeconds(double seconds, String words) {
-    assertEquals(words, Show.video(OptionalDouble.of(seconds)));
+    assertEquals(words, Format.video(OptionalDouble.of(seconds)));
   }
 
   @Test
   void clocksShowThePeriodAndTheTimeLeft() {
-    assertEquals("P2 13:07", Show.clock(2, 787.9));
-    assertEquals("P1 0:00", Show.clock(1, 0));
+    assertEquals("P2 13:07", Format.clock(2, 787.9));
+    assertEquals("P1 0:00", Format.clock(1, 0));
   }
 
   @Test
   void sharesNeedTenTrials() {
-    assertEquals("too few to say", Show.share(new Count(9, 9)));
-    assertEquals("", Show.interval(new Clustered(new Count(9, 9))));
-    assertEquals("none", Show.share(new Count(0, 0)));
-    assertEquals("23 %", Show.share(new Count(7, 31)));
-    assertEquals("11 to 40 %", Show.interval(new Clustered(new Count(7, 31))));
+    assertEquals("too few to say", Format.share(new Count(9, 9)));
+    assertEquals("", Format.interval(new Clustered(new Count(9, 9))));
+    assertEquals("none", Format.share(new Count(0, 0)));
+    assertEquals("23 %", Format.share(new Count(7, 31)));
+    assertEquals("11 to 40 %", Format.interval(new Clustered(new Count(7, 31))));
   }
 
   @ParameterizedTest
@@ -61,6 +63,6 @@ class ShowTest {
     "'---', x"
   })
   void slugsAreplainLetters(String name, String slug) {
-    assertEquals(slug, Show.slug(name));
+    assertEquals(slug, Links.slug(name));
   }
 }

@@ -94,9 +94,6 @@ final class TableCheckers {
               (b, t) -> SliceFigures.sent(b.data, false)),
           known("empty-net.html", "Gained center first", (b, t) -> SliceFigures.gained(b.data)),
           known("empty-net.html", "Who let it go", (b, t) -> SliceFigures.sent(b.data, true)),
-          known("compare.html", "Side by side", (b, t) -> CompareFigures.summary(b)),
-          known("compare.html", "Icings by way out", (b, t) -> CompareFigures.ways(b)),
-          known("compare.html", "Attempts against", (b, t) -> CompareFigures.against(b)),
           known(
               "compare.html",
               "The book of this run and .*",

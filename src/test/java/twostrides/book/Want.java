@@ -32,10 +32,22 @@ record Want(String words, List<Num> numbers, boolean figure) {
    * @param places decimals it is written with
    * @param step step of the table it was read from, 0 for counts
    * @param signed whether a plus stands before a number above 0
+   * @param rate whether it is a rate, which is never written as 0 or 100 per cent
    */
-  record Num(double value, int places, double step, boolean signed) {
+  record Num(double value, int places, double step, boolean signed, boolean rate) {
+
+    private Num(double value, int places, double step, boolean signed) {
+      this(value, places, step, signed, false);
+    }
 
     boolean fits(String written) {
+      double near = (1 + step) / 2 + 1e-9;
+      if (written.equals("under 1") || written.equals("over 99")) {
+        return rate && (written.equals("under 1") ? value <= near : value >= 100 - near);
+      }
+      if (written.contains(" ") || (rate && (written.equals("0") || written.equals("100")))) {
+        return false;
+      }
       int point = written.indexOf('.');
       int decimals = point < 0 ? 0 : written.length() - point - 1;
       boolean zero = written.chars().noneMatch(c -> c >= '1' && c <= '9');
@@ -114,6 +126,11 @@ record Want(String words, List<Num> numbers, boolean figure) {
     return new Num(100 * share, 0, 2, false);
   }
 
+  /** An adjusted rate in whole per cent that another fit may miss by one. */
+  static Num rate(double share) {
+    return new Num(100 * share, 0, 2, false, true);
+  }
+
   /** Whether a page's words are these. */
   boolean fits(String written) {
     if (equals(ANY)) {
@@ -122,7 +139,9 @@ record Want(String words, List<Num> numbers, boolean figure) {
     String shown = written.replace('#', '\uFFFD').strip();
     StringBuilder pattern = new StringBuilder();
     for (String part : words.strip().split("#", -1)) {
-      pattern.append(pattern.isEmpty() ? "" : "([+-]?\\d+(?:\\.\\d+)?)").append(quoted(part));
+      pattern
+          .append(pattern.isEmpty() ? "" : "((?:under |over |[+-])?\\d+(?:\\.\\d+)?)")
+          .append(quoted(part));
     }
     Matcher m = Pattern.compile(pattern.toString()).matcher(shown);
     if (!m.matches()) {

@@ -1,11 +1,13 @@
 package twostrides.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import twostrides.book.AdviceWords;
 import twostrides.stats.AdjustedRate;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
@@ -47,19 +49,19 @@ class AdviceTest {
     attempts = 9;
     assertEquals(
         "Too few to say: 9 exit attempts in these sheets. Watch 6 clips instead, below.",
-        advice().sentence());
+        AdviceWords.sentence(advice()));
     clips = 0;
     assertEquals(
         "Too few to say: 9 exit attempts in these sheets. Watch the next games instead.",
-        advice().sentence());
+        AdviceWords.sentence(advice()));
     attempts = 1;
     flagged = new Count(1, 2);
     assertEquals(
         "Too few to say: 1 exit attempt in these sheets. Watch 1 flagged release instead: was"
             + " center open?",
-        advice().sentence());
+        AdviceWords.sentence(advice()));
     attempts = 10;
-    assertEquals(Optional.empty(), advice().tooFew());
+    assertNotEquals(Advice.Rule.TOO_FEW, advice().rule());
   }
 
   /** Whatever is flagged, and however much: a habit is the sentence, clips come after it. */
@@ -72,9 +74,9 @@ class AdviceTest {
           "Look at how it is let go: of the releases short of center, 12 of 41 (adjusted rate 22 %,"
               + " 95 % interval 10 to 36 %) were iced; in the rest of the team 14 of 280 (5 %, 95 %"
               + " interval 3 to 8 %).",
-          advice().sentence());
+          AdviceWords.sentence(advice()));
       iced = pair(2, 41, 14, 280);
-      assertEquals(flags == 0, advice().sentence().startsWith("Nothing stands out"));
+      assertEquals(flags == 0, AdviceWords.sentence(advice()).startsWith("Nothing stands out"));
     }
   }
 
@@ -84,14 +86,14 @@ class AdviceTest {
     assertEquals(
         "Gain center first: in 3 of 5 icings whose skaters' places and speeds are known there was"
             + " likely time to gain the red line first.",
-        advice().sentence());
+        AdviceWords.sentence(advice()));
     flagged = new Count(1, 1);
     assertEquals(
         "Look at one clip: in 1 of 1 icing whose skaters' places and speeds are known there was"
             + " likely time to gain the red line first.",
-        advice().sentence());
+        AdviceWords.sentence(advice()));
     flagged = new Count(0, 3);
-    assertEquals(Optional.empty(), advice().flags());
+    assertEquals(Advice.Rule.NOTHING, advice().rule());
   }
 
   /** 31 of 96 is 23.8 to 42.2 %, 145 of 804 is 15.5 to 20.8 %; the chance is .0009. */
@@ -102,7 +104,7 @@ class AdviceTest {
         "Take it to center more often: of the pucks carried or passed out, 31 of 96 (32 %, 95 %"
             + " interval 24 to 42 %) were released short of center; in the rest of the team 145 of"
             + " 804 (18 %, 95 % interval 16 to 21 %).",
-        advice().sentence());
+        AdviceWords.sentence(advice()));
   }
 
   @Test
@@ -112,7 +114,7 @@ class AdviceTest {
         "Nothing stands out: of the pucks carried or passed out, 24 of 96 (25 %, 95 % interval 17"
             + " to 35 %) were released short of center; in the rest of the team 145 of 804 (18 %, 95"
             + " % interval 16 to 21 %).",
-        advice().sentence());
+        AdviceWords.sentence(advice()));
   }
 
   /** From 30 of 96 on the chance is below .0025, up to 7 that of so few. */
@@ -124,7 +126,9 @@ class AdviceTest {
           k >= 30
               ? "Take it to center more often"
               : k <= 7 ? "Keep taking it to center" : "Nothing stands out";
-      assertTrue(advice().sentence().startsWith(begin), k + ": " + advice().sentence());
+      assertTrue(
+          AdviceWords.sentence(advice()).startsWith(begin),
+          k + ": " + AdviceWords.sentence(advice()));
     }
   }
 
@@ -136,7 +140,9 @@ class AdviceTest {
             new Clustered(
                 List.of(new Count(31, 40), new Count(0, 20), new Count(0, 20), new Count(0, 16))),
             new Clustered(new Count(145, 804)));
-    assertTrue(advice().sentence().startsWith("Nothing stands out"), advice().sentence());
+    assertTrue(
+        AdviceWords.sentence(advice()).startsWith("Nothing stands out"),
+        AdviceWords.sentence(advice()));
   }
 
   @Test
@@ -147,24 +153,25 @@ class AdviceTest {
     assertEquals(
         "Nothing stands out; with 9 of 9 pucks carried or passed out released short of center it is"
             + " too few to say more.",
-        advice().sentence());
+        AdviceWords.sentence(advice()));
   }
 
   /** One of ten, none of 300: the chance is .016, but once is no habit. */
   @Test
   void onceIsNoHabit() {
     iced = pair(1, 10, 0, 300);
-    assertEquals(Optional.empty(), advice().oftenIced());
+    assertEquals(Advice.Rule.NOTHING, advice().rule());
     iced = pair(2, 10, 0, 300);
-    assertTrue(advice().oftenIced().isPresent());
+    assertEquals(Advice.Rule.OFTEN_ICED, advice().rule());
   }
 
   @Test
   void withoutAnAdjustedRateThePlainShareStands() {
     Advice advice = new Advice(120, NONE, 0, ALIKE, ICED, Optional.empty(), ALIKE, NONE);
     assertTrue(
-        advice.sentence().contains("12 of 41 (29 %, 95 % interval 18 to 44 %) were iced"),
-        advice.sentence());
+        AdviceWords.sentence(advice)
+            .contains("12 of 41 (29 %, 95 % interval 18 to 44 %) were iced"),
+        AdviceWords.sentence(advice));
   }
 
   @Test
@@ -174,7 +181,7 @@ class AdviceTest {
         "Get it out while there is room: of the attempts under no or light pressure, 20 of 50 (40"
             + " %, 95 % interval 28 to 54 %) were kept in; in the rest of the team 100 of 700 (14 %,"
             + " 95 % interval 12 to 17 %).",
-        advice().sentence());
+        AdviceWords.sentence(advice()));
   }
 
   @Test
@@ -183,39 +190,38 @@ class AdviceTest {
     assertEquals(
         "Know when the penalty is over: of 3 releases short of center within 10 s after it, 1 was"
             + " iced.",
-        advice().sentence());
+        AdviceWords.sentence(advice()));
     late = new Count(2, 2);
-    assertTrue(advice().sentence().endsWith("within 10 s after it, 2 were iced."));
+    assertTrue(AdviceWords.sentence(advice()).endsWith("within 10 s after it, 2 were iced."));
     late = new Count(0, 4);
-    assertEquals(Optional.empty(), advice().afterPenalty());
+    assertEquals(Advice.Rule.NOTHING, advice().rule());
   }
 
   @Test
   void releasedShortLessThanTheRestIsPraised() {
     releasedShort = pair(3, 96, 145, 804);
     assertTrue(
-        advice()
-            .sentence()
+        AdviceWords.sentence(advice())
             .startsWith("Keep taking it to center: of the pucks carried or passed out, 3 of 96"),
-        advice().sentence());
+        AdviceWords.sentence(advice()));
   }
 
   /** The order of docs/numbers.md: each rule gives way to all before it. */
   @Test
   void theFirstRuleThatSpeaksIsTheSentence() {
     releasedShort = pair(3, 96, 145, 804);
-    assertTrue(advice().sentence().startsWith("Keep taking it"));
+    assertTrue(AdviceWords.sentence(advice()).startsWith("Keep taking it"));
     late = new Count(1, 1);
-    assertTrue(advice().sentence().startsWith("Know when"));
+    assertTrue(AdviceWords.sentence(advice()).startsWith("Know when"));
     flagged = new Count(2, 2);
-    assertTrue(advice().sentence().startsWith("Gain center first"));
+    assertTrue(AdviceWords.sentence(advice()).startsWith("Gain center first"));
     keptIn = KEPT;
-    assertTrue(advice().sentence().startsWith("Get it out"));
+    assertTrue(AdviceWords.sentence(advice()).startsWith("Get it out"));
     releasedShort = SHORT;
-    assertTrue(advice().sentence().startsWith("Take it to center"));
+    assertTrue(AdviceWords.sentence(advice()).startsWith("Take it to center"));
     iced = ICED;
-    assertTrue(advice().sentence().startsWith("Look at how"));
+    assertTrue(AdviceWords.sentence(advice()).startsWith("Look at how"));
     attempts = 3;
-    assertTrue(advice().sentence().startsWith("Too few to say"));
+    assertTrue(AdviceWords.sentence(advice()).startsWith("Too few to say"));
   }
 }

@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.book.Format;
 import twostrides.checks.Printed;
 import twostrides.season.Columns;
+import twostrides.season.SeasonTables;
 
 /** Whether a player's line differs from everybody else's, all lines of his table allowed for. */
 class AgainstTheOthersTest {
@@ -37,9 +39,9 @@ class AgainstTheOthersTest {
   }
 
   private static List<String> verdicts(SeasonTables t, String player) {
-    Grid grid = new PlayerNumbers(new Season(t.tables())).of("Herons", player).get(0);
+    Grid grid = new PlayerNumbers(t.season()).of("Herons", player).get(0);
     assertEquals("Against the others", grid.heads().get(LAST).label());
-    return grid.lines().stream().map(l -> l.cells().get(LAST)).toList();
+    return grid.lines().stream().map(l -> Format.text(l.values().get(LAST))).toList();
   }
 
   /** Twelve lines a page and everybody alike: at most one page in twenty says otherwise. */
@@ -61,11 +63,11 @@ class AgainstTheOthersTest {
           }
         }
       }
-      PlayerNumbers numbers = new PlayerNumbers(new Season(t.tables()));
+      PlayerNumbers numbers = new PlayerNumbers(t.season());
       for (int p = 0; p < PLAYERS; p++) {
         List<String> verdicts =
             numbers.of("Herons", "p" + p).get(0).lines().stream()
-                .map(l -> l.cells().get(LAST))
+                .map(l -> Format.text(l.values().get(LAST)))
                 .toList();
         wrong += verdicts.stream().anyMatch(v -> v.endsWith("often")) ? 1 : 0;
         lines += verdicts.size();

@@ -32,11 +32,11 @@ import twostrides.book.BookOptions;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
 import twostrides.browser.Browser;
-import twostrides.chart.Charts;
+import twostrides.findings.SideBySide.Stretch;
 import twostrides.rink.Rink;
 import twostrides.season.Columns;
+import twostrides.season.SeasonTables;
 import twostrides.stats.Count;
-import twostrides.stats.Difference;
 
 /**
  * The compare page in a real browser: what its script shows of any two sides is what the program's
@@ -120,7 +120,7 @@ class ComparePageTest {
                 way.get(1),
                 Columns.OWN_ZONE_RESTART,
                 dice.nextInt(12) == 0 ? "" : (Object) restart,
-                Columns.ATTEMPTS_AGAINST_20S,
+                "attempts_against_20s",
                 dice.nextInt(9) == 0 ? "" : (Object) dice.nextInt(4)));
         if (!way.get(0).equals("kept in") && !way.get(1).equals("gained")) {
           t.release(with(shared, Columns.KIND, "sent", Columns.SHORT_OF_CENTER_M, 3.81));
@@ -139,15 +139,13 @@ class ComparePageTest {
   @BeforeAll
   static void write() throws IOException {
     browser = Browser.open(1280, 900);
-    SeasonTables tables = season();
-    SeasonReview review = Reviewer.review(tables.tables(), 20, game -> 1200);
-    comparison = Sides.of(review, tables.tables());
+    SeasonReview review = Reviewer.review(season().season());
+    comparison = Comparison.of(review);
     ReviewBook.write(
         Files.createDirectories(dir.resolve("book")),
         review,
-        Numbers.of(tables.tables(), review.ourTeam(), new NumberSettings(20, 1, 0)),
-        tables.tables(),
-        new Charts(Rink.NORTH_AMERICAN),
+        new NumberSettings(20, 1, 0),
+        Rink.NORTH_AMERICAN,
         new Imprint(
             "0.0",
             new BookNote("hybrid", "", List.of(), List.of()),
@@ -180,31 +178,14 @@ class ComparePageTest {
     return state.toString();
   }
 
-  /** What the program itself says of two sides: sentence and cells. */
-  private static List<String> said(SideBySide sides) {
-    Difference d = sides.icings();
-    List<String> said =
-        new ArrayList<>(
-            List.of(
-                sides.a().words(),
-                Cell.counts(d.first().total()),
-                Cell.share(d.first().total()),
-                sides.b().words(),
-                Cell.counts(d.second().total()),
-                Cell.share(d.second().total()),
-                SideBySide.words(d.verdict()),
-                String.valueOf(sides.told()),
-                String.valueOf(sides.differing())));
-    for (Grid g : sides.grids()) {
-      g.lines().forEach(l -> said.addAll(l.cells()));
-      if (g.lines().isEmpty()) {
-        said.add(g.whenEmpty());
-      }
-    }
-    return said;
+  /** The first two players: with them the page opens. */
+  private static SideBySide opening() {
+    List<ComparedGroup> players = comparison.groups().get(Comparison.Kind.PLAYERS);
+    return new SideBySide(
+        Comparison.Kind.PLAYERS, Stretch.whole(players.get(0)), Stretch.whole(players.get(1)));
   }
 
-  /** The same of the page. */
+  /** Sentence and cells of the page. */
   private static List<String> shown(Document page) {
     List<String> shown = new ArrayList<>();
     for (String key :
@@ -226,54 +207,70 @@ class ComparePageTest {
     return shown;
   }
 
-  /** How the cells are set: as words, as numbers, as the name of a row. */
-  private static List<String> looks(Document page) {
-    return page.select("table[data-own] tbody tr > *").stream()
-        .map(c -> c.tagName() + " " + c.className() + " " + c.attr("scope"))
-        .toList();
-  }
-
   private static Document page() {
     return Jsoup.parse(browser.ask("return document.documentElement.outerHTML"));
   }
 
   @Test
-  void thePageOpensWithTwoPlayersAlsoWithoutItsScript() throws IOException {
-    SideBySide opening = comparison.opening().orElseThrow();
-    assertEquals("8 Brandt, Herons", opening.a().words());
-    assertEquals("9 Vance, Herons", opening.b().words());
-    Document written = Jsoup.parse(dir.resolve("book/compare.html").toFile(), "UTF-8");
-    assertEquals(said(opening), shown(written));
+  void thePageOpensWithTwoPlayers() {
+    assertEquals("8 Brandt, Herons", opening().a().words());
+    assertEquals("9 Vance, Herons", opening().b().words());
     open("");
-    assertEquals(said(opening), shown(page()));
-    assertEquals(looks(written), looks(page()));
+    assertEquals(opening().said(), shown(page()));
     assertTrue(browser.driver().getCurrentUrl().endsWith("compare.html"), "no state by itself");
+  }
+
+  /** Names of rows, numbers and words are told apart as in the tables of other pages. */
+  @Test
+  void cellsAreSetAsWordsAsNumbersAndAsNamesOfRows() {
+    open("");
+    for (Element tr : page().select("table[data-own] tbody tr")) {
+      List<String> heads =
+          tr.closest("table").select("thead th").stream().map(Element::className).toList();
+      assertEquals("row", tr.child(0).attr("scope"));
+      assertEquals("th", tr.child(0).tagName());
+      for (int i = 1; i < tr.childrenSize(); i++) {
+        assertEquals("td", tr.child(i).tagName());
+        assertEquals(heads.get(i).equals("n") ? "" : "t", tr.child(i).className(), tr.text());
+      }
+      assertEquals(tr.childrenSize(), heads.size());
+    }
+  }
+
+  /** Without its script the page has the tables' heads and says what is missing. */
+  @Test
+  void withoutItsScriptThePageSaysWhyItIsEmpty() throws IOException {
+    Document written = Jsoup.parse(dir.resolve("book/compare.html").toFile(), "UTF-8");
+    assertTrue(written.select("noscript").text().contains("this browser runs none"));
+    assertEquals(3, written.select("table[data-own] thead").size());
+    assertEquals(List.of(), written.select("table[data-own] tbody tr"));
   }
 
   @Test
   void anyTwoSidesInAnyGamesSayWhatTheProgramSays() {
     Random dice = new Random(11);
-    List<Comparison.Kind> kinds = List.copyOf(comparison.sides().keySet());
+    List<Comparison.Kind> kinds = List.copyOf(comparison.groups().keySet());
     Set<String> edges = new TreeSet<>();
     int rows = 0;
     for (int i = 0; i < 120; i++) {
       Comparison.Kind kind = kinds.get(dice.nextInt(kinds.size()));
-      List<Side> sides = comparison.sides().get(kind);
-      Side a = sides.get(dice.nextInt(sides.size()));
-      Side b = kind == Comparison.Kind.STRETCHES ? a : sides.get(dice.nextInt(sides.size()));
+      List<ComparedGroup> sides = comparison.groups().get(kind);
+      ComparedGroup a = sides.get(dice.nextInt(sides.size()));
+      ComparedGroup b =
+          kind == Comparison.Kind.STRETCHES ? a : sides.get(dice.nextInt(sides.size()));
       // Short stretches have few cases, whole seasons have many.
       Stretch first = i % 3 == 0 ? Stretch.whole(a) : stretch(a, dice);
       Stretch second = i % 2 == 0 ? Stretch.whole(b) : stretch(b, dice);
-      SideBySide wanted = new SideBySide(first, second, "20 s");
+      SideBySide wanted = new SideBySide(kind, first, second);
       open(state(address(kind, first, second)));
-      assertEquals(said(wanted), shown(page()), first.words() + " / " + second.words());
+      assertEquals(wanted.said(), shown(page()), first.words() + " / " + second.words());
       boolean shared =
           a.equals(b) && Math.max(first.from(), second.from()) <= Math.min(first.to(), second.to());
       assertEquals(
           String.valueOf(!shared), browser.ask("return document.getElementById('shared').hidden"));
-      for (Grid g : wanted.grids().subList(0, 2)) {
-        g.lines().forEach(l -> edges.add(edge(l.cells().get(1)) + l.cells().get(6)));
-        rows += g.lines().size();
+      for (List<String> cells : wanted.shares()) {
+        edges.add(edge(cells.get(1)) + cells.get(6));
+        rows++;
       }
     }
     System.out.println(rows + " rows of 120 picks are alike in the page and in the program.");
@@ -291,9 +288,9 @@ class ComparePageTest {
     }
   }
 
-  private static Stretch stretch(Side side, Random dice) {
-    int from = 1 + dice.nextInt(side.tallies().size());
-    return new Stretch(side, from, from + dice.nextInt(side.tallies().size() - from + 1));
+  private static Stretch stretch(ComparedGroup side, Random dice) {
+    int from = 1 + dice.nextInt(side.games().size());
+    return new Stretch(side, from, from + dice.nextInt(side.games().size() - from + 1));
   }
 
   private static String edge(String counts) {
@@ -307,8 +304,8 @@ class ComparePageTest {
   private static Map<String, String> address(Comparison.Kind kind, Stretch a, Stretch b) {
     Map<String, String> state = new LinkedHashMap<>();
     state.put("of", kind.word());
-    state.put("a", a.side().label());
-    state.put("b", b.side().label());
+    state.put("a", a.group().label());
+    state.put("b", b.group().label());
     state.put("ga", a.from() + "-" + a.to());
     state.put("gb", b.from() + "-" + b.to());
     return state;
@@ -362,12 +359,23 @@ class ComparePageTest {
   @Test
   void whatTheAddressAsksForAndIsNotThereIsSaid() {
     open(state(Map.of("of", "constructor", "a", MARKUP, "ga", "3-99")));
-    assertEquals(said(comparison.opening().orElseThrow()), shown(page()));
+    assertEquals(opening().said(), shown(page()));
     WebElement missing = browser.at("missing");
     assertTrue(missing.isDisplayed());
     assertTrue(missing.getText().contains(MARKUP), missing.getText());
     pick("Who", 1);
     assertFalse(missing.isDisplayed(), "gone with the next choice");
+  }
+
+  /** Games that are not there, or end before they begin, are not asked for. */
+  @Test
+  void gamesThatAreNotThereAreAllGames() {
+    for (String games : List.of("0-2", "2-1", "1-10", "x", "3")) {
+      open(state(Map.of("ga", games)));
+      assertEquals(opening().said(), shown(page()), games);
+    }
+    open(state(Map.of("ga", "1-2")));
+    assertEquals("8 Brandt, Herons, games 1 to 2", shown(page()).get(0));
   }
 
   @Test

@@ -1,26 +1,28 @@
 package twostrides.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
-import twostrides.exits.ExitTables;
+import twostrides.findings.ComparedGroup.Apart;
+import twostrides.findings.ComparedGroup.Cell;
+import twostrides.findings.ComparedGroup.Measure;
+import twostrides.findings.ComparedGroup.Tally;
 import twostrides.season.Columns;
-import twostrides.stats.Clustered;
-import twostrides.stats.Count;
-import twostrides.stats.Difference;
+import twostrides.season.SeasonTables;
 
-/** Who can be compared, with what the page opens, and how counts of games add up. */
+/** Who can be compared, with what kind the page opens, and how counts of games add up. */
 class ComparisonTest {
 
   private static Comparison of(SeasonTables tables) {
-    ExitTables t = tables.tables();
-    return Sides.of(Reviewer.review(t, 20, game -> 1200), t);
+    return Comparison.of(Reviewer.review(tables.season()));
+  }
+
+  private static List<String> labels(Comparison c, Comparison.Kind kind) {
+    return c.groups().get(kind).stream().map(ComparedGroup::label).toList();
   }
 
   /** So many chips of a player in each of some games, the first ones of each with a restart. */
@@ -60,28 +62,26 @@ class ComparisonTest {
   void playersUnderTenAttemptsAreLeftOutAndCounted() {
     Comparison c =
         of(chips(chips(new SeasonTables(), "Herons", "8", 2, 5, 1), "Herons", "9", 3, 3, 1));
-    assertEquals(
-        List.of("8, Herons"),
-        c.sides().get(Comparison.Kind.PLAYERS).stream().map(Side::label).toList());
+    assertEquals(List.of("8, Herons"), labels(c, Comparison.Kind.PLAYERS));
     assertEquals(List.of("1 of 2 players"), c.leftOut());
   }
 
   @Test
-  void thePageOpensWithTheFirstKindThatHasTwoSides() {
+  void thePageOpensWithTheFirstKindThatHasTwoGroups() {
     Comparison players =
         of(chips(chips(new SeasonTables(), "Herons", "8", 2, 6, 1), "Herons", "9", 2, 5, 1));
     assertEquals(Optional.of(Comparison.Kind.PLAYERS), players.first());
-    assertEquals("8, Herons", players.opening().orElseThrow().a().words());
+    assertEquals(List.of("8, Herons", "9, Herons"), labels(players, Comparison.Kind.PLAYERS));
     Comparison teams =
         of(chips(chips(new SeasonTables(), "Herons", "8", 1, 6, 1), "Otters", "9", 1, 5, 1));
     assertEquals(Optional.of(Comparison.Kind.TEAMS), teams.first());
-    // Nobody else's rows: a team alone against itself, first half and second.
+    // Nobody else's rows: a team alone against itself.
     Comparison alone = of(chips(new SeasonTables(), "Wolves", "8", 5, 1, 1));
     assertEquals(Optional.of(Comparison.Kind.STRETCHES), alone.first());
-    assertEquals("Wolves, games 1 to 2", alone.opening().orElseThrow().a().words());
-    assertEquals("Wolves, games 3 to 5", alone.opening().orElseThrow().b().words());
+    assertEquals(List.of("Wolves"), labels(alone, Comparison.Kind.STRETCHES));
+    assertEquals(5, alone.groups().get(Comparison.Kind.STRETCHES).get(0).games().size());
     assertEquals(Optional.empty(), of(chips(new SeasonTables(), "Wolves", "8", 1, 1, 1)).first());
-    assertEquals(Optional.empty(), of(new SeasonTables()).opening());
+    assertEquals(Optional.empty(), of(new SeasonTables()).first());
   }
 
   @Test
@@ -89,67 +89,53 @@ class ComparisonTest {
     SeasonTables t = chips(new SeasonTables(), "Herons", "8, Otters", 1, 11, 1);
     Comparison c = of(chips(t, "Otters, Herons", "8", 1, 10, 1));
     assertEquals(
-        List.of("8, Otters, Herons", "8, Otters, Herons (2)"),
-        c.sides().get(Comparison.Kind.PLAYERS).stream().map(Side::label).toList());
+        List.of("8, Otters, Herons", "8, Otters, Herons (2)"), labels(c, Comparison.Kind.PLAYERS));
+  }
+
+  private static Tally sum(ComparedGroup group, int from, int to, Predicate<Cell> counted) {
+    return group.games().subList(from - 1, to).stream()
+        .flatMap(g -> g.entrySet().stream())
+        .filter(e -> counted.test(e.getKey()))
+        .map(Map.Entry::getValue)
+        .reduce(new Tally(0, 0), Tally::plus);
+  }
+
+  private static boolean iced(Cell cell) {
+    return cell.measure() == Measure.ICED_BY_WAY;
   }
 
   @Test
-  void stretchesAddUpToTheSeason() {
-    Side side =
-        of(chips(new SeasonTables(), "Herons", "8", 4, 7, 3))
-            .sides()
-            .get(Comparison.Kind.TEAMS)
-            .get(0);
-    CompareRow.Shown all = CompareRow.atAllStrengths(CompareRow.ICINGS);
-    Stretch whole = Stretch.whole(side);
-    assertEquals(new Count(12, 28), new Count(all.hits(whole), all.cases(whole)));
-    Stretch one = new Stretch(side, 1, 1);
-    Stretch rest = new Stretch(side, 2, 4);
-    assertEquals(new Count(3, 7), new Count(all.hits(one), all.cases(one)));
-    assertEquals(new Count(9, 21), new Count(all.hits(rest), all.cases(rest)));
-    assertEquals("Herons, game 1", one.words());
-    SideBySide sides = new SideBySide(one, rest, "20 s");
-    assertEquals(new Count(3, 7), sides.icings().first().total());
-    assertEquals(new Count(9, 21), sides.icings().second().total());
-    assertEquals(
-        List.of(
-            "icing, of attempts", "icing, of attempts, even", "icing, of attempts, shorthanded"),
-        CompareRow.shown(List.of(CompareRow.ICINGS), one, rest).stream()
-            .map(CompareRow.Shown::label)
-            .toList());
-  }
-
-  @Test
-  void aTeamGoesOverItsGamesAndAPlayerDoesNot() {
-    Comparison c = of(chips(new SeasonTables(), "Herons", "8", 3, 7, 2));
-    Count game = new Count(2, 7);
-    CompareRow.Shown all = CompareRow.atAllStrengths(CompareRow.ICINGS);
-    assertEquals(
-        new Clustered(List.of(game, game, game)),
-        all.count(Stretch.whole(c.sides().get(Comparison.Kind.STRETCHES).get(0))));
-    assertEquals(
-        new Clustered(new Count(6, 21)),
-        all.count(Stretch.whole(c.sides().get(Comparison.Kind.PLAYERS).get(0))));
-  }
-
-  @Test
-  void gamesThatAreNotThereAreRejected() {
-    Side side =
-        of(chips(new SeasonTables(), "Herons", "8", 3, 4, 1))
-            .sides()
-            .get(Comparison.Kind.TEAMS)
-            .get(0);
-    for (int[] games : new int[][] {{0, 2}, {2, 1}, {1, 4}}) {
-      assertThrows(IllegalArgumentException.class, () -> new Stretch(side, games[0], games[1]));
+  void gamesAndStrengthsAddUpToTheSeason() {
+    for (Comparison.Kind kind : List.of(Comparison.Kind.TEAMS, Comparison.Kind.PLAYERS)) {
+      ComparedGroup group =
+          of(chips(new SeasonTables(), "Herons", "8", 4, 7, 3)).groups().get(kind).get(0);
+      assertEquals(4, group.games().size());
+      assertEquals(new Tally(12, 28), sum(group, 1, 4, ComparisonTest::iced));
+      assertEquals(new Tally(3, 7), sum(group, 1, 1, ComparisonTest::iced));
+      assertEquals(new Tally(9, 21), sum(group, 2, 4, ComparisonTest::iced));
+      // Even and shorthanded in turn, four and three of seven, then three and four.
+      assertEquals(new Tally(2, 4), sum(group, 1, 1, c -> iced(c) && c.strength() == Apart.EVEN));
+      assertEquals(
+          new Tally(6, 14), sum(group, 1, 4, c -> iced(c) && c.strength() == Apart.SHORTHANDED));
+      assertEquals(new Tally(12, 28), sum(group, 1, 4, c -> iced(c) && c.way() == ShownWay.CHIP));
+      assertEquals(new Tally(0, 28), sum(group, 1, 4, c -> c.measure() == Measure.KEPT_IN));
+      assertEquals(new Tally(0, 0), sum(group, 1, 4, c -> c.measure() == Measure.AGAINST));
+      assertEquals(28, group.attempts());
     }
   }
 
-  /** Each verdict in words, and none twice: the page tells them apart by their words. */
+  /** A player's games are those of the team, also those in which the player did nothing. */
   @Test
-  void everyVerdictHasWordsOfItsOwn() {
-    Map<String, Difference.Verdict> words = new HashMap<>();
-    for (Difference.Verdict v : Difference.Verdict.values()) {
-      assertTrue(words.put(SideBySide.words(v), v) == null, v.name());
-    }
+  void aGameWithoutThePlayerIsAGameWithNothingInIt() {
+    SeasonTables t = chips(new SeasonTables(), "Herons", "8", 3, 7, 2);
+    Comparison c = of(chips(t, "Herons", "9", 2, 6, 1));
+    ComparedGroup nine =
+        c.groups().get(Comparison.Kind.PLAYERS).stream()
+            .filter(g -> g.label().equals("9, Herons"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(3, nine.games().size());
+    assertEquals(Map.of(), nine.games().get(2));
+    assertEquals(List.of("game 1", "game 2", "game 3"), c.teams().get(0).games());
   }
 }

@@ -10,8 +10,13 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import twostrides.book.AdviceWords;
+import twostrides.book.Format;
+import twostrides.book.Sentences;
 import twostrides.checks.Printed;
 import twostrides.season.Columns;
+import twostrides.season.Season;
+import twostrides.season.SeasonTables;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
 
@@ -129,7 +134,8 @@ class HabitLeagueTest {
 
   private static String sentence(
       List<List<Count>> iced, List<List<Count>> out, List<List<Count>> kept, int player) {
-    return new Advice(
+    return AdviceWords.sentence(
+        new Advice(
             100,
             new Count(2, 3),
             6,
@@ -137,8 +143,7 @@ class HabitLeagueTest {
             pair(iced, player),
             Optional.empty(),
             pair(kept, player),
-            new Count(0, 0))
-        .sentence();
+            new Count(0, 0)));
   }
 
   @Test
@@ -220,17 +225,18 @@ class HabitLeagueTest {
     for (int run = 0; run < runs; run++) {
       int one = run % DEFENDERS;
       String name = (one + 2) + " Player";
-      twostrides.season.Season tables = tables(season(ICED, one, HABIT));
-      SeasonReview review = Reviewer.review(tables, 20, game -> 1200);
+      Season season = written(season(ICED, one, HABIT));
+      SeasonReview review = Reviewer.review(season);
       PlayerReview his =
           review.players().stream().filter(p -> p.player().equals(name)).findFirst().orElseThrow();
-      Season season = new Season(tables);
-      String sheet = new PlayerSheets(season, new PlayerNumbers(season)).of(his).advice();
-      String opening = review.sentences().get(3);
+      String sheet =
+          AdviceWords.sentence(
+              new PlayerSheets(season, new PlayerNumbers(season)).of(his).advice());
+      String opening = Sentences.of(review).get(3);
       sheets += sheet.startsWith(NAMED) ? 1 : 0;
       boolean named = opening.contains("those of No. " + name + ": ");
       openings += named ? 1 : 0;
-      String rate = Say.share(his.profile().releases(), his.iced());
+      String rate = Format.withInterval(his.profile().releases(), his.iced());
       assertTrue(!sheet.startsWith(NAMED) || sheet.contains(rate), sheet);
       assertTrue(!named || opening.contains(rate), opening);
     }
@@ -240,7 +246,7 @@ class HabitLeagueTest {
     assertTrue(sheets >= 0.9 * runs && openings >= 0.9 * runs, sheets + ", " + openings);
   }
 
-  private static twostrides.season.Season tables(List<List<Count>> season) {
+  private static Season written(List<List<Count>> season) {
     SeasonTables t = new SeasonTables();
     int line = 2;
     for (int p = 0; p < PLAYERS; p++) {
@@ -292,6 +298,6 @@ class HabitLeagueTest {
         }
       }
     }
-    return t.tables();
+    return t.season();
   }
 }

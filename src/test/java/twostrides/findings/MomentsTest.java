@@ -3,10 +3,13 @@ package twostrides.findings;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import twostrides.exits.WayOut;
 import twostrides.season.Columns;
 import twostrides.season.FlagVerdict;
+import twostrides.season.SeasonTables;
 
 /** Which moments of a player are shown, by the rules of docs/numbers.md. */
 class MomentsTest {
@@ -74,28 +77,26 @@ class MomentsTest {
 
   private int iced(Object... cells) {
     Object[] icing = {
-      Columns.OWN_ZONE_RESTART, true,
-      Columns.RESTART_CAUSE, "icing_written",
-      Columns.NEXT_TOUCH, "none"
+      Columns.OWN_ZONE_RESTART, true, Columns.RESTART_CAUSE, "icing_written", "next_touch", "none"
     };
     return released(Stream.concat(Stream.of(icing), Stream.of(cells)).toArray());
   }
 
   private int flagged(double saved) {
     int at = iced();
-    season.flag(row(Columns.LINE, at, Columns.COST_ICING, 0.1 + saved));
+    season.flag(row(Columns.LINE, at, "cost_icing", 0.1 + saved));
     return at;
   }
 
   private PlayerReview player() {
-    return Reviewer.review(season.tables(), 20, game -> 1200).players().stream()
+    return Reviewer.review(season.season()).players().stream()
         .filter(p -> p.player().equals(FALK))
         .findFirst()
         .orElseThrow();
   }
 
   private static List<Integer> lines(List<Moment> moments) {
-    return moments.stream().map(Moment::line).toList();
+    return moments.stream().map(m -> m.at().when().line()).toList();
   }
 
   @Test
@@ -124,18 +125,18 @@ class MomentsTest {
   @Test
   void nothingThatCostSomethingWorked() {
     gained(Columns.OWN_ZONE_RESTART, true, Columns.RESTART_CAUSE, "other");
-    gained(Columns.RESTART_WITHIN_20S, true);
-    gained(Columns.ATTEMPTS_AGAINST_20S, 1);
-    gained(Columns.ATTEMPTS_AGAINST_20S, 0, Columns.GOALS_AGAINST_20S, 1);
+    gained("restart_within_20s", true);
+    gained("attempts_against_20s", 1);
+    gained("attempts_against_20s", 0, "goals_against_20s", 1);
     gained(Columns.AT_CENTER, "lost short");
-    int clean = gained(Columns.ATTEMPTS_AGAINST_20S, 0, Columns.RESTART_WITHIN_20S, false);
+    int clean = gained("attempts_against_20s", 0, "restart_within_20s", false);
     int unknown = gained(Columns.OWN_ZONE_RESTART, "");
     assertEquals(List.of(unknown, clean), lines(player().worked()));
   }
 
   @Test
   void whatToTalkAboutStandsInTheOrderOfItsKinds() {
-    int given = released(Columns.NEXT_TOUCH, "opponent", Columns.PRESSURE, "light");
+    int given = released("next_touch", "opponent", Columns.PRESSURE, "light");
     int other = released(Columns.OWN_ZONE_RESTART, true, Columns.RESTART_CAUSE, "other");
     assertEquals(List.of(other, given), lines(player().talk()));
     int iced = iced();
@@ -156,15 +157,22 @@ class MomentsTest {
     assertEquals(List.of(much, little, near), lines(player().talk()));
     season.restart(
         row(
-            Columns.LINE, 900,
-            Columns.OWN_LAST, true,
-            Columns.OWN_ZONE_RESTART, true,
-            Columns.RESTART_CAUSE, "icing_written",
-            Columns.RELEASE, 7,
-            Columns.GOALS_AGAINST_20S, 1,
-            Columns.ATTEMPTS_AGAINST_20S, 1));
+            Columns.LINE,
+            900,
+            Columns.OWN_LAST,
+            true,
+            Columns.OWN_ZONE_RESTART,
+            true,
+            Columns.RESTART_CAUSE,
+            "icing_written",
+            Columns.RELEASE,
+            7,
+            "goals_against_20s",
+            1,
+            "attempts_against_20s",
+            1));
     int goal = iced(Columns.RELEASE, 7);
-    season.flag(row(Columns.LINE, goal, Columns.RELEASE, 7, Columns.COST_ICING, 0.15));
+    season.flag(row(Columns.LINE, goal, Columns.RELEASE, 7, "cost_icing", 0.15));
     assertEquals(List.of(goal, much, little), lines(player().talk()), "as on the page of flags");
   }
 
@@ -178,7 +186,7 @@ class MomentsTest {
 
   @Test
   void onlyPucksGivenAwayUnderLittlePressureAreTalkedAbout() {
-    String next = Columns.NEXT_TOUCH;
+    String next = "next_touch";
     released(next, "opponent", Columns.PRESSURE, "heavy");
     released(next, "opponent");
     released(next, "own", Columns.PRESSURE, "none");
@@ -186,8 +194,7 @@ class MomentsTest {
     released(next, "opponent", Columns.PRESSURE, "none", Columns.SHOT, true);
     int light = released(next, "opponent", Columns.PRESSURE, "light");
     int none = released(next, "opponent", Columns.PRESSURE, "none");
-    int paid =
-        released(next, "opponent", Columns.PRESSURE, "light", Columns.ATTEMPTS_AGAINST_20S, 2);
+    int paid = released(next, "opponent", Columns.PRESSURE, "light", "attempts_against_20s", 2);
     released(next, "opponent", Columns.PRESSURE, "light", Columns.PLAYER, "9 Vik");
     assertEquals(List.of(paid, none, light), lines(player().talk()));
   }
@@ -197,10 +204,11 @@ class MomentsTest {
     season.exit(row(Columns.EXIT, 77, Columns.WAY_OUT, "chip", Columns.SHIFT_S, 55.0));
     iced(Columns.EXIT, 77);
     Moment m = player().talk().get(0);
-    assertEquals("chip", m.way().orElseThrow());
+    assertEquals(WayOut.CHIP, m.exit().orElseThrow().way());
     assertEquals(55.0, m.shift().orElseThrow());
-    assertEquals(1200 - line, m.clockLeft());
+    assertEquals(1200 - line, m.at().when().clockLeft());
     iced(Columns.EXIT, "", Columns.SHORT_OF_CENTER_M, 0.1);
-    assertEquals(true, player().talk().get(0).way().isEmpty(), "the play began outside the zone");
+    assertEquals(
+        Optional.empty(), player().talk().get(0).exit(), "the play began outside the zone");
   }
 }

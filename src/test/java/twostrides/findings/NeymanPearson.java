@@ -1,4 +1,4 @@
-package twostrides.numbers;
+package twostrides.findings;
 
 import java.util.ArrayList;
 import java.util.Comparator;

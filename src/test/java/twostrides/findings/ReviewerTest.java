@@ -10,18 +10,19 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import twostrides.exits.AtCenter;
+import twostrides.exits.LetGo;
 import twostrides.exits.WayOut;
+import twostrides.game.Strength;
 import twostrides.season.Columns;
+import twostrides.season.SeasonTables;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
 
 /** Reviews of small seasons that are counted by hand. */
 class ReviewerTest {
 
-  private static final double PERIOD = 1200;
-
   private static SeasonReview review(SeasonTables t) {
-    return Reviewer.review(t.tables(), 20, game -> PERIOD);
+    return Reviewer.review(t.season());
   }
 
   private static Object[] exit(
@@ -69,7 +70,7 @@ class ReviewerTest {
       2.0,
       Columns.SHORT_OF_CENTER_M,
       -x - 0.1905,
-      Columns.NEXT_TOUCH,
+      "next_touch",
       next,
       Columns.OWN_ZONE_RESTART,
       !cause.equals("none"),
@@ -173,12 +174,12 @@ class ReviewerTest {
   void everyPairOfMarksHasOneShownWay() {
     for (WayOut way : WayOut.values()) {
       boolean marked = way == WayOut.CARRY || way == WayOut.PASS;
-      List<Optional<String>> ends =
+      List<Optional<AtCenter>> ends =
           marked
-              ? Stream.of(AtCenter.values()).map(a -> Optional.of(a.label())).toList()
+              ? Stream.of(AtCenter.values()).map(Optional::of).toList()
               : List.of(Optional.empty());
-      for (Optional<String> end : ends) {
-        String shown = ShownWay.of(way.label(), end).label();
+      for (Optional<AtCenter> end : ends) {
+        String shown = ShownWay.of(way, end).label();
         if (way == WayOut.CARRY) {
           assertTrue(shown.startsWith("carr"), shown);
         } else {
@@ -186,11 +187,13 @@ class ReviewerTest {
         }
       }
     }
-    assertEquals(ShownWay.CARRY_OVER_CENTER, ShownWay.of("carry", Optional.of("gained")));
     assertEquals(
-        ShownWay.CARRY_RELEASED_SHORT, ShownWay.of("carry", Optional.of("released short")));
-    assertEquals(ShownWay.CARRY_OTHER, ShownWay.of("carry", Optional.of("lost short")));
-    assertEquals(ShownWay.CARRY_OTHER, ShownWay.of("carry", Optional.empty()));
+        ShownWay.CARRY_OVER_CENTER, ShownWay.of(WayOut.CARRY, Optional.of(AtCenter.GAINED)));
+    assertEquals(
+        ShownWay.CARRY_RELEASED_SHORT,
+        ShownWay.of(WayOut.CARRY, Optional.of(AtCenter.RELEASED_SHORT)));
+    assertEquals(ShownWay.CARRY_OTHER, ShownWay.of(WayOut.CARRY, Optional.of(AtCenter.LOST_SHORT)));
+    assertEquals(ShownWay.CARRY_OTHER, ShownWay.of(WayOut.CARRY, Optional.empty()));
   }
 
   @Test
@@ -242,8 +245,8 @@ class ReviewerTest {
         p.profile().marks().stream().map(Mark::outcome).toList());
     assertEquals(new Count(1, 5), p.profile().releases());
     assertEquals(new Count(1, 6), r.teams().get(0).profile().releases());
-    assertEquals(782.5, p.releases().get(0).clockLeft(), 1e-9);
-    assertEquals("missed pass", p.releases().get(0).kind());
+    assertEquals(782.5, p.releases().get(0).at().when().clockLeft(), 1e-9);
+    assertEquals(LetGo.Kind.MISSED_PASS, p.releases().get(0).how().kind());
   }
 
   @Test
@@ -282,7 +285,7 @@ class ReviewerTest {
     }
     SeasonReview r = review(t);
     assertEquals(1, r.restarts().size());
-    assertEquals(1139, r.restarts().get(0).clockLeft(), 1e-9);
+    assertEquals(1139, r.restarts().get(0).faceOff().when().clockLeft(), 1e-9);
     assertEquals(1, r.teams().get(0).icings());
   }
 
@@ -292,6 +295,8 @@ class ReviewerTest {
     assertEquals(0, r.games());
     assertEquals(List.of(), r.teams());
     assertEquals(List.of(), r.players());
-    assertEquals(5, r.sentences().size());
+    assertEquals(List.of(), r.restarts());
+    assertEquals(List.of(), r.flags());
+    assertEquals(List.of(), r.icingsByGame());
   }
 }

@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import twostrides.season.Columns;
+import twostrides.season.Flag;
 import twostrides.season.FlagVerdict;
+import twostrides.season.SeasonTables;
 import twostrides.stats.Count;
 
 /** Which releases are flags, near misses, to be looked at, or none of them, and in what order. */
-class FlagLinesTest {
+class FlagsOrderTest {
 
   private final SeasonTables season = new SeasonTables();
   private int line;
@@ -63,18 +65,18 @@ class FlagLinesTest {
       p > 0 ? 1.0 : "",
       Columns.P_AVOID,
       "",
-      Columns.COST_TRYING,
+      "cost_trying",
       ""
     };
     return release(FlagVerdict.LOOK, Stream.concat(Stream.of(row), Stream.of(cells)).toArray());
   }
 
   private SeasonReview review() {
-    return Reviewer.review(season.tables(), 20, game -> 1200);
+    return Reviewer.review(season.season());
   }
 
-  private static List<Integer> lines(List<FlagLine> flags) {
-    return flags.stream().map(FlagLine::line).toList();
+  private static List<Integer> lines(List<Flag> flags) {
+    return flags.stream().map(f -> f.release().at().when().line()).toList();
   }
 
   @Test
@@ -143,9 +145,9 @@ class FlagLinesTest {
 
   @Test
   void aLineSaysHowOftenItsKindWasIced() {
-    release(FlagVerdict.FLAGGED, Columns.KIND, "missed_pass", Columns.ZONE, "own");
-    FlagLine flag = review().flagged().get(0);
-    assertEquals("missed pass from the own zone", flag.kind());
+    release(FlagVerdict.FLAGGED, Columns.KIND, "missed_pass", Columns.RELEASE_X_M, -12.0);
+    Flag flag = review().flagged().get(0);
+    assertEquals("missed pass from the own zone", flag.kindWords());
     assertEquals(new Count(3, 40), flag.kindIced());
   }
 }

@@ -1,4 +1,4 @@
-package twostrides.findings;
+package twostrides.book;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import twostrides.findings.Reviewer;
 import twostrides.season.Columns;
+import twostrides.season.SeasonTables;
 
 /** The opening page's sentences, word for word, on seasons that are counted by hand. */
 class SentencesTest {
@@ -65,9 +67,9 @@ class SentencesTest {
         cause,
         Columns.SHORT_OF_CENTER_M,
         shortOf,
-        Columns.ATTEMPTS_AGAINST_20S,
+        "attempts_against_20s",
         attempts,
-        Columns.GOALS_AGAINST_20S,
+        "goals_against_20s",
         goals,
         Columns.SHEET,
         "one.csv",
@@ -100,7 +102,7 @@ class SentencesTest {
           3.8,
           Columns.RESTART_CAUSE,
           i < iced ? "icing_written" : "none",
-          Columns.NEXT_TOUCH,
+          "next_touch",
           "opponent",
           Columns.SHEET,
           "one.csv",
@@ -110,7 +112,7 @@ class SentencesTest {
   }
 
   private static List<String> sentences(SeasonTables t) {
-    return Reviewer.review(t.tables(), 20, game -> 1200).sentences();
+    return Sentences.of(Reviewer.review(t.season()));
   }
 
   @Test

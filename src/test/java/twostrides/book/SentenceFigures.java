@@ -11,12 +11,12 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 /** Leads, notes, captions and headings with numbers in them, made anew from the tables. */
-final class Sentences {
+final class SentenceFigures {
 
   private static final double NEAR = 5.0;
   private static final double PRIOR_CASES = 20;
 
-  private Sentences() {}
+  private SentenceFigures() {}
 
   static String count(int n, String noun) {
     return n + " " + noun + (n == 1 ? "" : "s");
@@ -413,7 +413,7 @@ final class Sentences {
                 + attempts
                 + " in "
                 + n
-                + " icings of these sheets, drawn toward 0.50 (assumed) with the weight of 20 icings, so # % of the number is assumed.",
+                + " icings of these sheets, adjusted toward 0.50 (assumed) with the weight of 20 icings, so # % of the number is assumed.",
             Want.num((attempts + 0.50 * PRIOR_CASES) / (n + PRIOR_CASES), 2),
             Formulas.hundred(PRIOR_CASES / (n + PRIOR_CASES))));
     all.add(

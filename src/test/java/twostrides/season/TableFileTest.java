@@ -1,4 +1,4 @@
-package twostrides.book;
+package twostrides.season;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

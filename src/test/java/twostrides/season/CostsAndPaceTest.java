@@ -1,4 +1,4 @@
-package twostrides.exits;
+package twostrides.season;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twostrides.exits.Settings;
 import twostrides.game.SeasonReader;
 import twostrides.sheet.SheetException;
 import twostrides.stats.Count;
@@ -50,8 +51,12 @@ class CostsAndPaceTest {
             1,18:48,Wolves,9 Vik,recovery,2,0
             """);
     CarryRates rates =
-        Pipeline.carrying(
-            SeasonReader.read(List.of(sheet), Optional.empty(), false, n -> {}), Settings.DEFAULT);
+        Season.of(
+                SeasonReader.read(List.of(sheet), Optional.empty(), false, n -> {}).games(),
+                List.of(),
+                Settings.DEFAULT,
+                SkatersAtRelease.NONE)
+            .carrying();
     assertEquals(7, rates.secondsOfPace());
     assertEquals((31 + 5.2 * 20) / 27, rates.pace(), 1e-12);
   }
