@@ -34,7 +34,7 @@ final class WatchedText implements CharSequence {
    */
   static boolean isTooHard(Pattern pattern, String text) {
     try {
-      pattern.matcher(new WatchedText(text)).results().findFirst();
+      pattern.matcher(new WatchedText(text)).find();
       return false;
     } catch (TooHardException | StackOverflowError e) {
       return true;
