@@ -87,7 +87,7 @@ final class Books {
   List<IcingBook> others(List<String> names) throws BookException {
     List<IcingBook> others = new ArrayList<>();
     for (String other : new LinkedHashSet<>(names)) {
-      others.add(Bookshelf.find(other, season()));
+      others.add(Bookshelf.find(other, season(), "--compare-rulebook"));
     }
     return others;
   }

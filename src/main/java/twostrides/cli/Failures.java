@@ -65,4 +65,12 @@ final class Failures implements CommandLine.IExecutionExceptionHandler {
             + " two-strides.jar and so on, or read fewer games at a time. Nothing was written.");
     return Main.FAILED;
   }
+
+  /** Something in something, deeper than the stack: a trace of it would be a thousand lines. */
+  static int tooDeep(PrintWriter err) {
+    err.println(
+        "Something in these files is nested too deep to be read. Please report it, with the files"
+            + " if you may pass them on.");
+    return Main.FAILED;
+  }
 }

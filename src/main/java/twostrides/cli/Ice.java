@@ -94,6 +94,10 @@ final class Ice {
         rink.value()
             .map(n -> Rink.named(n).orElseThrow(() -> refused("--rink", n, names)))
             .orElse(book.rink());
+    if (minutes != null && !Double.isFinite(minutes)) {
+      throw refused(
+          "--period-length", String.valueOf(minutes), SettingKey.PERIOD_MINUTES.allowed());
+    }
     Said<Double> period =
         said(
             "--period-length",

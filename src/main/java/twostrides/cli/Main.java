@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import twostrides.sheet.FilesRead;
 
 /** Entry point of the runnable jar: the commands and what they have in common. */
 @Command(
@@ -101,9 +102,11 @@ public final class Main {
       return USAGE;
     }
     try {
-      return line.execute(args);
+      return FilesRead.during(() -> line.execute(args));
     } catch (OutOfMemoryError e) {
       return Failures.outOfMemory(err);
+    } catch (StackOverflowError e) {
+      return Failures.tooDeep(err);
     }
   }
 }

@@ -5,26 +5,23 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Collection;
-import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import twostrides.exits.Settings;
 import twostrides.game.Season;
 import twostrides.rulebook.Setting;
+import twostrides.sheet.FilesRead;
 import twostrides.sheet.SheetMaps;
 
 /**
  * Writes {@code run.json}: what a book was made from, so that it can be made again. No clock, no
- * machine, no path.
+ * machine, no path. An input's hash is that of the bytes that were read; a file that could not be
+ * opened has none.
  */
 final class RunFile {
   private RunFile() {}
@@ -91,7 +88,10 @@ final class RunFile {
       for (Path f : inputs) {
         json.writeStartObject();
         json.writeStringField("file", String.valueOf(f.getFileName()));
-        json.writeStringField("sha256", sha256(f));
+        Optional<String> read = FilesRead.sha256(f);
+        if (read.isPresent()) {
+          json.writeStringField("sha256", read.get());
+        }
         json.writeEndObject();
       }
       json.writeEndArray();
@@ -103,20 +103,6 @@ final class RunFile {
       json.writeNumberField("files_set_aside", season.unreadable().size());
       json.writeEndObject();
       json.writeRaw('\n');
-    }
-  }
-
-  private static String sha256(Path file) throws IOException {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      if (Files.isReadable(file)) {
-        try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-          in.transferTo(OutputStream.nullOutputStream());
-        }
-      }
-      return HexFormat.of().formatHex(digest.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
     }
   }
 }

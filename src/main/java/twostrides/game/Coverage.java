@@ -120,8 +120,7 @@ public record Coverage(List<String> present, Map<String, String> costs) {
               + ", "
               + g.rows().size()
               + " rows, "
-              + g.rows().stream().mapToInt(PlayRow::period).distinct().count()
-              + " periods");
+              + periods(g));
       for (PlayRow r : g.rows()) {
         actions.merge(r.action(), 1, Integer::sum);
         rows++;
@@ -169,5 +168,10 @@ public record Coverage(List<String> present, Map<String, String> costs) {
     c.put(SheetForms.VIDEO, NO_VIDEO);
     c.put(SheetForms.DATE, "games are listed by id, not by date");
     return c;
+  }
+
+  private static String periods(Game game) {
+    long n = game.rows().stream().mapToInt(PlayRow::period).distinct().count();
+    return n + (n == 1 ? " period" : " periods");
   }
 }

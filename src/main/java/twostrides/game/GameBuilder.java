@@ -16,8 +16,8 @@ import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
 
 /**
- * Puts the rows of one game together: its two teams, its order of play, its steps. Rows of a third
- * team, or against the clock, are set aside here.
+ * Puts the rows of one game together: its two teams, its order of play, its steps. Rows of another
+ * day, of a third team, or against the clock, are set aside here.
  */
 final class GameBuilder {
 
@@ -40,7 +40,9 @@ final class GameBuilder {
   /** The game, or empty when no two teams act in it. */
   Optional<Game> play(List<ReadRow<PlayRow>> read) {
     List<ReadRow<PlayRow>> rows =
-        inOrder(clockMended(read), r -> r.row().period() * PERIOD_APART + r.row().elapsed());
+        inOrder(
+            clockMended(new OneGame(id, doubtful).of(read)),
+            r -> r.row().period() * PERIOD_APART + r.row().elapsed());
     List<String> teams = teams(rows);
     if (teams.size() < 2) {
       for (ReadRow<PlayRow> r : rows) {

@@ -67,6 +67,10 @@ final class PlayRows {
     Optional<String> team = words.team(in, needsTeam);
     Optional<LocalDate> date = in.date();
     Teams teams = teams(in, team);
+    in.differ(
+        teams.home(),
+        teams.away(),
+        source.cell(SheetForms.AWAY).isPresent() ? SheetForms.AWAY : SheetForms.OPPONENT);
     boolean actingIsHome = actingIsHome(in, source, team, teams);
     int p = period.orElse(1);
     boolean endsSaid = in.readHomeAttacks();

@@ -49,7 +49,7 @@ public final class RowReader {
   /** Most skaters of a team in a row: six and a goalkeeper. */
   private static final int MOST_IN_A_ROW = 7;
 
-  private static final int MOST_PERIODS = 20;
+  static final int MOST_PERIODS = 20;
   private static final int LEAST_SKATERS = 3;
   private static final int MOST_SKATERS = 6;
 
@@ -182,6 +182,19 @@ public final class RowReader {
         row.cell(column)
             .map(c -> c.problem(expected, toDo))
             .orElseGet(() -> empty(column, expected, toDo)));
+  }
+
+  /**
+   * Says that a team plays itself, where it does.
+   *
+   * @param one a team, where the row says it
+   * @param other the team that plays against it
+   * @param column our column of the other
+   */
+  void differ(Optional<String> one, Optional<String> other, String column) {
+    if (one.isPresent() && one.equals(other)) {
+      doubt(column, "another team than " + one.get(), "correct the name of one of the two teams");
+    }
   }
 
   /**

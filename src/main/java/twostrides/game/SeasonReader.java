@@ -5,14 +5,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
@@ -28,6 +27,9 @@ import twostrides.sheet.SheetRow;
  */
 public final class SeasonReader {
 
+  /** Rows from which on no two games agree in all their clocks and teams by chance. Assumed. */
+  private static final int TELLING = 50;
+
   private final SheetMaps maps;
   private final boolean keepGoing;
   private final Usual usual;
@@ -35,6 +37,7 @@ public final class SeasonReader {
   private final Map<String, List<ReadRow<TaggedExit>>> tagRows = new LinkedHashMap<>();
   private final Map<String, Frame> frames = new HashMap<>();
   private final Map<String, String> sheetOfPeriod = new HashMap<>();
+  private final Map<List<When>, String> gameOfRows = new HashMap<>();
   private final List<DoubtfulRow> setAside = new ArrayList<>();
   private final List<SheetException> unreadable = new ArrayList<>();
   private final List<Mend> mends = new ArrayList<>();
@@ -67,7 +70,7 @@ public final class SeasonReader {
    *     run
    * @param eachFile told the number of files read so far, for a progress line
    * @throws SheetException when a file cannot be read and {@code keepGoing} is off, one period of a
-   *     game stands in two sheets, or several games stand in one
+   *     game or one game under two ids stands in two sheets, or several games stand in one
    */
   public static Season read(
       List<Path> files, Optional<SheetMap> map, boolean keepGoing, Consumer<Integer> eachFile)
@@ -85,7 +88,7 @@ public final class SeasonReader {
    * @param usual rink and period where the map does not say
    * @param eachFile told the number of files read so far, for a progress line
    * @throws SheetException when a file cannot be read and {@code keepGoing} is off, one period of a
-   *     game stands in two sheets, or several games stand in one
+   *     game or one game under two ids stands in two sheets, or several games stand in one
    */
   public static Season read(
       List<Path> files,
@@ -121,31 +124,29 @@ public final class SeasonReader {
   }
 
   private void file(Path file) throws SheetException {
-    Sheet sheet;
-    SheetMap used;
-    Frame frame;
     try {
       Optional<SheetMap> map = maps.of(file);
-      used = map.isPresent() ? map.get() : plainMapFor(file);
-      frame = Frame.of(used, Frame.View.ACTING_TEAM, usual);
-      sheet = SheetReader.read(file, used);
+      SheetMap used = map.isPresent() ? map.get() : plainMapFor(file);
+      Frame frame = Frame.of(used, Frame.View.ACTING_TEAM, usual);
+      Sheet sheet = SheetReader.read(file, used);
+      List<DoubtfulRow> doubtful = new ArrayList<>(sheet.setAside());
+      List<Mend> mended = new ArrayList<>();
+      TeamWords teams = TeamWords.of(used);
+      if (used.schema().equals(SheetForms.TAG)) {
+        TagRows rows = new TagRows(frame, teams, sheet.name(), sheet.stem(), doubtful, mended);
+        take(sheet, tagRows, r -> rows.read(r), frame, t -> When.of(t));
+      } else {
+        PlayRows rows = new PlayRows(frame, teams, sheet.name(), sheet.stem(), doubtful, mended);
+        take(sheet, playRows, r -> rows.read(r), frame, t -> When.of(t));
+      }
+      rowsRead += sheet.rowsRead();
+      setAside.addAll(doubtful);
+      mends.addAll(mended);
     } catch (SheetException e) {
       if (!keepGoing) {
         throw e;
       }
       unreadable.add(e);
-      return;
-    }
-    rowsRead += sheet.rowsRead();
-    setAside.addAll(sheet.setAside());
-    if (used.schema().equals(SheetForms.TAG)) {
-      TagRows rows =
-          new TagRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), setAside, mends);
-      take(sheet, tagRows, r -> rows.read(r), frame, t -> t.period());
-    } else {
-      PlayRows rows =
-          new PlayRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), setAside, mends);
-      take(sheet, playRows, r -> rows.read(r), frame, t -> t.period());
     }
   }
 
@@ -167,38 +168,82 @@ public final class SeasonReader {
     Optional<ReadRow<T>> of(SheetRow row);
   }
 
-  private interface PeriodOf<T> {
-    int of(T row);
+  /**
+   * When a row was, and whose: two games that agree in this, row for row, are one.
+   *
+   * @param period period
+   * @param elapsed seconds since the period began
+   * @param team the acting team
+   */
+  private record When(int period, double elapsed, Optional<String> team) {
+    static When of(PlayRow row) {
+      return new When(row.period(), row.elapsed(), row.team());
+    }
+
+    static When of(TaggedExit exit) {
+      return new When(exit.period(), exit.elapsed(), Optional.of(exit.team()));
+    }
   }
 
+  /** Takes all rows of a sheet, or none. */
   private <T> void take(
       Sheet sheet,
       Map<String, List<ReadRow<T>>> rowsByGame,
       Reading<T> reading,
       Frame frame,
-      PeriodOf<T> periodOf)
+      Function<T, When> when)
       throws SheetException {
-    Set<String> periodsHere = new HashSet<>();
+    List<ReadRow<T>> read = new ArrayList<>();
+    Map<String, String> periods = new LinkedHashMap<>();
+    Map<String, List<When>> games = new LinkedHashMap<>();
     for (SheetRow source : sheet.rows()) {
-      Optional<ReadRow<T>> read = reading.of(source);
-      if (read.isEmpty()) {
-        continue;
-      }
-      ReadRow<T> r = read.get();
-      String period = r.gameId() + ", period " + periodOf.of(r.row());
-      if (periodsHere.add(period)) {
-        String other = sheetOfPeriod.putIfAbsent(period, source.file());
-        if (other != null) {
-          throw SheetException.atLine(
-              source.file(),
-              source.line(),
-              "rows of game " + period + ", which stands in " + other + " too",
-              "each period of a game in one sheet",
-              "Leave one of the two sheets out, or give the games different ids.");
+      Optional<ReadRow<T>> row = reading.of(source);
+      if (row.isPresent()) {
+        ReadRow<T> r = row.get();
+        When at = when.apply(r.row());
+        String period = r.gameId() + ", period " + at.period();
+        if (periods.putIfAbsent(period, source.file()) == null) {
+          refuseKnown(source, period);
         }
+        games.computeIfAbsent(r.gameId(), g -> new ArrayList<>()).add(at);
+        read.add(r);
       }
+    }
+    refuseTwice(sheet, games);
+    sheetOfPeriod.putAll(periods);
+    for (ReadRow<T> r : read) {
       frames.putIfAbsent(r.gameId(), frame);
       rowsByGame.computeIfAbsent(r.gameId(), g -> new ArrayList<>()).add(r);
+    }
+  }
+
+  private void refuseKnown(SheetRow row, String period) throws SheetException {
+    String other = sheetOfPeriod.get(period);
+    if (other != null) {
+      throw SheetException.atLine(
+          row.file(),
+          row.line(),
+          "rows of game " + period + ", which stands in " + other + " too",
+          "each period of a game in one sheet",
+          "Leave one of the two sheets out, or give the games different ids.");
+    }
+  }
+
+  /** A copy of a sheet under another name would count its game twice. */
+  private void refuseTwice(Sheet sheet, Map<String, List<When>> games) throws SheetException {
+    for (Map.Entry<String, List<When>> game : games.entrySet()) {
+      if (game.getValue().size() < TELLING) {
+        continue;
+      }
+      String said = "game " + game.getKey() + " of " + sheet.name();
+      String other = gameOfRows.putIfAbsent(game.getValue(), said);
+      if (other != null) {
+        throw SheetException.ofFile(
+            sheet.file().toString(),
+            said + " with the rows of " + other,
+            "each game once",
+            "Leave one of the two out: they are the same game under two ids.");
+      }
     }
   }
 

@@ -144,6 +144,8 @@ public final class SheetForms {
               "home_attacks_plus_x_in",
               WHOLE_NUMBERS,
               Set.of(),
+              1,
+              RowReader.MOST_PERIODS,
               "periods in which the home team attacks +x, for rink_fixed"),
           new SettingSpec("rink", "name", TEXT, Set.of("nhl", "iihf"), "the rink's lengths"),
           new SettingSpec("date", "form", DATE_FORM, Set.of(), "form of dates"));

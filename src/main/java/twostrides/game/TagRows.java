@@ -75,6 +75,8 @@ final class TagRows {
     Optional<LocalDate> date = in.date();
     Optional<String> home = in.text(SheetForms.HOME);
     Optional<String> away = in.text(SheetForms.AWAY);
+    in.differ(home, away, SheetForms.AWAY);
+    in.differ(team, in.text(SheetForms.OPPONENT), SheetForms.OPPONENT);
     Optional<String> way = in.requiredWord(SheetForms.WAY_OUT, WAYS);
     Optional<String> center = in.word(SheetForms.AT_CENTER, CENTER);
     Optional<Strength> strength = in.word(SheetForms.STRENGTH, strengths());

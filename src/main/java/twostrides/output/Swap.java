@@ -1,9 +1,11 @@
 package twostrides.output;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -14,10 +16,14 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.PosixFilePermission;
 import java.security.SecureRandom;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -51,6 +57,11 @@ final class Swap {
   private static final String WORK = ".two-strides-";
   private static final Pattern OURS = Pattern.compile(Pattern.quote(WORK) + "[0-9a-f]{16}");
   private static final int RANDOM_BYTES = 8;
+  private static final Set<PosixFilePermission> OWNER_WRITES =
+      EnumSet.of(
+          PosixFilePermission.OWNER_READ,
+          PosixFilePermission.OWNER_WRITE,
+          PosixFilePermission.OWNER_EXECUTE);
   private static final String OLD = "old ";
   private static final String NEW = "new ";
 
@@ -129,7 +140,7 @@ final class Swap {
       move(path, folder, kept());
       step.done("kept " + path);
     }
-    removeEmpty(folder, old);
+    removeEmpty(folder, old, next);
     step.done("old folders removed");
     for (String path : next.paths()) {
       move(path, fresh(), folder);
@@ -156,7 +167,7 @@ final class Swap {
         step.done("taken back " + path);
       }
     }
-    removeEmpty(folder, next);
+    removeEmpty(folder, next, old);
     List<String> blocked = new ArrayList<>();
     for (String path : old.paths()) {
       if (!FileList.exists(kept().resolve(path))) {
@@ -226,17 +237,64 @@ final class Swap {
 
   /** Never over another file: what stands there stays. */
   private static void move(String path, Path from, Path to) throws IOException {
+    Path source = from.resolve(path);
     Path target = to.resolve(path);
     Files.createDirectories(target.getParent());
-    Files.move(from.resolve(path), target);
+    try {
+      Files.move(source, target);
+    } catch (AccessDeniedException e) {
+      try (Opened left = new Opened(source.getParent());
+          Opened entered = new Opened(target.getParent())) {
+        if (!left.changed() && !entered.changed()) {
+          throw e;
+        }
+        Files.move(source, target);
+      }
+    }
   }
 
-  /** Folders that only these files stood in; one that holds something else stays. */
-  private static void removeEmpty(Path folder, FileList files) throws IOException {
+  /**
+   * A folder of the book that its owner may only read: it is opened for one move and closed again,
+   * or the book could never be replaced.
+   */
+  private static final class Opened implements Closeable {
+    private final Path folder;
+    private final Optional<Set<PosixFilePermission>> before;
+
+    Opened(Path folder) throws IOException {
+      this.folder = folder;
+      if (Files.isWritable(folder)
+          || !Files.getFileStore(folder).supportsFileAttributeView("posix")) {
+        before = Optional.empty();
+        return;
+      }
+      before = Optional.of(Files.getPosixFilePermissions(folder));
+      Set<PosixFilePermission> open = EnumSet.copyOf(before.get());
+      open.addAll(OWNER_WRITES);
+      Files.setPosixFilePermissions(folder, open);
+    }
+
+    boolean changed() {
+      return before.isPresent();
+    }
+
+    @Override
+    public void close() throws IOException {
+      if (before.isPresent()) {
+        Files.setPosixFilePermissions(folder, before.get());
+      }
+    }
+  }
+
+  /**
+   * Folders that only these files stood in; one that holds something else stays, and so does one
+   * that other files are about to stand in, with whoever may enter it.
+   */
+  private static void removeEmpty(Path folder, FileList files, FileList others) throws IOException {
     for (String path : files.folders()) {
       Path d = folder.resolve(path);
       try {
-        if (Files.isDirectory(d, LinkOption.NOFOLLOW_LINKS)) {
+        if (!others.folders().contains(path) && Files.isDirectory(d, LinkOption.NOFOLLOW_LINKS)) {
           Files.delete(d);
         }
       } catch (DirectoryNotEmptyException | NoSuchFileException e) {

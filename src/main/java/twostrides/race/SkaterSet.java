@@ -1,7 +1,7 @@
 package twostrides.race;
 
 import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -64,10 +64,11 @@ public record SkaterSet(String name, SkaterLevel level, SkaterSettings settings)
     SkaterSet read() {
       String text;
       // Pages show it, and not where it lies on this machine.
-      String name = String.valueOf(Path.of(file).getFileName());
+      String name;
       try {
-        text = Files.readString(Path.of(file));
-      } catch (IOException e) {
+        name = String.valueOf(Path.of(file).getFileName());
+        text = TomlText.of(Path.of(file));
+      } catch (IOException | InvalidPathException e) {
         throw new IllegalArgumentException(
             file + ": found no file that can be read, expected skaters in TOML. Check the path.",
             e);

@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.ConcurrentHashMap;
+import twostrides.toml.TomlText;
 
 /**
  * The books of this program, and books of a user's own that start from one of them. Each is a TOML
@@ -80,34 +81,48 @@ public final class Bookshelf {
    * @throws BookException when there is no such book, it is broken, or it does not cover the season
    */
   public static IcingBook find(String nameOrFile, Optional<Season> season) throws BookException {
+    return find(nameOrFile, season, "--rulebook");
+  }
+
+  /**
+   * A book by its name, or from a file of the user's own.
+   *
+   * @param nameOrFile a name of {@link #ids}, or a path that ends in .toml
+   * @param season the season; without one the newest that the book covers
+   * @param option the option that names the book, for messages
+   * @throws BookException when there is no such book, it is broken, or it does not cover the season
+   */
+  public static IcingBook find(String nameOrFile, Optional<Season> season, String option)
+      throws BookException {
     BookFile file;
     if (nameOrFile.endsWith(".toml")) {
-      file = read(Path.of(nameOrFile));
+      file = read(nameOrFile, option);
     } else {
-      file = ours(nameOrFile).orElseThrow(() -> noSuchBook(nameOrFile));
+      file = ours(nameOrFile).orElseThrow(() -> noSuchBook(nameOrFile, option));
     }
     return inSeason(file, season);
   }
 
-  private static BookException noSuchBook(String name) {
+  private static BookException noSuchBook(String name, String option) {
     String expected = "one of " + String.join(", ", IDS) + ", or a file that ends in .toml";
     String toDo = "The command rulebooks says what each is.";
-    return wrong("--rulebook", "", "\"" + name + "\"", expected, toDo);
+    return wrong(option, "", "\"" + name + "\"", expected, toDo);
   }
 
-  private static BookFile read(Path path) throws BookException {
-    String stem = String.valueOf(path.getFileName()).replaceAll("\\.toml$", "");
+  private static BookFile read(String file, String option) throws BookException {
     try {
-      return BookReader.read(path.toString(), Files.readString(path), stem, false);
-    } catch (IOException e) {
+      Path path = Path.of(file);
+      String stem = String.valueOf(path.getFileName()).replaceAll("\\.toml$", "");
+      return BookReader.read(path.toString(), TomlText.of(path), stem, false);
+    } catch (IOException | InvalidPathException e) {
       String found =
-          e instanceof NoSuchFileException
+          e instanceof NoSuchFileException || e instanceof InvalidPathException
               ? "no such file"
               : e instanceof CharacterCodingException
                   ? "text that is not UTF-8"
                   : "a file that cannot be read";
-      String toDo = "Check the path given to --rulebook.";
-      throw wrong(path.toString(), "", found, "a rulebook in TOML", toDo);
+      String toDo = "Check the path given to " + option + ".";
+      throw wrong(file, "", found, "a rulebook in TOML", toDo);
     }
   }
 

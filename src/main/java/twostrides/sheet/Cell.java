@@ -1,5 +1,7 @@
 package twostrides.sheet;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +14,8 @@ import java.util.TreeSet;
  * plain decimals with an optional sign: no exponent, no thousands separator, no unit, no NaN.
  */
 public final class Cell {
+  private static final MathContext SHOWN = new MathContext(15);
+
   private final SheetRow row;
   private final ColumnSpec spec;
   private final Origin origin;
@@ -76,14 +80,12 @@ public final class Cell {
    */
   public double number(double min, double max) throws DoubtfulCellException {
     char mark = row.decimalMark();
-    if (isPlain(text, mark)) {
-      double number = Double.parseDouble(text.replace(mark, '.'));
-      if (min <= number && number <= max) {
-        return number;
-      }
+    if (isPlain(text, mark) && fits(text.replace(mark, '.'), min, max)) {
+      return Double.parseDouble(text.replace(mark, '.'));
     }
     String expected = "a number" + range(min, max);
-    if (!origin.byMap() && isPlain(text, mark == '.' ? ',' : '.')) {
+    char other = mark == '.' ? ',' : '.';
+    if (!origin.byMap() && isPlain(text, other) && fits(text.replace(other, '.'), min, max)) {
       throw doubt(
           expected,
           mark == '.'
@@ -178,6 +180,11 @@ public final class Cell {
         : isDigits(digits.substring(0, at)) && isDigits(digits.substring(at + 1));
   }
 
+  private static boolean fits(String text, double min, double max) {
+    double number = Double.parseDouble(text);
+    return min <= number && number <= max;
+  }
+
   private static boolean isDigits(String text) {
     return !text.isEmpty() && text.chars().allMatch(c -> '0' <= c && c <= '9');
   }
@@ -195,10 +202,11 @@ public final class Cell {
     return high ? ", " + shown(max) + " or less" : "";
   }
 
-  /** A number without needless decimals. */
+  /** A number without needless decimals, rounded where it has more digits than anybody writes. */
   static String shown(double number) {
-    return number == Math.rint(number) && Math.abs(number) < 1e15
-        ? Long.toString((long) number)
+    boolean plain = Math.abs(number) < 1e15 && !(Math.abs(number) < 1e-9 && number != 0);
+    return plain
+        ? new BigDecimal(number, SHOWN).stripTrailingZeros().toPlainString()
         : Double.toString(number);
   }
 }

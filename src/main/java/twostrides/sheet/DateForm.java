@@ -20,6 +20,12 @@ public record DateForm(DateTimeFormatter formatter) {
   /** 2031-10-04. */
   public static final DateForm ISO = new DateForm(DateTimeFormatter.ISO_LOCAL_DATE);
 
+  /** The first indoor game with rules was in 1875. */
+  private static final int FIRST_YEAR = 1875;
+
+  /** A year with more digits, or far ahead, is a slip. Assumed. */
+  private static final int LAST_YEAR = 2999;
+
   /** Shown in messages; it has a time of day and a zone, for forms that write them. */
   private static final ZonedDateTime EXAMPLE =
       ZonedDateTime.of(2031, 10, 4, 19, 30, 0, 0, ZoneOffset.UTC);
@@ -50,10 +56,14 @@ public record DateForm(DateTimeFormatter formatter) {
    * A date.
    *
    * @param text as the sheet writes it
-   * @throws DateTimeException when it is none in this form
+   * @throws DateTimeException when it is none in this form, or of a year in which nobody plays
    */
   public LocalDate read(String text) {
-    return LocalDate.parse(text, formatter);
+    LocalDate day = LocalDate.parse(text, formatter);
+    if (day.getYear() < FIRST_YEAR || day.getYear() > LAST_YEAR) {
+      throw new DateTimeException("a year in which nobody plays");
+    }
+    return day;
   }
 
   /** A date in this form. */

@@ -128,6 +128,13 @@ final class MapColumns {
     return header;
   }
 
+  private static SheetException unreadable(MapPlace at, String pattern, String why) {
+    return at.error(
+        "a pattern that cannot be read, " + Wording.quoted(pattern) + " (" + why + ")",
+        "a regular expression",
+        "Correct the pattern.");
+  }
+
   private static Optional<Pattern> pattern(MapTable from, String key) throws SheetException {
     Optional<String> text = from.text(key);
     if (text.isEmpty()) {
@@ -137,15 +144,9 @@ final class MapColumns {
     try {
       pattern = Pattern.compile(text.get());
     } catch (PatternSyntaxException e) {
-      throw from.at(key)
-          .error(
-              "a pattern that cannot be read, "
-                  + Wording.quoted(text.get())
-                  + " ("
-                  + e.getDescription()
-                  + ")",
-              "a regular expression",
-              "Correct the pattern.");
+      throw unreadable(from.at(key), text.get(), e.getDescription());
+    } catch (StackOverflowError e) {
+      throw unreadable(from.at(key), text.get(), "brackets in brackets, too deep");
     }
     if (pattern.matcher("").groupCount() == 0) {
       throw from.at(key)

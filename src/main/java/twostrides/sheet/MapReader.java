@@ -55,7 +55,7 @@ final class MapReader {
 
   private static TomlTable parse(SheetText text) throws SheetException {
     try {
-      return TomlText.parse(text.text());
+      return TomlText.parse(Records.composed(text.text()));
     } catch (TomlException e) {
       String message = e.getMessage();
       throw new SheetException(
@@ -176,6 +176,22 @@ final class MapReader {
     return value;
   }
 
+  private static List<Integer> wholeNumbers(MapTable table, SettingSpec spec)
+      throws SheetException {
+    List<Integer> numbers = table.wholeNumbers(spec.key()).orElseThrow();
+    for (int n : numbers) {
+      if (!(spec.least() <= n && n <= spec.most())) {
+        throw table
+            .at(spec.key())
+            .error(
+                Integer.toString(n),
+                "whole numbers" + Cell.range(spec.least(), spec.most()) + ": " + spec.meaning(),
+                "Correct the list, or take the line out.");
+      }
+    }
+    return numbers;
+  }
+
   private static DateForm dates(MapTable table, String key) throws SheetException {
     String pattern = table.text(key).orElseThrow();
     Optional<DateForm> form = DateForm.of(pattern);
@@ -202,7 +218,7 @@ final class MapReader {
       }
       case NUMBER -> new Setting.Decimal(number(table, spec));
       case DATE_FORM -> new Setting.Dates(dates(table, key));
-      case WHOLE_NUMBERS -> new Setting.WholeNumbers(table.wholeNumbers(key).orElseThrow());
+      case WHOLE_NUMBERS -> new Setting.WholeNumbers(wholeNumbers(table, spec));
       case FLAG -> new Setting.Flag(table.flag(key).orElseThrow());
     };
   }

@@ -1,6 +1,7 @@
 package twostrides.sheet;
 
 import java.io.BufferedInputStream;
+import java.io.ByteArrayInputStream;
 import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -8,6 +9,7 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -35,31 +37,29 @@ final class Packed {
   }
 
   /**
-   * Opens a file, unpacked by its name.
+   * The bytes of a file, unpacked by its name.
    *
-   * @throws IOException when it cannot be opened
+   * @param file the file
+   * @param raw its bytes as they are on the disk
+   * @throws IOException when they are not packed as the name says
    */
-  static InputStream open(Path file) throws IOException {
-    InputStream in = new BufferedInputStream(Files.newInputStream(file));
+  static InputStream unpacked(Path file, InputStream raw) throws IOException {
     String name = Sheet.fileName(file);
-    if (name.equals(unpackedName(name))) {
-      return in;
-    }
-    try {
-      return new BufferedInputStream(new GZIPInputStream(in));
-    } catch (IOException e) {
-      in.close();
-      throw e;
-    }
+    boolean plain = name.equals(unpackedName(name));
+    return new BufferedInputStream(plain ? raw : new GZIPInputStream(raw));
   }
 
   /**
    * The bytes of a file, unpacked.
    *
+   * @param file the file
+   * @param digest what its bytes on the disk are put through
    * @throws IOException when it cannot be read, or holds more than {@link SheetText#LARGEST}
    */
-  static byte[] read(Path file) throws IOException {
-    try (InputStream in = open(file)) {
+  static byte[] read(Path file, MessageDigest digest) throws IOException {
+    byte[] raw = Files.readAllBytes(file);
+    digest.update(raw);
+    try (InputStream in = unpacked(file, new ByteArrayInputStream(raw))) {
       byte[] bytes = in.readNBytes((int) SheetText.LARGEST + 1);
       if (bytes.length > SheetText.LARGEST) {
         throw new ZipException("more than " + SheetText.LARGEST + " bytes");
@@ -68,6 +68,15 @@ final class Packed {
     } catch (EOFException e) {
       throw (ZipException) new ZipException("it breaks off").initCause(e);
     }
+  }
+
+  /** A packed file that is not whole. */
+  static SheetException broken(Path file, ZipException e) {
+    return SheetException.ofFile(
+        SheetText.display(file),
+        "a file that cannot be unpacked (" + e.getMessage() + ")",
+        "a whole gzip file",
+        "Fetch it again, or unpack it yourself.");
   }
 
   /**

@@ -3,6 +3,7 @@ package twostrides.sheet;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,9 @@ record Records(String file, List<Entry> entries) {
   /** Delimiters looked for, the first winning a tie. */
   private static final List<Character> DELIMITERS = List.of(',', ';', '\t');
 
+  /** The first character that joins the one before it. */
+  private static final char FIRST_ACCENT = '\u0300';
+
   /** Characters of a row, line ends in quoted cells counted. Assumed. */
   static final int LONGEST_ROW = 10 * SheetText.LONGEST_LINE;
 
@@ -28,11 +32,11 @@ record Records(String file, List<Entry> entries) {
    *
    * @param line line of the file on which it begins, from 1
    * @param raw the row as it stood in the file, without its line end
-   * @param cells its cells, quotes removed
+   * @param cells its cells, quotes removed, accents composed
    */
   record Entry(long line, String raw, List<String> cells) {
     Entry {
-      cells = List.copyOf(cells);
+      cells = cells.stream().map(Records::composed).toList();
     }
   }
 
@@ -62,10 +66,20 @@ record Records(String file, List<Entry> entries) {
         cells = record.toList();
       }
     } catch (UncheckedIOException | IOException e) {
-      throw broken(text, lineAfter(text, start, cells));
+      throw broken(text.file(), lineAfter(text, start, cells));
     }
     add(entries, text, start, text.text().length(), cells);
     return new Records(text.file(), entries);
+  }
+
+  /**
+   * A text with each letter and its accents as one character where there is one (Unicode's form
+   * NFC): some systems write them as two, and a name would be two players.
+   */
+  static String composed(String text) {
+    return text.chars().allMatch(c -> c < FIRST_ACCENT)
+        ? text
+        : Normalizer.normalize(text, Normalizer.Form.NFC);
   }
 
   /** How a sheet's rows are split into cells. */
@@ -108,17 +122,20 @@ record Records(String file, List<Entry> entries) {
 
   /** The line after a row: its own line breaks are those that its quoted cells hold. */
   private static long lineAfter(SheetText text, int start, List<String> cells) {
-    long breaks =
-        cells.stream()
-            .map(c -> c.replace("\r\n", "\n"))
-            .mapToLong(c -> c.chars().filter(x -> x == '\n' || x == '\r').count())
-            .sum();
-    return cells.isEmpty() ? 1 : text.lineAt(start) + 1 + breaks;
+    return cells.isEmpty() ? 1 : text.lineAt(start) + 1 + breaks(cells);
   }
 
-  private static SheetException broken(SheetText text, long line) {
+  /** Line breaks that cells hold. */
+  static long breaks(List<String> cells) {
+    return cells.stream()
+        .map(c -> c.replace("\r\n", "\n"))
+        .mapToLong(c -> c.chars().filter(x -> x == '\n' || x == '\r').count())
+        .sum();
+  }
+
+  static SheetException broken(String file, long line) {
     return SheetException.atLine(
-        text.file(),
+        file,
         line,
         "a row whose quotes do not match",
         "a quote at the end of each quoted cell, and two quotes (\"\") for one inside it",

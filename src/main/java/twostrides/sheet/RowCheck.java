@@ -22,8 +22,8 @@ final class RowCheck {
           problem(
               row,
               "",
-              row.cells().size() + " cells: " + row.raw(),
-              layout.width() + " cells, as in the header line",
+              cells(row.cells().size()) + ": " + row.raw(),
+              cells(layout.width()) + ", as in the header line",
               "Put a cell that holds the delimiter in quotes, or add the missing cells."));
     }
     Optional<String> skip = row.skipReason();
@@ -44,6 +44,10 @@ final class RowCheck {
               "Correct the row, or add a rule for such rows to the map."));
     }
     return takeProblems(row);
+  }
+
+  private static String cells(int n) {
+    return n + (n == 1 ? " cell" : " cells");
   }
 
   private static Problem problem(
@@ -77,7 +81,9 @@ final class RowCheck {
                           row,
                           p.header(),
                           value,
-                          "words that fit the pattern "
+                          (WatchedText.isTooHard(p.take().get(), value)
+                                  ? "words of which the program can tell whether they fit the pattern "
+                                  : "words that fit the pattern ")
                               + p.take().map(Pattern::pattern).orElseThrow(),
                           "Correct the cell, or change the pattern in the map."));
                 }

@@ -9,8 +9,8 @@ import java.util.Set;
  * @param key the key in that table
  * @param kind what kind of value it takes
  * @param allowed the words it may take; empty means any; only for {@link Kind#TEXT}
- * @param least smallest number that it may be; only for {@link Kind#NUMBER}
- * @param most largest number that it may be; only for {@link Kind#NUMBER}
+ * @param least smallest number that it may be or hold; only for numbers
+ * @param most largest number that it may be or hold; only for numbers
  * @param meaning what it says, in one line, for messages and help
  */
 public record SettingSpec(

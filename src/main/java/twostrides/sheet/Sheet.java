@@ -51,6 +51,6 @@ public record Sheet(
   static String stem(Path path) {
     String name = Packed.unpackedName(fileName(path));
     int dot = name.lastIndexOf('.');
-    return dot > 0 ? name.substring(0, dot) : name;
+    return Records.composed(dot > 0 ? name.substring(0, dot) : name);
   }
 }

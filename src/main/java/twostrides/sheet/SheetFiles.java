@@ -2,6 +2,8 @@ package twostrides.sheet;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
@@ -9,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.PathMatcher;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -26,6 +30,9 @@ public final class SheetFiles {
 
   /** Characters that make an argument a pattern. */
   private static final String PATTERN_CHARACTERS = "*?[{";
+
+  /** What stands for letters that cannot be said. */
+  private static final char UNSPEAKABLE = '\uFFFD';
 
   private SheetFiles() {}
 
@@ -50,9 +57,11 @@ public final class SheetFiles {
         throw nothing(arg, "a folder that cannot be read");
       }
       if (files.isEmpty()) {
+        refuseUnspeakable(arg, arg);
         throw nothing(arg, "no sheet by that name");
       }
       for (Path file : files) {
+        refuseUnspeakable(file);
         for (Path sheet : unpacked(arg, file)) {
           found.putIfAbsent(identity(sheet), sheet);
         }
@@ -70,6 +79,11 @@ public final class SheetFiles {
     }
     List<Path> sheets;
     try {
+      MessageDigest digest = FilesRead.digest();
+      try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+        in.transferTo(OutputStream.nullOutputStream());
+      }
+      FilesRead.whole(file, digest);
       sheets = Packed.inside(file).stream().filter(f -> isSheet(f) || isJson(f)).toList();
     } catch (IOException | RuntimeException e) {
       throw nothing(arg, "a zip file that cannot be unpacked");
@@ -114,6 +128,23 @@ public final class SheetFiles {
         .map(f -> f.getFileSystem() == disk ? f : Path.of(f.getFileSystem().toString()))
         .distinct()
         .toList();
+  }
+
+  /** A name that came out as other letters would stand in the book as those. */
+  private static void refuseUnspeakable(Path file) throws SheetException {
+    refuseUnspeakable(SheetText.display(file), Sheet.fileName(file));
+  }
+
+  private static void refuseUnspeakable(String shown, String name) throws SheetException {
+    if (name.indexOf(UNSPEAKABLE) >= 0) {
+      throw SheetException.ofFile(
+          shown,
+          "a name with letters that the character set of this machine, "
+              + System.getProperty("sun.jnu.encoding", "which is unknown")
+              + ", does not have",
+          "a name in its letters",
+          "Rename the file in plain letters, or use UTF-8 (on Linux: LC_ALL=C.UTF-8).");
+    }
   }
 
   private static SheetException nothing(String arg, String found) {

@@ -3,26 +3,28 @@ package twostrides.sheet;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
+import java.io.OutputStream;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
-import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.zip.ZipException;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
  * Reads a sheet row by row, for sheets too long to hold: it keeps one row and one buffer at a time.
- * Rows, rows set aside and messages are those of {@link SheetReader}, which holds the whole file. A
- * file that turns out to be broken is read once more, whole, to say where.
+ * Rows, rows set aside and messages are those of {@link SheetReader}, which holds the whole file;
+ * of several faults it names the first.
  */
 public final class SheetStream {
   /** Characters looked at for the delimiter: far more than a header line has. Assumed. */
@@ -34,6 +36,10 @@ public final class SheetStream {
   private final Path file;
   private final SheetMap map;
   private final Taker taker;
+  private final String name;
+  private Charset charset = StandardCharsets.UTF_8;
+  private Kept kept;
+  private List<String> last = List.of();
   private Layout layout;
   private RowCheck check;
   private long line = 1;
@@ -67,6 +73,7 @@ public final class SheetStream {
     this.file = file;
     this.map = map;
     this.taker = taker;
+    this.name = SheetText.display(file);
   }
 
   /**
@@ -84,16 +91,21 @@ public final class SheetStream {
       return;
     }
     SheetStream stream = new SheetStream(file, map, taker);
-    try (InputStream in = Packed.open(file)) {
+    SheetText.refusePipe(file);
+    MessageDigest digest = FilesRead.digest();
+    try (InputStream raw = new DigestInputStream(Files.newInputStream(file), digest);
+        InputStream in = Packed.unpacked(file, raw)) {
       stream.rows(in);
-    } catch (IOException | UncheckedIOException e) {
-      stream.findFault();
-      throw SheetException.ofFile(
-          SheetText.display(file),
-          "a file that could not be read to its end",
-          "a file that stays as it is while it is read",
-          "Copy the file to a folder of your own, and try again.");
+      // What follows the packed text belongs to the file's bytes.
+      raw.transferTo(OutputStream.nullOutputStream());
+    } catch (ZipException e) {
+      throw Packed.broken(file, e);
+    } catch (IOException e) {
+      throw stream.fault(e);
+    } catch (UncheckedIOException e) {
+      throw stream.fault(e.getCause());
     }
+    FilesRead.whole(file, digest);
   }
 
   /** Rows and rows set aside in the sheet's order. */
@@ -109,29 +121,30 @@ public final class SheetStream {
     aside.forEach(taker::setAside);
   }
 
-  private long size() {
-    try {
-      return Files.size(file);
-    } catch (IOException e) {
-      return 0;
+  /** Where the file is broken, as {@link SheetReader} would say it. */
+  private SheetException fault(IOException e) {
+    for (Throwable t = e; t != null; t = t.getCause()) {
+      if (t instanceof Refused refused) {
+        return refused.why;
+      }
+      if (t instanceof StrictText.BadByteException bad) {
+        return SheetText.badByte(
+            name, kept.lines(), bad.value(), charset, map.file().charset().isPresent());
+      }
+      if (t instanceof ZipException broken) {
+        return Packed.broken(file, broken);
+      }
+      if (t instanceof StrictText.DiskException) {
+        return SheetException.ofFile(
+            name,
+            "a file that could not be read to its end",
+            "a file that stays as it is while it is read",
+            "Copy the file to a folder of your own, and try again.");
+      }
     }
-  }
-
-  /** Read whole, a file gives the message that says where it is broken. */
-  private void findFault() throws SheetException {
-    if (size() <= SheetText.LARGEST) {
-      SheetReader.read(file, map);
-    } else {
-      throw SheetException.atLine(
-          SheetText.display(file),
-          line,
-          "a row after which the text cannot be read",
-          "rows of at most "
-              + SheetText.LONGEST_LINE
-              + " characters a line, every quote closed, in "
-              + map.file().charset().orElse(StandardCharsets.UTF_8).name(),
-          "Correct the row after it.");
-    }
+    return kept == null
+        ? SheetText.unreadable(file)
+        : Records.broken(name, last.isEmpty() ? 1 : line + 1 + Records.breaks(last));
   }
 
   private void rows(InputStream in) throws IOException, SheetException {
@@ -141,31 +154,25 @@ public final class SheetStream {
         SheetText.MARKED.stream()
             .filter(c -> SheetText.begins(head, SheetText.mark(c)))
             .findFirst();
+    if (marked.isEmpty()) {
+      SheetText.refuseWorkbook(name, head);
+    }
     in.reset();
     in.skipNBytes(marked.map(c -> SheetText.mark(c).length).orElse(0));
-    Charset charset = marked.or(map.file()::charset).orElse(StandardCharsets.UTF_8);
-    Reader reader =
-        new BufferedReader(
-            new InputStreamReader(
-                in,
-                charset
-                    .newDecoder()
-                    .onMalformedInput(CodingErrorAction.REPORT)
-                    .onUnmappableCharacter(CodingErrorAction.REPORT)),
-            LONGEST_HEADER);
-    Kept kept = new Kept(reader);
+    charset = marked.or(map.file()::charset).orElse(StandardCharsets.UTF_8);
+    Reader reader = new BufferedReader(new StrictText(in, charset), LONGEST_HEADER);
+    kept = new Kept(reader);
     try (CSVParser parser =
         CSVParser.builder().setReader(kept).setFormat(Records.format(delimiter(reader))).get()) {
-      List<String> cells = List.of();
       // The parser tells where a row begins; where it ends is known when the next one begins.
       for (CSVRecord record : parser) {
-        row(kept.upTo(record.getCharacterPosition()), cells);
-        cells = record.toList();
+        row(kept.upTo(record.getCharacterPosition()), last);
+        last = record.stream().map(Records::composed).toList();
       }
-      row(kept.rest(), cells);
+      row(kept.rest(), last);
     }
     if (layout == null) {
-      SheetReader.read(file, map);
+      SheetReader.names(new Records(name, List.of()));
     }
   }
 
@@ -176,8 +183,12 @@ public final class SheetStream {
     reader.mark(LONGEST_HEADER);
     char[] head = new char[LONGEST_HEADER];
     int filled = 0;
-    for (int n = 0; n >= 0 && filled < head.length; filled += Math.max(n, 0)) {
-      n = reader.read(head, filled, head.length - filled);
+    try {
+      for (int n = 0; n >= 0 && filled < head.length; filled += Math.max(n, 0)) {
+        n = reader.read(head, filled, head.length - filled);
+      }
+    } catch (StrictText.BadByteException e) {
+      // Met again when the rows are read, and told with its line then.
     }
     reader.reset();
     return Records.delimiter(new String(head, 0, filled));
@@ -190,12 +201,12 @@ public final class SheetStream {
       return;
     }
     if (written.length() > Records.LONGEST_ROW) {
-      throw Records.longRow(SheetText.display(file), at);
+      throw Records.longRow(name, at);
     }
     String raw = Records.withoutLineEnd(written);
     if (layout == null) {
       Records.Entry header = new Records.Entry(at, raw, cells);
-      List<String> names = SheetReader.names(new Records(SheetText.display(file), List.of(header)));
+      List<String> names = SheetReader.names(new Records(name, List.of(header)));
       layout = new Layout(map, file, names, raw, at);
       check = new RowCheck(layout);
       taker.header(layout.columnsPresent());
@@ -222,12 +233,26 @@ public final class SheetStream {
     return ends;
   }
 
+  /** What is wrong with the text, on its way through the parser. */
+  private static final class Refused extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    private final transient SheetException why;
+
+    private Refused(SheetException why) {
+      super(why);
+      this.why = why;
+    }
+  }
+
   /** A reader that keeps what it gave since the last row, and refuses zero characters. */
-  private static final class Kept extends Reader {
+  private final class Kept extends Reader {
     private final Reader source;
     private final StringBuilder text = new StringBuilder();
     private long taken;
     private int inLine;
+    private long lines = 1;
+    private boolean afterReturn;
 
     Kept(Reader source) {
       this.source = source;
@@ -237,18 +262,33 @@ public final class SheetStream {
     public int read(char[] buffer, int offset, int length) throws IOException {
       int n = source.read(buffer, offset, length);
       for (int i = offset; i < offset + n; i++) {
-        if (buffer[i] == '\0') {
-          throw new IOException("a zero character, which no text holds");
-        }
-        inLine = buffer[i] == '\n' || buffer[i] == '\r' ? 0 : inLine + 1;
-        if (inLine > SheetText.LONGEST_LINE || text.length() > Records.LONGEST_ROW) {
-          throw new IOException("a row that does not end");
-        }
+        count(buffer[i]);
       }
       if (n > 0) {
         text.append(buffer, offset, n);
       }
       return n;
+    }
+
+    private void count(char c) throws Refused {
+      if (c == '\0') {
+        throw new Refused(SheetText.zero(name, lines, charset));
+      }
+      boolean ends = c == '\n' || c == '\r';
+      lines += c == '\r' || (c == '\n' && !afterReturn) ? 1 : 0;
+      afterReturn = c == '\r';
+      inLine = ends ? 0 : inLine + 1;
+      if (inLine > SheetText.LONGEST_LINE) {
+        throw new Refused(SheetText.longLine(name, lines));
+      }
+      if (text.length() > Records.LONGEST_ROW) {
+        throw new Refused(Records.longRow(name, line + 1 + Records.breaks(last)));
+      }
+    }
+
+    /** Lines begun so far. */
+    long lines() {
+      return lines;
     }
 
     @Override

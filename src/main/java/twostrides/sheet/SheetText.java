@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -88,21 +89,45 @@ final class SheetText {
     Optional<Charset> marked = MARKED.stream().filter(c -> begins(bytes, mark(c))).findFirst();
     int start = marked.map(c -> mark(c).length).orElse(0);
     Charset charset = marked.or(() -> declared).orElse(StandardCharsets.UTF_8);
-    if (marked.isEmpty()
-        && bytes.length > 3
-        && bytes[0] == 'P'
-        && bytes[1] == 'K'
-        && bytes[2] < 9) {
+    if (marked.isEmpty()) {
+      refuseWorkbook(file, bytes);
+    }
+    return new SheetText(file, decode(file, bytes, start, charset, declared.isPresent())).checked();
+  }
+
+  /** Refuses what a spreadsheet saves as its own. */
+  static void refuseWorkbook(String file, byte[] head) throws SheetException {
+    if (head.length > 3 && head[0] == 'P' && head[1] == 'K' && head[2] < 9) {
       throw SheetException.ofFile(
           file,
           "a spreadsheet workbook or another packed file",
           "a CSV file",
           "Open it in the spreadsheet and save it as CSV (UTF-8).");
     }
-    return new SheetText(file, decode(file, bytes, start, charset, declared.isPresent())).checked();
+  }
+
+  /** Refuses what need never end. */
+  static void refusePipe(Path path) throws SheetException {
+    if (Files.exists(path) && !Files.isRegularFile(path) && !Files.isDirectory(path)) {
+      throw SheetException.ofFile(
+          display(path),
+          "a pipe or a device",
+          "a file",
+          "Save what comes from there as a file, and name that.");
+    }
+  }
+
+  /** A file that cannot be opened. */
+  static SheetException unreadable(Path path) {
+    return SheetException.ofFile(
+        display(path),
+        Files.isDirectory(path) ? "a folder" : "no file that can be opened",
+        "a file",
+        "Check the name, and that you may read the file.");
   }
 
   private static byte[] bytes(Path path, String file) throws SheetException {
+    refusePipe(path);
     try {
       if (Files.size(path) > LARGEST) {
         throw SheetException.ofFile(
@@ -112,17 +137,14 @@ final class SheetText {
             "Look whether it is the right file; if it is, split it by game, the header line in each"
                 + " part, and name the folder of the parts.");
       }
-      return Packed.read(path);
+      MessageDigest digest = FilesRead.digest();
+      byte[] bytes = Packed.read(path, digest);
+      FilesRead.whole(path, digest);
+      return bytes;
     } catch (ZipException e) {
-      throw SheetException.ofFile(
-          file,
-          "a file that cannot be unpacked (" + e.getMessage() + ")",
-          "a whole gzip file",
-          "Fetch it again, or unpack it yourself.");
+      throw Packed.broken(path, e);
     } catch (IOException e) {
-      String found = Files.isDirectory(path) ? "a folder" : "no file that can be opened";
-      throw SheetException.ofFile(
-          file, found, "a file", "Check the name, and that you may read the file.");
+      throw unreadable(path);
     }
   }
 
@@ -150,28 +172,39 @@ final class SheetText {
     int bad = in.position();
     String text = out.flip().toString();
     if (result.isError()) {
-      throw SheetException.atLine(
-          file,
-          lineStarts(text).length,
-          String.format(
-              Locale.ROOT, "the byte 0x%02X, which is not text in %s", bytes[bad], charset.name()),
-          "text in " + charset.name(),
-          declared
-              ? "Declare the charset in which the sheet was saved in the map, under [file]."
-              : "Save the sheet as CSV in UTF-8, or declare its charset in a map, for example"
-                  + " charset = \"windows-1252\" under [file].");
+      throw badByte(file, lineStarts(text).length, bytes[bad], charset, declared);
     }
     int nul = text.indexOf('\0');
     if (nul >= 0) {
-      throw SheetException.atLine(
-          file,
-          lineStarts(text.substring(0, nul)).length,
-          "a zero character, which no text holds",
-          "text in " + charset.name(),
-          "If the sheet was saved as UTF-16 without a byte order mark, declare charset ="
-              + " \"UTF-16LE\" in a map, under [file]; otherwise save it again as CSV in UTF-8.");
+      throw zero(file, lineStarts(text.substring(0, nul)).length, charset);
     }
     return text;
+  }
+
+  /** A byte that is no text in a charset, which the map declares or not. */
+  static SheetException badByte(
+      String file, long line, byte value, Charset charset, boolean declared) {
+    return SheetException.atLine(
+        file,
+        line,
+        String.format(
+            Locale.ROOT, "the byte 0x%02X, which is not text in %s", value, charset.name()),
+        "text in " + charset.name(),
+        declared
+            ? "Declare the charset in which the sheet was saved in the map, under [file]."
+            : "Save the sheet as CSV in UTF-8, or declare its charset in a map, for example"
+                + " charset = \"windows-1252\" under [file].");
+  }
+
+  /** A zero character, which no text holds. */
+  static SheetException zero(String file, long line, Charset charset) {
+    return SheetException.atLine(
+        file,
+        line,
+        "a zero character, which no text holds",
+        "text in " + charset.name(),
+        "If the sheet was saved as UTF-16 without a byte order mark, declare charset ="
+            + " \"UTF-16LE\" in a map, under [file]; otherwise save it again as CSV in UTF-8.");
   }
 
   private static int[] lineStarts(String text) {

@@ -92,15 +92,19 @@ sealed interface Source {
    *
    * @param take the pattern; empty takes everything
    * @param text the text
-   * @return empty when the pattern does not fit
+   * @return empty when the pattern does not fit, or takes too long to tell: {@link WatchedText}
    */
   static Optional<String> taken(Optional<Pattern> take, String text) {
     if (take.isEmpty()) {
       return Optional.of(text);
     }
-    Matcher matcher = take.get().matcher(text);
-    return matcher.find()
-        ? Optional.ofNullable(matcher.group(1)).map(String::strip)
-        : Optional.empty();
+    try {
+      Matcher matcher = take.get().matcher(new WatchedText(text));
+      return matcher.find()
+          ? Optional.ofNullable(matcher.group(1)).map(String::strip)
+          : Optional.empty();
+    } catch (WatchedText.TooHardException | StackOverflowError e) {
+      return Optional.empty();
+    }
   }
 }

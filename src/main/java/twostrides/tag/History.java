@@ -39,6 +39,9 @@ final class History {
   /** Takes a step back; the second word is its number. Older journals leave it out: the last. */
   private static final String UNDO = "undo";
 
+  private static final List<String> KINDS =
+      List.of(BEGIN, ROW, BEGUN, WRITTEN, SETUP, ADD, EDIT, DELETE, UNDO);
+
   /**
    * Who took a step before this start of the program: the pages of that time are closed, so that
    * every page of today may take it back.
@@ -67,6 +70,19 @@ final class History {
   private String digest = "";
   private boolean ahead;
   private boolean begun;
+
+  /**
+   * Whether a text can be what was written of a step when the machine stopped; a disk may have kept
+   * room for the rest and left it zero.
+   *
+   * @param text the text, without a line end
+   */
+  static boolean begins(String text) {
+    String written = text.replaceFirst("\0+\\z", "");
+    return KINDS.stream()
+        .map(k -> "[\"" + k + "\"")
+        .anyMatch(k -> k.startsWith(written) || written.startsWith(k));
+  }
 
   /** The rows in the order in which they were tagged. */
   List<TagRow> rows() {

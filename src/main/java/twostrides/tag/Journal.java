@@ -17,7 +17,8 @@ import twostrides.sheet.SheetException;
 /**
  * A file that is only ever added to: one line a step, each a list of words, on the disk before
  * {@link #append} returns. A last line without its end is torn: the machine stopped while it was
- * written, nobody was told that it was saved, and it is taken off at the next opening.
+ * written, nobody was told that it was saved, and it is taken off before the next step is added. A
+ * file whose lines are none of ours, the last one too, is somebody else's and stays as it is.
  *
  * <p>One program at a time holds it.
  */
@@ -62,7 +63,10 @@ final class Journal implements Closeable {
       for (String line : text.lines().toList()) {
         lines.add(words(file, line, lines.size() + 1));
       }
-      channel.truncate(whole);
+      String tail = new String(bytes, whole, bytes.length - whole, StandardCharsets.UTF_8);
+      if (!History.begins(tail)) {
+        throw foreign(file, lines.size() + 1, tail);
+      }
       channel.position(whole);
       return new Journal(channel, lines, whole < bytes.length);
     } catch (SheetException | IOException | RuntimeException e) {
@@ -76,7 +80,7 @@ final class Journal implements Closeable {
     return lines;
   }
 
-  /** Whether a torn last line was taken off at the opening. */
+  /** Whether there was a torn last line at the opening. */
   boolean torn() {
     return torn;
   }
@@ -93,6 +97,7 @@ final class Journal implements Closeable {
     ByteBuffer bytes = ByteBuffer.wrap(text.toString().getBytes(StandardCharsets.UTF_8));
     long before = channel.position();
     try {
+      channel.truncate(before);
       while (bytes.hasRemaining()) {
         channel.write(bytes);
       }

@@ -29,9 +29,13 @@ final class Reply {
           + " media-src 'self' blob:; connect-src 'self'; form-action 'none'; base-uri 'none';"
           + " frame-ancestors 'none'";
 
-  /** A page of the book: its own style, drawings and script, a chosen local video. */
+  /**
+   * A page of the book: its own style, drawings with the colours written into them, its script, a
+   * chosen local video. The pages say the same of themselves, for when they lie on a disk.
+   */
   static final String BOOK_POLICY =
-      "default-src 'none'; style-src 'self'; img-src 'self'; media-src blob:; script-src 'self';"
+      "default-src 'none'; style-src 'self' 'unsafe-inline'; img-src 'self'; media-src blob:;"
+          + " script-src 'self';"
           + " form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
 
   private final int status;

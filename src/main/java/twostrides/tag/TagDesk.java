@@ -93,6 +93,9 @@ public final class TagDesk implements Closeable {
                 + Opening.count(history.rows().size())
                 + " of the journal; or move the journal away to go on with the sheet.");
       }
+      if (history.begun() && (history.ahead() || !there)) {
+        refuseSpoilt(place, text, usual);
+      }
       String said = Opening.said(history, ours, stands, read, journal.torn());
       Map<String, String> merged = new LinkedHashMap<>();
       if (!history.begun() || !ours) {
@@ -113,6 +116,26 @@ public final class TagDesk implements Closeable {
     } catch (SheetException | IOException | RuntimeException e) {
       journal.close();
       throw e;
+    }
+  }
+
+  /** A journal that a disk spoilt could make a sheet that nobody could go on with. */
+  private static void refuseSpoilt(SheetPlace place, String text, Usual usual)
+      throws SheetException, IOException {
+    try {
+      place.write(text);
+      Optional<DoubtfulRow> doubtful = TagSheet.doubtful(place.writing(), usual);
+      if (doubtful.isPresent()) {
+        throw SheetException.ofFile(
+            place.journal().toString(),
+            "an exit that the review would set aside ("
+                + doubtful.get().problems().get(0).message()
+                + ")",
+            "exits as this program wrote them",
+            "Move the journal to another folder; the sheet beside it holds what was written last.");
+      }
+    } finally {
+      place.abandon();
     }
   }
 

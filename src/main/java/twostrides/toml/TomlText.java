@@ -1,7 +1,11 @@
 package twostrides.toml;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseError;
+import org.tomlj.TomlParseResult;
 import org.tomlj.TomlTable;
 
 /**
@@ -25,6 +29,21 @@ public final class TomlText {
   }
 
   /**
+   * The text of a file in UTF-8, with or without a byte order mark.
+   *
+   * @param file the file
+   * @throws IOException when it cannot be opened, is a pipe or a device, which need never end, or
+   *     is not UTF-8
+   */
+  public static String of(Path file) throws IOException {
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      throw new IOException("no plain file");
+    }
+    String text = Files.readString(file);
+    return text.startsWith("\uFEFF") ? text.substring(1) : text;
+  }
+
+  /**
    * Parses a text.
    *
    * @param text the text; lines end with LF, CR or CRLF
@@ -37,7 +56,16 @@ public final class TomlText {
           plain.length() + " characters, more than the " + LONGEST + " that are read", 1, 1);
     }
     new TomlText(plain).checkDepth();
-    var result = Toml.parse(plain);
+    TomlParseResult result;
+    try {
+      result = Toml.parse(plain);
+    } catch (TomlParseError e) {
+      throw new TomlException(
+          String.valueOf(e.getMessage()), e.position().line(), e.position().column());
+    } catch (RuntimeException e) {
+      // The parser stumbles over some texts that it should refuse.
+      throw new TomlException("the parser gives up: " + e.getMessage(), 1, 1);
+    }
     if (result.hasErrors()) {
       TomlParseError error = result.errors().get(0);
       throw new TomlException(

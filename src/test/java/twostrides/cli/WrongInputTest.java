@@ -12,7 +12,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -201,5 +203,92 @@ class WrongInputTest {
     assertTrue(
         said.contains("does not hold these files. Give it more, for example java -Xmx4g"), said);
     assertFalse(said.contains("\tat "), said);
+  }
+
+  /** Read like a file, a pipe would be waited for until somebody writes into it. */
+  @Test
+  @Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+  void aPipeIsNoFile() throws Exception {
+    Path pipe = dir.resolve("pipe.toml");
+    try {
+      assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
+    } catch (IOException e) {
+      Assumptions.abort("this machine makes no pipes: " + e.getMessage());
+    }
+    Path out = dir.resolve("book");
+    String found = pipe + ": found a pipe or a device, expected a file";
+    assertSays(Run.of("review", sheet(), "--map", pipe, "--out", out), Main.UNREADABLE, found);
+    assertSays(Run.of("ruling", "--cases", pipe), Main.UNREADABLE, found);
+    assertSays(
+        Run.of("review", sheet(), "--rulebook", pipe, "--out", out),
+        Main.UNREADABLE,
+        pipe + ": found a file that cannot be read, expected a rulebook in TOML");
+    assertSays(
+        Run.of("review", sheet(), "--level", pipe, "--out", out),
+        Main.USAGE,
+        pipe + ": found no file that can be read");
+    assertFalse(Files.exists(out));
+  }
+
+  @Test
+  void theOptionThatNamesTheBookIsBlamed() throws IOException {
+    Path out = dir.resolve("book");
+    String expected = ": found \"nix\", expected one of hybrid";
+    for (String option : List.of("--rulebook", "--compare-rulebook")) {
+      Run run = Run.of("review", sheet(), option, "nix", "--out", out);
+      assertSays(run, Main.USAGE, option + expected);
+      assertTrue(run.err().startsWith(option), run.err());
+    }
+    Run run = Run.of("review", sheet(), "--compare-rulebook", dir.resolve("x.toml"), "--out", out);
+    assertSays(run, Main.UNREADABLE, "Check the path given to --compare-rulebook.");
+  }
+
+  /** Spreadsheets and editors put a mark before UTF-8 text. */
+  @Test
+  void aByteOrderMarkBeforeABookOrALevelIsRead() throws IOException {
+    Path book = file("own.toml", "\uFEFFstarts-from = \"nhl\"\n");
+    Path level = file("team.toml", "\uFEFFstarts-from = \"junior\"\n");
+    Run run =
+        Run.of(
+            "review", sheet(), "--rulebook", book, "--level", level, "--out", dir.resolve("book"));
+    assertSays(run, 0);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "place.home_attacks_plus_x_in = [1, 0]|found 0, expected whole numbers from 1 to 20",
+        "place.home_attacks_plus_x_in = [21]|found 21, expected whole numbers from 1 to 20",
+        "clock.step_s = 0|found 0, expected a number from 0.0001 to 60",
+        "place.step = -3|found -3, expected a number from 0.0001 to 60"
+      })
+  void valuesOfAMapAreChecked(String line, String found) throws IOException {
+    Path map = file("m.toml", "sheet = \"play\"\n" + line + "\n");
+    assertSays(Run.of("check", sheet(), "--map", map), Main.UNREADABLE, "line 2", found);
+  }
+
+  /** Brackets in brackets, in a pattern: the stack holds some thousand. */
+  @Test
+  void aPatternOfBracketsInBracketsIsRefused() throws IOException {
+    String pattern = "(".repeat(20_000) + "a" + ")".repeat(20_000);
+    String line = "player = { column = \"player\", take = \"" + pattern + "\" }\n";
+    Path map = file("m.toml", "sheet = \"play\"\n[columns]\n" + line);
+    String found = "a pattern that cannot be read";
+    assertSays(Run.of("check", sheet(), "--map", map), Main.UNREADABLE, "line 3", found);
+  }
+
+  @Test
+  void oneCellIsNotCells() throws IOException {
+    Run run = Run.of("check", file("g.csv", HEADER + PLAYED.replace(" 19:30", "") + "1\n"));
+    assertTrue(run.out().contains("found \"1 cell: 1\", expected 12 cells, as in"), run.out());
+  }
+
+  @Test
+  void aPointIsNotAdvisedWhereItWouldNotHelp() throws IOException {
+    String far = "2031-10-04,1,\"1999999,5\",Herons,4 Berg,recovery,,-25,5,5,5,\n";
+    Run run = Run.of("check", file("g.csv", HEADER + PLAYED.replace(" 19:30", "") + far));
+    assertTrue(run.out().contains("found \"1999999,5\""), run.out());
+    assertFalse(run.out().contains("Write a decimal point"), run.out());
   }
 }

@@ -7,9 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -288,5 +291,62 @@ class OutputFolderTest {
       Book.write(out, "b", List.of(sheet), s -> {});
       assertEquals("mine", Files.readString(sheet));
     }
+  }
+
+  private static Set<PosixFilePermission> mode(Path folder) throws IOException {
+    return Files.getPosixFilePermissions(folder);
+  }
+
+  /** Whoever closed a folder of the book to others finds it closed after the next run, too. */
+  @Test
+  void foldersKeepTheirModes() throws Exception {
+    Path out = OLD_BOOK.in(dir);
+    Set<PosixFilePermission> mine = PosixFilePermissions.fromString("rwx------");
+    for (Path folder : List.of(out, out.resolve("data"), out.resolve("players"))) {
+      Files.setPosixFilePermissions(folder, mine);
+    }
+    Book.write(out, "a");
+    assertEquals(mine, mode(out));
+    assertEquals(mine, mode(out.resolve("data")));
+    assertEquals(mine, mode(out.resolve("players")));
+  }
+
+  /** A run that fails half way puts the files back into the folders as they were. */
+  @Test
+  void foldersKeepTheirModesWhenAMoveFails() throws Exception {
+    Path out = OLD_BOOK.in(dir);
+    Set<PosixFilePermission> mine = PosixFilePermissions.fromString("rwx------");
+    Files.setPosixFilePermissions(out.resolve("data"), mine);
+    assertThrows(
+        OutputException.class,
+        () ->
+            Book.write(
+                out,
+                "a",
+                List.of(),
+                what -> {
+                  if (what.equals("placed run.json")) {
+                    throw new IOException("the disk is full");
+                  }
+                }));
+    assertEquals(mine, mode(out.resolve("data")));
+  }
+
+  /** A book once closed against writing is replaced all the same, and is closed again then. */
+  @Test
+  void aReadOnlyFolderInTheOldBookStopsNoRun() throws Exception {
+    Path out = OLD_BOOK.in(dir);
+    Path data = out.resolve("data");
+    Set<PosixFilePermission> closed = PosixFilePermissions.fromString("r-xr-x---");
+    Files.setPosixFilePermissions(data, closed);
+    if (Files.isWritable(data)) {
+      System.err.println(
+          "SKIPPED: this user may write everywhere, also where only reading is allowed");
+      Assumptions.abort();
+    }
+    Book.write(out, "b");
+    assertEquals("book b", Files.readString(data.resolve("exits.csv")));
+    assertEquals(closed, mode(data));
+    Files.setPosixFilePermissions(data, PosixFilePermissions.fromString("rwxr-x---"));
   }
 }

@@ -3,10 +3,14 @@ package twostrides.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,10 +67,27 @@ class EnormousSheetTest {
     Path file = twoGigabytes();
     assertEquals(
         file
-            + ", line 1: found a row after which the text cannot be read, expected rows of at most"
-            + " 1000000 characters a line, every quote closed, in UTF-8. What to do: Correct the row"
-            + " after it.",
+            + ", line 2: found a zero character, which no text holds, expected text in UTF-8. What to"
+            + " do: If the sheet was saved as UTF-16 without a byte order mark, declare charset ="
+            + " \"UTF-16LE\" in a map, under [file]; otherwise save it again as CSV in UTF-8.",
         refusal(file, true));
+  }
+
+  /** The place is known from the first reading; a gigabyte is not read again, and not held. */
+  @Test
+  void aLongStreamWhoseLastByteIsBadIsRefusedAtItsLine() throws IOException {
+    Path file = Files.writeString(dir.resolve("long.csv"), HEADER);
+    byte[] row = "1,20:00,pass\r\n".getBytes(StandardCharsets.UTF_8);
+    try (OutputStream out =
+        new BufferedOutputStream(Files.newOutputStream(file, StandardOpenOption.APPEND))) {
+      for (int i = 0; i < 200_000; i++) {
+        out.write(row);
+      }
+      out.write(0xFF);
+    }
+    assertEquals(
+        file + ", line 200002: found the byte 0xFF, which is not text in UTF-8",
+        refusal(file, true).replaceFirst(", expected.*", ""));
   }
 
   @ParameterizedTest

@@ -353,6 +353,23 @@ class TagDeskTest {
     assertThrows(SheetException.class, this::open);
   }
 
+  /** Notes without a last line end, or behind lines that only look like ours, stay as they are. */
+  @Test
+  void aJournalOfSomebodyElseIsNotCut() throws Exception {
+    String ours = "[\"begin\"]\n[\"begun\",\"none\"]\n";
+    for (String foreign :
+        List.of("hello", "[\"sing\"", "[\"sing\",\"1\"]\n[\"add\",\"2\"", ours + "milk, eggs")) {
+      Files.writeString(journal, foreign);
+      SheetException e = assertThrows(SheetException.class, this::open, foreign);
+      assertTrue(e.getMessage().contains("a step that this program wrote"), e.getMessage());
+      assertEquals(foreign, Files.readString(journal));
+    }
+    for (String torn : List.of("", "[", "[\"ad", "[\"add\",\"2", "[\"wri\0\0\0", "\0\0")) {
+      Files.writeString(journal, ours + torn);
+      open().close();
+    }
+  }
+
   @Test
   void aSheetThatWasThereIsGoneOnWith() throws Exception {
     Files.writeString(

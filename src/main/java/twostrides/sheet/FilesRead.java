@@ -1,0 +1,87 @@
+package twostrides.sheet;
+
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * Which bytes a run read, by their SHA-256. Every sheet and every map is hashed as it is read, so
+ * that the hash belongs to what was counted and not to what stands in the file later. A file that a
+ * run reads twice, once for its header and once for its rows, or once a game, has to hold the same
+ * bytes each time.
+ *
+ * <p>It belongs to the thread that began it; without one nothing is kept.
+ */
+public final class FilesRead {
+  private static final ThreadLocal<FilesRead> RUN = new ThreadLocal<>();
+
+  private final Map<Path, String> sums = new HashMap<>();
+
+  private FilesRead() {}
+
+  /**
+   * Keeps what this thread reads while something runs.
+   *
+   * @param run what runs; it gives back what it likes
+   */
+  public static <T> T during(Supplier<T> run) {
+    FilesRead outer = RUN.get();
+    RUN.set(new FilesRead());
+    try {
+      return run.get();
+    } finally {
+      RUN.set(outer);
+    }
+  }
+
+  /**
+   * The SHA-256 of the bytes that this thread's run read from a file, in hex; empty when it read
+   * none, or not to the end.
+   *
+   * @param file the file
+   */
+  public static Optional<String> sha256(Path file) {
+    return Optional.ofNullable(RUN.get()).map(run -> run.sums.get(identity(file)));
+  }
+
+  /** A digest to put a file's bytes through, in their order. */
+  static MessageDigest digest() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  /**
+   * A file was read to its end.
+   *
+   * @param file the file
+   * @param digest what its bytes were put through
+   * @throws SheetException when the run read other bytes from it before
+   */
+  static void whole(Path file, MessageDigest digest) throws SheetException {
+    FilesRead run = RUN.get();
+    if (run == null) {
+      return;
+    }
+    String sum = HexFormat.of().formatHex(digest.digest());
+    String before = run.sums.putIfAbsent(identity(file), sum);
+    if (before != null && !before.equals(sum)) {
+      throw SheetException.ofFile(
+          SheetText.display(file),
+          "other bytes than a moment ago",
+          "a file that stays as it is while it is read",
+          "Wait until it is saved, or copy it to a folder of your own, and run again.");
+    }
+  }
+
+  private static Path identity(Path file) {
+    return file.toAbsolutePath().normalize();
+  }
+}
