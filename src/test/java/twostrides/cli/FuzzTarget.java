@@ -60,18 +60,18 @@ enum FuzzTarget {
     void attempt(Path dir, byte[] map, byte[] sheet) throws Exception {
       Path file = Files.write(dir.resolve("sheet.csv"), sheet);
       SheetMap plain = SheetMap.plain(SheetForms.PLAY);
-      int[] rows = new int[2];
+      Counting counted = new Counting();
       Optional<SheetException> streamed = Optional.empty();
       try {
-        SheetStream.read(file, plain, new Counting(rows));
+        SheetStream.read(file, plain, counted);
       } catch (SheetException e) {
         streamed = Optional.of(e);
       }
       try {
         Sheet whole = SheetReader.read(file, plain);
         assertEquals(Optional.empty(), streamed.map(Throwable::getMessage));
-        assertEquals(whole.rows().size(), rows[0]);
-        assertEquals(whole.setAside().size(), rows[1]);
+        assertEquals(whole.rows().size(), counted.rows);
+        assertEquals(whole.setAside().size(), counted.doubtful);
       } catch (SheetException e) {
         assertTrue(streamed.isPresent(), e.getMessage());
       }
@@ -137,18 +137,21 @@ enum FuzzTarget {
 
   private static final byte[] BREAK = "\n====\n".getBytes(StandardCharsets.US_ASCII);
 
-  private record Counting(int[] rows) implements SheetStream.Taker {
+  private static final class Counting implements SheetStream.Taker {
+    private int rows;
+    private int doubtful;
+
     @Override
     public void header(Set<String> columnsPresent) {}
 
     @Override
     public void row(SheetRow row) {
-      rows[0]++;
+      rows++;
     }
 
     @Override
     public void setAside(DoubtfulRow row) {
-      rows[1]++;
+      doubtful++;
     }
   }
 

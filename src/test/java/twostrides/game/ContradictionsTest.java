@@ -117,6 +117,6 @@ class ContradictionsTest {
   }
 
   private static String clock(String row) {
-    return row.split(",")[5];
+    return row.split(",", -1)[5];
   }
 }
