@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.zip.ZipException;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.io.input.CloseShieldInputStream;
 
 /**
  * Reads a sheet row by row, for sheets too long to hold: it keeps one row and one buffer at a time.
@@ -94,7 +95,8 @@ public final class SheetStream {
     SheetText.refusePipe(file);
     MessageDigest digest = FilesRead.digest();
     try (InputStream raw = new DigestInputStream(Files.newInputStream(file), digest);
-        InputStream in = Packed.unpacked(file, raw)) {
+        // The parser closes what it reads from.
+        InputStream in = Packed.unpacked(file, CloseShieldInputStream.wrap(raw))) {
       stream.rows(in);
       // What follows the packed text belongs to the file's bytes.
       raw.transferTo(OutputStream.nullOutputStream());

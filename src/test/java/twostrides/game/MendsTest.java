@@ -155,6 +155,6 @@ class MendsTest {
             game("2031-10-04", "Herons", "Wolves", 1)
                 + "2031-10-05,1,7:00,Herons,4,,touch,,1,1,,\n2031-10-04,1,6:00,Hreons,4,,touch,,1,1,,\n");
     assertEquals(1, s.games().size());
-    assertEquals(1, s.setAside().size());
+    assertEquals(2, s.setAside().size());
   }
 }
