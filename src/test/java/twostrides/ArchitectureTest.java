@@ -33,6 +33,8 @@ class ArchitectureTest {
           Map.entry("output", Set.of()),
           Map.entry("rink", Set.of()),
           Map.entry("game", Set.of("sheet", "rink", "rulebook")),
+          Map.entry("starter", Set.of("sheet")),
+          Map.entry("sanity", Set.of("game", "sheet", "rink")),
           Map.entry("tag", Set.of("sheet", "game", "rink")),
           Map.entry("tracking", Set.of("sheet", "rink", "game")),
           Map.entry("rulebook", Set.of("rink", "toml")),

@@ -1,15 +1,26 @@
 package twostrides.cli;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import twostrides.book.BookNote;
+import twostrides.exits.SeasonBooks;
+import twostrides.game.Game;
+import twostrides.game.TaggedGame;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.IcingBook;
@@ -34,7 +45,9 @@ final class Books {
   @Option(
       names = "--season",
       paramLabel = "2025-26",
-      description = "Season of the book; without it the newest that the book covers.")
+      description =
+          "Season of the book; without it each game's own by its date, else the newest that the book"
+              + " covers.")
   String season;
 
   /** The book. */
@@ -79,13 +92,95 @@ final class Books {
     return others;
   }
 
+  /**
+   * The books of a run, each game by the season in which its day lies.
+   *
+   * @param book the book of the newest of them, and of games without a date
+   * @param others the books compared with it
+   * @param seasons the books of the games of earlier seasons
+   * @param used the seasons of the book that games were played in
+   */
+  record ByDate(
+      IcingBook book,
+      List<IcingBook> others,
+      Map<Season, SeasonBooks> seasons,
+      SortedSet<Season> used) {
+
+    /** Name and season or seasons. */
+    String title() {
+      return used.size() < 2
+          ? Books.title(book)
+          : book.name()
+              + ", seasons "
+              + String.join(", ", used.stream().map(Season::toString).toList());
+    }
+  }
+
+  /**
+   * The book in the season of each game, unless the command line gives one season for all.
+   *
+   * @param read the games
+   * @param compare names or files of other books
+   * @param played what a book becomes on the rink and with the periods of this run
+   */
+  ByDate byDate(twostrides.game.Season read, List<String> compare, UnaryOperator<IcingBook> played)
+      throws BookException {
+    IcingBook newest = book();
+    SortedMap<Season, SeasonBooks> books = new TreeMap<>();
+    SortedSet<Season> used = new TreeSet<>();
+    List<Optional<LocalDate>> days =
+        Stream.concat(
+                read.games().stream().map(Game::date), read.tagged().stream().map(TaggedGame::date))
+            .distinct()
+            .toList();
+    boolean undated = false;
+    for (Optional<LocalDate> day : days) {
+      Optional<Season> on = day.flatMap(Season::on);
+      Season covered = on.map(s -> inBook(newest, s)).orElse(newest.season());
+      used.add(covered);
+      undated |= on.isEmpty();
+      if (on.isPresent() && !books.containsKey(on.get())) {
+        books.put(on.get(), in(covered, compare, played));
+      }
+    }
+    if (books.isEmpty() || undated) {
+      return new ByDate(played.apply(newest), others(compare), books, used);
+    }
+    SeasonBooks last = books.get(books.lastKey());
+    return new ByDate(last.book(), last.others(), books, used);
+  }
+
+  private SeasonBooks in(Season covered, List<String> compare, UnaryOperator<IcingBook> played)
+      throws BookException {
+    List<IcingBook> others = new ArrayList<>();
+    for (String other : new LinkedHashSet<>(compare)) {
+      Season own = inBook(Bookshelf.find(other, season()), covered);
+      others.add(Bookshelf.find(other, Optional.of(own)));
+    }
+    return new SeasonBooks(played.apply(Bookshelf.find(name, Optional.of(covered))), others);
+  }
+
+  /**
+   * The season of a book for a game of a season: its own where the command line or the book's file
+   * gives one, else the game's, or the nearest that the book covers.
+   */
+  private Season inBook(IcingBook newest, Season game) {
+    boolean given =
+        newest.seasons().covers(Bookshelf.NEWEST) && !newest.season().equals(Bookshelf.NEWEST);
+    if (season != null || given || game.compareTo(newest.season()) > 0) {
+      return newest.season();
+    }
+    return newest.seasons().first().filter(f -> f.compareTo(game) > 0).orElse(game);
+  }
+
   /** Name and season, as pages and the console say it. */
   static String title(IcingBook book) {
     return book.name() + ", season " + book.season();
   }
 
-  /** The book as a page shows it. */
-  static BookNote note(IcingBook book, List<IcingBook> others) {
+  /** The books as a page shows them: of several seasons the newest. */
+  static BookNote note(ByDate books) {
+    IcingBook book = books.book();
     List<BookNote.Line> lines =
         book.settings().values().stream()
             .map(
@@ -94,10 +189,10 @@ final class Books {
                         s.key().meaning(), s.value(), s.clause(), source(s), s.assumed()))
             .toList();
     return new BookNote(
-        title(book),
+        books.title(),
         book.edition(),
         lines,
-        others.stream().map(o -> new BookNote.Other(o.id(), title(o))).toList());
+        books.others().stream().map(o -> new BookNote.Other(o.id(), title(o))).toList());
   }
 
   /** Where a setting was read and how sure that is, a phrase. */
@@ -105,5 +200,21 @@ final class Books {
     return s.source().isEmpty()
         ? s.grade().meaning()
         : s.source() + " (" + s.grade().meaning() + ")";
+  }
+
+  /** The book, and how much of it is assumed; where nobody chose it, how to choose one. */
+  String line(ByDate rules) {
+    String title = "Rulebook: " + rules.title();
+    if (!spec.commandLine().getParseResult().hasMatchedOption("--rulebook")) {
+      return title
+          + ", as none was chosen: --rulebook names your league's (two-strides rulebooks).";
+    }
+    int assumed = rules.book().assumed().size();
+    return assumed == 0
+        ? title + "."
+        : title
+            + "; "
+            + Sheets.count(assumed, "setting")
+            + " assumed, no source found (rulings.html).";
   }
 }

@@ -19,7 +19,9 @@ import twostrides.rulebook.BookException;
 import twostrides.rulebook.IcingBook;
 import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetMaps;
 import twostrides.sheet.SheetReader;
 
 /** Reads sheets and says what is there, what is missing and what that costs. Writes nothing. */
@@ -43,16 +45,17 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() throws SheetException, UnreadableSheetException, BookException {
     PrintWriter out = spec.commandLine().getOut();
     List<Path> files = sheets.files();
-    Optional<SheetMap> map = sheets.sheetMap();
+    SheetMaps maps = sheets.sheetMaps();
     IcingBook book = books.book();
-    Ice.Played played = ice.of(book, map);
-    Season season = sheets.read(files, map, played, new Progress(spec.commandLine().getErr()));
-    out.println("Map: " + map.map(SheetMap::name).orElse("none, our own columns"));
+    Ice.Played played = ice.of(book, maps);
+    Season season = sheets.read(files, maps, played, new Progress(spec.commandLine().getErr()));
+    out.println("Map: " + (maps.names().isEmpty() ? "none, our own columns" : maps.names()));
     out.println(played.rinkLine(book));
     Set<String> columns = new TreeSet<>();
     boolean tags = false;
     for (Path f : files) {
-      if (season.unreadable().stream().noneMatch(e -> e.file().equals(f.toString()))) {
+      if (season.unreadable().stream().noneMatch(e -> e.file().equals(SheetFiles.display(f)))) {
+        Optional<SheetMap> map = maps.of(f);
         SheetMap used = map.isPresent() ? map.get() : SeasonReader.plainMapFor(f);
         Sheet sheet = SheetReader.read(f, used);
         columns.addAll(sheet.columnsPresent());
@@ -79,7 +82,8 @@ final class CheckCommand implements Callable<Integer> {
       out.println("  " + cost.getKey() + ": " + cost.getValue());
     }
     out.println();
-    Sheets.report(season, out, MOST_PROBLEMS, "; correct these first and check again.");
+    sheets.report(season, out, MOST_PROBLEMS, "; correct these first and check again.");
+    sheets.refuseContradictions(spec.commandLine().getErr());
     return Main.DONE;
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -15,6 +16,7 @@ import twostrides.rulebook.Grade;
 import twostrides.rulebook.IcingBook;
 import twostrides.rulebook.SettingKey;
 import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetMaps;
 
 /**
  * The rink and the length of a period of a command: an option says so, or the sheet map, or else
@@ -78,14 +80,14 @@ final class Ice {
    * The rink and the period of a run.
    *
    * @param book the rulebook
-   * @param map the sheet map, where there is one
+   * @param maps the sheet maps; where they differ they say nothing of the run as a whole
    */
-  Played of(IcingBook book, Optional<SheetMap> map) {
+  Played of(IcingBook book, SheetMaps maps) {
     Said<String> rink =
         said(
             "--rink",
             Optional.ofNullable(rinkName),
-            map.flatMap(m -> m.text("rink", "name")),
+            allSay(maps, m -> m.text("rink", "name")),
             "rink.name");
     String names = String.join(" or ", Rink.ALL.stream().map(Rink::name).toList());
     Rink known =
@@ -100,7 +102,8 @@ final class Ice {
         said(
             "--period-length",
             Optional.ofNullable(minutes),
-            map.flatMap(
+            allSay(
+                maps,
                 m ->
                     m.number("clock", "period_length_s").stream()
                         .mapToObj(x -> x / 60)
@@ -139,6 +142,12 @@ final class Ice {
       args.addAll(List.of("--period-length", String.valueOf(minutes)));
     }
     return args;
+  }
+
+  /** What every map says alike; nothing when one says otherwise, or nothing. */
+  private static <T> Optional<T> allSay(SheetMaps maps, Function<SheetMap, Optional<T>> setting) {
+    List<Optional<T>> said = maps.maps().stream().map(setting).distinct().toList();
+    return said.size() == 1 ? said.get(0) : Optional.empty();
   }
 
   /** What an option or the map says, and which of the two. */

@@ -18,6 +18,7 @@ import twostrides.sheet.FilesRead;
     subcommands = {
       ReviewCommand.class,
       CheckCommand.class,
+      MapCommand.class,
       RulingCommand.class,
       WhatIfCommand.class,
       RulebooksCommand.class,
@@ -48,6 +49,16 @@ public final class Main {
     public String[] getVersion() {
       return new String[] {"Two Strides " + version()};
     }
+  }
+
+  /** One line on what was not understood, and where to read more; the whole usage hides it. */
+  private static int misunderstood(CommandLine.ParameterException e, String[] args) {
+    CommandLine command = e.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.println(e.getMessage());
+    CommandLine.UnmatchedArgumentException.printSuggestions(e, err);
+    err.println("Help: " + command.getCommandSpec().qualifiedName() + " --help");
+    return USAGE;
   }
 
   /** The version written into the jar, or "development" when run from classes. */
@@ -85,6 +96,7 @@ public final class Main {
     line.setUsageHelpWidth(100);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(new Failures());
+    line.setParameterExceptionHandler(Main::misunderstood);
     if (args.length == 0) {
       line.usage(out);
       return USAGE;

@@ -37,7 +37,8 @@ import twostrides.season.Evidence;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SetAside;
 import twostrides.sheet.SheetException;
-import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetFiles;
+import twostrides.sheet.SheetMaps;
 import twostrides.stats.Count;
 import twostrides.tracking.SyncSheets;
 import twostrides.tracking.VideoSeconds;
@@ -198,31 +199,40 @@ final class ReviewCommand implements Callable<Integer> {
     PrintWriter console = spec.commandLine().getOut();
     Progress progress = new Progress(spec.commandLine().getErr());
     IcingBook asRead = books.book();
-    List<IcingBook> others = books.others(compare);
+    books.others(compare);
     List<Path> files = sheets.files();
     List<Path> inputs = inputs(files);
     // Says at once what is wrong with the place, and puts back what a run left that was stopped.
-    OutputFolder.at(out, inputs).close();
-    Optional<SheetMap> map = sheets.sheetMap();
-    Ice.Played played = ice.of(asRead, map);
-    IcingBook book = played.book();
-    Season read = sheets.read(files, map, played, progress);
+    OutputFolder.at(out, SheetFiles.onDisk(inputs)).close();
+    SheetMaps sheetMaps = sheets.sheetMaps();
+    Ice.Played played = ice.of(asRead, sheetMaps);
+    Season read = sheets.read(files, sheetMaps, played, progress);
     if (read.rowsUsed() == 0) {
-      Sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
+      sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
       throw SheetException.ofFile(
           files.get(0).toString(),
           "no row that could be used in " + Sheets.count(files.size(), "sheet"),
           "rows of a play sheet or a tag sheet",
           "Run the command check on it; a sheet with other columns needs --map (docs/maps/README.md).");
     }
+    sheets.refuseContradictions(spec.commandLine().getErr());
+    Books.ByDate byDate = books.byDate(read, compare, b -> ice.of(b, sheetMaps).book());
     TrackingSheets.Maps maps = tracking.maps();
     SyncSheets sync = tracking.sync(read, maps);
     TrackedSkaters tracked = tracking.read(read, maps, sync, progress);
     clicked.read(read);
     VideoReport video = VideoReport.of(VideoSeconds.of(read, sync, tracking.syncReach), sync);
     Season season = video.season();
-    Settings settings = new Settings(window, book, others, manpower, race(), TravelBound.DEFAULT);
-    try (OutputFolder folder = OutputFolder.at(out, inputs)) {
+    Settings settings =
+        new Settings(
+            window,
+            byDate.book(),
+            byDate.others(),
+            byDate.seasons(),
+            manpower,
+            race(),
+            TravelBound.DEFAULT);
+    try (OutputFolder folder = OutputFolder.at(out, SheetFiles.onDisk(inputs))) {
       twostrides.season.Season all =
           twostrides.season.Season.of(
               noNames ? Anonymous.games(season.games()) : season.games(),
@@ -237,7 +247,7 @@ final class ReviewCommand implements Callable<Integer> {
           season.rink(),
           new Imprint(
               Main.version(),
-              Books.note(book, others),
+              Books.note(byDate),
               sum(season) + video.foot() + clicked.foot(),
               new BookOptions(videoName, png)),
           (n, total) -> progress.step("writing pages", n, total));
@@ -254,8 +264,9 @@ final class ReviewCommand implements Callable<Integer> {
           folder.writing(),
           season,
           inputs,
-          map,
+          sheetMaps,
           settings,
+          byDate.used(),
           played,
           noNames,
           seed,
@@ -263,7 +274,7 @@ final class ReviewCommand implements Callable<Integer> {
           tracking.syncReach,
           clicked.error);
       Path written = folder.finish();
-      tell(console, season, review, tracked, video, written, book, played.rinkLine(asRead));
+      tell(console, season, review, tracked, video, written, byDate, played.rinkLine(asRead));
     }
     return Main.DONE;
   }
@@ -281,8 +292,7 @@ final class ReviewCommand implements Callable<Integer> {
   }
 
   private List<Path> inputs(List<Path> files) throws SheetException {
-    return Stream.of(
-            files, Stream.ofNullable(sheets.map).toList(), tracking.inputs(), clicked.inputs())
+    return Stream.of(files, sheets.mapFiles(), tracking.inputs(), clicked.inputs())
         .flatMap(List::stream)
         .toList();
   }
@@ -303,10 +313,10 @@ final class ReviewCommand implements Callable<Integer> {
       TrackedSkaters tracked,
       VideoReport video,
       Path book,
-      IcingBook rules,
+      Books.ByDate rules,
       String rink)
       throws IOException {
-    Sheets.report(
+    sheets.report(
         season,
         console,
         MOST_PROBLEMS,
@@ -318,15 +328,7 @@ final class ReviewCommand implements Callable<Integer> {
             + ", "
             + Sheets.count(review.restarts().size(), "own-zone restart")
             + ".");
-    int assumed = rules.assumed().size();
-    console.println(
-        "Rulebook: "
-            + Books.title(rules)
-            + (assumed == 0
-                ? "."
-                : "; "
-                    + Sheets.count(assumed, "setting")
-                    + " assumed, no source found (rulings.html)."));
+    console.println(books.line(rules));
     console.println(rink);
     console.println(
         Sheets.count(review.flagged().size(), "release")

@@ -24,9 +24,10 @@ import twostrides.rulebook.RulingWords;
 @Command(
     name = "ruling",
     description = {
-      "Was that icing? Answers by a rulebook, with the clause, from facts such as",
-      "from=own-half strength=even puck=crossed race=defender. A fact left out is unknown, or",
-      "taken not to have happened where that is the usual case; --facts lists them."
+      "Was that icing? Answers by a rulebook, with the clause.",
+      "Facts such as from=own-half strength=even puck=crossed race=defender say what is known. A fact",
+      "left out is unknown, or taken not to have happened where that is the usual case; --facts lists",
+      "them."
     },
     mixinStandardHelpOptions = true)
 final class RulingCommand implements Callable<Integer> {

@@ -9,13 +9,14 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import twostrides.exits.Settings;
 import twostrides.game.Season;
 import twostrides.rulebook.Setting;
 import twostrides.sheet.FilesRead;
-import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetMaps;
 
 /**
  * Writes {@code run.json}: what a book was made from, so that it can be made again. No clock, no
@@ -29,8 +30,9 @@ final class RunFile {
       Path out,
       Season season,
       List<Path> inputs,
-      Optional<SheetMap> map,
+      SheetMaps maps,
       Settings settings,
+      Collection<twostrides.rulebook.Season> seasons,
       Ice.Played played,
       boolean noNames,
       long seed,
@@ -49,6 +51,11 @@ final class RunFile {
       json.writeObjectFieldStart("settings");
       json.writeStringField("rulebook", settings.book().id());
       json.writeStringField("rulebook_season", settings.book().season().toString());
+      json.writeArrayFieldStart("rulebook_seasons_of_games");
+      for (twostrides.rulebook.Season s : seasons) {
+        json.writeString(s.toString());
+      }
+      json.writeEndArray();
       json.writeObjectFieldStart("rulebook_settings");
       for (Setting s : settings.book().settings().values()) {
         json.writeStringField(s.key().word(), s.value());
@@ -75,7 +82,7 @@ final class RunFile {
       json.writeNumberField("sync_reach_s", syncReach);
       json.writeNumberField("places_error_m", placesError);
       json.writeBooleanField("names", !noNames);
-      json.writeStringField("map", map.map(SheetMap::name).orElse(""));
+      json.writeStringField("map", maps.names());
       json.writeEndObject();
       json.writeArrayFieldStart("inputs");
       for (Path f : inputs) {

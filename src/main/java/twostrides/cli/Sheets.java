@@ -11,11 +11,11 @@ import twostrides.game.PeriodDoubt;
 import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
-import twostrides.sheet.DoubtfulRow;
-import twostrides.sheet.Problem;
+import twostrides.sanity.Doubt;
+import twostrides.sanity.SheetDoubts;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
-import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetMaps;
 
 /** The sheets of a command: which files, through which map, and how their reading is reported. */
 final class Sheets {
@@ -29,56 +29,97 @@ final class Sheets {
 
   @Option(
       names = "--map",
-      paramLabel = "MAP.toml",
+      paramLabel = "MAP",
       description =
-          "Sheet map for sheets with other columns, words or units (docs/maps/README.md).")
-  Path map;
+          "Sheet map for sheets with other columns, words or units: a file, or the name of a shipped"
+              + " map (two-strides map --list). Several maps: --map 'men-*=men-2024' is for the"
+              + " sheets whose file name fits (docs/maps/README.md).")
+  List<String> maps = new ArrayList<>();
 
   @Option(
       names = "--keep-going",
       description = "Set a file that cannot be read aside as a whole instead of stopping.")
   boolean keepGoing;
 
+  @Option(
+      names = "--trust-sheets",
+      description =
+          "Go on where the sheets contradict themselves, a mirrored rink for example, and only say so.")
+  boolean trust;
+
+  private List<Doubt> doubts = List.of();
+
   List<Path> files() throws SheetException {
     return SheetFiles.find(names);
   }
 
-  Optional<SheetMap> sheetMap() throws SheetException {
-    return map == null ? Optional.empty() : Optional.of(SheetMap.read(map, SheetForms.ALL));
+  SheetMaps sheetMaps() throws SheetException {
+    return SheetMaps.read(maps, SheetForms.ALL);
+  }
+
+  /** The files of the maps, those that are not shipped. */
+  List<Path> mapFiles() {
+    return SheetMaps.files(maps);
   }
 
   /**
    * Reads the sheets.
    *
    * @param files the files
-   * @param sheetMap their map
+   * @param sheetMaps their maps
    * @param played rink and period where the map does not say
    * @param progress told of each file
    */
-  Season read(List<Path> files, Optional<SheetMap> sheetMap, Ice.Played played, Progress progress)
+  Season read(List<Path> files, SheetMaps sheetMaps, Ice.Played played, Progress progress)
       throws SheetException, UnreadableSheetException {
     Season season;
     try {
       season =
           SeasonReader.read(
               files,
-              sheetMap,
+              sheetMaps,
               keepGoing,
               played.usual(),
               n -> progress.step("reading sheets", n, files.size()));
     } catch (SheetException e) {
+      if (keepGoing) {
+        throw e;
+      }
       throw new UnreadableSheetException(e);
     }
     progress.done();
     if (!played.periodSaid()) {
       boolean countsDown =
-          sheetMap.flatMap(m -> m.text("clock", "direction")).orElse("down").equals("down");
+          sheetMaps.maps().stream()
+              .allMatch(m -> m.text("clock", "direction").orElse("down").equals("down"));
       Optional<PeriodDoubt> doubt = PeriodDoubt.in(season, countsDown);
       if (doubt.isPresent()) {
         throw doubtful(doubt.get(), Math.round(played.usual().periodLength() / 60));
       }
     }
+    doubts = SheetDoubts.of(season);
     return season;
+  }
+
+  /**
+   * Stops where the sheets that were read contradict themselves, unless they are to be trusted. The
+   * first contradiction is thrown, after the others have been said.
+   *
+   * @param err where messages go
+   * @throws SheetException on a contradiction
+   */
+  void refuseContradictions(PrintWriter err) throws SheetException {
+    List<Doubt> stops = doubts.stream().filter(this::stops).toList();
+    if (!stops.isEmpty()) {
+      stops.stream().skip(1).forEach(d -> err.println(d.message()));
+      err.println(
+          "The sheets contradict themselves. If they are right all the same, add --trust-sheets.");
+      throw stops.get(0).refusal();
+    }
+  }
+
+  private boolean stops(Doubt doubt) {
+    return doubt.stops() && !trust;
   }
 
   private static SheetException doubtful(PeriodDoubt doubt, long usualMinutes) {
@@ -96,31 +137,23 @@ final class Sheets {
   }
 
   /**
-   * Prints what is doubtful, at most so many lines, and the sum that must hold.
+   * Prints what is doubtful by its causes, those with most rows first, what was mended, and the sum
+   * that must hold.
    *
    * @param season what was read
    * @param out where to print
-   * @param most most problems to print
+   * @param most most causes to print
    * @param where where all of them can be found
    */
-  static void report(Season season, PrintWriter out, int most, String where) {
-    int printed = 0;
-    int problems = 0;
+  void report(Season season, PrintWriter out, int most, String where) {
+    doubts.stream()
+        .filter(d -> !stops(d))
+        .forEach(d -> out.println("Look at this: " + d.message()));
     for (SheetException e : season.unreadable()) {
       out.println("Set aside whole: " + e.getMessage());
     }
-    for (DoubtfulRow row : season.setAside()) {
-      for (Problem p : row.problems()) {
-        problems++;
-        if (printed < most) {
-          out.println("Set aside: " + p.message());
-          printed++;
-        }
-      }
-    }
-    if (problems > printed) {
-      out.println("... and " + (problems - printed) + " more" + where);
-    }
+    Causes.of(season).lines(most, where).forEach(out::println);
+    season.mended().forEach((what, n) -> out.println("Mended: " + n + " x " + what.words() + "."));
     out.println(
         season.rowsRead()
             + " rows read = "

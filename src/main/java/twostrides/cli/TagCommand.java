@@ -20,6 +20,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import twostrides.game.Usual;
+import twostrides.sheet.SheetMaps;
 import twostrides.tag.BookMaker;
 import twostrides.tag.TagDesk;
 import twostrides.tag.TagServer;
@@ -80,7 +81,7 @@ final class TagCommand implements Callable<Integer> {
     if (video != null && !(Files.isRegularFile(video) && Files.isReadable(video))) {
       throw refused("--video", video.toString(), "a video file that can be read");
     }
-    Usual usual = ice.of(books.book(), Optional.empty()).usual();
+    Usual usual = ice.of(books.book(), SheetMaps.NONE).usual();
     Map<String, String> setup = new LinkedHashMap<>();
     Optional.ofNullable(home).ifPresent(n -> setup.put("home", n));
     Optional.ofNullable(away).ifPresent(n -> setup.put("away", n));

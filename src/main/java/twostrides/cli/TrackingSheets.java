@@ -13,6 +13,7 @@ import twostrides.game.Season;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
+import twostrides.sheet.ShippedMaps;
 import twostrides.tracking.GameSpan;
 import twostrides.tracking.GamesNamed;
 import twostrides.tracking.Sync;
@@ -40,11 +41,11 @@ final class TrackingSheets {
 
   @Option(
       names = {"--tracking-map", "--sync-map"},
-      paramLabel = "MAP.toml",
+      paramLabel = "MAP",
       description =
-          "Map of the tracking sheets, or of the sync sheets, as its first line says; may be given"
-              + " several times.")
-  List<Path> maps = new ArrayList<>();
+          "Map of the tracking sheets, or of the sync sheets, as its first line says: a file or a"
+              + " shipped map's name; may be given several times.")
+  List<String> maps = new ArrayList<>();
 
   @Option(
       names = "--sync",
@@ -83,7 +84,8 @@ final class TrackingSheets {
 
   /** Everything that is read. */
   List<Path> inputs() throws SheetException {
-    return Stream.of(tracking(), maps, sync()).flatMap(List::stream).toList();
+    List<Path> mapFiles = maps.stream().map(ShippedMaps::file).flatMap(Optional::stream).toList();
+    return Stream.of(tracking(), mapFiles, sync()).flatMap(List::stream).toList();
   }
 
   private List<Path> tracking() throws SheetException {
@@ -102,19 +104,19 @@ final class TrackingSheets {
   Maps maps() throws SheetException {
     List<SheetMap> sync = new ArrayList<>();
     Optional<SheetMap> map = Optional.empty();
-    for (Path p : maps) {
-      SheetMap m = SheetMap.read(p, TrackForm.ALL);
+    for (String name : maps) {
+      SheetMap m = ShippedMaps.find(name, TrackForm.ALL);
       if (m.schema().equals(TrackForm.SYNC)) {
         sync.add(m);
       } else if (names.isEmpty()) {
         throw SheetException.ofFile(
-            p.toString(),
+            name,
             "a map of tracking sheets, and no --tracking",
             "a map of the sync sheets, or tracking sheets",
             "Give the tracking sheets, or leave the map out.");
       } else if (map.isPresent()) {
         throw SheetException.ofFile(
-            p.toString(),
+            name,
             "a second map of tracking sheets",
             "one map of tracking sheets, and as many of sync sheets as needed",
             "Review the games of the two kinds of sheet one after the other.");

@@ -35,8 +35,9 @@ import twostrides.rulebook.Ruling;
 @Command(
     name = "whatif",
     description = {
-      "What if the puck is let go here? Answers for one place: how short of center, the ruling,",
-      "the chances, and what other ways out would bring (docs/whatif.md). For example:",
+      "What if the puck is let go here? Answers for one place.",
+      "First the cheapest way out and the chances, then how short of center, the ruling and what other",
+      "ways out would bring (docs/whatif.md). For example:",
       "whatif --release -5,6 --pressure light --skater opponent:2,5,-3,0 --out release.svg"
     },
     mixinStandardHelpOptions = true)
@@ -103,6 +104,8 @@ final class WhatIfCommand implements Callable<Integer> {
             options.netEmpty);
     WaysOut ways = WaysOut.of(what, new SeededRandom(seed, "whatif"), draws);
     WhatIfWords words = new WhatIfWords(options, what, ways);
+    words.answer(ruling).forEach(console::println);
+    console.println();
     console.println(Books.title(book) + " (" + book.edition() + ")");
     words.before(book, facts, ruling).forEach(console::println);
     words.chances(draws, seed, ruling instanceof Ruling.NotYetDecided).forEach(console::println);

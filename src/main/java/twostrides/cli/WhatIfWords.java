@@ -47,6 +47,24 @@ final class WhatIfWords {
   }
 
   /**
+   * The answer before everything that it rests on: the cheapest way out and the chances, or where
+   * center has been gained, the ruling.
+   *
+   * @param ruling what the book makes of it
+   */
+  List<String> answer(Ruling ruling) {
+    if (what.shortOfCenter() <= 0) {
+      return List.of(RulingWords.lines(ruling).get(0));
+    }
+    String gain = "chance of gaining center " + percent(ways.gain());
+    String chances =
+        what.canBeIcing()
+            ? "Chance of icing " + percent(ways.icing()) + ", " + gain
+            : "No icing; " + gain;
+    return List.of(cheapest(), chances + ".");
+  }
+
+  /**
    * Where, how short, and the ruling.
    *
    * @param book the rulebook
@@ -186,7 +204,6 @@ final class WhatIfWords {
       if (ways.outcome(Way.SOFTER).isEmpty()) {
         lines.add("  a softer release: none in this direction dies in their end");
       }
-      lines.add(cheapest());
     }
     if (what.netEmpty()) {
       shots(lines);

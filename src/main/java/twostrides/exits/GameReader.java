@@ -37,9 +37,10 @@ public final class GameReader {
    * Reads a game.
    *
    * @param game the game
-   * @param settings window, books, and which source of manpower wins
+   * @param run window, books of each season, and which source of manpower wins
    */
-  public static GameRecords read(Game game, Settings settings) {
+  public static GameRecords read(Game game, Settings run) {
+    Settings settings = run.on(game.date());
     ManpowerRead manpower = ManpowerRead.of(game, settings);
     GameReader reader = new GameReader(new PuckTimeline(game, manpower, settings));
     List<Exit> exits = reader.exits();

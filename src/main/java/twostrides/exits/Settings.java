@@ -1,17 +1,22 @@
 package twostrides.exits;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import twostrides.race.TravelBound;
 import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.IcingBook;
+import twostrides.rulebook.Season;
 
 /**
  * What a run may choose.
  *
  * @param window seconds of play in which restarts, attempts and goals count; 20 by default
  *     (Schuckers and Curro 2013: beyond 20 s changes are not significant, as reported)
- * @param book the icing book that the games were played by
+ * @param book the icing book of games without a date, and of seasons without one of their own
  * @param others books whose rulings are compared with it
+ * @param seasons the books of the games of a season, where they are other ones
  * @param manpower what says who was on the ice where a sheet says it twice
  * @param race the race and the flags
  * @param travel bound on a puck's travel
@@ -20,6 +25,7 @@ public record Settings(
     double window,
     IcingBook book,
     List<IcingBook> others,
+    Map<Season, SeasonBooks> seasons,
     ManpowerSource manpower,
     RaceSettings race,
     TravelBound travel) {
@@ -30,6 +36,7 @@ public record Settings(
           20,
           Bookshelf.book("hybrid"),
           List.of(),
+          Map.of(),
           ManpowerSource.COLUMNS,
           RaceSettings.DEFAULT,
           TravelBound.DEFAULT);
@@ -45,6 +52,7 @@ public record Settings(
   /** Copies the books and rejects a window that counts nothing. */
   public Settings {
     others = List.copyOf(others);
+    seasons = Map.copyOf(seasons);
     if (!(window > 0)) {
       throw new IllegalArgumentException("the window must be longer than 0 s, not " + window);
     }
@@ -56,7 +64,37 @@ public record Settings(
    * @param other the book
    */
   public Settings withBook(IcingBook other) {
-    return new Settings(window, other, others, manpower, race, travel);
+    return new Settings(window, other, others, seasons, manpower, race, travel);
+  }
+
+  /**
+   * The same with other books for the games of some seasons.
+   *
+   * @param books the books by season
+   */
+  public Settings withSeasons(Map<Season, SeasonBooks> books) {
+    return new Settings(window, book, others, books, manpower, race, travel);
+  }
+
+  /**
+   * The same by the books of a game's season.
+   *
+   * @param date day of the game, where the sheet has it
+   */
+  Settings on(Optional<LocalDate> date) {
+    return date.flatMap(Season::on)
+        .map(seasons::get)
+        .map(b -> withBook(b.book()).withOthers(b.others()))
+        .orElse(this);
+  }
+
+  /**
+   * The book of a game.
+   *
+   * @param date day of the game, where the sheet has it
+   */
+  public IcingBook bookOn(Optional<LocalDate> date) {
+    return on(date).book();
   }
 
   /**
@@ -65,7 +103,7 @@ public record Settings(
    * @param books the books
    */
   public Settings withOthers(List<IcingBook> books) {
-    return new Settings(window, book, books, manpower, race, travel);
+    return new Settings(window, book, books, seasons, manpower, race, travel);
   }
 
   /**
@@ -74,7 +112,7 @@ public record Settings(
    * @param source what wins
    */
   public Settings withManpower(ManpowerSource source) {
-    return new Settings(window, book, others, source, race, travel);
+    return new Settings(window, book, others, seasons, source, race, travel);
   }
 
   /**
@@ -83,6 +121,6 @@ public record Settings(
    * @param other its settings
    */
   public Settings withRace(RaceSettings other) {
-    return new Settings(window, book, others, manpower, other, travel);
+    return new Settings(window, book, others, seasons, manpower, other, travel);
   }
 }

@@ -9,7 +9,8 @@ import java.util.List;
  * <p>A draw blown dead at once is often not written, only the touches and the stoppage after it;
  * the next draw then stands where the clock stood at the stoppage before, and that stoppage is why
  * it is where it is: play in between did not count. Otherwise the clock was mended at the whistle,
- * and rows that stand later than the draw happened just before it.
+ * and rows that stand later than the draw happened just before it. A stoppage or penalty that alone
+ * stands a second before the rows around it is put level with the row before it.
  */
 final class ClockSetBack {
 
@@ -33,11 +34,41 @@ final class ClockSetBack {
     this.voidFrom = new int[rows.size()];
     Arrays.fill(voidFrom, -1);
     this.elapsed = rows.stream().mapToDouble(PlayRow::elapsed).toArray();
-    for (int draw = 1; draw < rows.size(); draw++) {
-      if (rows.get(draw).action() == Action.FACEOFF) {
-        before(draw);
+    for (int i = 1; i < rows.size(); i++) {
+      if (rows.get(i).action() == Action.FACEOFF) {
+        before(i);
+      } else if (rows.get(i).action() == Action.STOPPAGE
+          || rows.get(i).action() == Action.PENALTY) {
+        atTheWhistle(i);
       }
     }
+  }
+
+  /**
+   * A whistle up to a second before the row before it. Where the draw after it stands as early, the
+   * clock was set back for good, and the rows before the whistle happened no later than it.
+   */
+  private void atTheWhistle(int whistle) {
+    double back = elapsed[whistle - 1] - elapsed[whistle];
+    if (!samePeriod(whistle - 1, whistle) || back <= 0 || back > MENDED_S) {
+      return;
+    }
+    int next = whistle + 1;
+    boolean forGood =
+        next < rows.size()
+            && samePeriod(whistle, next)
+            && rows.get(next).elapsed() < elapsed[whistle - 1];
+    if (!forGood) {
+      elapsed[whistle] = elapsed[whistle - 1];
+      return;
+    }
+    for (int i = whistle - 1; i >= 0 && samePeriod(i, whistle); i--) {
+      elapsed[i] = Math.min(elapsed[i], elapsed[whistle]);
+    }
+  }
+
+  private boolean samePeriod(int i, int k) {
+    return rows.get(i).period() == rows.get(k).period();
   }
 
   /** The row after which play up to the next draw did not count; -1 for a row that counts. */

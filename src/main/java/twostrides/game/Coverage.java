@@ -18,6 +18,10 @@ public record Coverage(List<String> present, Map<String, String> costs) {
   private static final String NO_VIDEO =
       "rows cannot be found on the video, unless a sync sheet says which clock is which second";
 
+  private static final String NO_MANPOWER =
+      "strength is read from penalty rows alone, and is unknown in a game without any; icing is inferred"
+          + " where the rulebook needs no strength, or the penalty rows say it";
+
   /** Copies. */
   public Coverage {
     present = List.copyOf(present);
@@ -54,7 +58,40 @@ public record Coverage(List<String> present, Map<String, String> costs) {
           "rows with action stoppage",
           "what stopped play is worked out from the next face-off; where it cannot be, the cause says unknown");
     }
+    if (!season.games().isEmpty()) {
+      partly(season, columns, costs);
+    }
     return new Coverage(present, costs);
+  }
+
+  /** What only some rows lack. */
+  private static void partly(Season season, Set<String> columns, Map<String, String> costs) {
+    List<PlayRow> rows = season.games().stream().flatMap(g -> g.rows().stream()).toList();
+    List<PlayRow> penalties = rows.stream().filter(r -> r.action() == Action.PENALTY).toList();
+    long bare = penalties.stream().filter(r -> r.penalty().isEmpty()).count();
+    if (penalties.isEmpty()) {
+      costs.put(
+          "rows with action penalty",
+          "strength rests on the manpower columns, and a penalty's end is not known");
+    } else if (bare > 0) {
+      costs.put(
+          "penalty in " + bare + " of " + penalties.size() + " penalty rows",
+          "each counts as a minor penalty");
+    }
+    List<PlayRow> control = rows.stream().filter(PlayRow::control).toList();
+    long nameless = control.stream().filter(r -> r.player().isEmpty()).count();
+    if (columns.contains(SheetForms.PLAYER) && 2 * nameless > control.size()) {
+      costs.put(
+          "player in " + nameless + " of " + control.size() + " rows that have the puck",
+          playCosts().get(SheetForms.PLAYER));
+    }
+    long unknown = rows.stream().filter(r -> r.manpower().strength() == Strength.UNKNOWN).count();
+    boolean column =
+        columns.contains(SheetForms.SKATERS_FOR) || columns.contains(SheetForms.SKATERS_HOME);
+    if (column && 2 * unknown > rows.size()) {
+      costs.put(
+          "skaters of both teams in " + unknown + " of " + rows.size() + " rows", NO_MANPOWER);
+    }
   }
 
   /** Columns that say the same as another one. */
@@ -63,7 +100,11 @@ public record Coverage(List<String> present, Map<String, String> costs) {
           SheetForms.SKATERS_FOR,
           SheetForms.SKATERS_HOME,
           SheetForms.SKATERS_AGAINST,
-          SheetForms.SKATERS_AWAY);
+          SheetForms.SKATERS_AWAY,
+          SheetForms.NET_FOR,
+          SheetForms.NET_HOME,
+          SheetForms.OPPONENT_SKATERS,
+          SheetForms.AWAY_SKATERS);
 
   private static void play(Season season, List<String> present) {
     Map<Action, Integer> actions = new TreeMap<>();
@@ -102,8 +143,8 @@ public record Coverage(List<String> present, Map<String, String> costs) {
     c.put(
         SheetForms.OUTCOME,
         "whether a pass was received is read from the next touch; goals are not seen");
-    c.put(SheetForms.SKATERS_FOR, "strength is unknown, and icing is not inferred");
-    c.put(SheetForms.SKATERS_AGAINST, "strength is unknown, and icing is not inferred");
+    c.put(SheetForms.SKATERS_FOR, NO_MANPOWER);
+    c.put(SheetForms.SKATERS_AGAINST, NO_MANPOWER);
     c.put(SheetForms.NET_FOR, "an empty net is read from a sixth skater only");
     c.put(SheetForms.PRESSURE, "the order in which to look at icings knows less");
     c.put(

@@ -126,13 +126,25 @@ public record Frame(
    * @param period period, from 1
    */
   public Place place(double writtenX, double writtenY, boolean actingIsHome, int period) {
+    return place(writtenX, writtenY, actingIsHome, homePlusX.contains(period));
+  }
+
+  /**
+   * A place as the sheet writes it, in the acting team's frame.
+   *
+   * @param writtenX along the rink, in the sheet's unit
+   * @param writtenY across the rink, in the sheet's unit
+   * @param actingIsHome whether the acting team is the home team
+   * @param homeAttacksPlusX whether the home team attacks +x, for a fixed view
+   */
+  Place place(double writtenX, double writtenY, boolean actingIsHome, boolean homeAttacksPlusX) {
     double x = unit.toMetres(writtenX - centerX);
     double y = unit.toMetres(writtenY - centerY) * (yLeft ? 1 : -1);
     boolean turned =
         switch (view) {
           case ACTING_TEAM -> false;
           case HOME_TEAM -> !actingIsHome;
-          case RINK_FIXED -> actingIsHome != homePlusX.contains(period);
+          case RINK_FIXED -> actingIsHome != homeAttacksPlusX;
         };
     Place here = new Place(x + 0.0, y + 0.0);
     return turned ? here.seenByOpponent() : here;

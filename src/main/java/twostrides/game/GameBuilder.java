@@ -2,6 +2,7 @@ package twostrides.game;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -27,10 +28,13 @@ final class GameBuilder {
   private final Frame frame;
   private final List<DoubtfulRow> doubtful;
 
-  GameBuilder(String id, Frame frame, List<DoubtfulRow> doubtful) {
+  private final Collection<Mend> mends;
+
+  GameBuilder(String id, Frame frame, List<DoubtfulRow> doubtful, Collection<Mend> mends) {
     this.id = id;
     this.frame = frame;
     this.doubtful = doubtful;
+    this.mends = mends;
   }
 
   /** The game, or empty when no two teams act in it. */
@@ -66,7 +70,19 @@ final class GameBuilder {
             "correct the name, or give the row its own game");
       }
     }
-    if (frame.view() == Frame.View.RINK_FIXED && !frame.endsGiven()) {
+    boolean fixed = frame.view() == Frame.View.RINK_FIXED && !frame.endsGiven();
+    if (fixed && rows.stream().anyMatch(r -> r.about().endsSaid())) {
+      for (ReadRow<PlayRow> r : rows) {
+        if (!r.about().endsSaid() && r.row().place().isPresent() && kept.remove(r.row())) {
+          setAside(
+              r,
+              SheetForms.HOME_ATTACKS,
+              "",
+              "plus_x or minus_x, as in other rows of game " + id,
+              "fill in the cell, or let the sheet map say it for every period");
+        }
+      }
+    } else if (fixed) {
       Ends.Finding ends = Ends.of(kept);
       if (ends == Ends.Finding.UNKNOWN) {
         rows.stream().filter(r -> kept.contains(r.row())).forEach(this::endsUnknown);
@@ -153,7 +169,11 @@ final class GameBuilder {
     for (int i = 0; i < rows.size(); i++) {
       ReadRow<PlayRow> r = rows.get(i);
       if (clock.voidFrom(i) < 0) {
-        kept.add(new ReadRow<>(r.source(), r.gameId(), r.about(), clock.mended(i)));
+        PlayRow row = clock.mended(i);
+        if (!row.equals(r.row())) {
+          mends.add(Mend.CLOCK);
+        }
+        kept.add(new ReadRow<>(r.source(), r.gameId(), r.about(), row));
         continue;
       }
       setAside(

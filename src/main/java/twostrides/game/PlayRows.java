@@ -2,11 +2,12 @@ package twostrides.game;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import twostrides.rink.Place;
 import twostrides.rulebook.penalty.PenaltyKind;
@@ -22,16 +23,31 @@ final class PlayRows {
 
   private static final Map<String, Boolean> VENUE = venue();
 
+  private static final Sides SKATERS = new Sides(SheetForms.SKATERS_HOME, SheetForms.SKATERS_AWAY);
+  private static final Sides NETS = new Sides(SheetForms.NET_HOME, SheetForms.NET_AWAY);
+  private static final Sides PLACES = new Sides(SheetForms.HOME_SKATERS, SheetForms.AWAY_SKATERS);
+  private static final Sides ON_ICE = new Sides(SheetForms.HOME_ON_ICE, SheetForms.AWAY_ON_ICE);
+
   private final Frame frame;
+  private final TeamWords words;
   private final String sheetName;
   private final String fallbackGame;
   private final List<DoubtfulRow> doubtful;
+  private final Collection<Mend> mends;
 
-  PlayRows(Frame frame, String sheetName, String fallbackGame, List<DoubtfulRow> doubtful) {
+  PlayRows(
+      Frame frame,
+      TeamWords words,
+      String sheetName,
+      String fallbackGame,
+      List<DoubtfulRow> doubtful,
+      Collection<Mend> mends) {
     this.frame = frame;
+    this.words = words;
     this.sheetName = sheetName;
     this.fallbackGame = fallbackGame;
     this.doubtful = doubtful;
+    this.mends = mends;
   }
 
   private static Map<String, Boolean> venue() {
@@ -48,10 +64,7 @@ final class PlayRows {
     Optional<Double> elapsed = in.elapsed();
     Optional<Action> action = in.requiredWord(SheetForms.ACTION, Action.words());
     boolean needsTeam = action.map(Action::needsTeam).orElse(true);
-    Optional<String> team =
-        needsTeam
-            ? in.requiredText(SheetForms.TEAM, "the acting team's name")
-            : in.text(SheetForms.TEAM);
+    Optional<String> team = words.team(in, needsTeam);
     Optional<LocalDate> date = in.date();
     Teams teams = teams(in, team);
     in.differ(
@@ -60,6 +73,7 @@ final class PlayRows {
         source.cell(SheetForms.AWAY).isPresent() ? SheetForms.AWAY : SheetForms.OPPONENT);
     boolean actingIsHome = actingIsHome(in, source, team, teams);
     int p = period.orElse(1);
+    boolean endsSaid = in.readHomeAttacks();
     Optional<Place> place = in.place(SheetForms.X, SheetForms.Y, actingIsHome, p);
     Optional<Place> target = in.place(SheetForms.TO_X, SheetForms.TO_Y, actingIsHome, p);
     Optional<Outcome> outcome = action.flatMap(a -> outcome(in, source, a));
@@ -71,18 +85,22 @@ final class PlayRows {
         action.equals(Optional.of(Action.PENALTY))
             ? in.word(SheetForms.PENALTY, PenaltyKind.words())
             : Optional.empty();
+    BySide side = new BySide(source, team, teams.home());
     Manpower manpower =
         new Manpower(
-            skaters(in, SheetForms.SKATERS_FOR, bySide(team, teams, true)),
-            skaters(in, SheetForms.SKATERS_AGAINST, bySide(team, teams, false)),
-            in.yesOrNo(SheetForms.NET_FOR),
-            in.yesOrNo(SheetForms.NET_AGAINST));
+            side.own(SheetForms.SKATERS_FOR, in::skaters, SKATERS),
+            side.other(SheetForms.SKATERS_AGAINST, in::skaters, SKATERS),
+            side.own(SheetForms.NET_FOR, in::yesOrNo, NETS),
+            side.other(SheetForms.NET_AGAINST, in::yesOrNo, NETS));
     Optional<Pressure> pressure = in.word(SheetForms.PRESSURE, Pressure.words());
     List<OnIce> skaters =
-        new ArrayList<>(in.skaters(SheetForms.OWN_SKATERS, true, actingIsHome, p));
-    skaters.addAll(in.skaters(SheetForms.OPPONENT_SKATERS, false, actingIsHome, p));
-    List<String> ownOnIce = in.names(SheetForms.ON_ICE);
-    List<String> opponentOnIce = in.names(SheetForms.OPPONENT_ON_ICE);
+        new ArrayList<>(
+            side.own(SheetForms.OWN_SKATERS, c -> in.skaters(c, true, actingIsHome, p), PLACES));
+    skaters.addAll(
+        side.other(
+            SheetForms.OPPONENT_SKATERS, c -> in.skaters(c, false, actingIsHome, p), PLACES));
+    List<String> ownOnIce = side.own(SheetForms.ON_ICE, in::names, ON_ICE);
+    List<String> opponentOnIce = side.other(SheetForms.OPPONENT_ON_ICE, in::names, ON_ICE);
     var video = in.video();
     var minutes = in.penaltyMinutes();
     if (!in.problems().isEmpty()) {
@@ -94,8 +112,8 @@ final class PlayRows {
             p,
             elapsed.orElseThrow(),
             team,
-            in.text(SheetForms.PLAYER),
-            in.text(SheetForms.OTHER_PLAYER),
+            in.id(SheetForms.PLAYER),
+            in.id(SheetForms.OTHER_PLAYER),
             action.orElseThrow(),
             outcome,
             place,
@@ -104,7 +122,7 @@ final class PlayRows {
             stop,
             penalty,
             minutes,
-            in.text(SheetForms.SERVED_BY),
+            in.id(SheetForms.SERVED_BY),
             pressure,
             skaters,
             ownOnIce,
@@ -114,7 +132,8 @@ final class PlayRows {
             source.line());
     ReadRow.AboutGame about =
         new ReadRow.AboutGame(
-            date, teams.home(), teams.away(), in.clockDecimals(), in.placeDecimals());
+            date, teams.home(), teams.away(), in.clockDecimals(), in.placeDecimals(), endsSaid);
+    mends.addAll(in.mends());
     return Optional.of(
         new ReadRow<>(source, in.text(SheetForms.GAME).orElse(fallbackGame), about, row));
   }
@@ -134,27 +153,36 @@ final class PlayRows {
     return new Teams(home, away);
   }
 
-  /** A team's skaters from its own column, or else from the column of home or away. */
-  private static OptionalInt skaters(RowReader in, String column, Optional<String> side) {
-    OptionalInt own = in.skaters(column);
-    return own.isEmpty() && side.isPresent() ? in.skaters(side.get()) : own;
+  /** What a row says of both teams: of the acting one and the other, or of home and away. */
+  private record BySide(SheetRow source, Optional<String> team, Optional<String> home) {
+
+    <T> T own(String column, Function<String, T> reading, Sides sides) {
+      return read(column, reading, sides, true);
+    }
+
+    <T> T other(String column, Function<String, T> reading, Sides sides) {
+      return read(column, reading, sides, false);
+    }
+
+    private <T> T read(String column, Function<String, T> reading, Sides sides, boolean acting) {
+      if (source.cell(column).isPresent() || team.isEmpty() || home.isEmpty()) {
+        return reading.apply(column);
+      }
+      return reading.apply(team.equals(home) == acting ? sides.home() : sides.away());
+    }
   }
 
-  /** Which of the columns of home and away is the acting team's, or the other's. */
-  private static Optional<String> bySide(Optional<String> team, Teams teams, boolean acting) {
-    if (team.isEmpty() || teams.home().isEmpty()) {
-      return Optional.empty();
-    }
-    boolean home = team.equals(teams.home());
-    return Optional.of(home == acting ? SheetForms.SKATERS_HOME : SheetForms.SKATERS_AWAY);
-  }
+  /** Two columns that say of home and away what two others say of the acting team and the other. */
+  private record Sides(String home, String away) {}
 
   private boolean actingIsHome(RowReader in, SheetRow source, Optional<String> team, Teams teams) {
     boolean places =
         frame.view() != Frame.View.ACTING_TEAM
             && present(source, SheetForms.X, SheetForms.OWN_SKATERS, SheetForms.OPPONENT_SKATERS);
     boolean skaters =
-        team.isPresent() && present(source, SheetForms.SKATERS_HOME, SheetForms.SKATERS_AWAY);
+        team.isPresent()
+            && Stream.of(SKATERS, NETS, PLACES, ON_ICE)
+                .anyMatch(s -> present(source, s.home(), s.away()));
     if ((places || skaters) && teams.home().isEmpty()) {
       in.problems()
           .add(

@@ -23,11 +23,13 @@ record ReadRow<T>(SheetRow source, String gameId, AboutGame about, T row) {
    * @param away the away team
    * @param clockDecimals decimals of the clock
    * @param placeDecimals decimals of places
+   * @param endsSaid whether the row says which way the home team attacks
    */
   record AboutGame(
       Optional<LocalDate> date,
       Optional<String> home,
       Optional<String> away,
       int clockDecimals,
-      int placeDecimals) {}
+      int placeDecimals,
+      boolean endsSaid) {}
 }

@@ -32,10 +32,16 @@ public final class RowReader {
   private static final Pattern MINUTES = Pattern.compile("(\\d{1,3}):([0-5]\\d(?:[.,]\\d{1,3})?)");
 
   /**
-   * Places up to this far outside the boards are a slip of the pointer, farther is an error:
+   * Places up to this far outside the boards are a slip of the pointer and stay as they are:
    * metres, assumed.
    */
   private static final double BOARD_SLACK = 0.5;
+
+  /** Places up to this far outside are put on the boards, farther is an error: metres, assumed. */
+  private static final double MENDED_SLACK = 1;
+
+  /** An id that a spreadsheet has made a decimal number of. */
+  private static final Pattern DECIMAL_ID = Pattern.compile("(\\d+)\\.0+");
 
   /** A skater faster than this is a slip, m/s: above the fastest reported, 10.95. Assumed. */
   static final double FASTEST = 12;
@@ -54,6 +60,11 @@ public final class RowReader {
   private static final int PLACE = 2;
 
   private static final int PLACE_AND_SPEED = 4;
+
+  /** The same with the speed and a vector along which it goes. */
+  private static final int PLACE_SPEED_DIRECTION = 5;
+
+  private static final Set<Integer> LENGTHS = Set.of(PLACE, PLACE_AND_SPEED, PLACE_SPEED_DIRECTION);
   private static final double LEAST_PENALTY_MIN = 0.5;
   private static final double MOST_PENALTY_MIN = 20;
 
@@ -62,11 +73,15 @@ public final class RowReader {
 
   private static final Map<String, Boolean> YES_NO = yesNo();
 
+  private static final Map<String, Boolean> ATTACKS = Map.of("plus_x", true, "minus_x", false);
+
   private final SheetRow row;
   private final Frame frame;
   private final List<Problem> problems = new ArrayList<>();
+  private final List<Mend> mends = new ArrayList<>();
   private int clockDecimals;
   private int placeDecimals;
+  private Optional<Boolean> homePlusX = Optional.empty();
 
   /**
    * A reader of one row.
@@ -82,6 +97,29 @@ public final class RowReader {
   /** What is doubtful about the cells read so far; the list grows with the reading. */
   public List<Problem> problems() {
     return problems;
+  }
+
+  /** What was put right in the cells read so far; the list grows with the reading. */
+  List<Mend> mends() {
+    return mends;
+  }
+
+  /**
+   * An id or a name: 26.0, which a spreadsheet makes of 26, is 26.
+   *
+   * @param column our column
+   */
+  Optional<String> id(String column) {
+    return text(column).map(this::withoutDecimal);
+  }
+
+  private String withoutDecimal(String id) {
+    Matcher m = DECIMAL_ID.matcher(id);
+    if (!m.matches()) {
+      return id;
+    }
+    mends.add(Mend.ID);
+    return m.group(1);
   }
 
   /** Decimals written in the clock. */
@@ -290,6 +328,7 @@ public final class RowReader {
         Arrays.stream(cell.get().text().split(";", -1))
             .map(String::strip)
             .filter(n -> !n.isEmpty())
+            .map(this::withoutDecimal)
             .toList();
     Set<String> different = new LinkedHashSet<>(names);
     if (different.size() < names.size() || names.size() > MOST_ON_ICE) {
@@ -365,11 +404,52 @@ public final class RowReader {
     }
     placeDecimals =
         Math.max(placeDecimals, Math.max(decimals(x.get().text()), decimals(y.get().text())));
-    Place p = frame.place(px.get(), py.get(), actingIsHome, period);
+    Place p = framed(px.get(), py.get(), actingIsHome, period);
     Rink rink = frame.rink();
-    outside(x.get(), p.x(), rink.length() / 2, "along the rink");
-    outside(y.get(), p.y(), rink.width() / 2, "across the rink");
-    return Optional.of(p);
+    outside(x.get(), p.x(), rink.length() / 2, MENDED_SLACK, "along the rink");
+    outside(y.get(), p.y(), rink.width() / 2, MENDED_SLACK, "across the rink");
+    Place inside =
+        new Place(onTheBoards(p.x(), rink.length() / 2), onTheBoards(p.y(), rink.width() / 2));
+    if (!inside.equals(p)) {
+      mends.add(Mend.PLACE);
+    }
+    return Optional.of(inside);
+  }
+
+  private Place framed(double x, double y, boolean actingIsHome, int period) {
+    return homePlusX.isPresent()
+        ? frame.place(x, y, actingIsHome, homePlusX.get())
+        : frame.place(x, y, actingIsHome, period);
+  }
+
+  /**
+   * Which way the home team attacks in this row; places that are read afterward follow it. Only a
+   * sheet fixed to the rink may say so.
+   *
+   * @return whether the row says it
+   */
+  boolean readHomeAttacks() {
+    homePlusX = word(SheetForms.HOME_ATTACKS, ATTACKS);
+    if (homePlusX.isPresent() && frame.view() != Frame.View.RINK_FIXED) {
+      doubt(
+          SheetForms.HOME_ATTACKS,
+          "no direction of attack, as the sheet map does not say that places are fixed to the rink",
+          "write view = \"rink_fixed\" under [place], or leave home_attacks out");
+    }
+    return homePlusX.isPresent();
+  }
+
+  /** Speed along and across in the sheet's unit a second: written so, or as speed and direction. */
+  private static double[] velocity(double[] g) {
+    if (g.length == PLACE) {
+      return new double[2];
+    }
+    if (g.length == PLACE_AND_SPEED) {
+      return new double[] {g[2], g[3]};
+    }
+    double length = Math.hypot(g[3], g[4]);
+    double share = length > 0 ? g[2] / length : 0;
+    return new double[] {share * g[3], share * g[4]};
   }
 
   /**
@@ -383,17 +463,16 @@ public final class RowReader {
   List<OnIce> skaters(String column, boolean own, boolean actingIsHome, int period) {
     Optional<Cell> cell = row.cell(column);
     Optional<List<double[]>> groups =
-        read(
-            column,
-            c -> c.groups(SheetForms.SKATERS, Set.of(PLACE, PLACE_AND_SPEED), SheetForms.WIDE));
+        read(column, c -> c.groups(SheetForms.SKATERS, LENGTHS, SheetForms.WIDE));
     List<OnIce> skaters = new ArrayList<>();
     for (double[] g : groups.orElse(List.of())) {
-      Place at = frame.place(g[0], g[1], actingIsHome, period);
-      boolean moving = g.length == PLACE_AND_SPEED;
-      Place after = moving ? frame.place(g[0] + g[2], g[1] + g[3], actingIsHome, period) : at;
+      Place at = framed(g[0], g[1], actingIsHome, period);
+      double[] v = velocity(g);
+      boolean moving = g.length > PLACE;
+      Place after = framed(g[0] + v[0], g[1] + v[1], actingIsHome, period);
       OnIce skater = new OnIce(own, at, moving, after.x() - at.x(), after.y() - at.y());
-      outside(cell.get(), at.x(), frame.rink().length() / 2, "along the rink");
-      outside(cell.get(), at.y(), frame.rink().width() / 2, "across the rink");
+      outside(cell.get(), at.x(), frame.rink().length() / 2, BOARD_SLACK, "along the rink");
+      outside(cell.get(), at.y(), frame.rink().width() / 2, BOARD_SLACK, "across the rink");
       double speed = Math.hypot(skater.vx(), skater.vy());
       if (speed > FASTEST) {
         problems.add(
@@ -419,8 +498,13 @@ public final class RowReader {
     return skaters;
   }
 
-  private void outside(Cell cell, double metres, double most, String direction) {
-    if (!(Math.abs(metres) <= most + BOARD_SLACK)) {
+  /** A place that is too far out to stay as it is, on the boards. */
+  private static double onTheBoards(double metres, double most) {
+    return Math.abs(metres) > most + BOARD_SLACK ? Math.copySign(most, metres) : metres;
+  }
+
+  private void outside(Cell cell, double metres, double most, double slack, String direction) {
+    if (!(Math.abs(metres) <= most + slack)) {
       problems.add(
           cell.problem(
               String.format(

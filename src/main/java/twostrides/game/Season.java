@@ -17,20 +17,26 @@ import twostrides.sheet.SheetException;
  * @param rowsRead rows of all sheets, headers not counted
  * @param setAside doubtful rows, in the order of the sheets and their lines
  * @param unreadable files that could not be read at all and were set aside whole
+ * @param frames how each game of play sheets writes clock and places, by its id
+ * @param mended how many cells or rows were put right and used, by what it was
  */
 public record Season(
     List<Game> games,
     List<TaggedGame> tagged,
     int rowsRead,
     List<DoubtfulRow> setAside,
-    List<SheetException> unreadable) {
+    List<SheetException> unreadable,
+    Map<String, Frame> frames,
+    Map<Mend, Integer> mended) {
 
-  /** Copies the lists. */
+  /** Copies. */
   public Season {
     games = List.copyOf(games);
     tagged = List.copyOf(tagged);
     setAside = List.copyOf(setAside);
     unreadable = List.copyOf(unreadable);
+    frames = Map.copyOf(frames);
+    mended = Collections.unmodifiableMap(new TreeMap<>(mended));
   }
 
   /** Rows that went into the tables. */

@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import twostrides.sheet.DoubtfulRow;
@@ -16,6 +18,7 @@ import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetMaps;
 import twostrides.sheet.SheetReader;
 import twostrides.sheet.SheetRow;
 
@@ -28,7 +31,7 @@ public final class SeasonReader {
   /** Rows from which on no two games agree in all their clocks and teams by chance. Assumed. */
   private static final int TELLING = 50;
 
-  private final Optional<SheetMap> map;
+  private final SheetMaps maps;
   private final boolean keepGoing;
   private final Usual usual;
   private final Map<String, List<ReadRow<PlayRow>>> playRows = new LinkedHashMap<>();
@@ -38,11 +41,12 @@ public final class SeasonReader {
   private final Map<List<When>, String> gameOfRows = new HashMap<>();
   private final List<DoubtfulRow> setAside = new ArrayList<>();
   private final List<SheetException> unreadable = new ArrayList<>();
+  private final List<Mend> mends = new ArrayList<>();
   private int rowsRead;
 
-  private SeasonReader(Optional<SheetMap> map, boolean keepGoing, Usual usual) {
+  private SeasonReader(SheetMaps maps, boolean keepGoing, Usual usual) {
     this.usual = usual;
-    this.map = map;
+    this.maps = maps;
     this.keepGoing = keepGoing;
   }
 
@@ -66,8 +70,9 @@ public final class SeasonReader {
    * @param keepGoing whether a file that cannot be read is set aside whole instead of stopping the
    *     run
    * @param eachFile told the number of files read so far, for a progress line
-   * @throws SheetException when a file cannot be read and {@code keepGoing} is off, or one period
-   *     of a game, or one game under two ids, stands in two sheets
+   * @throws SheetException when a file cannot be read and {@code keepGoing} is off, one period of a
+   *     game or one game under two ids stands in two sheets, or several
+   *     games stand in one
    */
   public static Season read(
       List<Path> files, Optional<SheetMap> map, boolean keepGoing, Consumer<Integer> eachFile)
@@ -84,8 +89,9 @@ public final class SeasonReader {
    *     run
    * @param usual rink and period where the map does not say
    * @param eachFile told the number of files read so far, for a progress line
-   * @throws SheetException when a file cannot be read and {@code keepGoing} is off, or one period
-   *     of a game, or one game under two ids, stands in two sheets
+   * @throws SheetException when a file cannot be read and {@code keepGoing} is off, one period of a
+   *     game or one game under two ids stands in two sheets, or several
+   *     games stand in one
    */
   public static Season read(
       List<Path> files,
@@ -94,7 +100,25 @@ public final class SeasonReader {
       Usual usual,
       Consumer<Integer> eachFile)
       throws SheetException {
-    SeasonReader reader = new SeasonReader(map, keepGoing, usual);
+    return read(files, SheetMaps.of(map), keepGoing, usual, eachFile);
+  }
+
+  /**
+   * Reads files in their order, each through its map.
+   *
+   * @param files sheets
+   * @param maps which sheet is read through which map
+   * @param keepGoing whether a file that cannot be read is set aside whole instead of stopping the
+   *     run
+   * @param usual rink and period where the map does not say
+   * @param eachFile told the number of files read so far, for a progress line
+   * @throws SheetException when a file cannot be read and {@code keepGoing} is off, or one period
+   *     of a game stands in two sheets
+   */
+  public static Season read(
+      List<Path> files, SheetMaps maps, boolean keepGoing, Usual usual, Consumer<Integer> eachFile)
+      throws SheetException {
+    SeasonReader reader = new SeasonReader(maps, keepGoing, usual);
     for (int i = 0; i < files.size(); i++) {
       reader.file(files.get(i));
       eachFile.accept(i + 1);
@@ -104,19 +128,22 @@ public final class SeasonReader {
 
   private void file(Path file) throws SheetException {
     try {
+      Optional<SheetMap> map = maps.of(file);
       SheetMap used = map.isPresent() ? map.get() : plainMapFor(file);
       Frame frame = Frame.of(used, Frame.View.ACTING_TEAM, usual);
       Sheet sheet = SheetReader.read(file, used);
+      List<Mend> mended = new ArrayList<>();
       List<DoubtfulRow> doubtful = new ArrayList<>(sheet.setAside());
       if (used.schema().equals(SheetForms.TAG)) {
-        TagRows rows = new TagRows(frame, sheet.name(), sheet.stem(), doubtful);
+        TagRows rows = new TagRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), doubtful, mended);
         take(sheet, tagRows, r -> rows.read(r), frame, t -> When.of(t));
       } else {
-        PlayRows rows = new PlayRows(frame, sheet.name(), sheet.stem(), doubtful);
+        PlayRows rows = new PlayRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), doubtful, mended);
         take(sheet, playRows, r -> rows.read(r), frame, t -> When.of(t));
       }
       rowsRead += sheet.rowsRead();
       setAside.addAll(doubtful);
+      mends.addAll(mended);
     } catch (SheetException e) {
       if (!keepGoing) {
         throw e;
@@ -222,14 +249,14 @@ public final class SeasonReader {
     }
   }
 
-  private Season season() {
+  private Season season() throws SheetException {
     List<Game> games = new ArrayList<>();
-    playRows.forEach(
-        (id, rows) ->
-            new GameBuilder(id, frames.get(id), setAside).play(rows).ifPresent(games::add));
+    for (Map.Entry<String, List<ReadRow<PlayRow>>> game : playRows.entrySet()) {
+      GamesApart.check(game.getKey(), game.getValue());
+      builder(game.getKey()).play(game.getValue()).ifPresent(games::add);
+    }
     List<TaggedGame> tagged = new ArrayList<>();
-    tagRows.forEach(
-        (id, rows) -> tagged.add(new GameBuilder(id, frames.get(id), setAside).tags(rows)));
+    tagRows.forEach((id, rows) -> tagged.add(builder(id).tags(rows)));
     Comparator<Optional<LocalDate>> byDate = Comparator.comparing(d -> d.orElse(LocalDate.MIN));
     games.sort(Comparator.comparing(Game::date, byDate).thenComparing(Game::id));
     tagged.sort(Comparator.comparing(TaggedGame::date, byDate).thenComparing(TaggedGame::id));
@@ -237,6 +264,12 @@ public final class SeasonReader {
     ordered.sort(
         Comparator.comparing((DoubtfulRow d) -> d.row().file())
             .thenComparingLong(d -> d.row().line()));
-    return new Season(games, tagged, rowsRead, ordered, unreadable);
+    Map<Mend, Integer> mended = new TreeMap<>();
+    mends.forEach(m -> mended.merge(m, 1, Integer::sum));
+    return new Season(games, tagged, rowsRead, ordered, unreadable, frames, mended);
+  }
+
+  private GameBuilder builder(String id) {
+    return new GameBuilder(id, frames.get(id), setAside, mends);
   }
 }

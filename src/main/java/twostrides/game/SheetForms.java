@@ -39,10 +39,17 @@ public final class SheetForms {
   static final String SKATERS_AWAY = "skaters_away";
   static final String OWN_SKATERS = "own_skaters";
   static final String OPPONENT_SKATERS = "opponent_skaters";
+  static final String HOME_SKATERS = "home_skaters";
+  static final String AWAY_SKATERS = "away_skaters";
   static final String ON_ICE = "on_ice";
   static final String OPPONENT_ON_ICE = "opponent_on_ice";
+  static final String HOME_ON_ICE = "home_on_ice";
+  static final String AWAY_ON_ICE = "away_on_ice";
   static final String NET_FOR = "net_for_empty";
   static final String NET_AGAINST = "net_against_empty";
+  static final String NET_HOME = "net_home_empty";
+  static final String NET_AWAY = "net_away_empty";
+  static final String HOME_ATTACKS = "home_attacks";
   static final String STOPPAGE = "stoppage";
   static final String PENALTY = "penalty";
   static final String PENALTY_MIN = "penalty_min";
@@ -62,7 +69,7 @@ public final class SheetForms {
   /** What a column of skaters holds. */
   static final String SKATERS =
       "places such as 3.2 -5.1; 8.0 2.2 4.1 -0.5: x and y of a skater, then speed along and across"
-          + " where it is known";
+          + " where it is known, or the speed and a vector along which it goes";
 
   /** What a column of players on the ice holds. */
   static final String ON_THE_ICE =
@@ -143,8 +150,14 @@ public final class SheetForms {
           new SettingSpec("rink", "name", TEXT, Set.of("nhl", "iihf"), "the rink's lengths"),
           new SettingSpec("date", "form", DATE_FORM, Set.of(), "form of dates"));
 
+  /** How a map says which words stand for the two teams. */
+  private static final List<SettingSpec> TEAM_SETTINGS =
+      List.of(
+          new SettingSpec("team", HOME, TEXT, Set.of(), "the word that stands for the home team"),
+          new SettingSpec("team", AWAY, TEXT, Set.of(), "the word that stands for the away team"));
+
   private static final List<SettingSpec> SETTINGS =
-      Stream.concat(CLOCK_SETTINGS.stream(), PLACE_SETTINGS.stream()).toList();
+      Stream.of(CLOCK_SETTINGS, TEAM_SETTINGS, PLACE_SETTINGS).flatMap(List::stream).toList();
 
   private static final List<ColumnSpec> GAME_COLUMNS =
       List.of(
@@ -158,6 +171,7 @@ public final class SheetForms {
           new ColumnSpec(PLAYER, false, "a player"),
           new ColumnSpec(X, false, "a place along the rink"),
           new ColumnSpec(Y, false, "a place across the rink"),
+          new ColumnSpec(HOME_ATTACKS, false, "plus_x or minus_x"),
           new ColumnSpec(PRESSURE, false, "none, light or heavy"),
           new ColumnSpec(VIDEO, false, "seconds of video, 0 or more"),
           new ColumnSpec(NOTE, false, "any text"));
@@ -180,10 +194,16 @@ public final class SheetForms {
               new ColumnSpec(SKATERS_AWAY, false, "a whole number from 3 to 6"),
               new ColumnSpec(OWN_SKATERS, false, SKATERS),
               new ColumnSpec(OPPONENT_SKATERS, false, SKATERS),
+              new ColumnSpec(HOME_SKATERS, false, SKATERS),
+              new ColumnSpec(AWAY_SKATERS, false, SKATERS),
               new ColumnSpec(ON_ICE, false, ON_THE_ICE),
               new ColumnSpec(OPPONENT_ON_ICE, false, ON_THE_ICE),
+              new ColumnSpec(HOME_ON_ICE, false, ON_THE_ICE),
+              new ColumnSpec(AWAY_ON_ICE, false, ON_THE_ICE),
               new ColumnSpec(NET_FOR, false, "yes or no"),
               new ColumnSpec(NET_AGAINST, false, "yes or no"),
+              new ColumnSpec(NET_HOME, false, "yes or no"),
+              new ColumnSpec(NET_AWAY, false, "yes or no"),
               new ColumnSpec(STOPPAGE, false, "one of the stoppage words"),
               new ColumnSpec(PENALTY, false, "one of the penalty words"),
               new ColumnSpec(PENALTY_MIN, false, "minutes of the penalty"),

@@ -1,6 +1,7 @@
 package twostrides.game;
 
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,21 +15,38 @@ final class TagRows {
 
   /** The words of docs/sheets.md; the pipeline knows them by the same words. */
   private static final Map<String, String> WAYS =
-      words("carry", "pass", "chip", "long clearance", "missed pass", "kept in");
+      words(
+          "carry",
+          "pass",
+          "chip",
+          "long clearance",
+          "missed pass",
+          "moved, means unknown",
+          "kept in");
 
   private static final Map<String, String> CENTER =
       words("gained", "released short", "lost short", "brought back", "stopped");
 
   private final Frame frame;
+  private final TeamWords teamWords;
   private final String sheetName;
   private final String fallbackGame;
   private final List<DoubtfulRow> doubtful;
+  private final Collection<Mend> mends;
 
-  TagRows(Frame frame, String sheetName, String fallbackGame, List<DoubtfulRow> doubtful) {
+  TagRows(
+      Frame frame,
+      TeamWords teamWords,
+      String sheetName,
+      String fallbackGame,
+      List<DoubtfulRow> doubtful,
+      Collection<Mend> mends) {
     this.frame = frame;
+    this.teamWords = teamWords;
     this.sheetName = sheetName;
     this.fallbackGame = fallbackGame;
     this.doubtful = doubtful;
+    this.mends = mends;
   }
 
   private static Map<String, String> words(String... words) {
@@ -52,7 +70,8 @@ final class TagRows {
     RowReader in = new RowReader(source, frame);
     Optional<Integer> period = in.period();
     Optional<Double> elapsed = in.elapsed();
-    Optional<String> team = in.requiredText(SheetForms.TEAM, "the team's name");
+    Optional<String> team = teamWords.team(in, true);
+    boolean endsSaid = in.readHomeAttacks();
     Optional<LocalDate> date = in.date();
     Optional<String> home = in.text(SheetForms.HOME);
     Optional<String> away = in.text(SheetForms.AWAY);
@@ -93,7 +112,7 @@ final class TagRows {
             elapsed.orElseThrow(),
             team.orElseThrow(),
             opponent,
-            in.text(SheetForms.PLAYER),
+            in.id(SheetForms.PLAYER),
             way.orElseThrow(),
             center,
             strength.orElse(Strength.UNKNOWN),
@@ -105,8 +124,9 @@ final class TagRows {
             video,
             sheetName,
             source.line());
+    mends.addAll(in.mends());
     ReadRow.AboutGame about =
-        new ReadRow.AboutGame(date, home, away, in.clockDecimals(), in.placeDecimals());
+        new ReadRow.AboutGame(date, home, away, in.clockDecimals(), in.placeDecimals(), endsSaid);
     return Optional.of(
         new ReadRow<>(source, in.text(SheetForms.GAME).orElse(fallbackGame), about, exit));
   }

@@ -1,5 +1,7 @@
 package twostrides.rulebook;
 
+import java.time.LocalDate;
+import java.time.Month;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -40,6 +42,18 @@ public record Season(int start) implements Comparable<Season> {
     return follows && start >= 1900 && start <= 2998
         ? Optional.of(new Season(start))
         : Optional.empty();
+  }
+
+  /**
+   * The season in which a day lies; empty for years that no league has played or will soon play.
+   * Seasons begin in July (assumed: the first camps open in July or August, and nobody plays for
+   * anything in June).
+   *
+   * @param day the day
+   */
+  public static Optional<Season> on(LocalDate day) {
+    int year = day.getYear() - (day.getMonth().compareTo(Month.JULY) < 0 ? 1 : 0);
+    return year >= 1900 && year <= 2998 ? Optional.of(new Season(year)) : Optional.empty();
   }
 
   @Override

@@ -124,7 +124,7 @@ public final class Season {
       List<Game> games, List<TaggedGame> tagged, Settings settings, SkatersAtRelease skaters) {
     return weigh(
         games.parallelStream().map(g -> GameReader.read(g, settings)).toList(),
-        tagged.stream().map(g -> TagReader.read(g, settings.book())).toList(),
+        tagged.stream().map(g -> TagReader.read(g, settings.bookOn(g.date()))).toList(),
         settings,
         skaters);
   }

@@ -180,6 +180,28 @@ public final class TableSchema<R> {
     return Table.create(name, filled);
   }
 
+  /**
+   * A column as docs/schema shows it.
+   *
+   * @param name name
+   * @param type what it holds
+   * @param words its unit, or the words that occur; empty for plain text and counts
+   * @param meaning what it is
+   */
+  public record Field(String name, Type type, String words, String meaning) {}
+
+  /** The columns, in their order. */
+  public List<Field> fields() {
+    return columns.stream()
+        .map(c -> new Field(c.name(), c.type(), c.words(), c.meaning()))
+        .toList();
+  }
+
+  /** What a row is. */
+  public String rows() {
+    return rows;
+  }
+
   /** The part of docs/tables.md: a heading and a Markdown table with a row a column. */
   public String guide() {
     StringBuilder out = new StringBuilder();

@@ -9,10 +9,16 @@ import java.util.Optional;
  * @param delimiter between cells; empty means found from the header line
  * @param charset of the bytes; empty means by byte order mark, else UTF-8
  * @param decimalMark between a number's whole and decimal digits, {@code .} or {@code ,}
+ * @param rows of JSON: the list whose objects are the rows; empty means the only one
  */
-record FileSettings(Optional<Character> delimiter, Optional<Charset> charset, char decimalMark) {
+record FileSettings(
+    Optional<Character> delimiter,
+    Optional<Charset> charset,
+    char decimalMark,
+    Optional<String> rows) {
   /** What holds without a map. */
-  static final FileSettings PLAIN = new FileSettings(Optional.empty(), Optional.empty(), '.');
+  static final FileSettings PLAIN =
+      new FileSettings(Optional.empty(), Optional.empty(), '.', Optional.empty());
 
   FileSettings {
     if (decimalMark != '.' && decimalMark != ',') {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 
 /** What the columns of one sheet mean: a map, bound to the sheet's headers. */
@@ -23,6 +25,7 @@ final class Layout {
   private final Map<String, Integer> rulePositions = new HashMap<>();
   private final Map<String, ColumnSpec> specs = new HashMap<>();
   private final Map<String, Slot> slots = new LinkedHashMap<>();
+  private final IdentityHashMap<Rule, Map<String, Slot>> ruled = new IdentityHashMap<>();
 
   /**
    * Binds a map to a sheet.
@@ -54,6 +57,11 @@ final class Layout {
         int position = position(condition.header(), condition.at());
         rulePositions.put(condition.header(), position);
       }
+      Map<String, Slot> set = new LinkedHashMap<>();
+      for (Map.Entry<String, Source> entry : rule.set().entrySet()) {
+        set.put(entry.getKey(), slot(entry.getKey(), entry.getValue(), path));
+      }
+      ruled.put(rule, set);
     }
     requireColumns(line);
   }
@@ -77,7 +85,9 @@ final class Layout {
                 + Wording.list(required),
             emptied
                 ? "Say in the map where the column comes from."
-                : "Add the column, or write a sheet map that says where it comes from.");
+                : "Add the column, or give a sheet map that says where it comes from: two-strides map "
+                    + file
+                    + " writes one to start from, and docs/sheets.md lists the columns.");
       }
     }
   }
@@ -104,19 +114,47 @@ final class Layout {
       return new Slot.Fixed(stem, words.getOrDefault(taken.get(), taken.get()));
     }
     if (source instanceof Source.Text t) {
-      List<Slot.Piece> pieces = new ArrayList<>();
-      for (Source.Piece p : t.pieces()) {
-        OptionalInt at = OptionalInt.empty();
-        if (p.column().isPresent()) {
-          Source.Column c = p.column().get();
-          at = OptionalInt.of(position(c.header(), c.at().orElseThrow()));
-        }
-        pieces.add(new Slot.Piece(p.text(), at));
+      return joined(t, h -> h, words);
+    }
+    if (source instanceof Source.Each e) {
+      List<Slot.Item> items = new ArrayList<>();
+      for (int n = 1; n <= e.count(); n++) {
+        int number = n;
+        UnaryOperator<String> name = h -> Source.Each.at(h, number);
+        items.add(
+            new Slot.Item(
+                positions(e.when(), name),
+                positions(e.unless(), name),
+                joined(e.text(), name, Map.of())));
       }
-      return new Slot.Joined(pieces, words);
+      return new Slot.Numbered(items, words);
     }
     String text = ((Source.Constant) source).text();
     return new Slot.Fixed(text, text);
+  }
+
+  private Slot.Joined joined(
+      Source.Text text, UnaryOperator<String> name, Map<String, String> words)
+      throws SheetException {
+    List<Slot.Piece> pieces = new ArrayList<>();
+    for (Source.Piece p : text.pieces()) {
+      OptionalInt at = OptionalInt.empty();
+      if (p.column().isPresent()) {
+        Source.Column c = p.column().get();
+        at = OptionalInt.of(position(name.apply(c.header()), c.at().orElseThrow()));
+      }
+      pieces.add(new Slot.Piece(p.text(), at));
+    }
+    return new Slot.Joined(pieces, words);
+  }
+
+  private Map<Integer, Set<String>> positions(
+      List<Rule.Condition> conditions, UnaryOperator<String> name) throws SheetException {
+    Map<Integer, Set<String>> positioned = new HashMap<>();
+    for (Rule.Condition c : conditions) {
+      positioned.put(position(name.apply(c.header()), c.at()), c.words());
+    }
+    return positioned;
   }
 
   /** The sheet's name without its folders: this message also stands in the book. */
@@ -144,6 +182,7 @@ final class Layout {
       boolean filled =
           slot instanceof Slot.Place
               || slot instanceof Slot.Joined
+              || slot instanceof Slot.Numbered
               || (slot instanceof Slot.Fixed f && !f.text().isEmpty());
       if (filled || map.isSetByRule(column)) {
         present.add(column);
@@ -202,6 +241,13 @@ final class Layout {
     return Collections.unmodifiableMap(slots);
   }
 
+  /** The same for a row: what its rule sets goes before. */
+  Map<String, Slot> slots(SheetRow row) {
+    Map<String, Slot> all = new LinkedHashMap<>(slots);
+    row.rule().ifPresent(r -> all.putAll(ruled.get(r)));
+    return all;
+  }
+
   /** The cell of one of our columns in a row of this sheet. */
   Optional<Cell> cell(SheetRow row, String column) {
     ColumnSpec spec = specs.get(column);
@@ -214,8 +260,7 @@ final class Layout {
               + "\", only "
               + Wording.nearestFirst(column, map.schema().columnNames()));
     }
-    Optional<String> ruled = row.rule().map(r -> r.set().get(column));
-    Slot slot = ruled.isPresent() ? new Slot.Fixed(ruled.get(), ruled.get()) : slots.get(column);
+    Slot slot = row.rule().map(r -> ruled.get(r).get(column)).orElse(slots.get(column));
     if (slot instanceof Slot.Place p && p.position() < row.cells().size()) {
       String value = row.cells().get(p.position()).strip();
       String text = Source.taken(p.take(), value).map(t -> p.words().getOrDefault(t, t)).orElse("");
@@ -223,8 +268,11 @@ final class Layout {
           ? Optional.empty()
           : Optional.of(new Cell(row, spec, new Cell.Origin(p.header(), false), value, text));
     }
-    if (slot instanceof Slot.Joined j) {
-      String text = j.of(row.cells());
+    if (slot instanceof Slot.Joined || slot instanceof Slot.Numbered) {
+      String text =
+          slot instanceof Slot.Joined j
+              ? j.of(row.cells())
+              : ((Slot.Numbered) slot).of(row.cells(), decimalMark());
       return text.isEmpty()
           ? Optional.empty()
           : Optional.of(new Cell(row, spec, new Cell.Origin(column, true), text, text));

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,6 +17,9 @@ import java.util.regex.PatternSyntaxException;
 final class MapColumns {
   /** A column of the sheet in braces. */
   private static final Pattern BRACES = Pattern.compile("\\{([^{}]+)\\}");
+
+  /** Numbered columns of one kind; a team's skaters, goalkeepers and bench. Assumed. */
+  private static final int MOST_NUMBERED = 50;
 
   private final MapTable top;
   private final SheetSchema schema;
@@ -45,14 +49,19 @@ final class MapColumns {
     }
     MapTable from = columns.table(column).orElseThrow();
     from.allowOnly(
-        List.of("column", "take", "file_name", "constant", "text"), "a key of a column's source");
+        List.of("column", "take", "file_name", "constant", "text", "each", "when", "unless"),
+        "a key of a column's source");
     long given =
         List.of("column", "file_name", "constant", "text").stream().filter(from::has).count();
-    if (given != 1 || (from.has("take") && !from.has("column"))) {
+    boolean alone =
+        (from.has("take") && !from.has("column"))
+            || (from.has("each") && !from.has("text"))
+            || ((from.has("when") || from.has("unless")) && !from.has("each"));
+    if (given != 1 || alone) {
       throw at.error(
           Wording.list(from.keys()),
           "exactly one of \"column\" (with or without \"take\"), \"file_name\", \"constant\" and"
-              + " \"text\"",
+              + " \"text\" (with or without \"each\", and \"when\" and \"unless\" with it)",
           "Keep the one that you mean.");
     }
     if (from.has("constant")) {
@@ -63,13 +72,28 @@ final class MapColumns {
       return new Source.FileName(whole ? Optional.empty() : pattern(from, "file_name"), at);
     }
     if (from.has("text")) {
-      return text(from);
+      return from.has("each") ? each(from) : text(from);
     }
     return new Source.Column(header(from, "column"), pattern(from, "take"), Optional.of(at));
   }
 
+  /** The same text for each of several numbered columns; # stands for the number. */
+  private static Source each(MapTable from) throws SheetException {
+    OptionalDouble most = from.number("each");
+    int count = (int) most.orElse(0);
+    if (count != most.orElse(0) || count < 1 || count > MOST_NUMBERED) {
+      throw from.at("each")
+          .error(
+              Cell.shown(most.orElse(0)),
+              "how many numbered columns there are, 1 to " + MOST_NUMBERED,
+              "Correct the number.");
+    }
+    return new Source.Each(
+        count, text(from), conditions(from, "when"), conditions(from, "unless"), from.at("each"));
+  }
+
   /** Text with the sheet's columns in braces. */
-  private static Source text(MapTable from) throws SheetException {
+  private static Source.Text text(MapTable from) throws SheetException {
     String text = from.text("text").orElse("");
     MapPlace at = from.at("text");
     List<Source.Piece> pieces = new ArrayList<>();
@@ -163,21 +187,13 @@ final class MapColumns {
 
   private Rule rule(MapTable table, MapPlace at) throws SheetException {
     table.allowOnly(List.of("when", "set", "skip"), "a key of a rule");
-    List<Rule.Condition> when = new ArrayList<>();
-    Optional<MapTable> conditions = table.table("when");
-    if (conditions.isPresent()) {
-      MapTable given = conditions.get();
-      for (String header : given.keys()) {
-        Set<String> words = Set.copyOf(given.wordList(header));
-        when.add(new Rule.Condition(header.strip(), words, given.at(header)));
-      }
-    }
-    Map<String, String> set = new LinkedHashMap<>();
+    List<Rule.Condition> when = conditions(table, "when");
+    Map<String, Source> set = new LinkedHashMap<>();
     Optional<MapTable> cells = table.table("set");
     if (cells.isPresent()) {
       cells.get().allowOnly(schema.columnNames(), "a column of a " + schema.name() + " sheet");
       for (String column : cells.get().keys()) {
-        set.put(column, cells.get().words(column).orElseThrow());
+        set.put(column, set(cells.get(), column));
       }
     }
     Optional<String> skip = table.text("skip").map(String::strip).filter(s -> !s.isEmpty());
@@ -188,5 +204,24 @@ final class MapColumns {
           "Keep the one that you mean.");
     }
     return new Rule(when, set, skip, at);
+  }
+
+  private static List<Rule.Condition> conditions(MapTable table, String key) throws SheetException {
+    List<Rule.Condition> conditions = new ArrayList<>();
+    Optional<MapTable> given = table.table(key);
+    if (given.isPresent()) {
+      for (String header : given.get().keys()) {
+        Set<String> words = Set.copyOf(given.get().wordList(header));
+        conditions.add(new Rule.Condition(header.strip(), words, given.get().at(header)));
+      }
+    }
+    return conditions;
+  }
+
+  /** What a rule puts into a column: words, or a source as in {@code [columns]}. */
+  private static Source set(MapTable cells, String column) throws SheetException {
+    return cells.isTable(column)
+        ? source(cells, column)
+        : new Source.Constant(cells.words(column).orElseThrow());
   }
 }

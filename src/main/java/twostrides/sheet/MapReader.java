@@ -25,15 +25,27 @@ final class MapReader {
   }
 
   static SheetMap read(Path toml, List<SheetSchema> schemas) throws SheetException {
+    Path name = toml.getFileName();
     SheetText text = SheetText.read(toml, Optional.of(StandardCharsets.UTF_8));
+    return read(text, name == null ? text.file() : name.toString(), schemas);
+  }
+
+  /**
+   * Reads the text of a map.
+   *
+   * @param text the text
+   * @param name what the map is called
+   * @param schemas the kinds of sheet that it may map
+   */
+  static SheetMap read(SheetText text, String name, List<SheetSchema> schemas)
+      throws SheetException {
     MapTable top = new MapTable(text.file(), "", parse(text));
     MapReader reader = new MapReader(top, schema(text.file(), top, schemas));
     reader.checkTables();
     MapColumns columns = new MapColumns(top, reader.schema);
-    Path name = toml.getFileName();
     return new SheetMap(
         reader.schema,
-        name == null ? text.file() : name.toString(),
+        name,
         reader.fileSettings(),
         columns.sources(),
         columns.words(),
@@ -91,13 +103,14 @@ final class MapReader {
       return FileSettings.PLAIN;
     }
     MapTable file = found.get();
-    file.allowOnly(List.of("delimiter", "charset", "decimal"), "a key of [file]");
+    file.allowOnly(List.of("delimiter", "charset", "decimal", "rows"), "a key of [file]");
     Optional<Character> delimiter = Optional.empty();
     if (file.has("delimiter")) {
       delimiter = Optional.of(oneOf(file, "delimiter", List.of(",", ";", "\t")).charAt(0));
     }
     char decimal = file.has("decimal") ? oneOf(file, "decimal", List.of(".", ",")).charAt(0) : '.';
-    return new FileSettings(delimiter, charset(file), decimal);
+    return new FileSettings(
+        delimiter, charset(file), decimal, file.text("rows").map(String::strip));
   }
 
   private static Optional<Charset> charset(MapTable file) throws SheetException {

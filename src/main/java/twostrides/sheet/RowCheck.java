@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 
 /** What is doubtful about a row before anyone asks what its cells mean. */
@@ -70,12 +69,11 @@ final class RowCheck {
 
   private List<Problem> takeProblems(SheetRow row) {
     List<Problem> problems = new ArrayList<>();
-    Set<String> ruled = row.rule().map(r -> r.set().keySet()).orElse(Set.of());
     layout
-        .slots()
+        .slots(row)
         .forEach(
             (column, slot) -> {
-              if (slot instanceof Slot.Place p && p.take().isPresent() && !ruled.contains(column)) {
+              if (slot instanceof Slot.Place p && p.take().isPresent()) {
                 String value = row.cells().get(p.position()).strip();
                 if (!value.isEmpty() && Source.taken(p.take(), value).isEmpty()) {
                   problems.add(

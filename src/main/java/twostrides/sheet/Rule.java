@@ -9,11 +9,11 @@ import java.util.Set;
  * A rule of a map: rows that hold certain words get certain cells, or are not used.
  *
  * @param when the conditions, all of which must hold; none means that every row fits
- * @param set our columns and what they then hold
+ * @param set our columns and what then fills them
  * @param skip why such a row is not used; empty when it is
  * @param at where the rule stands in the map
  */
-record Rule(List<Condition> when, Map<String, String> set, Optional<String> skip, MapPlace at) {
+record Rule(List<Condition> when, Map<String, Source> set, Optional<String> skip, MapPlace at) {
 
   /**
    * A condition on one cell.

@@ -103,7 +103,9 @@ public final class SetAside {
 
   /** The sheet's file name made safe for every system, numbered when another sheet took it. */
   private static String freeName(String file, Set<String> taken) {
-    String name = file.substring(file.lastIndexOf('/') + 1);
+    String given = Packed.unpackedName(file.substring(file.lastIndexOf('/') + 1));
+    // Rows of JSON are written as cells.
+    String name = SheetFiles.isJson(Path.of(given)) ? Sheet.stem(Path.of(given)) + ".csv" : given;
     int dot = name.lastIndexOf('.');
     String stem = safe(dot > 0 ? name.substring(0, dot) : name);
     String extension = dot > 0 ? "." + safe(name.substring(dot + 1)) : ".csv";

@@ -38,7 +38,7 @@ public record Sheet(
     }
   }
 
-  /** The file's name without its last extension. */
+  /** The file's name without its extension; {@code .csv.gz} is one. */
   public String stem() {
     return stem(file);
   }
@@ -49,7 +49,7 @@ public record Sheet(
   }
 
   static String stem(Path path) {
-    String name = fileName(path);
+    String name = Packed.unpackedName(fileName(path));
     int dot = name.lastIndexOf('.');
     return Records.composed(dot > 0 ? name.substring(0, dot) : name);
   }

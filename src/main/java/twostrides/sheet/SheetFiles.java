@@ -3,6 +3,7 @@ package twostrides.sheet;
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -19,7 +20,9 @@ import java.util.stream.Stream;
 
 /** Finds the sheets that a command line names. */
 public final class SheetFiles {
-  private static final List<String> EXTENSIONS = List.of(".csv", ".tsv", ".txt");
+  private static final List<String> EXTENSIONS =
+      List.of(".csv", ".tsv", ".txt", ".jsonl", ".ndjson");
+  private static final String JSON = ".json";
 
   /** Characters that make an argument a pattern. */
   private static final String PATTERN_CHARACTERS = "*?[{";
@@ -30,9 +33,10 @@ public final class SheetFiles {
   private SheetFiles() {}
 
   /**
-   * The sheets that arguments name: a file; a folder, for its own files that end in .csv, .tsv or
-   * .txt and do not begin with a dot; or a pattern such as {@code games/*.csv}, in which {@code **}
-   * reaches into folders.
+   * The sheets that arguments name: a file; a folder, for its own files that end in .csv, .tsv,
+   * .txt, .jsonl or .ndjson (or the same with .gz behind) and do not begin with a dot; or a pattern
+   * such as {@code games/*.csv}, in which {@code **} reaches into folders. A zip file stands for
+   * the sheets in it.
    *
    * @param args the arguments
    * @return each file once, in the order of file names, those of the same name in the order of
@@ -53,8 +57,10 @@ public final class SheetFiles {
         throw nothing(arg, "no sheet by that name");
       }
       for (Path file : files) {
-        refuseUnspeakable(file);
-        found.putIfAbsent(identity(file), file);
+        for (Path sheet : unpacked(arg, file)) {
+          refuseUnspeakable(sheet);
+          found.putIfAbsent(identity(sheet), sheet);
+        }
       }
     }
     List<Path> sorted = new ArrayList<>(found.values());
@@ -77,6 +83,59 @@ public final class SheetFiles {
           "a name in its letters",
           "Rename the file in plain letters, or use UTF-8 (on Linux: LC_ALL=C.UTF-8).");
     }
+  }
+
+  /** The sheets in a zip file, or the file itself. */
+  private static List<Path> unpacked(String arg, Path file) throws SheetException {
+    if (!Packed.isZip(file)) {
+      return List.of(file);
+    }
+    List<Path> sheets;
+    try {
+      sheets = Packed.inside(file).stream().filter(f -> isSheet(f) || isJson(f)).toList();
+    } catch (IOException | RuntimeException e) {
+      throw nothing(arg, "a zip file that cannot be unpacked");
+    }
+    if (sheets.isEmpty()) {
+      throw nothing(arg, "a zip file with no sheet in it");
+    }
+    return sheets;
+  }
+
+  /** Whether a sheet is JSON by its name: objects instead of lines of cells. */
+  static boolean isJson(Path file) {
+    return lowerName(file).endsWith(JSON) || isJsonLines(file);
+  }
+
+  /** Whether it has an object on each line by its name. */
+  static boolean isJsonLines(Path file) {
+    return lowerName(file).endsWith(".jsonl") || lowerName(file).endsWith(".ndjson");
+  }
+
+  private static String lowerName(Path file) {
+    return Packed.unpackedName(Sheet.fileName(file).toLowerCase(Locale.ROOT));
+  }
+
+  /**
+   * A sheet as messages call it: its path with forward slashes, in a zip file behind that file's.
+   *
+   * @param file the sheet
+   */
+  public static String display(Path file) {
+    return SheetText.display(file);
+  }
+
+  /**
+   * The files on the disk that hold sheets: zip files instead of what is in them.
+   *
+   * @param files sheets
+   */
+  public static List<Path> onDisk(List<Path> files) {
+    FileSystem disk = FileSystems.getDefault();
+    return files.stream()
+        .map(f -> f.getFileSystem() == disk ? f : Path.of(f.getFileSystem().toString()))
+        .distinct()
+        .toList();
   }
 
   private static SheetException nothing(String arg, String found) {
@@ -102,7 +161,7 @@ public final class SheetFiles {
   }
 
   private static boolean isSheet(Path file) {
-    String name = Sheet.fileName(file).toLowerCase(Locale.ROOT);
+    String name = lowerName(file);
     return Files.isRegularFile(file)
         && !name.startsWith(".")
         && EXTENSIONS.stream().anyMatch(name::endsWith);

@@ -152,18 +152,24 @@ public final class SheetMap {
    */
   public List<String> notUsed(List<String> headers) {
     Set<String> used = new LinkedHashSet<>();
-    sources(headers)
-        .values()
-        .forEach(
-            s -> {
-              if (s instanceof Source.Column c) {
-                used.add(key(c.header()));
-              } else if (s instanceof Source.Text t) {
-                t.pieces().forEach(p -> p.column().ifPresent(c -> used.add(key(c.header()))));
-              }
-            });
+    sources(headers).values().forEach(s -> looksAt(s).forEach(h -> used.add(key(h))));
+    rules.forEach(r -> r.set().values().forEach(s -> looksAt(s).forEach(h -> used.add(key(h)))));
     rules.forEach(r -> r.when().forEach(c -> used.add(key(c.header()))));
     return headers.stream().filter(h -> !h.isEmpty() && !used.contains(key(h))).toList();
+  }
+
+  /** The sheet's columns that a source looks at. */
+  private static List<String> looksAt(Source source) {
+    if (source instanceof Source.Column c) {
+      return List.of(c.header());
+    }
+    if (source instanceof Source.Text t) {
+      return t.pieces().stream()
+          .flatMap(p -> p.column().stream())
+          .map(Source.Column::header)
+          .toList();
+    }
+    return source instanceof Source.Each e ? e.headers() : List.of();
   }
 
   FileSettings file() {

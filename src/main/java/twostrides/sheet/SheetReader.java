@@ -78,7 +78,10 @@ public final class SheetReader {
   }
 
   private static Records split(Path file, FileSettings settings) throws SheetException {
-    return Records.split(SheetText.read(file, settings.charset()), settings.delimiter());
+    SheetText text = SheetText.read(file, settings.charset());
+    return SheetFiles.isJson(file)
+        ? JsonRecords.read(text, settings.rows(), SheetFiles.isJsonLines(file))
+        : Records.split(text, settings.delimiter());
   }
 
   /** The column names in the first row, trimmed, no two alike. */

@@ -12,6 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -83,10 +85,14 @@ public final class SheetStream {
    *     before the place to blame may have been taken by then
    */
   public static void read(Path file, SheetMap map, Taker taker) throws SheetException {
+    if (SheetFiles.isJson(file)) {
+      readWhole(SheetReader.read(file, map), taker);
+      return;
+    }
     SheetStream stream = new SheetStream(file, map, taker);
     SheetText.refusePipe(file);
     MessageDigest digest = FilesRead.digest();
-    try (InputStream in = Files.newInputStream(file)) {
+    try (InputStream in = Packed.open(file)) {
       stream.rows(new BufferedInputStream(new DigestInputStream(in, digest)));
     } catch (IOException e) {
       throw stream.fault(e);
@@ -94,6 +100,19 @@ public final class SheetStream {
       throw stream.fault(e.getCause());
     }
     FilesRead.whole(file, digest);
+  }
+
+  /** Rows and rows set aside in the sheet's order. */
+  private static void readWhole(Sheet sheet, Taker taker) throws SheetException {
+    taker.header(sheet.columnsPresent());
+    Deque<DoubtfulRow> aside = new ArrayDeque<>(sheet.setAside());
+    for (SheetRow row : sheet.rows()) {
+      while (!aside.isEmpty() && aside.peek().row().line() <= row.line()) {
+        taker.setAside(aside.remove());
+      }
+      taker.row(row);
+    }
+    aside.forEach(taker::setAside);
   }
 
   /** Where the file is broken, as {@link SheetReader} would say it. */

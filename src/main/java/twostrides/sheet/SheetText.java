@@ -7,6 +7,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -14,6 +15,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.zip.ZipException;
 
 /**
  * The text of a file, decoded strictly, and the line that each character stands on. A byte order
@@ -72,8 +74,18 @@ final class SheetText {
    * @throws SheetException when the file is missing or its bytes are not text in that charset
    */
   static SheetText read(Path path, Optional<Charset> declared) throws SheetException {
-    String file = display(path);
-    byte[] bytes = bytes(path, file);
+    return of(display(path), bytes(path, display(path)), declared);
+  }
+
+  /**
+   * Decodes the bytes of a file.
+   *
+   * @param file the file as messages show it
+   * @param bytes its bytes
+   * @param declared the charset that a map declares
+   * @throws SheetException when the bytes are not text in that charset
+   */
+  static SheetText of(String file, byte[] bytes, Optional<Charset> declared) throws SheetException {
     Optional<Charset> marked = MARKED.stream().filter(c -> begins(bytes, mark(c))).findFirst();
     int start = marked.map(c -> mark(c).length).orElse(0);
     Charset charset = marked.or(() -> declared).orElse(StandardCharsets.UTF_8);
@@ -125,11 +137,17 @@ final class SheetText {
             "Look whether it is the right file; if it is, split it by game, the header line in each"
                 + " part, and name the folder of the parts.");
       }
-      byte[] bytes = Files.readAllBytes(path);
+      byte[] bytes = Packed.read(path);
       MessageDigest digest = FilesRead.digest();
       digest.update(bytes);
       FilesRead.whole(path, digest);
       return bytes;
+    } catch (ZipException e) {
+      throw SheetException.ofFile(
+          file,
+          "a file that cannot be unpacked (" + e.getMessage() + ")",
+          "a whole gzip file",
+          "Fetch it again, or unpack it yourself.");
     } catch (IOException e) {
       throw unreadable(path);
     }
@@ -137,7 +155,8 @@ final class SheetText {
 
   /** A path as messages show it: as given, with forward slashes. */
   static String display(Path path) {
-    return path.toString().replace('\\', '/');
+    boolean packed = path.getFileSystem() != FileSystems.getDefault();
+    return (packed ? path.getFileSystem().toString() + path : path.toString()).replace('\\', '/');
   }
 
   private static String decode(

@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Where the rows of one sheet find the text of one of our columns. */
 sealed interface Slot {
@@ -41,6 +43,56 @@ sealed interface Slot {
       }
       String all = filled ? out.toString().strip() : "";
       return words.getOrDefault(all, all);
+    }
+  }
+
+  /**
+   * Put together for each of several numbered columns, semicolons between them.
+   *
+   * @param items one for each number
+   * @param words our words for what comes out
+   */
+  record Numbered(List<Item> items, Map<String, String> words) implements Slot {
+    public Numbered {
+      items = List.copyOf(items);
+    }
+
+    /**
+     * What stands in a row; nothing where no numbered column counts.
+     *
+     * @param cells the row's cells
+     * @param decimalMark of the sheet: with a point, a comma stands between two numbers
+     */
+    String of(List<String> cells, char decimalMark) {
+      String all =
+          items.stream()
+              .filter(i -> i.counts(cells))
+              .map(i -> i.text().of(cells))
+              .map(t -> decimalMark == '.' ? t.replace(',', ' ') : t)
+              .filter(t -> !t.isEmpty())
+              .collect(Collectors.joining("; "));
+      return words.getOrDefault(all, all);
+    }
+  }
+
+  /**
+   * The text of one number.
+   *
+   * @param when cells and what must stand in them
+   * @param unless cells and what must not
+   * @param text the text
+   */
+  record Item(Map<Integer, Set<String>> when, Map<Integer, Set<String>> unless, Joined text) {
+    public Item {
+      when = Map.copyOf(when);
+      unless = Map.copyOf(unless);
+    }
+
+    private boolean counts(List<String> cells) {
+      return when.entrySet().stream()
+              .allMatch(e -> e.getValue().contains(cells.get(e.getKey()).strip()))
+          && unless.entrySet().stream()
+              .noneMatch(e -> e.getValue().contains(cells.get(e.getKey()).strip()));
     }
   }
 

@@ -1,5 +1,6 @@
 package twostrides.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -39,6 +40,42 @@ sealed interface Source {
   record Text(List<Piece> pieces) implements Source {
     public Text {
       pieces = List.copyOf(pieces);
+    }
+  }
+
+  /**
+   * Words put together for each of several numbered columns, with semicolons between them: {@code
+   * #} in a column's name stands for the number.
+   *
+   * @param count how many there are, from 1
+   * @param text the words
+   * @param when what must stand in the numbered columns
+   * @param unless what must not stand there
+   * @param at where the map says so
+   */
+  record Each(
+      int count, Text text, List<Rule.Condition> when, List<Rule.Condition> unless, MapPlace at)
+      implements Source {
+    public Each {
+      when = List.copyOf(when);
+      unless = List.copyOf(unless);
+    }
+
+    /** The sheet's columns that it looks at, one name for each number. */
+    List<String> headers() {
+      List<String> names = new ArrayList<>();
+      for (int n = 1; n <= count; n++) {
+        int number = n;
+        text.pieces().forEach(p -> p.column().ifPresent(c -> names.add(at(c.header(), number))));
+        when.forEach(c -> names.add(at(c.header(), number)));
+        unless.forEach(c -> names.add(at(c.header(), number)));
+      }
+      return names;
+    }
+
+    /** The name of a numbered column. */
+    static String at(String header, int number) {
+      return header.replace("#", Integer.toString(number));
     }
   }
 

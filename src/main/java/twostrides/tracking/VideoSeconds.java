@@ -55,7 +55,15 @@ public final class VideoSeconds {
     }
     List<Game> played = from.games().stream().map(this::game).toList();
     List<TaggedGame> tagged = from.tagged().stream().map(this::game).toList();
-    this.season = new Season(played, tagged, from.rowsRead(), from.setAside(), from.unreadable());
+    this.season =
+        new Season(
+            played,
+            tagged,
+            from.rowsRead(),
+            from.setAside(),
+            from.unreadable(),
+            from.frames(),
+            from.mended());
   }
 
   /**

@@ -51,9 +51,7 @@ class OpenMeasuredTest {
     sheets.names = List.of(FOLDER + "/*.tracking.csv");
     sheets.maps =
         List.of(
-            maps.resolve("womens-2022-tracking.toml"),
-            maps.resolve("womens-2022-power-play-starts.toml"),
-            maps.resolve("womens-2022-power-play-ends.toml"));
+            "womens-2022-tracking", "womens-2022-power-play-starts", "womens-2022-power-play-ends");
     sheets.syncNames = List.of(FOLDER + "/power_plays.csv");
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     TrackedSkaters tracked =

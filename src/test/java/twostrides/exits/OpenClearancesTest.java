@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.IntSummaryStatistics;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
@@ -99,7 +100,9 @@ class OpenClearancesTest {
                   List.of(
                       map("womens-2022-power-play-starts.toml").orElseThrow(),
                       map("womens-2022-power-play-ends.toml").orElseThrow()),
-                  GameSpan.of(new Season(List.of(game), List.of(), 0, List.of(), List.of())),
+                  GameSpan.of(
+                      new Season(
+                          List.of(game), List.of(), 0, List.of(), List.of(), Map.of(), Map.of())),
                   true)
               .of(game.id());
       Tracks tracks =

@@ -79,7 +79,15 @@ class SkatersInRowsTest {
     String where = "s.csv, line 2, column \"opponent_skaters\"";
     for (String cell :
         List.of(
-            "3.2", "1 2 3", "a b", "1 2;", "1 2; x 3", "99999 0", "1,5 2", "NaN 1", "1 2 3 4 5")) {
+            "3.2",
+            "1 2 3",
+            "a b",
+            "1 2;",
+            "1 2; x 3",
+            "99999 0",
+            "1,5 2",
+            "NaN 1",
+            "1 2 3 4 5 6")) {
       String message = problem("-5,6,,\"" + cell + "\"");
       assertTrue(message.contains(where) && message.contains("8.0 2.2 4.1 -0.5"), message);
     }

@@ -1,0 +1,151 @@
+package twostrides.sanity;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import twostrides.game.Action;
+import twostrides.game.Game;
+import twostrides.game.PlayRow;
+import twostrides.game.Season;
+import twostrides.game.TaggedExit;
+import twostrides.game.TaggedGame;
+
+/**
+ * Teams and players who are written in two ways: each way counts as somebody of its own. Capitals,
+ * blanks, composed and decomposed letters, a leading zero, and one number with two names.
+ */
+final class Spellings {
+
+  private static final int MOST_NAMED = 10;
+
+  private static final Pattern NUMBER = Pattern.compile("#?0*(\\d{1,2})(?:\\b\\s*(.*))?");
+
+  private static final Pattern LEADING_ZERO = Pattern.compile("(?<!\\d)0+(?=\\d)");
+
+  private static final String TEAMS = "";
+
+  /** Rows by spelling, by team; teams themselves under no team. */
+  private final Map<String, Map<String, Integer>> rows = new TreeMap<>();
+
+  private Spellings(Season season) {
+    for (Game g : season.games()) {
+      g.rows().forEach(this::count);
+    }
+    for (TaggedGame g : season.tagged()) {
+      for (TaggedExit e : g.exits()) {
+        count(TEAMS, e.team());
+        e.player().ifPresent(p -> count(e.team(), p));
+      }
+    }
+  }
+
+  private void count(PlayRow r) {
+    if (r.team().isPresent()) {
+      String team = r.team().get();
+      count(TEAMS, team);
+      r.player().ifPresent(p -> count(team, p));
+      if (r.action() == Action.PASS) {
+        r.otherPlayer().ifPresent(p -> count(team, p));
+      }
+    }
+  }
+
+  private void count(String team, String name) {
+    rows.computeIfAbsent(team, t -> new TreeMap<>()).merge(name, 1, Integer::sum);
+  }
+
+  /** One who is written in several ways. */
+  private record Twice(String team, List<Map.Entry<String, Integer>> ways) {
+    /** Rows that count for somebody else than most. */
+    int lost() {
+      return ways.stream().skip(1).mapToInt(Map.Entry::getValue).sum();
+    }
+
+    String words() {
+      String all =
+          ways.stream()
+              .map(w -> "\"" + w.getKey() + "\" in " + w.getValue() + " rows")
+              .reduce((a, b) -> a + ", " + b)
+              .orElseThrow();
+      return team.equals(TEAMS) ? "a team: " + all : team + ": " + all;
+    }
+  }
+
+  static List<Doubt> of(Season season) {
+    Spellings s = new Spellings(season);
+    List<Twice> found = new ArrayList<>();
+    s.rows.forEach((team, names) -> found.addAll(twice(team, names)));
+    found.sort(Comparator.comparingInt(Twice::lost).reversed());
+    if (found.isEmpty()) {
+      return List.of();
+    }
+    String named =
+        found.stream()
+            .limit(MOST_NAMED)
+            .map(Twice::words)
+            .reduce((a, b) -> a + "; " + b)
+            .orElseThrow();
+    int more = found.size() - Math.min(found.size(), MOST_NAMED);
+    return List.of(
+        Doubt.warn(
+            "names",
+            "one name in several spellings: " + named + (more > 0 ? "; and " + more + " more" : ""),
+            "one spelling for each team and player",
+            "Write them alike in the sheets; until then each spelling counts as somebody else."));
+  }
+
+  private static List<Twice> twice(String team, Map<String, Integer> names) {
+    Map<String, List<Map.Entry<String, Integer>>> alike = new TreeMap<>();
+    names
+        .entrySet()
+        .forEach(n -> alike.computeIfAbsent(key(n.getKey()), k -> new ArrayList<>()).add(n));
+    if (!team.equals(TEAMS)) {
+      byNumber(alike);
+    }
+    return alike.values().stream()
+        .filter(ways -> ways.size() > 1)
+        .map(
+            ways ->
+                new Twice(
+                    team,
+                    ways.stream()
+                        .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
+                        .toList()))
+        .toList();
+  }
+
+  /** Names that begin with one number are put together, whatever comes after it. */
+  private static void byNumber(Map<String, List<Map.Entry<String, Integer>>> alike) {
+    Map<String, String> first = new TreeMap<>();
+    for (String key : List.copyOf(alike.keySet())) {
+      Optional<String> number = number(key);
+      if (number.isPresent()) {
+        String before = first.putIfAbsent(number.get(), key);
+        if (before != null) {
+          alike.get(before).addAll(alike.remove(key));
+        }
+      }
+    }
+  }
+
+  private static Optional<String> number(String key) {
+    Matcher m = NUMBER.matcher(key);
+    return m.matches() ? Optional.of(m.group(1)) : Optional.empty();
+  }
+
+  private static String key(String written) {
+    String plain =
+        Normalizer.normalize(written, Normalizer.Form.NFKC)
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("\\s+", " ")
+            .strip();
+    return LEADING_ZERO.matcher(plain).replaceAll("");
+  }
+}
