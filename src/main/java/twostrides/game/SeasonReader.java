@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -71,8 +70,7 @@ public final class SeasonReader {
    *     run
    * @param eachFile told the number of files read so far, for a progress line
    * @throws SheetException when a file cannot be read and {@code keepGoing} is off, one period of a
-   *     game or one game under two ids stands in two sheets, or several
-   *     games stand in one
+   *     game or one game under two ids stands in two sheets, or several games stand in one
    */
   public static Season read(
       List<Path> files, Optional<SheetMap> map, boolean keepGoing, Consumer<Integer> eachFile)
@@ -90,8 +88,7 @@ public final class SeasonReader {
    * @param usual rink and period where the map does not say
    * @param eachFile told the number of files read so far, for a progress line
    * @throws SheetException when a file cannot be read and {@code keepGoing} is off, one period of a
-   *     game or one game under two ids stands in two sheets, or several
-   *     games stand in one
+   *     game or one game under two ids stands in two sheets, or several games stand in one
    */
   public static Season read(
       List<Path> files,
@@ -135,10 +132,12 @@ public final class SeasonReader {
       List<Mend> mended = new ArrayList<>();
       List<DoubtfulRow> doubtful = new ArrayList<>(sheet.setAside());
       if (used.schema().equals(SheetForms.TAG)) {
-        TagRows rows = new TagRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), doubtful, mended);
+        TagRows rows =
+            new TagRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), doubtful, mended);
         take(sheet, tagRows, r -> rows.read(r), frame, t -> When.of(t));
       } else {
-        PlayRows rows = new PlayRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), doubtful, mended);
+        PlayRows rows =
+            new PlayRows(frame, TeamWords.of(used), sheet.name(), sheet.stem(), doubtful, mended);
         take(sheet, playRows, r -> rows.read(r), frame, t -> When.of(t));
       }
       rowsRead += sheet.rowsRead();
