@@ -35,7 +35,8 @@ record PictureFiles(Path out, boolean pngs) {
   private void file(String id, Picture picture) {
     if (pngs) {
       try {
-        Files.write(out.resolve("charts").resolve(id + ".png"), picture.png().get());
+        Path charts = Files.createDirectories(out.resolve("charts"));
+        Files.write(charts.resolve(id + ".png"), picture.png().get());
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }

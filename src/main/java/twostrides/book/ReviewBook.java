@@ -107,7 +107,7 @@ public final class ReviewBook {
       BiConsumer<Integer, Integer> progress)
       throws IOException {
     for (String folder :
-        List.of("data", "teams", "players", "sheets", "charts", "clips/players", "clips/sheets")) {
+        List.of("data", "teams", "players", "sheets", "clips/players", "clips/sheets")) {
       Files.createDirectories(out.resolve(folder));
     }
     for (Table t : review.season().tables()) {
