@@ -41,7 +41,11 @@ class FiguresTest {
 
   /** Cells, drawings, cards, sheets, feet. */
   private static final String CHECKED_ELSEWHERE =
-      "td, th, svg, script, section.flag, ol.dearest, section.one, footer";
+      "td, th, svg, script, details.flag, ol.dearest, section.one, footer";
+
+  /** Where pictures may stand: {@link PictureFigures}, the cards here, {@link SheetFiguresTest}. */
+  private static final String KNOWN_PICTURES =
+      ":is(section.answer, details.flag, ol.dearest, section.one)";
 
   private static final String FOOTER =
       " Shares stand with the counts they come from; a 95 % interval is the range that fits the"
@@ -284,34 +288,19 @@ class FiguresTest {
   }
 
   @Test
-  void drawingsSayWhatTheirDataSay() {
+  void picturesSayWhatTheirDataSay() {
     int figures = 0;
     for (BookRun book : List.of(season, game, tags)) {
       for (Map.Entry<String, Document> page : book.pages.entrySet()) {
-        String name = page.getKey();
-        if (Set.of("index.html", "teams", "players").contains(PageTable.kind(name))) {
-          List<Element> drawings = page.getValue().select(".pair svg");
-          Want map = Drawings.map(book.releases(name));
-          assertTrue(map.fits(words(drawings.get(drawings.size() - 1))), name + ": " + map);
-          figures += ListFigures.OUTCOMES.size() + 1;
-          boolean few = book.exits(name).size() < 10;
-          assertEquals(
-              few ? 1 : 2, drawings.size(), name + ": bars only where one can say a share");
-          if (few) {
-            continue;
-          }
-          Want ways = Drawings.ways(book.exits(name));
-          assertTrue(ways.fits(words(drawings.get(0))), name + ": " + ways);
-          List<String> bars =
-              drawings.get(0).select("text").eachText().stream()
-                  .filter(t -> t.matches("\\d+ of \\d+\\b.*|\\+\\d+ unknown"))
-                  .toList();
-          assertEquals(Drawings.bars(book.exits(name)), bars, name);
-          figures += bars.size() + 1;
-        }
+        figures += new PictureFigures(book, page.getKey()).compare();
+        assertEquals(
+            List.of(),
+            page.getValue().select("img, svg:not(" + KNOWN_PICTURES + " svg)").eachText(),
+            page.getKey() + ": a picture that nobody checks");
       }
     }
-    System.out.println(figures + " figures in drawings recomputed.");
+    FIGURES.say("%d figures in pictures recomputed", figures);
+    assertTrue(figures > 1000, figures + " figures");
   }
 
   static String words(Element drawing) {
@@ -326,15 +315,15 @@ class FiguresTest {
       figures +=
           cards(
               book,
-              page.select("section.flag:not(.near):not(.look)"),
+              page.select("details.flag:not(.near):not(.look)"),
               ListFigures.dearest(book.data, false));
-      figures += cards(book, page.select("section.near"), ListFigures.nearMisses(book.data));
+      figures += cards(book, page.select("details.near"), ListFigures.nearMisses(book.data));
       List<BookData.Row> look = ListFigures.toLookAt(book.data);
       List<BookData.Row> opening = ListFigures.firstToLookAt(book.data);
       figures +=
           cards(
               book,
-              page.select("section.look"),
+              page.select("details.look"),
               look.stream().filter(r -> look.indexOf(r) < 10 || opening.contains(r)).toList());
       figures += dearest(book);
     }
@@ -342,7 +331,8 @@ class FiguresTest {
   }
 
   /** Each card says what its row says, in the order of the rows. */
-  private static int cards(BookRun book, List<Element> cards, List<BookData.Row> rows) {
+  private static int cards(BookRun book, List<Element> cards, List<BookData.Row> inOrder) {
+    List<BookData.Row> rows = ListFigures.ownFirst(book.data, inOrder);
     int figures = 0;
     assertEquals(rows.size(), cards.size());
     for (int at = 0; at < cards.size(); at++) {
@@ -350,24 +340,35 @@ class FiguresTest {
       BookData.Row row = rows.get(at);
       List<String> shown = new ArrayList<>(card.select("dd").eachText());
       List<Want> wants = new ArrayList<>(ListFigures.flagList(book.data, row));
-      String sentence = card.select("> p").text();
+      String sentence = card.select("> summary > p").text();
       assertEquals(row.get("sentence"), sentence);
       // Where the chance falls short the sentence says by what; then on what the chance rests.
       String said = sentence.replaceFirst("(; (a flag|trying) .*?)?\\. [A-Z].*$", "");
-      shown.addAll(List.of(said, card.select("h3").text(), words(card.selectFirst("svg"))));
+      shown.addAll(List.of(said, card.select("h3").text()));
       wants.add(ListFigures.flagSentence(row));
       wants.add(ListFigures.flagHeading(book.data, row));
-      wants.add(ListFigures.flagDrawing(row));
+      drawings(row, card, List.of("chart thumbnail", "chart wide", "chart narrow"), wants, shown);
       figures += fit(wants, shown);
     }
     return figures;
   }
 
-  /** The opening page's short lists: the same cards, with the drawings of the page of flags. */
+  /** All forms of a card's drawing; what is written in the large ones is in their words. */
+  private static void drawings(
+      BookData.Row row, Element card, List<String> forms, List<Want> wants, List<String> shown) {
+    List<Element> drawings = card.select("svg");
+    assertEquals(forms, drawings.stream().map(Element::className).toList());
+    for (Element drawing : drawings) {
+      wants.add(ListFigures.flagDrawing(row));
+      shown.add(words(drawing));
+      PictureFigures.written(card.id(), drawing, words(drawing), List.of());
+    }
+  }
+
+  /** The opening page's short list: the same cards, with the drawings of the page of flags. */
   private static int dearest(BookRun book) {
     int figures = 0;
-    List<BookData.Row> rows = new ArrayList<>(ListFigures.dearest(book.data, true));
-    rows.addAll(ListFigures.firstToLookAt(book.data));
+    List<BookData.Row> rows = ListFigures.clips(book.data);
     List<Element> items = book.pages.get("index.html").select("ol.dearest > li");
     assertEquals(rows.size(), items.size());
     for (int at = 0; at < items.size(); at++) {
@@ -375,9 +376,9 @@ class FiguresTest {
       Element item = items.get(at);
       List<Want> wants = new ArrayList<>(ListFigures.dearestList(book.data, row));
       wants.add(ListFigures.flagHeading(book.data, row));
-      wants.add(ListFigures.flagDrawing(row));
       List<String> shown = new ArrayList<>(item.select("dd").eachText());
-      shown.addAll(List.of(item.select("h3").text(), words(item.selectFirst("svg"))));
+      shown.add(item.select("h3").text());
+      drawings(row, item, List.of("chart wide", "chart narrow"), wants, shown);
       figures += fit(wants, shown);
       String card = item.select("h3 a").attr("href").replace("flags.html#", "");
       Element there = book.pages.get("flags.html").getElementById(card);
