@@ -188,7 +188,7 @@ public final class ReviewBook {
     values.put(
         "numbers",
         pictures.headed(
-            "team-numbers", TeamView.numbers("team-numbers", review, review.ourTeam())));
+            "team-numbers", TeamView.numbers("team-numbers", review, review.ourTeam(), "")));
     values.put(
         "ways",
         first
@@ -427,7 +427,8 @@ public final class ReviewBook {
     values.put(
         "numbers",
         pictures.headed(
-            id + "-numbers", TeamView.numbers(id + "-numbers", review, Optional.of(t.team()))));
+            id + "-numbers",
+            TeamView.numbers(id + "-numbers", review, Optional.of(t.team()), "../")));
     values.put(
         "ways",
         pictures.headed(
@@ -467,7 +468,9 @@ public final class ReviewBook {
     values.put("review", review);
     values.put("player", p);
     values.put("grids", numbers.players().of(p.team(), p.player()));
-    values.put("trend", trend(p, id + "-trend"));
+    values.put(
+        "trend",
+        pictures.headed(id + "-trend", TeamView.trend(id + "-trend", habit(p), games(p.team()))));
     values.put(
         "trendWords",
         TeamView.trendWords(numbers.players().habit(p.team(), p.player()), games(p.team())));
@@ -484,9 +487,8 @@ public final class ReviewBook {
     render(Links.file(p), "player.jte", values);
   }
 
-  private String trend(PlayerReview p, String id) {
-    Habit habit = numbers.players().habit(p.team(), p.player());
-    return pictures.headed(id, TeamView.trend(id, habit, games(p.team())));
+  private Habit habit(PlayerReview p) {
+    return numbers.players().habit(p.team(), p.player());
   }
 
   private int games(String team) {
@@ -504,8 +506,8 @@ public final class ReviewBook {
           new SheetCard(
               p,
               numbers.sheets().of(p),
-              TeamView.map(id + "-map", "Sent before the red line", p.releases(), rink).html(),
-              trend(p, id + "-trend")));
+              TeamView.map(id + "-map", "Sent before the red line", p.releases(), rink).paper(),
+              TeamView.trend(id + "-trend", habit(p), games(p.team())).paper()));
     }
     render(
         Links.sheets(t),

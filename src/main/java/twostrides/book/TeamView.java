@@ -40,8 +40,8 @@ final class TeamView {
 
   private TeamView() {}
 
-  /** A team in three numbers, each beside all teams. */
-  static Picture numbers(String id, SeasonReview review, Optional<String> team) {
+  /** A team in three numbers, each beside all teams, for a page so far {@code up} in the book. */
+  static Picture numbers(String id, SeasonReview review, Optional<String> team, String up) {
     Rows all = new Rows(review.season().exits());
     Rows own = team.map(t -> all.where(Columns.TEAM, t)).orElse(all);
     Kills kills = Kills.of(review.season(), team);
@@ -55,21 +55,21 @@ final class TeamView {
                     all.byGame(Shares::iced),
                     new Span(0, 25),
                     team,
-                    "icings.html"),
+                    up + "icings.html"),
                 number(
                     "sent before the red line, of pucks carried or passed out",
                     own.byGame(Shares::releasedShort),
                     all.byGame(Shares::releasedShort),
                     new Span(0, 50),
                     team,
-                    "icings.html"),
+                    up + "icings.html"),
                 number(
                     "kills without a goal against",
                     kills.withoutGoal(),
                     everybody.withoutGoal(),
                     new Span(0, 100),
                     team,
-                    "kill.html")))
+                    up + "kill.html")))
         .picture(id);
   }
 

@@ -1,7 +1,16 @@
 package twostrides.findings;
 
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import tech.tablesaw.api.DoubleColumn;
+import tech.tablesaw.api.IntColumn;
+import tech.tablesaw.api.StringColumn;
+import tech.tablesaw.api.Table;
 import twostrides.exits.AtCenter;
 import twostrides.exits.WayOut;
 import twostrides.game.Strength;
@@ -43,6 +52,54 @@ public final class Shares {
   public static Count iced(Rows exits) {
     return new Count(
         after(exits, FaceOffAfter.ICING).n(), exits.known(Columns.OWN_ZONE_RESTART).n());
+  }
+
+  /**
+   * Icings of exit attempts by way out as it is shown, and by the words of other columns: a row a
+   * group that occurs. Its columns: {@code shown_way}; those others; {@code attempts}; {@code
+   * icings} of the {@code n} attempts whose ending the sheet tells; {@code share}, 0 to 1, with its
+   * 95 % Wilson interval {@code low} to {@code high}, missing where n is too few to say a share.
+   * The interval takes attempts as independent; {@link Rows#byGame} allows for games that differ.
+   *
+   * @param exits rows of {@link Season#exits()}
+   * @param by columns of words to count apart by, such as {@link Columns#PLAYER}; rows are in the
+   *     order of the ways, then of these words
+   * @throws IllegalStateException when there is no such column
+   */
+  public static Table byWay(Table exits, String... by) {
+    StringColumn shown = StringColumn.create("shown_way");
+    List<StringColumn> words = Stream.of(by).map(StringColumn::create).toList();
+    IntColumn attempts = IntColumn.create(Columns.ATTEMPTS);
+    IntColumn icings = IntColumn.create("icings");
+    IntColumn n = IntColumn.create("n");
+    DoubleColumn share = DoubleColumn.create("share");
+    DoubleColumn low = DoubleColumn.create("low");
+    DoubleColumn high = DoubleColumn.create("high");
+    for (ShownWay way : ShownWay.values()) {
+      for (Map.Entry<List<String>, Rows> group : way.in(new Rows(exits)).by(by).entrySet()) {
+        Count iced = iced(group.getValue());
+        shown.append(way.label());
+        for (int i = 0; i < by.length; i++) {
+          words.get(i).append(group.getKey().get(i));
+        }
+        attempts.append(group.getValue().n());
+        icings.append(iced.successes());
+        n.append(iced.trials());
+        if (iced.tooFew()) {
+          Stream.of(share, low, high).forEach(DoubleColumn::appendMissing);
+        } else {
+          share.append(iced.share().orElseThrow());
+          low.append(iced.wilson().orElseThrow().low());
+          high.append(iced.wilson().orElseThrow().high());
+        }
+      }
+    }
+    DecimalFormat threePlaces =
+        new DecimalFormat("0.000", DecimalFormatSymbols.getInstance(Locale.ROOT));
+    Stream.of(share, low, high).forEach(c -> c.setPrintFormatter(threePlaces, ""));
+    return Table.create("icings by way out", shown)
+        .addColumns(words.toArray(StringColumn[]::new))
+        .addColumns(attempts, icings, n, share, low, high);
   }
 
   /** Exit attempts that an own-zone face-off of a cause followed. */

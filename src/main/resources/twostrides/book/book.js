@@ -488,8 +488,8 @@ var BOOK = (function () {
   }
   target();
   window.addEventListener('beforeprint', function () {
-    // Paper has no folds: flags and players print as they stand, long tables stay away.
-    Array.prototype.forEach.call(document.querySelectorAll('details.flag'), function (d) { d.open = true; });
+    // Paper has no folds: flags print whole, what is to be looked at as a line, long tables stay away.
+    Array.prototype.forEach.call(document.querySelectorAll('details.flag:not(.look):not(.near)'), function (d) { d.open = true; });
   });
   window.addEventListener('hashchange', function () {
     target();

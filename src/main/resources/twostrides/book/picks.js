@@ -5,7 +5,7 @@ var PICKS = (function () {
   'use strict';
   // Columns by what their heading leads to in numbers.html, in the order in which a coach asks, and
   // what a row may say without a column.
-  var LISTS = ['team', 'opponent', 'game', 'period', 'strength', 'way-out', 'kind', 'cause', 'what-came-of-it', 'ruling', 'face-off-won-by'];
+  var LISTS = ['team', 'opponent', 'game', 'period', 'strength', 'way-out', 'cleared', 'kind', 'cause', 'what-came-of-it', 'ruling', 'face-off-won-by'];
   var UNSHOWN = new Map([['opponent', 'Opponent'], ['strength', 'Strength'], ['way-out', 'Way out']]);
   var NAMES = ['player', 'unit'];
   var MANY = 20; // rows from which a table without lists and names is searched by its first column; assumed

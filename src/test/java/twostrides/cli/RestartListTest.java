@@ -162,6 +162,9 @@ class RestartListTest {
         lists("teams/01-glasswater-herons.html", REGION));
     assertEquals("Game; Period", lists("kill.html", "Every kill, Glasswater Herons"));
     assertEquals(
+        "Player; Opponent; Game; Period; Way out; Result",
+        lists("kill.html", "Every try to clear"));
+    assertEquals(
         "Let go by; Team; Game; Period; Strength", lists("flags.html", "Not flagged, because"));
     assertEquals("Strength; Way out", lists("index.html", "Ways out of Glasswater Herons"));
     assertEquals("Point", lists("rulings.html", "What this book says"));
@@ -170,6 +173,7 @@ class RestartListTest {
 
   private static String lists(String page, String region) {
     browser.driver().get(book.resolve(page).toUri().toString());
+    BookPagesTest.unfold(browser);
     assertFalse(BookPagesTest.firstCells(browser, region).isEmpty(), region);
     List<String> labels =
         browser
@@ -188,6 +192,7 @@ class RestartListTest {
   @Test
   void aUnitIsFoundByOneOfItsPlayers() {
     browser.driver().get(book.resolve("kill.html").toUri().toString());
+    BookPagesTest.unfold(browser);
     String region = "Units while shorthanded, " + OURS;
     List<String> all = BookPagesTest.cells(browser, region, 1);
     BookPagesTest.search(browser, region, "Unit").sendKeys("11 ilse");

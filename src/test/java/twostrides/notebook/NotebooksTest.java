@@ -37,9 +37,9 @@ class NotebooksTest {
           "game",
           "exits",
           "race",
+          "season",
+          "findings",
           "stats",
-          "review",
-          "numbers",
           "rulebook",
           "demo");
 

@@ -63,6 +63,20 @@ public record Picture(
         + "</section>\n";
   }
 
+  /**
+   * The narrow form with its title, to stand in a figure of a page to be printed: leads nowhere.
+   */
+  public String paper() {
+    return "<div class=\"paper\">"
+        + narrow
+            .replaceAll(
+                "<a href=\"[^\"]*\"><title>[^<]*</title>|</a>|<rect class=\"hit\"[^>]*/>", "")
+            .replaceFirst("role=\"group\"", "role=\"img\"")
+        + "</div>\n<figcaption>"
+        + Lettering.escaped(title)
+        + "</figcaption>\n";
+  }
+
   /** The text of {@code chart.css}, which a page with pictures needs once. */
   public static String styles() {
     try (InputStream in = Picture.class.getResourceAsStream("/twostrides/book/chart.css")) {
