@@ -91,16 +91,14 @@ class SheetFiguresTest {
     return FiguresTest.fit(wants, shown) + pictures(book, p, sheet.select("svg"));
   }
 
-  /** The habit and the map, each in both forms. */
+  /** The habit and the map, each in the form for paper. */
   private static int pictures(BookRun book, BookData.Player p, List<Element> pictures) {
     List<BookData.Row> releases = BookData.rows(book.data.releases, BookData.of(p));
     assertEquals(
-        List.of("chart wide", "chart narrow", "chart wide", "chart narrow"),
+        List.of("chart narrow", "chart narrow"),
         pictures.stream().map(Element::className).toList());
     return PictureFigures.trend(book, p, pictures.get(0))
-        + PictureFigures.trend(book, p, pictures.get(1))
-        + PictureFigures.map(book, releases, pictures.get(2))
-        + PictureFigures.map(book, releases, pictures.get(3));
+        + PictureFigures.map(book, releases, pictures.get(1));
   }
 
   /** The clips of a sheet: the moments with a video second, in their order, in their words. */

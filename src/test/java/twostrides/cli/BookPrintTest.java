@@ -37,7 +37,14 @@ class BookPrintTest {
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1280, 900);
-    book = SampleBook.of(dir.resolve("book"), SampleBook.games(), "--draws", "200", "--places", "sample-data/places");
+    book =
+        SampleBook.of(
+            dir.resolve("book"),
+            SampleBook.games(),
+            "--draws",
+            "200",
+            "--places",
+            "sample-data/places");
   }
 
   @AfterAll
