@@ -187,10 +187,14 @@ final class PictureFigures {
     return words(p.name(), svg, Drawings.trend(book.figures, p), List.of("0 25 50 75 100"));
   }
 
-  /** A player's releases, also on his sheet. */
-  static int map(BookRun book, List<BookData.Row> releases, Element svg) {
-    return words("map", svg, Drawings.map(releases), List.of())
-        + marks(svg, Drawings.marks(book.data, releases));
+  /** A player's releases. */
+  private static int map(BookRun book, List<BookData.Row> releases, Element svg) {
+    return onPaper(releases, svg) + marks(svg, Drawings.marks(book.data, releases));
+  }
+
+  /** The same on his sheet, where marks say nothing: nobody can point at paper. */
+  static int onPaper(List<BookData.Row> releases, Element svg) {
+    return words("map", svg, Drawings.map(releases), List.of());
   }
 
   private int stack(Element svg) {

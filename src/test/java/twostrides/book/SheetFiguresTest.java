@@ -98,7 +98,7 @@ class SheetFiguresTest {
         List.of("chart narrow", "chart narrow"),
         pictures.stream().map(Element::className).toList());
     return PictureFigures.trend(book, p, pictures.get(0))
-        + PictureFigures.map(book, releases, pictures.get(1));
+        + PictureFigures.onPaper(releases, pictures.get(1));
   }
 
   /** The clips of a sheet: the moments with a video second, in their order, in their words. */
