@@ -580,7 +580,7 @@ final class SentenceFigures {
                 + count(gained.k(), "restart")
                 + " after "
                 + count(gained.n(), "exit")
-                + " that gained center, each drawn toward an assumed value with the weight of 20 cases."));
+                + " that gained center, each adjusted toward an assumed value with the weight of 20 cases."));
     List<BookData.Row> near = ListFigures.nearMisses(d);
     if (!near.isEmpty()) {
       all.add(
