@@ -25,11 +25,11 @@ import twostrides.findings.FaceOffAfter;
 import twostrides.findings.LastGame;
 import twostrides.findings.Matched;
 import twostrides.findings.PlayerReview;
+import twostrides.findings.Profile;
 import twostrides.findings.RestartCosts;
 import twostrides.findings.SeasonReview;
 import twostrides.findings.ShownWay;
 import twostrides.findings.TeamReview;
-import twostrides.findings.WayCount;
 import twostrides.rink.Rink;
 import twostrides.season.Assessed;
 import twostrides.season.Flag;
@@ -101,13 +101,17 @@ final class IcingView {
         r.at().where().place().orElseThrow(), kind, Watch.at(r.at().when(), words));
   }
 
-  /** Which way out is safe: the share iced of each, and how often it is used. */
-  static Picture ways(String id, String title, List<WayCount> counts) {
+  /**
+   * Which way out is safe: the share iced of each, and how often it is used.
+   *
+   * @param profiles of one team, or of all; games of different teams are apart
+   */
+  static Picture ways(String id, String title, List<Profile> profiles) {
     List<DotLines.Row> rows = new ArrayList<>();
     for (ShownWay way : ShownWay.values()) {
-      List<WayCount> of = counts.stream().filter(c -> c.way() == way).toList();
       Clustered games =
-          of.stream().map(WayCount::byGame).reduce(new Clustered(List.of()), Clustered::plus);
+          new Clustered(
+              profiles.stream().flatMap(p -> p.total(way).byGame().clusters().stream()).toList());
       if (games.total().trials() > 0) {
         boolean trouble = games.total().successes() > 0 && !games.total().tooFew();
         rows.add(

@@ -108,14 +108,17 @@ public final class KillView {
   /** Every kill as a strip, by game. */
   Picture strips() {
     Map<String, List<Kill>> byGame = new LinkedHashMap<>();
-    own.kills().forEach(k -> byGame.computeIfAbsent(heading(k), g -> new ArrayList<>()).add(k));
+    for (Kill k : own.kills()) {
+      String game = k.team() + "\n" + k.from().game().id();
+      byGame.computeIfAbsent(game, g -> new ArrayList<>()).add(k);
+    }
     return new KillStrips(
             "Every kill",
-            byGame.entrySet().stream()
+            byGame.values().stream()
                 .map(
-                    e ->
+                    kills ->
                         new KillStrips.Game(
-                            e.getKey(), e.getValue().stream().map(this::strip).toList()))
+                            heading(kills.get(0)), kills.stream().map(this::strip).toList()))
                 .toList())
         .picture("kill-strips");
   }

@@ -35,11 +35,11 @@ import twostrides.findings.Numbers;
 import twostrides.findings.Opponent;
 import twostrides.findings.OtherBooks;
 import twostrides.findings.PlayerReview;
+import twostrides.findings.Profile;
 import twostrides.findings.RestartCosts;
 import twostrides.findings.SeasonReview;
 import twostrides.findings.Shares;
 import twostrides.findings.TeamReview;
-import twostrides.findings.WayCount;
 import twostrides.rink.Rink;
 import twostrides.season.Columns;
 import twostrides.season.Flag;
@@ -199,7 +199,7 @@ public final class ReviewBook {
                         IcingView.ways(
                             "team-ways",
                             "Which way out is safe: how often it was iced",
-                            t.profile().counts())))
+                            List.of(t.profile()))))
             .orElse(""));
     values.put("imprint", imprint);
     render("index.html", "index.jte", values);
@@ -209,10 +209,10 @@ public final class ReviewBook {
     Optional<String> ours = review.ourTeam();
     Optional<TeamReview> team =
         ours.flatMap(o -> review.teams().stream().filter(t -> t.team().equals(o)).findFirst());
-    List<WayCount> counts =
+    List<Profile> profiles =
         review.teams().stream()
             .filter(t -> ours.isEmpty() || ours.get().equals(t.team()))
-            .flatMap(t -> t.profile().counts().stream())
+            .map(TeamReview::profile)
             .toList();
     Map<String, Object> values = new HashMap<>();
     values.put("review", review);
@@ -229,7 +229,8 @@ public final class ReviewBook {
         "ways",
         pictures.headed(
             "icings-ways",
-            IcingView.ways("icings-ways", "Which way out is safe: how often it was iced", counts)));
+            IcingView.ways(
+                "icings-ways", "Which way out is safe: how often it was iced", profiles)));
     values.put("who", pictures.headed("icings-who", icings.who(ours)));
     values.put(
         "cost", pictures.headed("icings-cost", IcingView.cost("icings-cost", costs, ours, review)));
@@ -435,7 +436,7 @@ public final class ReviewBook {
             IcingView.ways(
                 id + "-ways",
                 "Which way out is safe: how often it was iced",
-                t.profile().counts())));
+                List.of(t.profile()))));
     values.put(
         "zones",
         pictures.headed(

@@ -150,7 +150,7 @@ final class TeamView {
     return new HalfRink(
             title,
             rink,
-            Format.count(releases.size(), "puck") + " sent before the red line",
+            Format.count(releases.size(), "puck") + " sent before the red line.",
             List.of(),
             releases.stream()
                 .map(

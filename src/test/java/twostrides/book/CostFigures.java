@@ -187,6 +187,28 @@ final class CostFigures {
     return t;
   }
 
+  /**
+   * Face-offs and the exits set against them.
+   *
+   * @param n face-offs with a match
+   * @param others face-offs without one
+   * @param exits exits set against them
+   * @param after attempts after those face-offs
+   * @param without attempts that as many matched exits would have
+   * @param games games with any of them
+   */
+  record Matched(int n, int others, int exits, double after, double without, int games) {
+
+    boolean few() {
+      return n < 10 || exits < 10;
+    }
+  }
+
+  /** After icings of the book's team, or of all teams, within the window. */
+  static Matched icings(BookData d) {
+    return matched(d, d.ours(), CAUSES.get("icings"), "attempts_against_20s");
+  }
+
   private static List<Want> matched(
       BookData d,
       Optional<String> whose,
@@ -194,6 +216,23 @@ final class CostFigures {
       String column,
       String name,
       String range) {
+    Matched m = matched(d, whose, cause, column);
+    String few = m.n() == 0 ? Want.NONE : m.few() ? Want.FEW : "";
+    double difference = (m.after() - m.without()) / m.n();
+    return List.of(
+        Want.name(name),
+        Want.count(m.n()),
+        Want.count(m.others()),
+        few.isEmpty() ? Want.like("#", Want.num(m.after() / m.n(), 2)) : Want.text(few),
+        Want.count(m.exits()),
+        few.isEmpty() ? Want.like("#", Want.num(m.without() / m.n(), 2)) : Want.text(few),
+        few.isEmpty() ? Want.like("#", Want.signed(difference, 2, 0)) : Want.text(few),
+        few.isEmpty() ? holding(difference, m.games(), range) : Want.text(""),
+        Want.count(m.games()));
+  }
+
+  private static Matched matched(
+      BookData d, Optional<String> whose, Predicate<BookData.Row> cause, String column) {
     List<BookData.Row> draws =
         BookData.rows(
             d.restarts, r -> BookData.team(whose).test(r) && r.has(column) && cause.test(r));
@@ -233,22 +272,11 @@ final class CostFigures {
         without += here * ((double) BookData.sum(s.exits, column) / s.exits.size());
       }
     }
-    String few = n == 0 ? Want.NONE : n < 10 || matches < 10 ? Want.FEW : "";
-    double difference = (after - without) / n;
-    return List.of(
-        Want.name(name),
-        Want.count(n),
-        Want.count(others),
-        few.isEmpty() ? Want.like("#", Want.num(after / n, 2)) : Want.text(few),
-        Want.count(matches),
-        few.isEmpty() ? Want.like("#", Want.num(without / n, 2)) : Want.text(few),
-        few.isEmpty() ? Want.like("#", Want.signed(difference, 2, 0)) : Want.text(few),
-        few.isEmpty() ? holding(difference, games.size(), range) : Want.text(""),
-        Want.count(games.size()));
+    return new Matched(n, others, matches, after, without, games.size());
   }
 
   /** The interval that the page shows, if it holds the difference; none below ten games. */
-  private static Want holding(double difference, int games, String range) {
+  static Want holding(double difference, int games, String range) {
     if (games < 10) {
       return Want.text(Want.NONE);
     }

@@ -2,6 +2,8 @@ package twostrides.book;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -14,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeAll;
@@ -41,7 +44,7 @@ class FiguresTest {
 
   /** Cells, drawings, cards, sheets, feet. */
   private static final String CHECKED_ELSEWHERE =
-      "td, th, svg, script, section.flag, ol.dearest, section.one, footer";
+      "td, th, svg, script, details.flag, ol.dearest, section.one, footer";
 
   private static final String FOOTER =
       " Shares stand with the counts they come from; a 95 % interval is the range that fits the"
@@ -284,34 +287,60 @@ class FiguresTest {
   }
 
   @Test
-  void drawingsSayWhatTheirDataSay() {
+  void picturesSayWhatTheirDataSay() {
     int figures = 0;
     for (BookRun book : List.of(season, game, tags)) {
       for (Map.Entry<String, Document> page : book.pages.entrySet()) {
-        String name = page.getKey();
-        if (Set.of("index.html", "teams", "players").contains(PageTable.kind(name))) {
-          List<Element> drawings = page.getValue().select(".pair svg");
-          Want map = Drawings.map(book.releases(name));
-          assertTrue(map.fits(words(drawings.get(drawings.size() - 1))), name + ": " + map);
-          figures += ListFigures.OUTCOMES.size() + 1;
-          boolean few = book.exits(name).size() < 10;
-          assertEquals(
-              few ? 1 : 2, drawings.size(), name + ": bars only where one can say a share");
-          if (few) {
-            continue;
-          }
-          Want ways = Drawings.ways(book.exits(name));
-          assertTrue(ways.fits(words(drawings.get(0))), name + ": " + ways);
-          List<String> bars =
-              drawings.get(0).select("text").eachText().stream()
-                  .filter(t -> t.matches("\\d+ of \\d+\\b.*|\\+\\d+ unknown"))
-                  .toList();
-          assertEquals(Drawings.bars(book.exits(name)), bars, name);
-          figures += bars.size() + 1;
-        }
+        figures += new PictureFigures(book, page.getKey(), page.getValue()).compare();
       }
     }
-    System.out.println(figures + " figures in drawings recomputed.");
+    FIGURES.say("%d figures in pictures recomputed", figures);
+    assertTrue(figures > 1000, figures + " figures");
+  }
+
+  /** The checks of pictures themselves: each of these must be seen. */
+  @Test
+  void aWrongPictureIsSeen() {
+    for (String words :
+        List.of(
+            "#icings-zones svg.wide > desc",
+            "#icings-ways svg.narrow > desc",
+            "#icings-who svg.wide > desc",
+            "#icings-cost svg.wide > desc",
+            "#icings-zones a > title",
+            "#icings-ways svg.narrow text.t-strong")) {
+      wrong("icings.html", html -> misread(html.selectFirst(words)), words);
+    }
+    for (String words :
+        List.of(
+            "#kill-numbers svg.wide > desc",
+            "#kill-strips svg.wide > desc",
+            "#kill-strips svg.narrow a > title",
+            "#kill-who svg.narrow > desc",
+            "#kill-numbers svg.wide text.t-big")) {
+      wrong("kill.html", html -> misread(html.selectFirst(words)), words);
+    }
+    wrong("kill.html", html -> html.selectFirst("#kill-who").attr("id", "kill-whom"), "an id");
+    wrong("kill.html", html -> html.selectFirst("#kill-strips a").remove(), "a mark less");
+    wrong("kill.html", html -> html.selectFirst("#kill-who svg").remove(), "a form less");
+    wrong("kill.html", html -> html.selectFirst("main").append("<svg></svg>"), "one more");
+    wrong("kill.html", html -> html.selectFirst("main").append("<img>"), "an image");
+  }
+
+  private static void wrong(String page, Consumer<Document> change, String what) {
+    Document html = season.pages.get(page).clone();
+    new PictureFigures(season, page, html).compare();
+    change.accept(html);
+    PictureFigures changed = new PictureFigures(season, page, html);
+    assertThrows(AssertionError.class, changed::compare, page + ": " + what);
+  }
+
+  /** The last number but one, or the only one, is another. */
+  private static void misread(Element words) {
+    String before = words.text();
+    String after = before.replaceFirst("(.*\\D|)\\d+(.*?\\d.*?|\\D*)$", "$1987$2");
+    assertNotEquals(before, after);
+    words.text(after);
   }
 
   static String words(Element drawing) {
@@ -326,15 +355,15 @@ class FiguresTest {
       figures +=
           cards(
               book,
-              page.select("section.flag:not(.near):not(.look)"),
+              page.select("details.flag:not(.near):not(.look)"),
               ListFigures.dearest(book.data, false));
-      figures += cards(book, page.select("section.near"), ListFigures.nearMisses(book.data));
+      figures += cards(book, page.select("details.near"), ListFigures.nearMisses(book.data));
       List<BookData.Row> look = ListFigures.toLookAt(book.data);
       List<BookData.Row> opening = ListFigures.firstToLookAt(book.data);
       figures +=
           cards(
               book,
-              page.select("section.look"),
+              page.select("details.look"),
               look.stream().filter(r -> look.indexOf(r) < 10 || opening.contains(r)).toList());
       figures += dearest(book);
     }
@@ -342,7 +371,8 @@ class FiguresTest {
   }
 
   /** Each card says what its row says, in the order of the rows. */
-  private static int cards(BookRun book, List<Element> cards, List<BookData.Row> rows) {
+  private static int cards(BookRun book, List<Element> cards, List<BookData.Row> inOrder) {
+    List<BookData.Row> rows = ListFigures.ownFirst(book.data, inOrder);
     int figures = 0;
     assertEquals(rows.size(), cards.size());
     for (int at = 0; at < cards.size(); at++) {
@@ -350,24 +380,35 @@ class FiguresTest {
       BookData.Row row = rows.get(at);
       List<String> shown = new ArrayList<>(card.select("dd").eachText());
       List<Want> wants = new ArrayList<>(ListFigures.flagList(book.data, row));
-      String sentence = card.select("> p").text();
+      String sentence = card.select("> summary > p").text();
       assertEquals(row.get("sentence"), sentence);
       // Where the chance falls short the sentence says by what; then on what the chance rests.
       String said = sentence.replaceFirst("(; (a flag|trying) .*?)?\\. [A-Z].*$", "");
-      shown.addAll(List.of(said, card.select("h3").text(), words(card.selectFirst("svg"))));
+      shown.addAll(List.of(said, card.select("h3").text()));
       wants.add(ListFigures.flagSentence(row));
       wants.add(ListFigures.flagHeading(book.data, row));
-      wants.add(ListFigures.flagDrawing(row));
+      drawings(row, card, List.of("chart thumbnail", "chart wide", "chart narrow"), wants, shown);
       figures += fit(wants, shown);
     }
     return figures;
   }
 
-  /** The opening page's short lists: the same cards, with the drawings of the page of flags. */
+  /** All forms of a card's drawing; what is written in the large ones is in their words. */
+  private static void drawings(
+      BookData.Row row, Element card, List<String> forms, List<Want> wants, List<String> shown) {
+    List<Element> drawings = card.select("svg");
+    assertEquals(forms, drawings.stream().map(Element::className).toList());
+    for (Element drawing : drawings) {
+      wants.add(ListFigures.flagDrawing(row));
+      shown.add(words(drawing));
+      PictureFigures.written(card.id(), drawing, words(drawing), List.of());
+    }
+  }
+
+  /** The opening page's short list: the same cards, with the drawings of the page of flags. */
   private static int dearest(BookRun book) {
     int figures = 0;
-    List<BookData.Row> rows = new ArrayList<>(ListFigures.dearest(book.data, true));
-    rows.addAll(ListFigures.firstToLookAt(book.data));
+    List<BookData.Row> rows = ListFigures.clips(book.data);
     List<Element> items = book.pages.get("index.html").select("ol.dearest > li");
     assertEquals(rows.size(), items.size());
     for (int at = 0; at < items.size(); at++) {
@@ -375,9 +416,9 @@ class FiguresTest {
       Element item = items.get(at);
       List<Want> wants = new ArrayList<>(ListFigures.dearestList(book.data, row));
       wants.add(ListFigures.flagHeading(book.data, row));
-      wants.add(ListFigures.flagDrawing(row));
       List<String> shown = new ArrayList<>(item.select("dd").eachText());
-      shown.addAll(List.of(item.select("h3").text(), words(item.selectFirst("svg"))));
+      shown.add(item.select("h3").text());
+      drawings(row, item, List.of("chart wide", "chart narrow"), wants, shown);
       figures += fit(wants, shown);
       String card = item.select("h3 a").attr("href").replace("flags.html#", "");
       Element there = book.pages.get("flags.html").getElementById(card);

@@ -16,33 +16,76 @@ final class KillFigures {
 
   private KillFigures() {}
 
-  private static List<BookData.Row> shorthanded(List<BookData.Row> rows) {
+  static List<BookData.Row> shorthanded(List<BookData.Row> rows) {
     return BookData.rows(rows, r -> r.is("strength", "shorthanded"));
   }
 
-  private static List<BookData.Row> shown(BookData d) {
+  /** Exit attempts while shorthanded: of the book's team where it has one. */
+  static List<BookData.Row> shown(BookData d) {
     return BookData.rows(shorthanded(d.exits), BookData.team(d.ours()));
   }
 
-  private static boolean keptIn(BookData.Row r) {
+  static boolean keptIn(BookData.Row r) {
     return r.is("way_out", "kept in");
   }
 
-  private static Formulas.Share cleared(List<BookData.Row> rows) {
+  static Formulas.Share cleared(List<BookData.Row> rows) {
     return BookData.share(rows, r -> !keptIn(r));
   }
 
   private static Want relief(List<BookData.Row> rows) {
-    return Formulas.median(
-        BookData.rows(
-                rows,
-                r -> !keptIn(r) && r.has("seconds_until_reentry") && r.has("relief_cut_short"))
-            .stream()
-            .map(
-                r ->
-                    new Formulas.Wait(
-                        r.number("seconds_until_reentry"), r.is("relief_cut_short", "false")))
-            .toList());
+    return Formulas.median(bought(rows));
+  }
+
+  /** Seconds that clears bought, up to the opponent's return or cut short by a stop. */
+  static List<Formulas.Wait> bought(List<BookData.Row> rows) {
+    return BookData.rows(
+            rows, r -> !keptIn(r) && r.has("seconds_until_reentry") && r.has("relief_cut_short"))
+        .stream()
+        .map(
+            r ->
+                new Formulas.Wait(
+                    r.number("seconds_until_reentry"), r.is("relief_cut_short", "false")))
+        .toList();
+  }
+
+  /** Kills without a goal against, with what their games say of how they hang together. */
+  static Formulas.Share withoutGoal(List<BookData.Row> kills) {
+    return BookData.byGame(kills, some -> BookData.share(some, k -> k.is("goals_against", "0")));
+  }
+
+  /** Tries to clear of each named player, the largest first, then by name. */
+  static List<List<BookData.Row>> byPlayer(BookData d) {
+    return groups(shown(d), "player");
+  }
+
+  static Wanted tries(BookData d) {
+    Wanted t =
+        new Wanted(
+            "Game",
+            "Clock",
+            "Team",
+            "Player",
+            "Way out",
+            "Result",
+            "Time bought",
+            "Video",
+            "Sheet");
+    for (BookData.Row r : shown(d)) {
+      t.row(
+          Want.name(r.get("game")),
+          ListFigures.clock(d, r, "release_elapsed_s"),
+          Want.name(r.get("team")),
+          Want.name(r.has("player") ? r.get("player") : Want.NONE),
+          Want.name(TeamFigures.way(r)),
+          Want.name(keptIn(r) ? "failed clear" : "cleared"),
+          keptIn(r) || !r.has("seconds_until_reentry")
+              ? Want.text(Want.NONE)
+              : Want.like("# s", Want.num(r.number("seconds_until_reentry"), 0, 0.01)),
+          ListFigures.video(r),
+          ListFigures.sheet(r));
+    }
+    return t;
   }
 
   private static Want against(List<BookData.Row> rows, String column) {

@@ -42,7 +42,7 @@ final class ListFigures {
         : release.is("next_touch", "own") ? OUTCOMES.get(3) : OUTCOMES.get(4);
   }
 
-  private static String cause(BookData.Row r) {
+  static String cause(BookData.Row r) {
     return switch (r.get("restart_cause")) {
       case "icing_written" -> "icing, written";
       case "icing_inferred" -> "icing, inferred";
@@ -409,6 +409,20 @@ final class ListFigures {
         .toList();
   }
 
+  /** The clips of the opening page: flags, and after them icings to look at. */
+  static List<BookData.Row> clips(BookData d) {
+    List<BookData.Row> clips = new ArrayList<>(dearest(d, true));
+    clips.addAll(firstToLookAt(d));
+    return clips.subList(0, Math.min(3, clips.size()));
+  }
+
+  /** The book's team first; the order stays else. */
+  static List<BookData.Row> ownFirst(BookData d, List<BookData.Row> rows) {
+    return rows.stream()
+        .sorted(Comparator.comparing(r -> !d.ours().equals(Optional.of(r.get("team")))))
+        .toList();
+  }
+
   /** The short list beside a drawing on the opening page. */
   static List<Want> dearestList(BookData d, BookData.Row r) {
     return List.of(
@@ -470,8 +484,8 @@ final class ListFigures {
   static Want flagDrawing(BookData.Row r) {
     double m = r.number("short_of_center_m");
     return Want.like(
-        "# m (# ft) short of the red line, # s away. Band: where 10 to 90 % of the draws would go,"
-            + " the sheet does not say which way; # % pass their goal line.",
+        "# m (# ft) before the red line, # s away. Band: 8 in 10 simulations go here; the sheet does"
+            + " not say which way. # % pass their goal line.",
         metres(m),
         feet(m),
         Want.num(r.number("seconds_to_center"), 1, STEP),

@@ -103,7 +103,8 @@ final class PlayerFigures {
     return Want.text(s.words().words() + ", n " + s.n());
   }
 
-  private static Formulas.Share releasedShort(List<BookData.Row> rows) {
+  /** Released short of center, of the pucks carried or passed out. */
+  static Formulas.Share releasedShort(List<BookData.Row> rows) {
     return BookData.share(
         BookData.rows(rows, r -> r.has("at_center")), r -> r.is("at_center", "released short"));
   }
@@ -136,12 +137,38 @@ final class PlayerFigures {
 
   /** The caption over the habit. */
   Want trend(BookData.Player p) {
-    List<BookData.Row> own = BookData.rows(data.exits, BookData.of(p));
     return Formulas.trend(
         "Of the pucks carried or passed out of the zone, how many were released short of center."
             + " Over the team's games in order the share is ",
-        games(p).stream()
-            .map(g -> releasedShort(BookData.rows(own, r -> r.is("game", g))))
-            .toList());
+        byGame(p));
+  }
+
+  /** What the picture of the habit says of its change. */
+  Want change(BookData.Player p) {
+    return Formulas.change(byGame(p), data.gamesOfTeam.get(p.team()).size());
+  }
+
+  private List<Formulas.Share> byGame(BookData.Player p) {
+    List<BookData.Row> own = BookData.rows(data.exits, BookData.of(p));
+    return games(p).stream()
+        .map(g -> releasedShort(BookData.rows(own, r -> r.is("game", g))))
+        .toList();
+  }
+
+  /** Thirds of the team's games by their words. */
+  Map<String, Formulas.Share> stretches(BookData.Player p) {
+    List<BookData.Row> own = BookData.rows(data.exits, BookData.of(p));
+    List<String> games = games(p);
+    Map<String, Formulas.Share> stretches = new LinkedHashMap<>();
+    int parts = Math.min(3, games.size());
+    for (int i = 0; i < parts; i++) {
+      int from = games.size() * i / parts;
+      int to = games.size() * (i + 1) / parts;
+      List<String> in = games.subList(from, to);
+      stretches.put(
+          to == from + 1 ? "game " + to : "games " + (from + 1) + " to " + to,
+          releasedShort(BookData.rows(own, r -> in.contains(r.get("game")))));
+    }
+    return stretches;
   }
 }

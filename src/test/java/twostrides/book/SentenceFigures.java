@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -44,8 +45,19 @@ final class SentenceFigures {
                     + ", "
                     + count(TeamFigures.icings(b.data, team), "icing")));
         all.add(restarts(b.data, Optional.of(team)));
+        if (opponent(b, page)) {
+          all.add(against(b.data, b.data.ours().orElseThrow(), team));
+        }
       }
       case "players" -> player(b, page, all);
+      case "icings.html" -> icings(b.data, all);
+      case "opponents.html" ->
+          b.teams.stream()
+              .filter(t -> !b.data.ours().equals(Optional.of(t)))
+              .forEach(
+                  t ->
+                      all.add(
+                          Want.text(t + ", " + count(b.data.gamesOfTeam.get(t).size(), "game"))));
       case "sheets" -> {
         int players = (int) b.players.stream().filter(p -> p.team().equals(b.team(page))).count();
         all.add(
@@ -108,7 +120,13 @@ final class SentenceFigures {
     List<BookData.Row> exits = BookData.rows(d.exits, BookData.team(d.ours()));
     List<BookData.Row> restarts = BookData.rows(d.restarts, BookData.team(d.ours()));
     String games = count(d.games.size(), "game");
-    all.add(Want.text(games + " in these sheets"));
+    all.add(
+        Want.text(
+            games
+                + " in these sheets."
+                + d.ours()
+                    .map(t -> " The book is about " + t + "; --team names another.")
+                    .orElse("")));
     int icings = BookData.rows(restarts, BookData.Row::icing).size();
     String tried =
         "In "
@@ -170,26 +188,85 @@ final class SentenceFigures {
                     + ", "
                     + against(BookData.rows(counted, r -> !r.icing()))
                     + "."));
-    if (!ListFigures.dearest(d, true).isEmpty()) {
-      all.add(
-          dearestFirst(
-              d,
-              "Flagged icings, those that cost most first: ",
-              " All " + count(flagged(d), "flag")));
+    if (!ListFigures.clips(d).isEmpty()) {
+      all.add(Want.text(flaggedOf(d) + " All of them"));
     }
-    if (!ListFigures.firstToLookAt(d).isEmpty()) {
-      all.add(
-          Want.text(
-              "Icings of which these sheets do not say whether there was time to gain center; none of them is a flag. The likeliest stand first. All "
-                  + ListFigures.toLookAt(d).size()
-                  + ", and what settles them"));
+    lastGame(d)
+        .map(game -> BookData.rows(exits, r -> r.is("game", game)).get(0))
+        .ifPresent(
+            r ->
+                all.add(
+                    Want.text(
+                        "The last game"
+                            + (r.has("date") ? ", " + r.get("date") : "")
+                            + ", against "
+                            + r.get("opponent")
+                            + ", beside the games before.")));
+  }
+
+  /** The last game by date of the book's team; empty without a team and below two games. */
+  static Optional<String> lastGame(BookData d) {
+    if (d.ours().isEmpty()) {
+      return Optional.empty();
     }
+    Map<String, String> days = new LinkedHashMap<>();
+    for (BookData.Row r : BookData.rows(d.exits, BookData.team(d.ours()))) {
+      days.putIfAbsent(r.get("game"), r.has("date") ? r.get("date") : "9999");
+    }
+    String last = "";
+    for (String game : days.keySet()) {
+      last = last.isEmpty() || days.get(game).compareTo(days.get(last)) >= 0 ? game : last;
+    }
+    return days.size() < 2 ? Optional.empty() : Optional.of(last);
+  }
+
+  /** Whether it is the page of an opponent of the book's team. */
+  static boolean opponent(BookRun b, String page) {
+    return b.data.ours().map(t -> !t.equals(b.team(page))).orElse(false);
+  }
+
+  /** What an opponent does to the book's team. */
+  private static Want against(BookData d, String ours, String opponent) {
+    List<BookData.Row> exits = BookData.rows(d.exits, r -> r.is("team", ours));
+    List<BookData.Row> draws =
+        BookData.rows(
+            d.restarts,
+            r -> r.is("team", ours) && r.is("opponent", opponent) && r.icing() && r.has("won_by"));
+    List<BookData.Row> lost = BookData.rows(draws, r -> r.is("won_by", "opponent"));
+    List<BookData.Row> shots = BookData.rows(lost, r -> r.has("attempts_against_20s"));
+    return BookData.icedAfter(BookData.rows(exits, r -> r.is("opponent", opponent)))
+        .sentence("Against it ", " of our tries to get out were iced, against the others ")
+        .then(
+            BookData.icedAfter(BookData.rows(exits, r -> !r.is("opponent", opponent)))
+                .sentence("", ". It won "))
+        .then(
+            new Formulas.Share(lost.size(), draws.size())
+                .sentence(
+                    "",
+                    " of the face-offs after our icings and had "
+                        + BookData.sum(shots, "attempts_against_20s")
+                        + " shot attempts within "
+                        + d.shortly()
+                        + " of "
+                        + shots.size()
+                        + " of those."));
+  }
+
+  private static void icings(BookData d, List<Want> all) {
+    int icings =
+        BookData.rows(d.restarts, r -> BookData.team(d.ours()).test(r) && r.icing()).size();
     all.add(
-        Want.text(
-            "Every own-zone restart: "
-                + d.restarts.size()
-                + " in these sheets, each with its cause and what followed."));
-    all.add(Want.text("Could center have been gained? " + flaggedOf(d)));
+        d.ours().isEmpty()
+            ? Want.text(icings + " icings in " + count(d.games.size(), "game") + ", all teams.")
+            : Want.like(
+                d.ours().get()
+                    + ": "
+                    + count(icings, "icing")
+                    + " in "
+                    + count(d.games.size(), "game")
+                    + ", # a game.",
+                Want.num((double) icings / d.games.size(), 1)));
+    all.add(Want.text("Shot attempts against in " + d.shortly()));
   }
 
   /** How many icings are flagged, and of how many nobody can say. */
@@ -395,6 +472,7 @@ final class SentenceFigures {
                 BookData.iced(b.releases(page)),
                 ""));
     all.add(b.figures.trend(p));
+    all.add(b.figures.change(p));
     all.add(
         Want.text(
             count(b.releases(page).size(), "release")
@@ -402,6 +480,7 @@ final class SentenceFigures {
   }
 
   private static void costs(BookRun b, List<Want> all) {
+    all.add(Want.text("Shot attempts against in " + b.data.shortly()));
     List<BookData.Row> draws =
         BookData.rows(b.data.restarts, r -> r.icing() && r.has("attempts_against_20s"));
     int n = draws.size();
@@ -428,6 +507,34 @@ final class SentenceFigures {
   }
 
   private static void kill(BookData d, List<Want> all) {
+    List<BookData.Row> kills = BookData.rows(d.kills, BookData.team(d.ours()));
+    List<BookData.Row> tries = KillFigures.shown(d);
+    all.add(
+        KillFigures.withoutGoal(kills)
+            .sentence(
+                count(kills.size(), "kill")
+                    + ", "
+                    + count(BookData.sum(kills, "goals_against"), "goal")
+                    + " against. Killed without a goal: ",
+                "")
+            .then(
+                BookData.byGame(tries, KillFigures::cleared)
+                    .sentence(". Tries to clear that got out: ", ".")));
+    int few =
+        (int) KillFigures.byPlayer(d).stream().filter(p -> KillFigures.cleared(p).few()).count();
+    if (few > 0) {
+      all.add(
+          Want.text(
+              count(few, "player")
+                  + " with under ten tries "
+                  + (few == 1 ? "is" : "are")
+                  + " left out: too few to say."));
+    }
+    all.add(
+        Want.text(
+            tries.size()
+                + (tries.size() == 1 ? " try" : " tries")
+                + " while shorthanded, in the order of play. Time bought: until the opponent had it in the zone again, or play stopped."));
     all.add(
         Want.text(
             "Attempts and goals against within "
@@ -473,7 +580,7 @@ final class SentenceFigures {
                 + count(gained.k(), "restart")
                 + " after "
                 + count(gained.n(), "exit")
-                + " that gained center, each drawn toward an assumed value with the weight of 20 cases."));
+                + " that gained center, each adjusted toward an assumed value with the weight of 20 cases."));
     List<BookData.Row> near = ListFigures.nearMisses(d);
     if (!near.isEmpty()) {
       all.add(

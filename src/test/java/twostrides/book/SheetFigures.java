@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** Players' sheets, made anew from the tables: the lines of ways out, and the habit's drawing. */
+/** Players' sheets, made anew from the tables: the lines of ways out. */
 final class SheetFigures {
 
   private final BookData data;
@@ -75,34 +75,5 @@ final class SheetFigures {
         .then(
             data.icedRates()
                 .sentence(" Releases short of center iced: ", BookData.iced(releases), "."));
-  }
-
-  /** The words of the habit's drawing: the rows of the habit's table, and its trend. */
-  static Want habit(Wanted table, Want trend) {
-    List<Want> all = table.rows.get(table.rows.size() - 1);
-    String word =
-        trend.words().replaceFirst(".*the share is ", "").replaceFirst("( \\(p.*)?\\.$", "");
-    Want said =
-        Want.text(
-            "Of pucks carried or passed out: "
-                + all.get(1).words()
-                + (all.get(3).words().isEmpty() ? "" : " (" + all.get(2).words() + ")")
-                + "; over the games "
-                + word
-                + ". ");
-    for (int i = 0; i + 1 < table.rows.size(); i++) {
-      List<Want> row = table.rows.get(i);
-      Want counts =
-          Want.text((i == 0 ? "" : "; ") + row.get(0).words() + ": " + row.get(1).words());
-      said =
-          said.then(counts)
-              .then(
-                  row.get(3).words().isEmpty()
-                      ? Want.text(", " + Want.FEW)
-                      : Want.text(" (" + row.get(2).words() + ", 95 % interval ")
-                          .then(row.get(3))
-                          .then(Want.text(")")));
-    }
-    return said.then(Want.text("."));
   }
 }

@@ -70,8 +70,6 @@ class SheetFiguresTest {
                 Want.name(p.name()),
                 book.sheets.who(p),
                 new SheetAdvice(book.data, p).sentence(worked.size() + talk.size()),
-                SheetFigures.habit(book.figures.habit(p), book.figures.trend(p)),
-                Drawings.map(BookData.rows(book.data.releases, BookData.of(p))),
                 Want.text(SheetMoments.heading(worked, "that worked")),
                 Want.text(SheetMoments.heading(talk, "to talk about"))));
     worked.forEach(i -> wants.addAll(i.words()));
@@ -80,11 +78,9 @@ class SheetFiguresTest {
     List<String> shown =
         new ArrayList<>(
             List.of(
-                sheet.select("h2").text(),
+                sheet.select("> h2").text(),
                 sheet.select(".who").text(),
                 sheet.select(".advice").text(),
-                FiguresTest.words(sheet.select("svg").get(0)),
-                FiguresTest.words(sheet.select("svg").get(1)),
                 headings.get(0).text(),
                 headings.get(1).text()));
     for (Element item : sheet.select("li")) {
@@ -92,7 +88,17 @@ class SheetFiguresTest {
       shown.add(item.ownText());
       shown.addAll(item.select("dd").eachText());
     }
-    return FiguresTest.fit(wants, shown);
+    return FiguresTest.fit(wants, shown) + pictures(book, p, sheet.select("svg"));
+  }
+
+  /** The habit and the map, each in the form for paper. */
+  private static int pictures(BookRun book, BookData.Player p, List<Element> pictures) {
+    List<BookData.Row> releases = BookData.rows(book.data.releases, BookData.of(p));
+    assertEquals(
+        List.of("chart narrow", "chart narrow"),
+        pictures.stream().map(Element::className).toList());
+    return PictureFigures.trend(book, p, pictures.get(0))
+        + PictureFigures.onPaper(releases, pictures.get(1));
   }
 
   /** The clips of a sheet: the moments with a video second, in their order, in their words. */

@@ -1,7 +1,9 @@
 package twostrides.book;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -46,7 +48,8 @@ final class SliceFigures {
     };
   }
 
-  static Wanted slices(BookData d, String heading) {
+  /** Attempts of each line, those not in the sheet under no name. */
+  static Map<String, List<BookData.Row>> attempts(BookData d, String heading) {
     Function<BookData.Row, String> slice = slice(heading);
     List<BookData.Row> exits = BookData.rows(d.exits, BookData.team(d.ours()));
     List<BookData.Row> releases = BookData.rows(d.releases, BookData.team(d.ours()));
@@ -57,6 +60,32 @@ final class SliceFigures {
     found.stream().filter(s -> !names.contains(s)).forEach(names::add);
     boolean told = !found.isEmpty();
     names.add("");
+    Map<String, List<BookData.Row>> lines = new LinkedHashMap<>();
+    for (String name : names) {
+      List<BookData.Row> in = BookData.rows(exits, r -> slice.apply(r).equals(name));
+      if (told
+          && !(in.isEmpty() && releases.stream().noneMatch(r -> slice.apply(r).equals(name)))) {
+        lines.put(name, in);
+      }
+    }
+    return lines;
+  }
+
+  /** How often icing followed, by line. */
+  static Map<String, Formulas.Share> iced(BookData d, String heading) {
+    Map<String, Formulas.Share> lines = new LinkedHashMap<>();
+    attempts(d, heading)
+        .forEach(
+            (name, rows) ->
+                lines.put(
+                    name.isEmpty() ? UNKNOWN : name, BookData.byGame(rows, BookData::icedAfter)));
+    return lines;
+  }
+
+  static Wanted slices(BookData d, String heading) {
+    Function<BookData.Row, String> slice = slice(heading);
+    List<BookData.Row> exits = BookData.rows(d.exits, BookData.team(d.ours()));
+    List<BookData.Row> releases = BookData.rows(d.releases, BookData.team(d.ours()));
     Wanted t =
         new Wanted(
             "Slice",
@@ -72,30 +101,28 @@ final class SliceFigures {
             "Releases short of center",
             "Iced",
             "Share");
-    for (String name : names) {
-      List<BookData.Row> in = BookData.rows(exits, r -> slice.apply(r).equals(name));
+    for (Map.Entry<String, List<BookData.Row>> line : attempts(d, heading).entrySet()) {
+      String name = line.getKey();
+      List<BookData.Row> in = line.getValue();
       List<BookData.Row> let = BookData.rows(releases, r -> slice.apply(r).equals(name));
-      if (told && !(in.isEmpty() && let.isEmpty())) {
-        Formulas.Share after = BookData.byGame(in, BookData::icedAfter);
-        List<Want> others = BookData.otherFaceOffs(in);
-        List<BookData.Row> rest = BookData.rows(exits, r -> !slice.apply(r).equals(name));
-        Formulas.Share iced = BookData.iced(let);
-        t.row(
-            Want.name(name.isEmpty() ? UNKNOWN : name),
-            Want.count(in.size()),
-            Want.count(
-                BookData.rows(in, r -> TeamFigures.way(r).equals("carry over center")).size()),
-            Want.count(BookData.rows(in, r -> r.is("at_center", "released short")).size()),
-            Want.counts(after),
-            after.words(),
-            after.interval(),
-            Formulas.difference(after, BookData.byGame(rest, BookData::icedAfter)),
-            others.get(0),
-            others.get(1),
-            Want.count(let.size()),
-            Want.counts(iced),
-            iced.words());
-      }
+      Formulas.Share after = BookData.byGame(in, BookData::icedAfter);
+      List<Want> others = BookData.otherFaceOffs(in);
+      List<BookData.Row> rest = BookData.rows(exits, r -> !slice.apply(r).equals(name));
+      Formulas.Share iced = BookData.iced(let);
+      t.row(
+          Want.name(name.isEmpty() ? UNKNOWN : name),
+          Want.count(in.size()),
+          Want.count(BookData.rows(in, r -> TeamFigures.way(r).equals("carry over center")).size()),
+          Want.count(BookData.rows(in, r -> r.is("at_center", "released short")).size()),
+          Want.counts(after),
+          after.words(),
+          after.interval(),
+          Formulas.difference(after, BookData.byGame(rest, BookData::icedAfter)),
+          others.get(0),
+          others.get(1),
+          Want.count(let.size()),
+          Want.counts(iced),
+          iced.words());
     }
     return t;
   }

@@ -34,8 +34,11 @@ final class TableCheckers {
   static final List<Known> ALL =
       List.of(
           known("index.html", "Ways out, .*", (b, t) -> TeamFigures.ways(b.exits(t.page()), true)),
+          known("players.html", ".*", (b, t) -> TeamFigures.players(b.data, t.heading())),
           known(
-              "index.html", "Players, .*", (b, t) -> TeamFigures.players(b.data, b.team(t.page()))),
+              "kill.html",
+              "Every try to clear, with its clip",
+              (b, t) -> KillFigures.tries(b.data)),
           known("index.html", "Teams", (b, t) -> TeamFigures.teams(b.data)),
           known(
               "restarts.html",

@@ -89,7 +89,8 @@ public record BigNumbers(String title, List<Value> values) {
     List<String> each = new ArrayList<>();
     for (Value v : values) {
       String compared = v.reference.map(r -> ", " + v.said(r)).orElse("");
-      each.add(v.said() + " " + v.unit + " " + v.words + ", " + v.could() + compared);
+      String unit = v.interval.isEmpty() ? "" : " " + v.unit;
+      each.add(v.said() + unit + " " + v.words + ", " + v.could() + compared);
     }
     return Picture.of(new Caption(id, title, String.join("; ", each) + "."), this::draw);
   }

@@ -74,6 +74,11 @@ public record Dot(
   /** The share in words: of the dot, not of the count, where the two differ. */
   String said() {
     boolean own = share.equals(count.share());
-    return own || count.tooFew() ? Words.share(count) : Words.percent(share.orElse(0));
+    return own || count.tooFew() ? Words.share(count) : Words.rate(share.orElse(0));
+  }
+
+  /** The same with its count and what it could be: "18 % (18 of 101; could be 8 to 22 %)". */
+  String words() {
+    return Words.said(said(), count, shown());
   }
 }

@@ -61,7 +61,7 @@ public record DotLines(
     }
 
     private String said() {
-      Stream<String> each = dots.stream().map(d -> Words.said(d.count(), d.interval()));
+      Stream<String> each = dots.stream().map(Dot::words);
       return each.collect(Collectors.joining(" and ")) + (note.isEmpty() ? "" : ", " + note);
     }
   }

@@ -63,7 +63,7 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
     List<String> each = new ArrayList<>();
     zones.forEach(z -> each.add(z.cell.words() + ": " + Words.said(z.iced, z.iced.wilson())));
     seen().forEach(k -> each.add(counted(k)));
-    String description = note + " " + String.join("; ", each) + ".";
+    String description = each.isEmpty() ? note : note + " " + String.join("; ", each) + ".";
     return Picture.of(new Caption(id, title, description), this::draw);
   }
 

@@ -123,8 +123,7 @@ public record KillStrips(String title, List<Game> games) {
       counts.add(mark.words() + ": " + Words.whole(n));
     }
     return Words.whole(kills().size())
-        + (kills().size() == 1 ? " kill in " : " kills in ")
-        + (games.size() == 1 ? "one game. " : Words.whole(games.size()) + " games. ")
+        + (kills().size() == 1 ? " kill. " : " kills. ")
         + String.join("; ", counts)
         + ".";
   }

@@ -25,6 +25,11 @@ final class Words {
     return Math.round(100 * share) + " %";
   }
 
+  /** Whole percent of a rate above 0 and below 1, but never 0 or 100 %. */
+  static String rate(double share) {
+    return share < 0.005 ? "under 1 %" : share > 0.995 ? "over 99 %" : percent(share);
+  }
+
   /** Whole percent, but never 0 % for some or 100 % for not all; "few" where too few to say. */
   static String share(Count c) {
     if (c.tooFew()) {
@@ -44,8 +49,12 @@ final class Words {
 
   /** For example "61 % (142 of 234; could be 54 to 67 %)", or "few (2 of 6)". */
   static String said(Count c, Optional<Interval> interval) {
-    Optional<Interval> shown = interval.filter(i -> !c.tooFew());
+    return said(share(c), c, interval.filter(i -> !c.tooFew()));
+  }
+
+  /** The same with a share that is not the count's own, such as an adjusted rate. */
+  static String said(String share, Count c, Optional<Interval> shown) {
     String range = shown.map(i -> "; could be " + interval(i)).orElse("");
-    return share(c) + " (" + counted(c) + range + ")";
+    return share + " (" + counted(c) + range + ")";
   }
 }
