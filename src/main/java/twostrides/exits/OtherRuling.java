@@ -18,6 +18,21 @@ public record OtherRuling(String book, Ruling ruling, Ruling played) {
         || ruling instanceof Ruling.NotYetDecided != played instanceof Ruling.NotYetDecided;
   }
 
+  /** The other book's ruling in a word. */
+  public String word() {
+    return ruling.word();
+  }
+
+  /** The word of the book of the run. */
+  public String playedWord() {
+    return played.word();
+  }
+
+  /** Clause of the other book and how sure it is. */
+  public String clause() {
+    return ruling.reason().cite();
+  }
+
   /** The other book's ruling as a sentence with its reason. */
   public String sentence() {
     return RulingWords.sentence(ruling);

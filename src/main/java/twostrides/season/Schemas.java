@@ -83,18 +83,15 @@ public record Schemas(Columns.Windows windows, long seed) {
             Asked::other,
             s ->
                 s.text("book", "", "the other book", OtherRuling::book)
-                    .text("ruling", Parts.RULINGS, "by the other book", o -> o.ruling().word())
+                    .text("ruling", Parts.RULINGS, "by the other book", OtherRuling::word)
                     .text("ruling_reason", "", "as a sentence", OtherRuling::sentence)
                     .text(
-                        "clause",
-                        "",
-                        "of the other book, with how sure it is",
-                        o -> o.ruling().reason().cite())
+                        "clause", "", "of the other book, with how sure it is", OtherRuling::clause)
                     .text(
                         "played_ruling",
                         Parts.RULINGS,
                         "by the book of the run",
-                        o -> o.played().word())
+                        OtherRuling::playedWord)
                     .flag(
                         "differs",
                         "one is icing and the other is not, or one is open and the other is not",
