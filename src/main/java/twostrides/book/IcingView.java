@@ -156,7 +156,7 @@ final class IcingView {
             .map(t -> t.profile().releases())
             .reduce(new Count(0, 0), Count::plus);
     return new DotLines(
-            "Who is iced, of the pucks he sent before the red line",
+            "Who is iced, of the pucks each sent before the red line",
             List.of(new DotLines.Group("", rows)),
             all.tooFew()
                 ? Optional.empty()

@@ -24,6 +24,9 @@ public record Moment(
   /** Mean seconds on the ice from which a shift counts as long. Assumed. */
   public static final double LONG_SHIFT_S = 40;
 
+  /** Mean seconds on the ice from which an exit is no model: who changes late is tired. Assumed. */
+  static final double OVERLONG_SHIFT_S = 90;
+
   /** Why a moment is shown, those to talk about in the order in which they come. */
   public enum Kind {
     /** Center was gained and nothing bad followed. */

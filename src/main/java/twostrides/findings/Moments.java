@@ -86,6 +86,9 @@ final class Moments {
     boolean attempt = o.against().filter(a -> a.attempts() > 0 || a.goals() > 0).isPresent();
     if (e.mark().equals(Optional.of(AtCenter.GAINED)) && !restart && !attempt) {
       Moment m = new Moment(Moment.Kind.WORKED, e.at(), o, Optional.of(e), Optional.empty());
+      if (m.shift().orElse(0) >= Moment.OVERLONG_SHIFT_S) {
+        return;
+      }
       e.player().ifPresent(p -> add(worked, new Reviewer.Who(e.at().team(), p), m));
     }
   }

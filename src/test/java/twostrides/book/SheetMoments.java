@@ -37,6 +37,7 @@ final class SheetMoments {
                 BookData.of(p)
                     .and(r -> r.is("at_center", "gained"))
                     .and(r -> !r.is("own_zone_restart", "true"))
+                    .and(r -> !r.has("shift_s") || r.number("shift_s") < 90)
                     .and(r -> !r.is("restart_within_20s", "true"))
                     .and(r -> BookData.sum(List.of(r), "attempts_against_20s") == 0)
                     .and(r -> BookData.sum(List.of(r), "goals_against_20s") == 0)));

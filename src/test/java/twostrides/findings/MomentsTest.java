@@ -129,6 +129,7 @@ class MomentsTest {
     gained("attempts_against_20s", 1);
     gained("attempts_against_20s", 0, "goals_against_20s", 1);
     gained(Columns.AT_CENTER, "lost short");
+    gained(Columns.SHIFT_S, 90.0);
     int clean = gained("attempts_against_20s", 0, "restart_within_20s", false);
     int unknown = gained(Columns.OWN_ZONE_RESTART, "");
     assertEquals(List.of(unknown, clean), lines(player().worked()));

@@ -136,7 +136,7 @@ public record DotLines(
           "adjusted toward the group",
           (x, middle) -> s.line("whisker " + tone, x, middle, x + 20, middle));
       legend.entry(
-          "his own count alone", (x, middle) -> s.line("whisker pale", x, middle, x + 20, middle));
+          "the own count alone", (x, middle) -> s.line("whisker pale", x, middle, x + 20, middle));
     }
     return legend.bottom();
   }
