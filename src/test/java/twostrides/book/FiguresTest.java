@@ -113,7 +113,7 @@ class FiguresTest {
     for (int i = 0; i < 240; i++) {
       sheet
           .append("G" + (1 + i / 120) + ",Herons,Wolves," + (1 + i / 40 % 3) + ",")
-          .append(ListFigures.minutes(1190 - i % 40 * 29))
+          .append(ListFigures.minutes(1190 - i % 40 * 29 - i / 120))
           .append(i % 3 == 0 ? ",Wolves,9 Vik," : i % 2 == 0 ? ",Herons,4 Berg," : ",Herons,,")
           .append(marks.get(i % marks.size()) + "," + strengths.get(i % strengths.size()))
           .append(i % 11 == 0 ? ",opponent," : ",none,")
