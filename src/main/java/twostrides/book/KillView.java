@@ -96,7 +96,7 @@ public final class KillView {
     return new BigNumbers.Value(
         "time bought by a clear, median of " + Format.count(curve.waits(), "clear"),
         "s",
-        m.seconds().orElse(0),
+        m.seconds().orElse(Double.NaN),
         interval,
         new Span(0, 60),
         team.isEmpty() || everybody.isEmpty()

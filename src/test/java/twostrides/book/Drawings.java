@@ -77,7 +77,12 @@ final class Drawings {
   static Want number(String words, Formulas.Share own, Optional<Formulas.Share> all) {
     Want start =
         own.few()
-            ? Want.text("few " + words + ": " + counted(own) + ", too few to say more")
+            ? Want.text(
+                (own.n() == 0 ? "– " : "few ")
+                    + words
+                    + ": "
+                    + counted(own)
+                    + ", too few to say more")
             : own.words()
                 .then(Want.text(" " + words + ": " + counted(own) + ", could be "))
                 .then(own.interval());

@@ -36,7 +36,7 @@ final class KillPictures {
     boolean few = waits.size() < 10 || m.low().isEmpty() || m.high().isEmpty();
     Want own =
         few
-            ? Want.text("few" + words + "too few to say more")
+            ? Want.text((m.middle().isEmpty() ? "–" : "few") + words + "too few to say more")
             : Want.like(
                 "# s" + words + "could be # to # s",
                 seconds(m.middle().orElseThrow()),

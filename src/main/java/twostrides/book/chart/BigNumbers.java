@@ -26,7 +26,7 @@ public record BigNumbers(String title, List<Value> values) {
    *
    * @param words what it is and what it was counted from; any text
    * @param unit behind the number, such as "s"
-   * @param value in the unit
+   * @param value in the unit; not a number where there is none
    * @param interval what it could be, in the unit; empty where there are too few to say
    * @param axis both ends of the axis, in the unit
    * @param reference what it is compared with, in the unit
@@ -55,12 +55,16 @@ public record BigNumbers(String title, List<Value> values) {
       Dot dot = Dot.of(games, Tone.PLAIN);
       String counted = words + ": " + Words.counted(dot.count());
       Optional<Span> interval = dot.shown().map(i -> new Span(100 * i.low(), 100 * i.high()));
-      double percent = 100 * dot.share().orElse(0);
+      double percent = 100 * dot.share().orElse(Double.NaN);
       return new Value(counted, "%", percent, interval, axis, reference, link);
     }
 
+    private boolean none() {
+      return Double.isNaN(value);
+    }
+
     private String said() {
-      return interval.isEmpty() ? "few" : Words.whole(Math.round(value));
+      return none() ? "–" : interval.isEmpty() ? "few" : Words.whole(Math.round(value));
     }
 
     /** The lines under the number. */
@@ -132,6 +136,8 @@ public record BigNumbers(String title, List<Value> values) {
           s.line("reference", at, y - 8, at, y + 10);
           s.inside(Type.NOTE, label, at, y + 23, left, scale.right());
         });
-    s.circle(value.interval.isEmpty() ? "hollow" : "ink", scale.at(value.value), y, 6);
+    if (!value.none()) {
+      s.circle(value.interval.isEmpty() ? "hollow" : "ink", scale.at(value.value), y, 6);
+    }
   }
 }
