@@ -59,7 +59,7 @@ final class PlayRows {
 
   /** The row, or empty when it was set aside. */
   Optional<ReadRow<PlayRow>> read(SheetRow source) {
-    RowReader in = new RowReader(source, frame);
+    RowReader in = RowReader.mending(source, frame);
     Optional<Integer> period = in.period();
     Optional<Double> elapsed = in.elapsed();
     Optional<Action> action = in.requiredWord(SheetForms.ACTION, Action.words());

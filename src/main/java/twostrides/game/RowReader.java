@@ -82,6 +82,7 @@ public final class RowReader {
   private int clockDecimals;
   private int placeDecimals;
   private Optional<Boolean> homePlusX = Optional.empty();
+  private double slack = BOARD_SLACK;
 
   /**
    * A reader of one row.
@@ -92,6 +93,13 @@ public final class RowReader {
   public RowReader(SheetRow row, Frame frame) {
     this.row = row;
     this.frame = frame;
+  }
+
+  /** A reader of a row whose small slips are put right, and counted by who asks for them. */
+  static RowReader mending(SheetRow row, Frame frame) {
+    RowReader reader = new RowReader(row, frame);
+    reader.slack = MENDED_SLACK;
+    return reader;
   }
 
   /** What is doubtful about the cells read so far; the list grows with the reading. */
@@ -406,8 +414,8 @@ public final class RowReader {
         Math.max(placeDecimals, Math.max(decimals(x.get().text()), decimals(y.get().text())));
     Place p = framed(px.get(), py.get(), actingIsHome, period);
     Rink rink = frame.rink();
-    outside(x.get(), p.x(), rink.length() / 2, MENDED_SLACK, "along the rink");
-    outside(y.get(), p.y(), rink.width() / 2, MENDED_SLACK, "across the rink");
+    outside(x.get(), p.x(), rink.length() / 2, slack, "along the rink");
+    outside(y.get(), p.y(), rink.width() / 2, slack, "across the rink");
     Place inside =
         new Place(onTheBoards(p.x(), rink.length() / 2), onTheBoards(p.y(), rink.width() / 2));
     if (!inside.equals(p)) {

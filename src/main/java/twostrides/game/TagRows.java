@@ -67,7 +67,7 @@ final class TagRows {
 
   /** The row, or empty when it was set aside. */
   Optional<ReadRow<TaggedExit>> read(SheetRow source) {
-    RowReader in = new RowReader(source, frame);
+    RowReader in = RowReader.mending(source, frame);
     Optional<Integer> period = in.period();
     Optional<Double> elapsed = in.elapsed();
     Optional<String> team = teamWords.team(in, true);

@@ -177,7 +177,7 @@ class WhatIfCommandTest {
     Object[] asked = {"--release", "-8,4", "--draws", "200", "--skater", "opponent:3,5", "--out"};
     says(run(Stream.concat(Arrays.stream(asked), Stream.of(svg)).toArray()), "Drawing: " + svg);
     String first = Files.readString(svg);
-    assertTrue(first.contains("viewBox=\"0 0 620 "), first);
+    assertTrue(first.contains("viewBox=\"-20 "), first);
     assertTrue(first.contains("<desc"), first);
     assertTrue(first.contains("7.8 m (25.6 ft) short of the red line"), first);
     assertEquals(0, run(Stream.concat(Arrays.stream(asked), Stream.of(svg)).toArray()).code());
