@@ -148,6 +148,7 @@ var BOOK = (function () {
   Sheet.prototype.expand = function (open) { this.open.setAttribute('aria-expanded', String(open)); };
   Sheet.prototype.focus = function () {
     this.expand(true);
+    unfold(this.table);
     this.picks.controls[0].input.focus();
   };
   Sheet.prototype.show = function () {

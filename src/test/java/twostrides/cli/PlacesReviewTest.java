@@ -49,16 +49,16 @@ class PlacesReviewTest {
   @Test
   void fiveClicksTurnAReleaseToLookAtIntoAFlag() throws IOException {
     Document before = review("before");
-    assertEquals(0, before.select("section.flag:not(.look):not(.near)").size());
-    assertEquals(1, before.select("section.look").size());
-    assertTrue(before.selectFirst("section.look dd").text().startsWith("unknown; like it "));
-    assertFalse(before.selectFirst("section.look").text().contains("Avoid the icing"));
+    assertEquals(0, before.select("details.flag:not(.look):not(.near)").size());
+    assertEquals(1, before.select("details.look").size());
+    assertTrue(before.selectFirst("details.look dd").text().startsWith("unknown; like it "));
+    assertFalse(before.selectFirst("details.look").text().contains("Avoid the icing"));
     assertTrue(said("before").contains("0 releases flagged, 1 to look at without a verdict, of 1"));
     Document after = review("after", "--places", PLACES);
-    assertEquals(0, after.select("section.look").size());
+    assertEquals(0, after.select("details.look").size());
     assertEquals(0, after.select("h2:contains(Look at these first)").size());
-    assertEquals(1, after.select("section.flag").size());
-    String card = after.selectFirst("section.flag").text();
+    assertEquals(1, after.select("details.flag:not(.look):not(.near)").size());
+    String card = after.selectFirst("details.flag:not(.look)").text();
     assertTrue(card.contains("clicked on the video: places and speeds"), card);
     assertTrue(card.contains("95 % interval"), card);
     assertTrue(card.contains("each place off by 1.0 m"), card);
@@ -76,10 +76,12 @@ class PlacesReviewTest {
   /** The drawing of a flag shows its skaters; one without places shows none. */
   @Test
   void aDrawingShowsTheSkatersWhoWereSeen() throws IOException {
-    review("before");
-    review("after", "--places", PLACES);
-    assertTrue(Files.readString(dir.resolve("after/charts/flag-001.svg")).contains("crosses"));
-    assertFalse(Files.readString(dir.resolve("before/charts/look-001.svg")).contains("crosses"));
+    assertTrue(drawing(review("after", "--places", PLACES)).contains("class=\"opponent\""));
+    assertFalse(drawing(review("before")).contains("class=\"opponent\""));
+  }
+
+  private static String drawing(Document flags) {
+    return flags.selectFirst("details.flag figure").outerHtml();
   }
 
   @Test
@@ -90,7 +92,7 @@ class PlacesReviewTest {
   }
 
   private static double chance(Document flags) {
-    String dd = flags.selectFirst("section.flag dd").text();
+    String dd = flags.selectFirst("details.flag:not(.look) dd").text();
     return dd.startsWith("over 99") ? 99.5 : Double.parseDouble(dd.split(" ", -1)[0]);
   }
 
@@ -110,7 +112,7 @@ class PlacesReviewTest {
         Files.readString(dir.resolve("aside/set-aside/clicks.csv")).contains("12:10,opponent"));
     assertTrue(
         Files.readString(dir.resolve("aside/set-aside/problems.csv")).contains("clicks.csv"));
-    assertEquals(1, flags.select("section.flag").size());
+    assertEquals(1, flags.select("details.flag:not(.look):not(.near)").size());
   }
 
   @Test

@@ -112,8 +112,10 @@ public record ReleaseDiagram(
     legend.entry(
         "8 in 10 simulations go here", (x, middle) -> s.rect("band", x, middle - 6, 20, 12));
     legend.entry("let go here", (x, middle) -> s.circle("ink", x + 10, middle, 5.5));
-    legend.entry("own skater", (x, middle) -> skater(s, true, x + 10, middle));
-    legend.entry("opponent", (x, middle) -> skater(s, false, x + 10, middle));
+    if (!skaters.isEmpty()) {
+      legend.entry("own skater", (x, middle) -> skater(s, true, x + 10, middle));
+      legend.entry("opponent", (x, middle) -> skater(s, false, x + 10, middle));
+    }
     double y = legend.bottom() + 16;
     y = s.lines(Type.HEAD, Lettering.lines(gap, Type.HEAD, s.width(), 2), 0, y);
     y = s.lines(Type.WORDS, Lettering.lines(spread, Type.WORDS, s.width(), 4), 0, y + 2);
