@@ -63,7 +63,7 @@ public record MomentWords(double window) {
     String came =
         switch (m.kind()) {
           case GIVEN_AWAY -> "the opponent had it next";
-          case RESTARTED -> "own-zone restart, cause " + m.outcome().cause().label();
+          case RESTARTED -> "defensive-zone face-off, cause " + m.outcome().cause().label();
           case WORKED, FLAGGED, ICED ->
               m.outcome().cause() == RestartCause.ICING_INFERRED
                   ? "iced (inferred)"

@@ -326,7 +326,7 @@ final class ReviewCommand implements Callable<Integer> {
             + ", "
             + Sheets.count(review.season().exits().rowCount(), "exit attempt")
             + ", "
-            + Sheets.count(review.restarts().size(), "own-zone restart")
+            + Sheets.count(review.restarts().size(), "defensive-zone face-off")
             + ".");
     console.println(books.line(rules));
     console.println(rink);
@@ -336,7 +336,7 @@ final class ReviewCommand implements Callable<Integer> {
             + review.toLookAt().size()
             + " to look at without a verdict, of "
             + review.flags().size()
-            + " that an own-zone restart followed (flags.html).");
+            + " that an defensive-zone face-off followed (flags.html).");
     manpower(console, review.season().manpowerDisagrees());
     video.report(console, MOST_PROBLEMS, book.resolve("set-aside"));
     tracked.report(console, MOST_TRACKING_PROBLEMS, book.resolve("set-aside"));

@@ -8,7 +8,7 @@ public enum MarkOutcome {
   /** Icing. */
   ICED("iced"),
   /** The next face-off was in the own zone for another or an unknown reason. */
-  OTHER_RESTART("other own-zone restart"),
+  OTHER_RESTART("other defensive-zone face-off"),
   /** The opponent touched it next. */
   OPPONENT_NEXT("opponent had it next"),
   /** The own team touched it next. */

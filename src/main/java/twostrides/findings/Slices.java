@@ -65,7 +65,7 @@ final class Slices {
   NumberPage page() {
     return new NumberPage(
         "slices.html",
-        "Sliced",
+        "Situations",
         "When and where it happens, " + team.orElse("all teams") + ".",
         List.of(
             "Many slices are looked at here, so one in twenty differs from the rest by chance"

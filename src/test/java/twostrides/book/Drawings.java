@@ -12,10 +12,6 @@ import java.util.function.Function;
 /** What pictures say of shares, ways out, zones and single pucks, made anew from the tables. */
 final class Drawings {
 
-  /** What came of a puck, as the map names it. */
-  private static final Map<String, String> MARKS =
-      Map.of("other own-zone restart", "other defensive-zone face-off");
-
   /** Metres of an NHL rink: from center to the end-zone face-off spots, and the width. */
   private static final double SPOTS = 69 * 0.3048;
 
@@ -180,7 +176,7 @@ final class Drawings {
     for (String o : ListFigures.OUTCOMES) {
       int n = BookData.rows(releases, r -> ListFigures.outcome(r).equals(o)).size();
       if (n > 0) {
-        kinds.add(Want.text(MARKS.getOrDefault(o, o) + " (" + whole(n) + ")"));
+        kinds.add(Want.text(o + " (" + whole(n) + ")"));
       }
     }
     Want note =

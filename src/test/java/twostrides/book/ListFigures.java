@@ -16,7 +16,7 @@ final class ListFigures {
   static final List<String> OUTCOMES =
       List.of(
           ICED,
-          "other own-zone restart",
+          "other defensive-zone face-off",
           "opponent had it next",
           "own team had it next",
           "play stopped, or not in the sheet");

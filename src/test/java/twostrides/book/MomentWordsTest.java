@@ -147,7 +147,7 @@ class MomentWordsTest {
         talk(Moment.Kind.ICED, Optional.of(RestartCause.ICING_INFERRED), shots(0, 0)));
     assertEquals(
         "Play from outside the zone, under no pressure: let go 3.8 m (12 ft) short of center,"
-            + " own-zone restart, cause other, 1 attempt against within 12 s.",
+            + " defensive-zone face-off, cause other, 1 attempt against within 12 s.",
         talk(Moment.Kind.RESTARTED, Optional.of(RestartCause.OTHER), shots(1, 0)));
     assertEquals(
         "Play from outside the zone, under no pressure: let go 3.8 m (12 ft) short of center, the"

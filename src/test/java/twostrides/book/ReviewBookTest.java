@@ -285,7 +285,7 @@ class ReviewBookTest {
       assertFalse(index.contains("NaN"));
       assertEquals(attempts > 0, index.contains("id=\"team-ways\""));
       String restarts = Shelf.text(Shelf.files(out).get("restarts.html"));
-      assertTrue(attempts > 0 || restarts.contains("No own-zone restart in these sheets."));
+      assertTrue(attempts > 0 || restarts.contains("No defensive-zone face-off in these sheets."));
     }
   }
 }

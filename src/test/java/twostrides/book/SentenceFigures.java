@@ -110,7 +110,7 @@ final class SentenceFigures {
   private static Want restarts(BookData d, Optional<String> team) {
     return Want.text(
         BookData.rows(d.restarts, BookData.team(team)).size()
-            + " own-zone restarts. The clock is the time left in the period at the draw. Against: shot attempts of the opponent within "
+            + " defensive-zone face-offs. The clock is the time left in the period at the draw. Against: shot attempts of the opponent within "
             + d.shortly()
             + " of the draw. By the book: what the rulebook of this run says of the facts in the sheet.");
   }
@@ -606,7 +606,7 @@ final class SentenceFigures {
     all.add(
         Want.text(
             count(d.flags.size() - flagged(d) - look, "release")
-                + " short of center that an own-zone restart followed and that are neither flagged nor to be looked at."));
+                + " short of center that an defensive-zone face-off followed and that are neither flagged nor to be looked at."));
   }
 
   private static void rulings(BookRun b, List<Want> all) {

@@ -143,7 +143,7 @@ final class SheetMoments {
             : r.is("restart_cause", "icing_inferred")
                 ? "iced (inferred)"
                 : r.is("own_zone_restart", "true")
-                    ? "own-zone restart, cause " + r.get("restart_cause")
+                    ? "defensive-zone face-off, cause " + r.get("restart_cause")
                     : "the opponent had it next";
     int attempts = BookData.sum(List.of(r), "attempts_against_20s");
     int goals = BookData.sum(List.of(r), "goals_against_20s");

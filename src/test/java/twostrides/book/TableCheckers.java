@@ -42,13 +42,13 @@ final class TableCheckers {
           known("index.html", "Teams", (b, t) -> TeamFigures.teams(b.data)),
           known(
               "restarts.html",
-              "Every own-zone restart",
+              "Every defensive-zone face-off",
               (b, t) -> ListFigures.restarts(b.data, Optional.empty())),
           known("teams", "Ways out", (b, t) -> TeamFigures.ways(b.exits(t.page()), true)),
           known("teams", "Players", (b, t) -> TeamFigures.players(b.data, b.team(t.page()))),
           known(
               "teams",
-              "Own-zone restarts",
+              "Defensive-zone face-offs",
               (b, t) -> ListFigures.restarts(b.data, Optional.of(b.team(t.page())))),
           known("players", "Ways out", (b, t) -> TeamFigures.ways(b.exits(t.page()), false)),
           known(

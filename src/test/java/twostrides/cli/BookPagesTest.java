@@ -149,7 +149,7 @@ class BookPagesTest {
   @Test
   void rowsArePickedAndTheAddressKeepsIt() {
     open("restarts.html", "");
-    String region = "Own-zone restarts";
+    String region = "Defensive-zone face-offs";
     List<String> all = cells(browser, region, 2);
     pick(browser, region, "Team", "Glasswater Herons");
     pick(browser, region, "Period", "2");
@@ -205,13 +205,14 @@ class BookPagesTest {
     browser.size(390, 800);
     try {
       open("restarts.html", "");
-      WebElement team = list(browser, "Own-zone restarts", "Team");
+      WebElement team = list(browser, "Defensive-zone face-offs", "Team");
       assertFalse(team.isDisplayed());
       browser.driver().findElement(By.xpath("//button[.='Pick rows']")).click();
       assertTrue(team.isDisplayed());
       open("restarts.html", "#f0-period=2");
       assertTrue(
-          list(browser, "Own-zone restarts", "Team").isDisplayed(), "what is picked is seen");
+          list(browser, "Defensive-zone face-offs", "Team").isDisplayed(),
+          "what is picked is seen");
     } finally {
       browser.size(1280, 900);
     }

@@ -73,8 +73,8 @@ class GameNamesTest {
   @Test
   void aListPicksOneGameAndNoOtherThatHoldsItsName() {
     for (String name : NAMES) {
-      BookPagesTest.pick(browser, "Own-zone restarts", "Game", name);
-      List<String> shown = BookPagesTest.firstCells(browser, "Own-zone restarts");
+      BookPagesTest.pick(browser, "Defensive-zone face-offs", "Game", name);
+      List<String> shown = BookPagesTest.firstCells(browser, "Defensive-zone face-offs");
       assertEquals(List.of(name, name), shown);
     }
   }

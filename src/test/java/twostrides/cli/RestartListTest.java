@@ -25,7 +25,7 @@ import twostrides.clips.ClipFiles;
 /** What the lists over the restarts leave are the rows of the data that are so, and no others. */
 class RestartListTest {
 
-  private static final String REGION = "Own-zone restarts";
+  private static final String REGION = "Defensive-zone face-offs";
   private static final String OURS = "Glasswater Herons";
 
   @TempDir private static Path dir;
