@@ -12,10 +12,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
+import twostrides.exits.Situation;
+import twostrides.findings.PlayerReview;
+import twostrides.findings.SeasonReview;
 import twostrides.sheet.CsvOut;
 
 /**
@@ -45,6 +50,44 @@ final class ClipLists {
     this.folder = folder;
     this.videoName = videoName;
     this.games = games;
+  }
+
+  /**
+   * Writes the lists of a book: flags, icings to look at, each player's releases and moments.
+   *
+   * @param folder where they are written; it exists
+   * @param videoName the game's video file, {@code {game}} standing for the game's id
+   * @param review what the book shows
+   * @throws IOException when a file cannot be written
+   */
+  static void write(Path folder, String videoName, SeasonReview review) throws IOException {
+    Map<String, Integer> games = new TreeMap<>();
+    review.flags().forEach(f -> games.put(f.release().at().when().game().id(), 0));
+    review
+        .players()
+        .forEach(p -> p.releases().forEach(r -> games.put(r.at().when().game().id(), 0)));
+    int number = 0;
+    for (Map.Entry<String, Integer> g : games.entrySet()) {
+      g.setValue(++number);
+    }
+    MomentWords words = new MomentWords(review.window());
+    ClipLists lists = new ClipLists(folder, videoName, games);
+    lists.write("flags", of(review.flagged(), f -> f.release().at(), Clip::of));
+    lists.writeInOrder("look", of(review.toLookAt(), f -> f.release().at(), Clip::of));
+    for (PlayerReview p : review.players()) {
+      lists.write(Links.file(p).replace(".html", ""), of(p.releases(), r -> r.at(), Clip::of));
+      lists.writeInOrder(
+          Links.sheetClips(p).replaceFirst("^clips/", ""),
+          of(
+              Stream.concat(p.worked().stream(), p.talk().stream()).toList(),
+              m -> m.at(),
+              m -> Clip.of(m, words.sentence(m))));
+    }
+  }
+
+  /** Clips of those that have a second of video. */
+  private static <T> List<Clip> of(List<T> all, Function<T, Situation> at, Function<T, Clip> clip) {
+    return all.stream().filter(t -> at.apply(t).when().video().isPresent()).map(clip).toList();
   }
 
   /**

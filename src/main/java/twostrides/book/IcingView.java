@@ -21,12 +21,10 @@ import twostrides.book.chart.Tone;
 import twostrides.book.chart.ValueBars;
 import twostrides.book.chart.ZoneCell;
 import twostrides.exits.Release;
-import twostrides.findings.FaceOffAfter;
 import twostrides.findings.LastGame;
 import twostrides.findings.Matched;
 import twostrides.findings.PlayerReview;
 import twostrides.findings.Profile;
-import twostrides.findings.RestartCosts;
 import twostrides.findings.SeasonReview;
 import twostrides.findings.ShownWay;
 import twostrides.findings.TeamReview;
@@ -106,7 +104,7 @@ final class IcingView {
    *
    * @param profiles of one team, or of all; games of different teams are apart
    */
-  static Picture ways(String id, String title, List<Profile> profiles) {
+  static Picture ways(String id, List<Profile> profiles) {
     List<DotLines.Row> rows = new ArrayList<>();
     for (ShownWay way : ShownWay.values()) {
       Clustered games =
@@ -123,12 +121,16 @@ final class IcingView {
       }
     }
     return new DotLines(
-            title, List.of(new DotLines.Group("", rows)), Optional.empty(), List.of(), true)
+            "Which way out is safe: how often it was iced",
+            List.of(new DotLines.Group("", rows)),
+            Optional.empty(),
+            List.of(),
+            true)
         .picture(id);
   }
 
   /** Who is iced: players with ten pucks or more sent before the red line, by adjusted rate. */
-  Picture who(Optional<String> team) {
+  Picture who(String id, Optional<String> team) {
     record Known(PlayerReview player, AdjustedRate rate) {}
     List<Known> known =
         review.players().stream()
@@ -163,15 +165,13 @@ final class IcingView {
                 : Optional.of(new Reference("team", all.share().orElseThrow())),
             List.of(),
             false)
-        .picture("icings-who");
+        .picture(id);
   }
 
   /** What an icing costs: attempts against after it, and after a matched exit without one. */
-  static Picture cost(String id, RestartCosts costs, Optional<String> team, SeasonReview review) {
-    Matched m = costs.matched(team, FaceOffAfter.ICING, review.season().columns().attempts());
-    String window = Math.round(review.window()) + " s";
+  static Picture cost(String id, Matched m, double window) {
     return new ValueBars(
-            "Shot attempts against in " + window,
+            "Shot attempts against in " + Math.round(window) + " s",
             List.of(
                 bar("after an icing", m.afterFaceOff(), m.faceOffs(), "icing", Tone.TROUBLE, m),
                 bar(

@@ -27,7 +27,6 @@ import twostrides.findings.Kills;
 import twostrides.findings.Names;
 import twostrides.season.Season;
 import twostrides.stats.CensoredTime;
-import twostrides.stats.Clustered;
 import twostrides.stats.Count;
 import twostrides.stats.KaplanMeier;
 
@@ -57,7 +56,7 @@ public final class KillView {
   }
 
   /** Kills without a goal against, tries that got out, time bought. */
-  Picture numbers() {
+  Picture numbers(String id) {
     return new BigNumbers(
             "The kill in three numbers",
             List.of(
@@ -65,23 +64,16 @@ public final class KillView {
                     "kills without a goal against",
                     own.withoutGoal(),
                     PERCENT,
-                    reference(all.withoutGoal()),
+                    TeamView.allTeams(team, all.withoutGoal()),
                     Link.words("kills without a goal against")),
                 BigNumbers.Value.share(
                     "tries to clear that got out",
                     own.cleared(),
                     PERCENT,
-                    reference(all.cleared()),
+                    TeamView.allTeams(team, all.cleared()),
                     Link.words("tries to clear that got out")),
                 bought()))
-        .picture("kill-numbers");
-  }
-
-  private Optional<Reference> reference(Clustered everybody) {
-    Count c = everybody.total();
-    return team.isEmpty() || c.tooFew()
-        ? Optional.empty()
-        : Optional.of(new Reference("all teams", 100 * c.share().orElseThrow()));
+        .picture(id);
   }
 
   private BigNumbers.Value bought() {
@@ -106,7 +98,7 @@ public final class KillView {
   }
 
   /** Every kill as a strip, by game. */
-  Picture strips() {
+  Picture strips(String id) {
     Map<String, List<Kill>> byGame = new LinkedHashMap<>();
     for (Kill k : own.kills()) {
       String game = k.team() + "\n" + k.from().game().id();
@@ -120,7 +112,7 @@ public final class KillView {
                         new KillStrips.Game(
                             heading(kills.get(0)), kills.stream().map(this::strip).toList()))
                 .toList())
-        .picture("kill-strips");
+        .picture(id);
   }
 
   private String heading(Kill k) {
@@ -200,7 +192,7 @@ public final class KillView {
   }
 
   /** Who gets it out: players with ten tries or more, by share. */
-  Picture who() {
+  Picture who(String id) {
     List<Kills.Player> enough =
         own.players().stream()
             .filter(p -> !p.cleared().tooFew())
@@ -227,7 +219,7 @@ public final class KillView {
                 : Optional.of(new Reference("team", mean.share().orElseThrow())),
             List.of(),
             false)
-        .picture("kill-who");
+        .picture(id);
   }
 
   /** "8 players with under ten tries are left out: too few to say." */

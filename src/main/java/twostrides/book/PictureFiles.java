@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Function;
 import twostrides.book.chart.Picture;
 
 /**
@@ -26,8 +27,14 @@ record PictureFiles(Path out, boolean pngs) {
     return picture.html();
   }
 
-  /** The same under its title, as a part of the page that an address can name. */
-  String headed(String id, Picture picture) {
+  /**
+   * A picture under its title, as a part of the page that an address can name.
+   *
+   * @param id its name, unique in the book: a-z, 0-9 and hyphens
+   * @param drawing the picture whose ids begin with that name
+   */
+  String headed(String id, Function<String, Picture> drawing) {
+    Picture picture = drawing.apply(id);
     file(id, picture);
     return picture.headed(id);
   }

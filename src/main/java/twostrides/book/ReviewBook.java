@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -26,9 +25,11 @@ import java.util.stream.Stream;
 import tech.tablesaw.api.Table;
 import twostrides.book.chart.ReleaseDiagram;
 import twostrides.findings.Comparison;
+import twostrides.findings.FaceOffAfter;
 import twostrides.findings.Grid;
 import twostrides.findings.Habit;
 import twostrides.findings.LastGame;
+import twostrides.findings.Matched;
 import twostrides.findings.NumberPage;
 import twostrides.findings.NumberSettings;
 import twostrides.findings.Numbers;
@@ -69,7 +70,7 @@ public final class ReviewBook {
   private final Rink rink;
   private final PictureFiles pictures;
   private final IcingView icings;
-  private final RestartCosts costs;
+  private final Matched afterIcing;
   private final TemplateEngine pages =
       TemplateEngine.createPrecompiled(null, ContentType.Html, null, "twostrides.book.page");
 
@@ -84,7 +85,9 @@ public final class ReviewBook {
     this.icings = new IcingView(review, rink);
     this.imprint = imprint;
     this.pictures = new PictureFiles(out, imprint.options().pngs());
-    this.costs = new RestartCosts(review.season(), review.ourTeam(), settings);
+    this.afterIcing =
+        new RestartCosts(review.season(), review.ourTeam(), settings)
+            .matched(review.ourTeam(), FaceOffAfter.ICING, review.season().columns().attempts());
   }
 
   /**
@@ -135,7 +138,7 @@ public final class ReviewBook {
     all.add(this::opponents);
     all.add(this::compare);
     all.add(this::glossary);
-    all.add(this::clips);
+    all.add(() -> ClipLists.write(out.resolve("clips"), imprint.options().videoName(), review));
     numbers.pages().forEach(n -> all.add(() -> numbers(n)));
     review.teams().forEach(t -> all.add(() -> team(t)));
     review.players().forEach(p -> all.add(() -> player(p)));
@@ -184,22 +187,14 @@ public final class ReviewBook {
     values.put("last", last);
     values.put(
         "lastPicture",
-        last.map(l -> pictures.headed("last-game", IcingView.lastGame("last-game", l))).orElse(""));
+        last.map(l -> pictures.headed("last-game", id -> IcingView.lastGame(id, l))).orElse(""));
     values.put(
         "numbers",
-        pictures.headed(
-            "team-numbers", TeamView.numbers("team-numbers", review, review.ourTeam(), "")));
+        pictures.headed("team-numbers", id -> TeamView.numbers(id, review, review.ourTeam(), "")));
     values.put(
         "ways",
         first
-            .map(
-                t ->
-                    pictures.headed(
-                        "team-ways",
-                        IcingView.ways(
-                            "team-ways",
-                            "Which way out is safe: how often it was iced",
-                            List.of(t.profile()))))
+            .map(t -> pictures.headed("team-ways", id -> IcingView.ways(id, List.of(t.profile()))))
             .orElse(""));
     values.put("imprint", imprint);
     render("index.html", "index.jte", values);
@@ -221,19 +216,16 @@ public final class ReviewBook {
         "zones",
         pictures.headed(
             "icings-zones",
-            icings.zones(
-                "icings-zones",
-                "Where icings start",
-                r -> ours.isEmpty() || ours.get().equals(r.at().team()))));
+            id ->
+                icings.zones(
+                    id,
+                    "Where icings start",
+                    r -> ours.isEmpty() || ours.get().equals(r.at().team()))));
+    values.put("ways", pictures.headed("icings-ways", id -> IcingView.ways(id, profiles)));
+    values.put("who", pictures.headed("icings-who", id -> icings.who(id, ours)));
     values.put(
-        "ways",
-        pictures.headed(
-            "icings-ways",
-            IcingView.ways(
-                "icings-ways", "Which way out is safe: how often it was iced", profiles)));
-    values.put("who", pictures.headed("icings-who", icings.who(ours)));
-    values.put(
-        "cost", pictures.headed("icings-cost", IcingView.cost("icings-cost", costs, ours, review)));
+        "cost",
+        pictures.headed("icings-cost", id -> IcingView.cost(id, afterIcing, review.window())));
     values.put("imprint", imprint);
     render("icings.html", "icings.jte", values);
   }
@@ -246,7 +238,7 @@ public final class ReviewBook {
             "review",
             review,
             "picture",
-            pictures.headed("players-who", icings.who(review.ourTeam())),
+            pictures.headed("players-who", id -> icings.who(id, review.ourTeam())),
             "imprint",
             imprint));
   }
@@ -263,7 +255,8 @@ public final class ReviewBook {
             "review",
             review,
             "picture",
-            grid.map(g -> pictures.headed("opponents", TeamView.opponents(g, review))).orElse(""),
+            grid.map(g -> pictures.headed("opponents", id -> TeamView.opponents(id, g, review)))
+                .orElse(""),
             "imprint",
             imprint));
   }
@@ -334,46 +327,6 @@ public final class ReviewBook {
         id, f, pictures.html(id, diagram.picture(id)), diagram.thumbnail(id + "-small"));
   }
 
-  private void clips() throws IOException {
-    Map<String, Integer> games = new TreeMap<>();
-    review.flags().forEach(f -> games.put(f.release().at().when().game().id(), 0));
-    review
-        .players()
-        .forEach(p -> p.releases().forEach(r -> games.put(r.at().when().game().id(), 0)));
-    int number = 0;
-    for (Map.Entry<String, Integer> g : games.entrySet()) {
-      g.setValue(++number);
-    }
-    MomentWords words = new MomentWords(review.window());
-    ClipLists lists = new ClipLists(out.resolve("clips"), imprint.options().videoName(), games);
-    lists.write(
-        "flags",
-        review.flagged().stream()
-            .filter(f -> f.release().at().when().video().isPresent())
-            .map(Clip::of)
-            .toList());
-    lists.writeInOrder(
-        "look",
-        review.toLookAt().stream()
-            .filter(f -> f.release().at().when().video().isPresent())
-            .map(Clip::of)
-            .toList());
-    for (PlayerReview p : review.players()) {
-      lists.write(
-          Links.file(p).replace(".html", ""),
-          p.releases().stream()
-              .filter(r -> r.at().when().video().isPresent())
-              .map(Clip::of)
-              .toList());
-      lists.writeInOrder(
-          Links.sheetClips(p).replaceFirst("^clips/", ""),
-          Stream.concat(p.worked().stream(), p.talk().stream())
-              .filter(m -> m.at().when().video().isPresent())
-              .map(m -> Clip.of(m, words.sentence(m)))
-              .toList());
-    }
-  }
-
   private void glossary() throws IOException {
     render("numbers.html", "glossary.jte", Map.of("words", Glossary.html(), "imprint", imprint));
   }
@@ -386,15 +339,15 @@ public final class ReviewBook {
       case "kill.html" -> {
         KillView kill = new KillView(review.season(), review.ourTeam());
         values.put("kill", kill);
-        values.put("numbers", pictures.headed("kill-numbers", kill.numbers()));
-        values.put("strips", pictures.headed("kill-strips", kill.strips()));
-        values.put("who", pictures.headed("kill-who", kill.who()));
+        values.put("numbers", pictures.headed("kill-numbers", kill::numbers));
+        values.put("strips", pictures.headed("kill-strips", kill::strips));
+        values.put("who", pictures.headed("kill-who", kill::who));
         render(page.file(), "kill.jte", values);
       }
       case "costs.html" -> {
         values.put(
             "picture",
-            pictures.headed("costs", IcingView.cost("costs", costs, review.ourTeam(), review)));
+            pictures.headed("costs", id -> IcingView.cost(id, afterIcing, review.window())));
         render(page.file(), "numbers.jte", values);
       }
       case "slices.html" -> {
@@ -403,13 +356,15 @@ public final class ReviewBook {
             "picture",
             pictures.headed(
                 "situations",
-                TeamView.situations(
-                    page,
-                    review
-                        .ourTeam()
-                        .map(t -> exits.where(Columns.TEAM, t))
-                        .orElse(exits)
-                        .byGame(Shares::iced))));
+                id ->
+                    TeamView.situations(
+                        id,
+                        page,
+                        review
+                            .ourTeam()
+                            .map(t -> exits.where(Columns.TEAM, t))
+                            .orElse(exits)
+                            .byGame(Shares::iced))));
         render(page.file(), "numbers.jte", values);
       }
       default -> {
@@ -427,22 +382,13 @@ public final class ReviewBook {
     values.put(
         "numbers",
         pictures.headed(
-            id + "-numbers",
-            TeamView.numbers(id + "-numbers", review, Optional.of(t.team()), "../")));
-    values.put(
-        "ways",
-        pictures.headed(
-            id + "-ways",
-            IcingView.ways(
-                id + "-ways",
-                "Which way out is safe: how often it was iced",
-                List.of(t.profile()))));
+            id + "-numbers", n -> TeamView.numbers(n, review, Optional.of(t.team()), "../")));
+    values.put("ways", pictures.headed(id + "-ways", n -> IcingView.ways(n, List.of(t.profile()))));
     values.put(
         "zones",
         pictures.headed(
             id + "-zones",
-            icings.zones(
-                id + "-zones", "Where icings start", r -> r.at().team().equals(t.team()))));
+            n -> icings.zones(n, "Where icings start", r -> r.at().team().equals(t.team()))));
     boolean opponent = review.ourTeam().filter(o -> !o.equals(t.team())).isPresent();
     values.put("ours", opponent ? review.ourTeam() : Optional.<String>empty());
     values.put(
@@ -450,12 +396,13 @@ public final class ReviewBook {
         opponent
             ? pictures.headed(
                 id + "-against",
-                icings.zones(
-                    id + "-against",
-                    "Where it forechecks us into icings",
-                    r ->
-                        r.at().team().equals(review.ourTeam().orElse(""))
-                            && r.at().opponent().equals(Optional.of(t.team()))))
+                n ->
+                    icings.zones(
+                        n,
+                        "Where it forechecks us into icings",
+                        r ->
+                            r.at().team().equals(review.ourTeam().orElse(""))
+                                && r.at().opponent().equals(Optional.of(t.team()))))
             : "");
     values.put("after", opponent ? Opponent.of(review, t.team()) : Optional.empty());
     values.put("imprint", imprint);
@@ -465,24 +412,20 @@ public final class ReviewBook {
   private void player(PlayerReview p) throws IOException {
     String id = Links.id(Links.file(p));
     Map<String, Object> values = new HashMap<>();
+    Habit habit = habit(p);
+    int games = games(p.team());
     values.put("review", review);
     values.put("player", p);
     values.put("grids", numbers.players().of(p.team(), p.player()));
-    values.put(
-        "trend",
-        pictures.headed(id + "-trend", TeamView.trend(id + "-trend", habit(p), games(p.team()))));
-    values.put(
-        "trendWords",
-        TeamView.trendWords(numbers.players().habit(p.team(), p.player()), games(p.team())));
+    values.put("trend", pictures.headed(id + "-trend", n -> TeamView.trend(n, habit, games)));
+    values.put("trendWords", TeamView.trendWords(habit, games));
     values.put(
         "stack",
-        pictures.headed(
-            id + "-ways", TeamView.stack(id + "-ways", "Tries to get out", p.profile())));
+        pictures.headed(id + "-ways", n -> TeamView.stack(n, "Tries to get out", p.profile())));
     values.put(
         "map",
         pictures.headed(
-            id + "-map",
-            TeamView.map(id + "-map", "Sent before the red line", p.releases(), rink)));
+            id + "-map", n -> TeamView.map(n, "Sent before the red line", p.releases(), rink)));
     values.put("imprint", imprint);
     render(Links.file(p), "player.jte", values);
   }

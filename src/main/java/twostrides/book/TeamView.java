@@ -80,10 +80,16 @@ final class TeamView {
         words,
         own,
         most > axis.high() ? new Span(0, 100) : axis,
-        team.isEmpty() || all.total().tooFew()
-            ? Optional.empty()
-            : Optional.of(new Reference("all teams", 100 * all.total().share().orElseThrow())),
+        allTeams(team, all),
         Link.to(page, words));
+  }
+
+  /** What a team's share is compared with, in percent; empty where the book is about all teams. */
+  static Optional<Reference> allTeams(Optional<String> team, Clustered all) {
+    Count everybody = all.total();
+    return team.isEmpty() || everybody.tooFew()
+        ? Optional.empty()
+        : Optional.of(new Reference("all teams", 100 * everybody.share().orElseThrow()));
   }
 
   /** Attempts by way out and strength. */
@@ -180,7 +186,7 @@ final class TeamView {
   }
 
   /** When and where it happens: every situation on one scale. */
-  static Picture situations(NumberPage page, Clustered all) {
+  static Picture situations(String id, NumberPage page, Clustered all) {
     return new DotLines(
             "Iced, of the tries to get out",
             page.grids().stream()
@@ -192,11 +198,11 @@ final class TeamView {
                 : Optional.of(new Reference("all tries", all.total().share().orElseThrow())),
             List.of(),
             false)
-        .picture("situations");
+        .picture(id);
   }
 
   /** Against whom the team is iced; each leads to the opponent's page. */
-  static Picture opponents(Grid grid, SeasonReview review) {
+  static Picture opponents(String id, Grid grid, SeasonReview review) {
     return new DotLines(
             "Iced, of our tries to get out, by opponent",
             List.of(
@@ -218,7 +224,7 @@ final class TeamView {
             Optional.empty(),
             List.of(),
             false)
-        .picture("opponents");
+        .picture(id);
   }
 
   private static List<DotLines.Row> rows(Grid grid) {

@@ -68,15 +68,6 @@ public record Settings(
   }
 
   /**
-   * The same with other books for the games of some seasons.
-   *
-   * @param books the books by season
-   */
-  public Settings withSeasons(Map<Season, SeasonBooks> books) {
-    return new Settings(window, book, others, books, manpower, race, travel);
-  }
-
-  /**
    * The same by the books of a game's season.
    *
    * @param date day of the game, where the sheet has it

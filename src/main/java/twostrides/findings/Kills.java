@@ -7,12 +7,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import twostrides.exits.Exit;
 import twostrides.exits.Kill;
-import twostrides.exits.WayOut;
 import twostrides.game.Strength;
 import twostrides.season.Columns;
 import twostrides.season.Rows;
 import twostrides.season.Season;
-import twostrides.stats.CensoredTime;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
 import twostrides.stats.KaplanMeier;
@@ -23,9 +21,15 @@ import twostrides.stats.KaplanMeier;
  * @param kills the kills, of play sheets
  * @param tries exit attempts while shorthanded, of all sheets
  * @param cleared how many of them got out, game by game
- * @param players the same of each named player
+ * @param timeBought seconds bought by those
+ * @param players how many tries of each named player got out
  */
-public record Kills(List<Kill> kills, List<Exit> tries, Clustered cleared, List<Player> players) {
+public record Kills(
+    List<Kill> kills,
+    List<Exit> tries,
+    Clustered cleared,
+    KaplanMeier timeBought,
+    List<Player> players) {
 
   /**
    * A player's tries.
@@ -54,6 +58,7 @@ public record Kills(List<Kill> kills, List<Exit> tries, Clustered cleared, List<
             .filter(e -> team.isEmpty() || team.get().equals(e.at().team()))
             .toList(),
         tries.byGame(Shares::cleared),
+        PenaltyKill.timeBought(tries),
         tries.known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER).entrySet().stream()
             .map(
                 e -> new Player(e.getKey().get(0), e.getKey().get(1), Shares.cleared(e.getValue())))
@@ -73,15 +78,5 @@ public record Kills(List<Kill> kills, List<Exit> tries, Clustered cleared, List<
         some ->
             new Count((int) some.stream().filter(k -> k.goalsAgainst() == 0).count(), some.size());
     return new Clustered(byGame.values().stream().map(count).toList());
-  }
-
-  /** Time bought by the clears. */
-  public KaplanMeier timeBought() {
-    List<CensoredTime> times =
-        tries.stream()
-            .filter(e -> e.way() != WayOut.KEPT_IN)
-            .flatMap(e -> e.outcome().reentry().stream())
-            .toList();
-    return KaplanMeier.of(times);
   }
 }
