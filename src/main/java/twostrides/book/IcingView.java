@@ -150,7 +150,7 @@ final class IcingView {
                         "",
                         Link.to(
                             Links.file(k.player()),
-                            k.player().player() + ": iced, of his pucks sent before the red line")))
+                            k.player().player() + ": iced, of the pucks sent before the red line")))
             .toList();
     Count all =
         review.teams().stream()

@@ -21,7 +21,7 @@ import twostrides.stats.Count;
 import twostrides.stats.KaplanMeier;
 
 /**
- * The penalty-kill page: was the zone cleared, what did that burn, what followed when it was not,
+ * The penalty-kill page: was the zone cleared, what did that buy, what followed when it was not,
  * who did it, and which releases the exemption did not cover.
  */
 final class PenaltyKill {
@@ -47,10 +47,10 @@ final class PenaltyKill {
     return new NumberPage(
         "kill.html",
         "Penalty kill",
-        "Exit attempts while shorthanded: cleared or kept in, what a clear burns, and what"
+        "Exit attempts while shorthanded: cleared or kept in, what a clear buys, and what"
             + " followed.",
         List.of(
-            "Cleared: the puck left the zone. Relief: seconds of play until the opponent had it"
+            "Cleared: the puck left the zone. Time bought: seconds of play until the opponent had it"
                 + " under control in the zone again; a stop cuts it short, so medians come from a"
                 + " survival curve, never from what happened to finish."),
         List.of(teams(), ways(), players(), units(), after(), exemption(), kills()));
@@ -89,7 +89,7 @@ final class PenaltyKill {
         "teams",
         "Teams",
         "Kills and goals against come from play sheets; the tries to get it out from all sheets."
-            + " Seconds burned a kill: relief after clears, cut short or not, over the kills.",
+            + " Time bought a kill: all seconds that clears bought, cut short or not, over the kills.",
         List.of(
             Head.words("Team", "team"),
             Head.number("Kills", "kill"),
@@ -99,8 +99,8 @@ final class PenaltyKill {
             Head.number("Cleared", "cleared"),
             Head.number("Share", "share"),
             Head.number("95 % interval", "interval"),
-            Head.number("Relief, median (95 %)", "relief"),
-            Head.number("Burned a kill", "burned-a-kill"),
+            Head.number("Time bought, median (95 %)", "time-bought"),
+            Head.number("Time bought a kill", "time-bought-a-kill"),
             Head.number("Kept in", "kept-in"),
             Head.number(
                 "Attempts against, " + settings.shortWindow() + " after kept in", "kept-in"),
@@ -174,7 +174,7 @@ final class PenaltyKill {
             Head.number("95 % interval", "interval"),
             Head.number("After a penalty", "after-a-penalty"),
             Head.number("Other face-offs", "defensive-zone-face-off"),
-            Head.number("Relief, median (95 %)", "relief"),
+            Head.number("Time bought, median (95 %)", "time-bought"),
             Head.number("Attempts against", "attempts-against"),
             Head.number("Goals against", "goals-against")),
         lines,
@@ -223,7 +223,7 @@ final class PenaltyKill {
             Head.number("95 % interval", "interval"),
             Head.number("Adjusted rate", "adjusted-rate"),
             Head.number("95 % interval", "adjusted-rate"),
-            Head.number("Relief, median (95 %)", "relief"),
+            Head.number("Time bought, median (95 %)", "time-bought"),
             Head.number("Icings", "icing")),
         lines,
         "No player is named for an attempt while shorthanded.");
@@ -255,7 +255,7 @@ final class PenaltyKill {
             Head.number("Cleared", "cleared"),
             Head.number("Share", "share"),
             Head.number("95 % interval", "interval"),
-            Head.number("Relief, median (95 %)", "relief"),
+            Head.number("Time bought, median (95 %)", "time-bought"),
             Head.number("Attempts against", "attempts-against"),
             Head.number("Goals against", "goals-against")),
         lines,
@@ -371,7 +371,7 @@ final class PenaltyKill {
             Head.number("Attempts", "exit-attempt"),
             Head.number("Cleared", "cleared"),
             Head.number("Kept in", "kept-in"),
-            Head.number("Burned", "burned-a-kill"),
+            Head.number("Time bought", "time-bought-a-kill"),
             Head.number("Attempts against", "attempts-against"),
             Head.number("Goals against", "goals-against")),
         lines,

@@ -109,8 +109,8 @@ final class KillFigures {
             "Cleared",
             "Share",
             "95 % interval",
-            "Relief, median (95 %)",
-            "Burned a kill",
+            "Time bought, median (95 %)",
+            "Time bought a kill",
             "Kept in",
             "Attempts against, " + d.shortly() + " after kept in",
             "Goals, " + d.shortly() + " after kept in");
@@ -129,7 +129,7 @@ final class KillFigures {
     Formulas.Share cleared = BookData.byGame(rows, KillFigures::cleared);
     List<BookData.Row> kept = BookData.rows(rows, KillFigures::keptIn);
     // From the exits themselves; only those of play sheets stand in a kill.
-    double burned =
+    double bought =
         BookData.total(
             BookData.rows(rows, r -> r.has("kill") && !keptIn(r)), "seconds_until_reentry");
     return List.of(
@@ -144,7 +144,7 @@ final class KillFigures {
         cleared.words(),
         cleared.interval(),
         relief(rows),
-        Formulas.mean(burned, kills.size(), 1, 0.01, " s"),
+        Formulas.mean(bought, kills.size(), 1, 0.01, " s"),
         Want.count(kept.size()),
         against(kept, "attempts_against_20s"),
         against(kept, "goals_against_20s"));
@@ -160,7 +160,7 @@ final class KillFigures {
             "95 % interval",
             "After a penalty",
             "Other face-offs",
-            "Relief, median (95 %)",
+            "Time bought, median (95 %)",
             "Attempts against",
             "Goals against");
     for (String way : TeamFigures.WAYS) {
@@ -214,7 +214,7 @@ final class KillFigures {
             "95 % interval",
             "Adjusted rate",
             "95 % interval",
-            "Relief, median (95 %)",
+            "Time bought, median (95 %)",
             "Icings");
     AdjustedFigures group = group(d);
     for (List<BookData.Row> rows : groups(shown(d), "player")) {
@@ -244,7 +244,7 @@ final class KillFigures {
             "Cleared",
             "Share",
             "95 % interval",
-            "Relief, median (95 %)",
+            "Time bought, median (95 %)",
             "Attempts against",
             "Goals against");
     for (List<BookData.Row> rows : groups(shown(d), "on_ice")) {
@@ -307,7 +307,7 @@ final class KillFigures {
             "Attempts",
             "Cleared",
             "Kept in",
-            "Burned",
+            "Time bought",
             "Attempts against",
             "Goals against");
     for (BookData.Row k : BookData.rows(d.kills, BookData.team(d.ours()))) {
