@@ -1,23 +1,20 @@
 package twostrides.tag;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import twostrides.serve.Reply;
+import twostrides.serve.Request;
 
 /**
  * What the page asks for. Every request carries a flat JSON object of words, every answer the state
  * as it is then, or the problems field by field.
  */
 final class TagActions {
-
-  /** Longest request, in bytes: every field at its longest. Assumed. */
-  private static final int LONGEST = 64 * 1024;
 
   /** The action that ends the tagging, once its answer is sent. */
   static final String END = "end";
@@ -45,13 +42,6 @@ final class TagActions {
     this.hasVideo = hasVideo;
   }
 
-  /** Reads what a request carries, up to one byte more than it may. */
-  static byte[] read(HttpExchange exchange) throws IOException {
-    try (InputStream in = exchange.getRequestBody()) {
-      return in.readNBytes(LONGEST + 1);
-    }
-  }
-
   /**
    * Does what a page asks for.
    *
@@ -63,7 +53,7 @@ final class TagActions {
     if (type == null || !type.startsWith("application/json")) {
       return Reply.plain(Reply.WRONG_TYPE, "Expected application/json.");
     }
-    if (asked.length > LONGEST) {
+    if (asked.length > Request.LONGEST) {
       return problem(Reply.TOO_LONG, "", "a very long request", "a few words a field");
     }
     Map<String, String> fields;

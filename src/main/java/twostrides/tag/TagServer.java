@@ -1,55 +1,39 @@
 package twostrides.tag;
 
-import com.sun.net.httpserver.HttpExchange;
-import com.sun.net.httpserver.HttpServer;
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.net.InetAddress;
-import java.net.InetSocketAddress;
 import java.net.URI;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import twostrides.serve.Answer;
+import twostrides.serve.BookFiles;
+import twostrides.serve.LocalServer;
+import twostrides.serve.MediaFile;
+import twostrides.serve.Reply;
+import twostrides.serve.Request;
 
-/**
- * Serves the page to this machine only: the loopback address, a port that is free, a token in the
- * address. It makes no request of its own, and the page none to anybody else.
- */
+/** Serves the page that logs exits, its one video and the book made of it, to this machine only. */
 public final class TagServer implements Closeable {
-
-  /**
-   * Milliseconds in which a request has to be read to its end; on one machine it takes a few.
-   * Assumed.
-   */
-  private static final long PATIENCE_MS = 10_000;
-
-  /** 127.0.0.1: this machine and no other can reach it. */
-  private static final byte[] LOOPBACK = {127, 0, 0, 1};
 
   private static final String VIDEO = "video";
   private static final String BOOK = "book/";
 
-  private final HttpServer server;
-  private final Workers workers = new Workers(PATIENCE_MS);
-  private final Gate gate;
+  private final LocalServer server;
   private final TagActions actions;
-  private final Optional<VideoFile> video;
+  private final Optional<MediaFile> video;
   private final BookFiles book;
   private final String page;
   private final CountDownLatch ended = new CountDownLatch(1);
 
-  private TagServer(
-      HttpServer server, TagDesk desk, Optional<VideoFile> video, Path book, BookMaker maker) {
-    this.server = server;
-    this.gate = new Gate(server.getAddress().getPort());
+  private TagServer(TagDesk desk, Optional<MediaFile> video, Path book, BookMaker maker)
+      throws IOException {
     this.video = video;
     this.book = new BookFiles(book);
     this.actions = new TagActions(desk, maker, video.isPresent());
     this.page = resource("tag.html").replace("<!-- rink -->", RinkSvg.of(desk.rink()));
+    this.server = LocalServer.start("two-strides tag", this::answer);
   }
 
   /**
@@ -64,19 +48,12 @@ public final class TagServer implements Closeable {
    */
   public static TagServer start(TagDesk desk, Optional<Path> video, Path book, BookMaker maker)
       throws IOException {
-    HttpServer http =
-        HttpServer.create(new InetSocketAddress(InetAddress.getByAddress(LOOPBACK), 0), 0);
-    TagServer server = new TagServer(http, desk, video.map(VideoFile::new), book, maker);
-    http.createContext("/", server::answer);
-    http.setExecutor(server.workers);
-    http.start();
-    return server;
+    return new TagServer(desk, video.map(MediaFile::new), book, maker);
   }
 
   /** The address of the page; whoever knows it can tag. */
   public URI address() {
-    return URI.create(
-        "http://127.0.0.1:" + server.getAddress().getPort() + "/" + gate.token() + "/");
+    return server.address();
   }
 
   /** Waits until the page says that tagging has ended. */
@@ -86,47 +63,43 @@ public final class TagServer implements Closeable {
 
   @Override
   public void close() {
-    server.stop(0);
-    workers.close();
+    server.close();
   }
 
-  private void answer(HttpExchange exchange) throws IOException {
-    try (exchange) {
-      Optional<String> path =
-          gate.admitted(exchange.getRequestURI().getPath(), exchange.getRequestHeaders());
-      if (path.isEmpty()) {
-        Reply.plain(Reply.FORBIDDEN, "Open the address that two-strides tag printed.")
-            .send(exchange);
-      } else {
-        answer(exchange, path.get());
-      }
-    }
-  }
-
-  private void answer(HttpExchange exchange, String path) throws IOException {
-    String method = exchange.getRequestMethod();
-    byte[] asked = method.equals("POST") ? TagActions.read(exchange) : new byte[0];
-    workers.heard();
-    boolean reading = method.equals("GET") || method.equals("HEAD");
-    if (reading && path.equals(VIDEO) && video.isPresent() && video.get().readable()) {
-      video.get().send(exchange);
-      return;
+  private Answer answer(Request asked) {
+    if (asked.reading()
+        && asked.path().equals(VIDEO)
+        && video.isPresent()
+        && video.get().readable()) {
+      return video.get();
     }
     Reply reply;
     try {
-      if (method.equals("POST")) {
-        reply = actions.post(path, exchange.getRequestHeaders().getFirst("Content-Type"), asked);
+      if (asked.method().equals("POST")) {
+        reply = actions.post(asked.path(), asked.type(), asked.body());
       } else {
-        reply = reading ? read(path) : Reply.plain(Reply.WRONG_METHOD, "Only GET, HEAD and POST.");
+        reply =
+            asked.reading()
+                ? read(asked.path())
+                : Reply.plain(Reply.WRONG_METHOD, "Only GET, HEAD and POST.");
       }
     } catch (IOException | RuntimeException e) {
       String said = Objects.requireNonNullElse(e.getMessage(), e.getClass().getSimpleName());
       reply = TagActions.problem(Reply.BROKEN, "", said, "a disk that can be written");
     }
-    reply.send(exchange);
-    if (method.equals("POST") && path.equals(TagActions.END) && reply.status() == Reply.OK) {
+    boolean end =
+        asked.method().equals("POST")
+            && asked.path().equals(TagActions.END)
+            && reply.status() == Reply.OK;
+    return end ? last(reply) : reply;
+  }
+
+  /** The answer that ends the tagging once it is sent. */
+  private Answer last(Reply reply) {
+    return exchange -> {
+      reply.send(exchange);
       ended.countDown();
-    }
+    };
   }
 
   private Reply read(String path) throws IOException {
@@ -135,22 +108,14 @@ public final class TagServer implements Closeable {
     }
     return switch (path) {
       case "" -> Reply.of(Reply.OK, Reply.HTML, page);
-      case "tag.js" -> Reply.of(Reply.OK, "text/javascript; charset=utf-8", resource("tag.js"));
-      case "tag.css" -> Reply.of(Reply.OK, "text/css; charset=utf-8", resource("tag.css"));
+      case "tag.js" -> Reply.of(Reply.OK, Reply.SCRIPT, resource("tag.js"));
+      case "tag.css" -> Reply.of(Reply.OK, Reply.STYLE, resource("tag.css"));
       case "state" -> Reply.of(Reply.OK, Reply.JSON, actions.state(History.ANYBODY));
       default -> Reply.plain(Reply.NOT_FOUND, "No such page.");
     };
   }
 
   private static String resource(String name) {
-    try (InputStream in = TagServer.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new IllegalStateException(
-            "the program's own file " + name + " is missing from the jar");
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return LocalServer.resource(TagServer.class, name);
   }
 }

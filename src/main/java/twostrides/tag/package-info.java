@@ -6,6 +6,6 @@
  * <p>{@link twostrides.tag.TagDesk} keeps the rows, {@link twostrides.tag.TagServer} serves the
  * page. What a row may hold is decided by the readers of {@code game}, not here.
  *
- * <p>May import {@code sheet}, {@code game} and {@code rink}.
+ * <p>May import {@code sheet}, {@code game}, {@code rink} and {@code serve}.
  */
 package twostrides.tag;

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import twostrides.game.Usual;
+import twostrides.serve.Reply;
 import twostrides.sheet.SheetException;
 
 /** What must hold of tagging, whatever bytes it is given. */

@@ -1,4 +1,4 @@
-package twostrides.tag;
+package twostrides.serve;
 
 import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
@@ -15,12 +15,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The one video that the server may stream, in pieces as a player asks for them (RFC 9110, section
- * 14: a single range of bytes; anything else is answered with the whole file).
+ * A video that the server may stream, in pieces as a player asks for them (RFC 9110, section 14: a
+ * single range of bytes; anything else is answered with the whole file).
  *
  * @param file the video
  */
-record VideoFile(Path file) {
+public record MediaFile(Path file) implements Answer {
 
   private static final int WHOLE = 200;
   private static final int PART = 206;
@@ -47,8 +47,8 @@ record VideoFile(Path file) {
    */
   private record Span(long from, long to) {}
 
-  /** Answers GET or HEAD. */
-  void send(HttpExchange exchange) throws IOException {
+  @Override
+  public void send(HttpExchange exchange) throws IOException {
     Headers headers = exchange.getResponseHeaders();
     try (FileChannel channel = FileChannel.open(file)) {
       long size = channel.size();
@@ -115,7 +115,7 @@ record VideoFile(Path file) {
   }
 
   /** Whether the file can be read at all. */
-  boolean readable() {
+  public boolean readable() {
     return Files.isRegularFile(file) && Files.isReadable(file);
   }
 }

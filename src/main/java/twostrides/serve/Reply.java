@@ -1,4 +1,4 @@
-package twostrides.tag;
+package twostrides.serve;
 
 import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
@@ -7,24 +7,26 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 
 /** An answer that fits in memory. */
-final class Reply {
+public final class Reply implements Answer {
 
-  static final int OK = 200;
-  static final int FORBIDDEN = 403;
-  static final int NOT_FOUND = 404;
-  static final int WRONG_METHOD = 405;
-  static final int STALE = 409;
-  static final int TOO_LONG = 413;
-  static final int WRONG_TYPE = 415;
-  static final int REFUSED = 422;
-  static final int BROKEN = 500;
+  public static final int OK = 200;
+  public static final int FORBIDDEN = 403;
+  public static final int NOT_FOUND = 404;
+  public static final int WRONG_METHOD = 405;
+  public static final int STALE = 409;
+  public static final int TOO_LONG = 413;
+  public static final int WRONG_TYPE = 415;
+  public static final int REFUSED = 422;
+  public static final int BROKEN = 500;
 
-  static final String HTML = "text/html; charset=utf-8";
-  static final String JSON = "application/json; charset=utf-8";
-  static final String PLAIN = "text/plain; charset=utf-8";
+  public static final String HTML = "text/html; charset=utf-8";
+  public static final String JSON = "application/json; charset=utf-8";
+  public static final String STYLE = "text/css; charset=utf-8";
+  public static final String SCRIPT = "text/javascript; charset=utf-8";
+  public static final String PLAIN = "text/plain; charset=utf-8";
 
   /** Our page: its own script and style, nothing from elsewhere, in no frame. */
-  static final String PAGE_POLICY =
+  public static final String PAGE_POLICY =
       "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
           + " media-src 'self' blob:; connect-src 'self'; form-action 'none'; base-uri 'none';"
           + " frame-ancestors 'none'";
@@ -33,7 +35,7 @@ final class Reply {
    * A page of the book: its own style, drawings with the colours written into them, its script, a
    * chosen local video. The pages say the same of themselves, for when they lie on a disk.
    */
-  static final String BOOK_POLICY =
+  public static final String BOOK_POLICY =
       "default-src 'none'; style-src 'self' 'unsafe-inline'; img-src 'self'; media-src blob:;"
           + " script-src 'self';"
           + " form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
@@ -51,7 +53,7 @@ final class Reply {
    * @param policy the Content-Security-Policy
    * @param body the bytes
    */
-  Reply(int status, String type, String policy, byte[] body) {
+  public Reply(int status, String type, String policy, byte[] body) {
     this.status = status;
     this.type = type;
     this.policy = policy;
@@ -59,20 +61,21 @@ final class Reply {
   }
 
   /** The HTTP status. */
-  int status() {
+  public int status() {
     return status;
   }
 
-  static Reply of(int status, String type, String text) {
+  public static Reply of(int status, String type, String text) {
     return new Reply(status, type, PAGE_POLICY, text.getBytes(StandardCharsets.UTF_8));
   }
 
-  static Reply plain(int status, String words) {
+  public static Reply plain(int status, String words) {
     return of(status, PLAIN, words + "\n");
   }
 
   /** Sends it; the body is left out for HEAD. */
-  void send(HttpExchange exchange) throws IOException {
+  @Override
+  public void send(HttpExchange exchange) throws IOException {
     guard(exchange.getResponseHeaders(), type, policy);
     if (exchange.getRequestMethod().equals("HEAD")) {
       exchange.getResponseHeaders().set("Content-Length", Integer.toString(body.length));

@@ -1,4 +1,4 @@
-package twostrides.tag;
+package twostrides.serve;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

@@ -1,4 +1,4 @@
-package twostrides.tag;
+package twostrides.serve;
 
 import com.sun.net.httpserver.Headers;
 import java.nio.charset.StandardCharsets;

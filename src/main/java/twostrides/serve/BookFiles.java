@@ -1,4 +1,4 @@
-package twostrides.tag;
+package twostrides.serve;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,13 +12,13 @@ import java.util.Map;
  *
  * @param folder the book
  */
-record BookFiles(Path folder) {
+public record BookFiles(Path folder) {
 
   private static final Map<String, String> TYPES =
       Map.of(
           "html", Reply.HTML,
-          "css", "text/css; charset=utf-8",
-          "js", "text/javascript; charset=utf-8",
+          "css", Reply.STYLE,
+          "js", Reply.SCRIPT,
           "svg", "image/svg+xml",
           "png", "image/png",
           "csv", "text/csv; charset=utf-8",
@@ -31,7 +31,7 @@ record BookFiles(Path folder) {
    *
    * @param name its path inside the book, with slashes
    */
-  Reply reply(String name) throws IOException {
+  public Reply reply(String name) throws IOException {
     Path file;
     try {
       file = folder.resolve(name);

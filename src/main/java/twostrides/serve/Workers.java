@@ -1,4 +1,4 @@
-package twostrides.tag;
+package twostrides.serve;
 
 import java.io.Closeable;
 import java.io.InterruptedIOException;
@@ -27,7 +27,7 @@ final class Workers implements Executor, Closeable {
   private static final int MOST = 64;
 
   private final ExecutorService threads = Executors.newCachedThreadPool(Workers::thread);
-  private final Timer watch = new Timer("tag", true);
+  private final Timer watch = new Timer("page", true);
   private final long patience;
 
   /** Threads whose request is not yet heard, with the instant of its beginning; oldest first. */
@@ -113,7 +113,7 @@ final class Workers implements Executor, Closeable {
   }
 
   private static Thread thread(Runnable work) {
-    Thread thread = new Thread(work, "tag");
+    Thread thread = new Thread(work, "page");
     thread.setDaemon(true);
     return thread;
   }
