@@ -27,7 +27,8 @@ final class DemoCommand implements Callable<Integer> {
       names = "--games",
       paramLabel = "N",
       defaultValue = "12",
-      description = "Games to write (${DEFAULT-VALUE}).")
+      description =
+          "Games to write (${DEFAULT-VALUE}): up to 82 are of one team, 1312 are all of the league.")
   int games;
 
   @Option(
@@ -49,7 +50,7 @@ final class DemoCommand implements Callable<Integer> {
               + games
               + ", expected a whole number from 1 to "
               + DemoLeague.MOST_GAMES
-              + ".");
+              + ", which is every game of the league's season.");
     }
     DemoLeague.write(out, games, seed);
     PrintWriter console = spec.commandLine().getOut();
@@ -65,6 +66,7 @@ final class DemoCommand implements Callable<Integer> {
     console.println(
         "Review them: two-strides review "
             + out
+            + (games > DemoLeague.MOST_OF_A_TEAM ? " --team '" + DemoLeague.TEAM + "'" : "")
             + (Files.isDirectory(places) ? " --places " + places : ""));
     return Main.DONE;
   }

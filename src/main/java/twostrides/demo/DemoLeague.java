@@ -18,15 +18,21 @@ import twostrides.rink.Rink;
  * many games are asked for.
  */
 public final class DemoLeague {
-  /** Most games of one season. */
-  public static final int MOST_GAMES = 9999;
+  /** Most games of one season: 32 teams, 82 games each. */
+  public static final int MOST_GAMES = Fixture.most(League.found());
+
+  /** Most games of the team whose season is shown; the games beyond are those of the others. */
+  public static final int MOST_OF_A_TEAM = Fixture.ROUNDS;
+
+  /** The team whose season is shown. */
+  public static final String TEAM = League.found().own().name();
 
   private DemoLeague() {}
 
   /**
-   * Simulates a season of one team, at home in every other game.
+   * Simulates a season: up to 82 games of one team, then the games of the rest of the league.
    *
-   * @param games 1 to 9999
+   * @param games 1 to 1312
    * @param seed any number; it decides the games, the people of the league are always the same
    * @throws IllegalArgumentException if there are too few or too many games
    */
@@ -40,7 +46,7 @@ public final class DemoLeague {
     for (Fixture fixture : fixtures(games)) {
       played.add(play(fixture, seed, telling));
     }
-    return new DemoSeason(League.found().own().name(), seed, played);
+    return new DemoSeason(TEAM, seed, played);
   }
 
   /**
@@ -51,7 +57,7 @@ public final class DemoLeague {
    * names that an earlier demo wrote are replaced.
    *
    * @param out folder to write to
-   * @param games 1 to 9999
+   * @param games 1 to 1312
    * @param seed any number
    * @throws OutputException if a file is in the way that no demo wrote, or that has changed since;
    *     nothing is written then
@@ -68,7 +74,7 @@ public final class DemoLeague {
     }
     DemoFolder folder = DemoFolder.at(out, planned);
     PlayersCsv sums = new PlayersCsv();
-    PlacesCsv places = new PlacesCsv(League.found().own().name(), seed);
+    PlacesCsv places = new PlacesCsv(TEAM, seed);
     try {
       for (Fixture fixture : fixtures) {
         DemoGame game = play(fixture, seed, Telling.RELEASED);

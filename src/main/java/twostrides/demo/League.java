@@ -56,15 +56,40 @@ record League(Team own, List<Team> opponents) {
   private static final List<Integer> OWN_NUMBERS =
       List.of(9, 12, 21, 14, 19, 8, 10, 25, 27, 11, 18, 36, 4, 17, 6, 23, 2, 28);
 
-  /** Codes and names, in the order of the schedule. */
-  private static final List<List<String>> OPPONENTS =
+  /** Codes and names, in the order of the schedule; the first six are the rivals. */
+  private static final List<String> OPPONENTS =
       List.of(
-          List.of("TAR", "Tarn Wolves"),
-          List.of("COP", "Copperfen Kites"),
-          List.of("SAL", "Old Saltry Otters"),
-          List.of("MER", "Merrowdale Pikes"),
-          List.of("ASH", "Ashlock Lanterns"),
-          List.of("BRA", "Brackenholm Storks"));
+          "TAR Tarn Wolves",
+          "COP Copperfen Kites",
+          "SAL Old Saltry Otters",
+          "MER Merrowdale Pikes",
+          "ASH Ashlock Lanterns",
+          "BRA Brackenholm Storks",
+          "FEN Fenwhistle Cranes",
+          "DRU Drumlow Millers",
+          "HAZ Hazelgarth Larks",
+          "ORM Ormsbeck Tinkers",
+          "PEL Pellbrook Plovers",
+          "LUN Lunnersea Gulls",
+          "KES Kesterfell Rooks",
+          "THR Thrushden Weavers",
+          "GRI Gristmoor Ferrymen",
+          "NRW Norrowby Smelts",
+          "JUT Juttering Hares",
+          "EBB Ebbsworth Coopers",
+          "IVE Iverholt Stoats",
+          "RUD Ruddlefield Finches",
+          "UMB Umberlow Terns",
+          "YAR Yarrowick Drovers",
+          "ZEL Zelkover Bitterns",
+          "BIR Birchensund Potters",
+          "CAI Cairnlea Bells",
+          "DOV Dovecombe Wagoners",
+          "ELS Elsinmarsh Newts",
+          "FOX Foxlorne Ringers",
+          "HOL Hollowtarn Loons",
+          "KIN Kindlewick Colliers",
+          "MOS Mossgill Tanners");
 
   /** Skaters of the other teams wear 2 to 29; goalkeepers 30 to 35. */
   private static final int LOWEST_NUMBER = 2;
@@ -78,19 +103,26 @@ record League(Team own, List<Team> opponents) {
     Iterator<String> names = names(people).iterator();
     Team own = team("GLA", "Glasswater Herons", names, people, legs, true);
     List<Team> opponents = new ArrayList<>();
-    for (List<String> o : OPPONENTS) {
-      opponents.add(team(o.get(0), o.get(1), names, people, legs, false));
+    for (String o : OPPONENTS) {
+      opponents.add(team(o.substring(0, 3), o.substring(4), names, people, legs, false));
     }
     return new League(own, List.copyOf(opponents));
   }
 
+  /** Names used once each: every surname with one given name, then the same with others. */
   private static List<String> names(SplittableRandom people) {
-    List<String> names = new ArrayList<>();
-    SURNAME_STARTS.forEach(start -> SURNAME_ENDS.forEach(end -> names.add(start + end)));
-    for (int i = names.size() - 1; i > 0; i--) {
-      Collections.swap(names, i, people.nextInt(i + 1));
+    List<String> surnames = new ArrayList<>();
+    SURNAME_STARTS.forEach(start -> SURNAME_ENDS.forEach(end -> surnames.add(start + end)));
+    for (int i = surnames.size() - 1; i > 0; i--) {
+      Collections.swap(surnames, i, people.nextInt(i + 1));
     }
-    names.replaceAll(surname -> GIVEN.get(people.nextInt(GIVEN.size())) + " " + surname);
+    int[] given = surnames.stream().mapToInt(s -> people.nextInt(GIVEN.size())).toArray();
+    List<String> names = new ArrayList<>();
+    for (int round = 0; round < GIVEN.size(); round++) {
+      for (int i = 0; i < given.length; i++) {
+        names.add(GIVEN.get((given[i] + round) % GIVEN.size()) + " " + surnames.get(i));
+      }
+    }
     return names;
   }
 

@@ -9,8 +9,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TimeZone;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -76,16 +81,45 @@ class DemoLeagueTest {
             .count());
   }
 
-  /** As many games as a league plays: further rounds, and names that sort by number. */
+  /** Every game of a league: 32 teams, each 82 times, nobody twice on a day. */
   @Test
-  void aLongSeasonGoesOnInFurtherRounds() {
+  void aWholeSeasonGivesEveryTeamItsGames() {
     League league = League.found();
-    Fixture seventh = Fixture.of(league, 7, 1312);
-    Fixture last = Fixture.of(league, 1312, 1312);
-    assertEquals("game-0007-GLA-TAR", seventh.fileStem());
-    assertEquals("game-1312-MER-GLA", last.fileStem());
-    assertEquals(seventh.date().plusDays(1305 * 4), last.date());
+    Map<Team, Integer> games = new HashMap<>();
+    Map<Team, Integer> atHome = new HashMap<>();
+    Set<String> busy = new HashSet<>();
+    Set<String> pairs = new HashSet<>();
+    for (int n = 1; n <= DemoLeague.MOST_GAMES; n++) {
+      Fixture f = Fixture.of(league, n, DemoLeague.MOST_GAMES);
+      atHome.merge(f.home(), 1, Integer::sum);
+      for (Team team : List.of(f.home(), f.away())) {
+        games.merge(team, 1, Integer::sum);
+        assertTrue(busy.add(f.date() + team.code()), f.fileStem());
+      }
+      pairs.add(f.home().code() + f.away().code());
+      assertTrue(f.date().isBefore(LocalDate.of(2032, 4, 7)), f.fileStem());
+      boolean shown = f.home().equals(league.own()) || f.away().equals(league.own());
+      assertEquals(n <= 82, shown, f.fileStem());
+    }
+    assertEquals(1312, DemoLeague.MOST_GAMES);
+    assertEquals(32, games.size());
+    assertEquals(Set.of(82), new HashSet<>(games.values()));
+    atHome.forEach((team, n) -> assertTrue(n >= 33 && n <= 49, team.name() + " at home: " + n));
+    assertTrue(pairs.size() >= 496, "each meets each: " + pairs.size());
+  }
+
+  /** Names sort by number; a number is the same game whether few or all are asked for. */
+  @Test
+  void aNumberIsTheSameGameHoweverManyAreAskedFor() {
+    League league = League.found();
+    for (int n = 1; n <= 99; n++) {
+      Fixture few = Fixture.of(league, n, 99);
+      Fixture all = Fixture.of(league, n, 1312);
+      assertEquals(few.fileStem().substring(8), all.fileStem().substring(10));
+      assertEquals(few.date(), all.date());
+    }
     assertEquals("game-07-GLA-TAR", Fixture.of(league, 7, 99).fileStem());
+    assertEquals("game-0007-GLA-TAR", Fixture.of(league, 7, 1312).fileStem());
   }
 
   @Test
@@ -112,8 +146,8 @@ class DemoLeagueTest {
   void tooFewOrTooManyGamesAreRefusedInPlainWords() {
     IllegalArgumentException none =
         assertThrows(IllegalArgumentException.class, () -> DemoLeague.simulate(0, 1));
-    assertEquals("A demo season has 1 to 9999 games, not 0.", none.getMessage());
-    assertThrows(IllegalArgumentException.class, () -> DemoLeague.simulate(10_000, 1));
+    assertEquals("A demo season has 1 to 1312 games, not 0.", none.getMessage());
+    assertThrows(IllegalArgumentException.class, () -> DemoLeague.simulate(1313, 1));
   }
 
   @Test
@@ -139,7 +173,7 @@ class DemoLeagueTest {
     return found;
   }
 
-  private static java.util.List<Integer> clocks(String sheet) {
+  private static List<Integer> clocks(String sheet) {
     return Tables.parse(sheet).stream().map(Tables::elapsed).toList();
   }
 }

@@ -122,7 +122,7 @@ class DemoPartsTest {
                         assertTrue(numbers.add(s.number()), s.label());
                       });
             });
-    assertEquals(7 * 18, names.size());
+    assertEquals(32 * 18, names.size());
   }
 
   @Test
