@@ -18,7 +18,7 @@ final class FlagView {
 
   static ReleaseDiagram diagram(Flag flag, Rink rink) {
     Place from = flag.release().at().where().place().orElseThrow();
-    PuckSpread.Row puck = flag.puck().farthest();
+    PuckSpread.Row puck = flag.puck().row();
     return new ReleaseDiagram(
         rink,
         from,

@@ -2,7 +2,6 @@ package twostrides.findings;
 
 import java.util.Optional;
 import java.util.function.Function;
-import tech.tablesaw.api.StringColumn;
 import twostrides.season.Columns;
 import twostrides.season.Rows;
 import twostrides.stats.AdjustedRate;
@@ -79,10 +78,9 @@ public record Advice(
   public record Pair(Clustered own, Clustered rest) {
 
     static Pair of(Rows team, String player, Function<Rows, Count> count) {
-      StringColumn names = team.table().stringColumn(Columns.PLAYER);
       return new Pair(
-          team.where(names.isEqualTo(player)).byGame(count),
-          team.where(names.isNotEqualTo(player)).byGame(count));
+          team.where(Columns.PLAYER, player).byGame(count),
+          team.without(Columns.PLAYER, player).byGame(count));
     }
 
     /** Whether either has too few cases. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tech.tablesaw.api.IntColumn;
 import twostrides.exits.AtCenter;
 import twostrides.season.Columns;
 import twostrides.season.Rows;
@@ -70,12 +71,7 @@ final class EmptyNet {
 
   private static Line line(String name, Rows rows, boolean sum) {
     Rows shots = rows.isTrue(Columns.SHOT);
-    Rows others =
-        rows.where(
-            rows.table()
-                .booleanColumn(Columns.SHOT)
-                .isFalse()
-                .or(rows.table().booleanColumn(Columns.SHOT).isMissing()));
+    Count others = new Count(rows.iced().n() - shots.iced().n(), rows.n() - shots.n());
     Count scored = shots.share(shots.isTrue(Columns.SCORED));
     return Line.of(
         name,
@@ -85,8 +81,8 @@ final class EmptyNet {
         new Value.Share(scored),
         Value.interval(scored),
         new Value.Counts(Shares.icedReleases(shots)),
-        new Value.Whole(others.n()),
-        new Value.Counts(Shares.icedReleases(others)),
+        new Value.Whole(others.trials()),
+        new Value.Counts(others),
         new Value.Share(Shares.icedReleases(rows)));
   }
 
@@ -119,9 +115,8 @@ final class EmptyNet {
 
   private Line gained(String name, Rows rows, boolean sum) {
     Rows known = rows.known(season.columns().goalsFor());
-    Count scored =
-        known.share(
-            known.where(known.table().intColumn(season.columns().goalsFor()).isGreaterThan(0)));
+    IntColumn goals = (IntColumn) known.column(season.columns().goalsFor());
+    Count scored = known.share(known.where(goals.isGreaterThan(0)));
     return Line.of(
         name,
         sum,

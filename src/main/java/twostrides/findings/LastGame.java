@@ -56,7 +56,7 @@ public record LastGame(
     }
     String id = ids.get(ids.size() - 1);
     Rows last = own.where(Columns.GAME, id);
-    Rows before = own.where(own.table().stringColumn(Columns.GAME).isNotEqualTo(id));
+    Rows before = own.without(Columns.GAME, id);
     Rows killing = Shares.shorthanded(last);
     Rows killingBefore = Shares.shorthanded(before);
     return Optional.of(
@@ -67,7 +67,7 @@ public record LastGame(
                 .flatMap(g -> g.game().date().stream())
                 .map(Object::toString)
                 .findFirst(),
-            last.table().stringColumn(Columns.OPPONENT).get(0),
+            last.words(Columns.OPPONENT).get(0),
             new Compared("iced, of the tries to get out", Shares.iced(last), Shares.iced(before)),
             new Compared(
                 "sent before the red line, of pucks carried or passed out",

@@ -79,7 +79,7 @@ public record Matched(
     Map<List<String>, Integer> names = new HashMap<>();
     Map<String, Game> games = new TreeMap<>();
     add(games, names, restarts.known(column), Columns.FACEOFF_STRENGTH, column, 0);
-    Rows without = exits.where(exits.table().booleanColumn(Columns.OWN_ZONE_RESTART).isFalse());
+    Rows without = exits.isFalse(Columns.OWN_ZONE_RESTART);
     add(games, names, Shares.out(without).known(column), Columns.STRENGTH, column, 2);
     List<Game> clusters = new ArrayList<>(games.values());
     int strata = names.size();
@@ -128,11 +128,11 @@ public record Matched(
       String strengthColumn,
       String column,
       int at) {
-    StringColumn game = rows.table().stringColumn(Columns.GAME);
-    StringColumn team = rows.table().stringColumn(Columns.TEAM);
-    StringColumn strength = rows.table().stringColumn(strengthColumn);
-    StringColumn score = Score.words(rows.table());
-    IntColumn attempts = rows.table().intColumn(column);
+    StringColumn game = rows.words(Columns.GAME);
+    StringColumn team = rows.words(Columns.TEAM);
+    StringColumn strength = rows.words(strengthColumn);
+    StringColumn score = Score.words(rows);
+    IntColumn attempts = (IntColumn) rows.column(column);
     for (int i = 0; i < rows.n(); i++) {
       List<String> stratum = List.of(team.get(i), strength.get(i), score.get(i));
       int number = names.computeIfAbsent(stratum, k -> names.size());

@@ -31,8 +31,7 @@ public record Opponent(Count iced, Count others, Count lost, int attemptsLost, i
     String team = review.ourTeam().get();
     Rows tries = new Rows(review.season().exits()).where(Columns.TEAM, team);
     Rows against = tries.where(Columns.OPPONENT, opponent);
-    Rows elsewhere =
-        tries.where(tries.table().stringColumn(Columns.OPPONENT).isNotEqualTo(opponent));
+    Rows elsewhere = tries.without(Columns.OPPONENT, opponent);
     Rows icings =
         new Rows(review.season().restarts())
             .isTrue(Columns.OWN_LAST)

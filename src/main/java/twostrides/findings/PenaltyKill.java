@@ -67,8 +67,8 @@ final class PenaltyKill {
   /** Time bought by the clears among some attempts. */
   static KaplanMeier timeBought(Rows exits) {
     Rows known = Shares.out(exits).known(Columns.SECONDS_UNTIL_REENTRY);
-    DoubleColumn seconds = known.table().doubleColumn(Columns.SECONDS_UNTIL_REENTRY);
-    BooleanColumn cut = known.table().booleanColumn(Columns.RELIEF_CUT_SHORT);
+    DoubleColumn seconds = (DoubleColumn) known.column(Columns.SECONDS_UNTIL_REENTRY);
+    BooleanColumn cut = (BooleanColumn) known.column(Columns.RELIEF_CUT_SHORT);
     return KaplanMeier.of(
         IntStream.range(0, known.n())
             .mapToObj(i -> new CensoredTime(seconds.getDouble(i), !cut.get(i)))
@@ -132,7 +132,7 @@ final class PenaltyKill {
   private static OptionalDouble total(Rows kills, String column) {
     return kills.isEmpty()
         ? OptionalDouble.empty()
-        : OptionalDouble.of(kills.table().doubleColumn(column).sum());
+        : OptionalDouble.of(((DoubleColumn) kills.column(column)).sum());
   }
 
   private static Value against(Rows rows, String column) {
@@ -264,14 +264,9 @@ final class PenaltyKill {
 
   /** Releases just after a penalty: the exemption no longer held. */
   static Rows justAfter(Rows releases) {
-    Rows full =
-        releases.where(
-            releases
-                .table()
-                .stringColumn(Columns.STRENGTH)
-                .isNotEqualTo(Strength.SHORTHANDED.label()));
-    return full.where(
-        full.table().doubleColumn(Columns.SINCE_SHORTHANDED_S).isLessThanOrEqualTo(JUST_AFTER));
+    Rows full = releases.without(Columns.STRENGTH, Strength.SHORTHANDED.label());
+    DoubleColumn since = (DoubleColumn) full.column(Columns.SINCE_SHORTHANDED_S);
+    return full.where(since.isLessThanOrEqualTo(JUST_AFTER));
   }
 
   private Grid after() {

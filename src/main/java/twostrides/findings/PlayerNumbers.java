@@ -52,7 +52,7 @@ public final class PlayerNumbers {
   private final Map<String, List<String>> gamesOfTeam = new TreeMap<>();
 
   PlayerNumbers(Season season) {
-    exits = Shares.exits(season);
+    exits = new Rows(season.exits());
     everybody = counts(exits);
     players = exits.known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER);
     for (GameRecords g : season.games()) {
@@ -185,7 +185,7 @@ public final class PlayerNumbers {
   }
 
   private Rows rowsOf(String team, String player) {
-    return players.getOrDefault(List.of(team, player), new Rows(exits.table().emptyCopy()));
+    return players.getOrDefault(List.of(team, player), exits.none());
   }
 
   private static Grid grid(Habit habit) {

@@ -40,7 +40,7 @@ public final class PlayerSheets {
   PlayerSheets(Season season, PlayerNumbers players) {
     this.season = season;
     this.players = players;
-    this.exits = Shares.exits(season);
+    this.exits = new Rows(season.exits());
     this.releases = new Rows(season.releases());
     for (Row row : ROWS) {
       rates.put(

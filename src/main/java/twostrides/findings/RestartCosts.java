@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import tech.tablesaw.api.DoubleColumn;
 import twostrides.season.Columns;
 import twostrides.season.Costs;
 import twostrides.season.Rows;
@@ -307,6 +308,6 @@ public final class RestartCosts {
   }
 
   private static Value meanSeconds(Rows rows, String column) {
-    return new Value.Mean(rows.table().doubleColumn(column).sum(), rows.n(), 1, " s");
+    return new Value.Mean(((DoubleColumn) rows.column(column)).sum(), rows.n(), 1, " s");
   }
 }

@@ -120,8 +120,9 @@ public final class Reviewer {
   }
 
   private List<TeamReview> teamReviews(Optional<String> ours) {
-    Map<List<String>, Rows> exits = Shares.exits(season).by(Columns.TEAM);
-    Rows none = new Rows(season.exits().emptyCopy());
+    Rows every = new Rows(season.exits());
+    Map<List<String>, Rows> exits = every.by(Columns.TEAM);
+    Rows none = every.none();
     Map<String, Profile> profiles = new TreeMap<>();
     for (String team : gamesOfTeam.keySet()) {
       Rows own = exits.getOrDefault(List.of(team), none);
@@ -163,8 +164,8 @@ public final class Reviewer {
 
   /** Every named player's way of leaving the zone. */
   private Map<Who, Profile> players() {
-    Map<List<String>, Rows> exits =
-        Shares.exits(season).known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER);
+    Rows every = new Rows(season.exits());
+    Map<List<String>, Rows> exits = every.known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER);
     Map<Who, List<Release>> releases = new LinkedHashMap<>();
     exits.keySet().forEach(k -> releases.put(new Who(k.get(0), k.get(1)), new ArrayList<>()));
     releases()
@@ -172,7 +173,7 @@ public final class Reviewer {
             r ->
                 Who.of(r)
                     .ifPresent(w -> releases.computeIfAbsent(w, k -> new ArrayList<>()).add(r)));
-    Rows none = new Rows(season.exits().emptyCopy());
+    Rows none = every.none();
     Map<Who, Profile> profiles = new LinkedHashMap<>();
     releases.forEach(
         (w, own) ->

@@ -3,8 +3,8 @@ package twostrides.findings;
 import java.util.List;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;
-import tech.tablesaw.api.Table;
 import twostrides.season.Columns;
+import twostrides.season.Rows;
 
 /** Whether a team was ahead, level or behind. */
 final class Score {
@@ -15,8 +15,8 @@ final class Score {
   private Score() {}
 
   /** The word of each row; missing where the game's sheet writes no shots. */
-  static StringColumn words(Table rows) {
-    IntColumn ahead = rows.intColumn(Columns.GOALS_AHEAD);
+  static StringColumn words(Rows rows) {
+    IntColumn ahead = (IntColumn) rows.column(Columns.GOALS_AHEAD);
     StringColumn words = StringColumn.create("score");
     for (int i = 0; i < ahead.size(); i++) {
       if (ahead.isMissing(i)) {

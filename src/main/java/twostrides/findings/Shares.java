@@ -26,28 +26,6 @@ public final class Shares {
 
   private Shares() {}
 
-  /**
-   * Exit attempts with the columns that shares of teams and players are counted by. A selection
-   * copies its rows column by column, so that many selections of whole rows take long.
-   *
-   * @param season the season
-   */
-  static Rows exits(Season season) {
-    return new Rows(
-        season
-            .exits()
-            .selectColumns(
-                Columns.GAME,
-                Columns.TEAM,
-                Columns.PLAYER,
-                Columns.WAY_OUT,
-                Columns.AT_CENTER,
-                Columns.STRENGTH,
-                Columns.PRESSURE,
-                Columns.OWN_ZONE_RESTART,
-                Columns.RESTART_CAUSE));
-  }
-
   /** Icings among the exit attempts whose ending the sheet tells. */
   public static Count iced(Rows exits) {
     return new Count(
@@ -109,7 +87,7 @@ public final class Shares {
       case ICING -> restarted.iced();
       case PENALTY -> restarted.where(Columns.RESTART_CAUSE, "penalty");
       case OTHER -> restarted.where(Columns.RESTART_CAUSE, "other", "unknown", "none");
-      case NONE -> exits.where(exits.table().booleanColumn(Columns.OWN_ZONE_RESTART).isFalse());
+      case NONE -> exits.isFalse(Columns.OWN_ZONE_RESTART);
     };
   }
 
@@ -125,7 +103,7 @@ public final class Shares {
 
   /** Those that left the zone. */
   static Rows out(Rows exits) {
-    return exits.where(exits.table().stringColumn(Columns.WAY_OUT).isNotEqualTo(KEPT_IN));
+    return exits.without(Columns.WAY_OUT, KEPT_IN);
   }
 
   /** Those that did not. */

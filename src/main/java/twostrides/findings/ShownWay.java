@@ -1,7 +1,6 @@
 package twostrides.findings;
 
 import java.util.Optional;
-import tech.tablesaw.api.StringColumn;
 import twostrides.exits.AtCenter;
 import twostrides.exits.WayOut;
 import twostrides.season.Columns;
@@ -75,11 +74,9 @@ public enum ShownWay {
       case CARRY_OVER_CENTER -> carries(exits).where(Columns.AT_CENTER, AtCenter.GAINED.label());
       case CARRY_RELEASED_SHORT ->
           carries(exits).where(Columns.AT_CENTER, AtCenter.RELEASED_SHORT.label());
-      case CARRY_OTHER -> {
-        StringColumn mark = carries(exits).table().stringColumn(Columns.AT_CENTER);
-        yield carries(exits)
-            .where(mark.isNotIn(AtCenter.GAINED.label(), AtCenter.RELEASED_SHORT.label()));
-      }
+      case CARRY_OTHER ->
+          carries(exits)
+              .without(Columns.AT_CENTER, AtCenter.GAINED.label(), AtCenter.RELEASED_SHORT.label());
       default -> exits.where(Columns.WAY_OUT, label);
     };
   }

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;
-import tech.tablesaw.api.Table;
 import twostrides.exits.AtCenter;
 import twostrides.season.Columns;
 import twostrides.season.Rows;
@@ -30,35 +30,36 @@ final class Slices {
 
   /** A circumstance: its name, the word of each row, and the words in the order to show. */
   private record Cut(
-      String id, String title, Function<Table, StringColumn> word, List<String> order) {}
+      String id, String title, Function<Rows, StringColumn> word, List<String> order) {}
 
   private static final List<Cut> CUTS =
       List.of(
           new Cut(
               "strength",
               "Strength",
-              t -> t.stringColumn(Columns.STRENGTH),
+              t -> t.words(Columns.STRENGTH),
               List.of("even", "shorthanded", "power play", "unknown")),
           new Cut("score", "Score", Score::words, Score.WORDS),
           new Cut("period", "Period", Slices::period, List.of()),
           new Cut(
               "pressure",
               "Pressure at the release",
-              t -> t.stringColumn(Columns.PRESSURE),
+              t -> t.words(Columns.PRESSURE),
               List.of("none", "light", "heavy")),
           new Cut(
               "side",
               "Side of the rink, facing the attack",
-              t -> t.stringColumn(Columns.SIDE),
+              t -> t.words(Columns.SIDE),
               List.of("left", "middle", "right")),
-          new Cut("venue", "Venue", t -> t.stringColumn(Columns.VENUE), List.of("home", "away")),
-          new Cut("opponent", "Opponent", t -> t.stringColumn(Columns.OPPONENT), List.of()));
+          new Cut("venue", "Venue", t -> t.words(Columns.VENUE), List.of("home", "away")),
+          new Cut("opponent", "Opponent", t -> t.words(Columns.OPPONENT), List.of()));
 
-  private static StringColumn period(Table t) {
+  private static StringColumn period(Rows t) {
+    IntColumn period = (IntColumn) t.column(Columns.PERIOD);
     return StringColumn.create(
         "period",
-        IntStream.range(0, t.rowCount())
-            .map(t.intColumn(Columns.PERIOD)::getInt)
+        IntStream.range(0, t.n())
+            .map(period::getInt)
             .mapToObj(p -> p > 3 ? "overtime" : "period " + p));
   }
 
@@ -77,8 +78,8 @@ final class Slices {
   private Grid grid(Cut cut) {
     Rows exits = Shares.team(new Rows(season.exits()), team);
     Rows releases = Shares.team(new Rows(season.releases()), team);
-    StringColumn word = cut.word().apply(exits.table());
-    StringColumn wordOfRelease = cut.word().apply(releases.table());
+    StringColumn word = cut.word().apply(exits);
+    StringColumn wordOfRelease = cut.word().apply(releases);
     List<String> names = new ArrayList<>(cut.order());
     new TreeSet<>(word.where(word.isNotMissing()).asList())
         .stream().filter(w -> !names.contains(w)).forEach(names::add);

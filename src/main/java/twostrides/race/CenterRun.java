@@ -2,7 +2,6 @@ package twostrides.race;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import twostrides.rink.Rink;
 
 /**
@@ -23,20 +22,26 @@ final class CenterRun {
   /** Longest way looked at, s: 60 m at 5 m/s. */
   private static final double LONGEST = 12;
 
+  private static final int LOOKS = 1 + (int) Math.round(LONGEST / STEP);
+
+  /** Looks left out are so much fewer than could be, for rounding. */
+  private static final double SURELY = 1 - 1e-9;
+
   private final Rink rink;
   private final SkaterSettings legs;
   private final double scale;
-  private final List<Instant> instants;
 
-  /**
-   * What a skater has at an instant, whoever he is.
-   *
-   * @param coast seconds' worth of the velocity he had that a carrier has come
-   * @param push seconds' worth of his push that a carrier has come
-   * @param drift seconds' worth of the velocity he had that a checker has come
-   * @param stride seconds' worth of top speed that a checker can have come beyond that
-   */
-  private record Instant(double coast, double push, double drift, double stride) {}
+  /** Seconds' worth of the velocity he had that a carrier has come, at each look. */
+  private final double[] coast = new double[LOOKS];
+
+  /** Seconds' worth of his push that a carrier has come. */
+  private final double[] push = new double[LOOKS];
+
+  /** Seconds' worth of the velocity he had that a checker has come. */
+  private final double[] drift = new double[LOOKS];
+
+  /** Seconds' worth of top speed that a checker can have come beyond that. */
+  private final double[] stride = new double[LOOKS];
 
   /**
    * A skater in one simulation.
@@ -66,17 +71,15 @@ final class CenterRun {
     this.rink = rink;
     this.legs = legs;
     this.scale = legs.errorScale();
-    instants =
-        IntStream.rangeClosed(0, (int) Math.round(LONGEST / STEP))
-            .mapToObj(j -> instant(j * STEP))
-            .toList();
-  }
-
-  private Instant instant(double t) {
-    double s = Math.max(0, t - legs.reaction());
-    double coast = coast(t);
-    double u = coast(s);
-    return new Instant(coast, t - coast, t - s + u, s - u);
+    for (int j = 0; j < LOOKS; j++) {
+      double t = j * STEP;
+      double s = Math.max(0, t - legs.reaction());
+      double u = coast(s);
+      coast[j] = coast(t);
+      push[j] = t - coast[j];
+      drift[j] = t - s + u;
+      stride[j] = s - u;
+    }
   }
 
   /** Seconds' worth of the velocity that a skater has come who lets himself glide. */
@@ -112,21 +115,48 @@ final class CenterRun {
     return Optional.of(new Run(time, chance));
   }
 
-  /** When a checker can have his stick at a carrier who pushes so; infinite when not by then. */
+  /**
+   * When a checker can have his stick at a carrier who pushes so; infinite when not by then. Looks
+   * at which he cannot yet be there are left out: the carrier is never faster than the faster of
+   * his velocity and his push, the checker's disc comes on no faster than he goes or can go.
+   */
   private double arrival(Body carrier, double wx, double wy, Body checker, double until) {
-    double px = carrier.x() - checker.x();
-    double py = carrier.y() - checker.y();
+    double closing =
+        Math.max(length(carrier.vx(), carrier.vy()), length(wx, wy))
+            + Math.max(length(checker.vx(), checker.vy()), legs.topSpeed());
+    double looks = SURELY / (closing * STEP);
+    int skipped = 0;
     double before = 0;
-    for (int j = 0; j < instants.size() && (j - 1) * STEP < until; j++) {
-      Instant now = instants.get(j);
-      double qx = px + carrier.vx() * now.coast() + wx * now.push() - checker.vx() * now.drift();
-      double qy = py + carrier.vy() * now.coast() + wy * now.push() - checker.vy() * now.drift();
-      double late = Math.sqrt(qx * qx + qy * qy) - legs.reach() - legs.topSpeed() * now.stride();
+    for (int j = 0; j < LOOKS && (j - 1) * STEP < until; j += skipped) {
+      double late = late(carrier, wx, wy, checker, j);
       if (late <= 0) {
-        return j == 0 ? 0 : STEP * (j - 1 + before / (before - late));
+        double last = skipped > 1 ? late(carrier, wx, wy, checker, j - 1) : before;
+        return j == 0 ? 0 : STEP * (j - 1 + last / (last - late));
       }
       before = late;
+      skipped = Math.max(1, (int) (late * looks));
     }
     return Double.POSITIVE_INFINITY;
+  }
+
+  private static double length(double x, double y) {
+    return Math.sqrt(x * x + y * y);
+  }
+
+  /** Metres by which a checker's stick is short of the carrier at a look. */
+  private double late(Body carrier, double wx, double wy, Body checker, int j) {
+    double qx =
+        carrier.x()
+            - checker.x()
+            + carrier.vx() * coast[j]
+            + wx * push[j]
+            - checker.vx() * drift[j];
+    double qy =
+        carrier.y()
+            - checker.y()
+            + carrier.vy() * coast[j]
+            + wy * push[j]
+            - checker.vy() * drift[j];
+    return length(qx, qy) - legs.reach() - legs.topSpeed() * stride[j];
   }
 }

@@ -60,17 +60,45 @@ public record PuckSpread(List<Row> rows, Reached reach, double past, Optional<Ra
     return of(scene, Launch.of(scene), random, n);
   }
 
-  /** The spread across the rink at the farthest place that half the simulations reach. */
-  public Row farthest() {
-    return rows.get(rows.size() - 1);
+  /**
+   * What a list of releases says of their pucks.
+   *
+   * @param row the spread across the rink at the farthest place that half the simulations reach
+   * @param past share of the simulations in which it is wholly past the far goal line, 0 to 1
+   */
+  public record Farthest(Row row, double past) {}
+
+  /**
+   * The same simulations, asked only how far half of them get: a season has thousands of releases.
+   *
+   * @param scene the release
+   * @param random the random numbers of this release
+   * @param n number of simulations, 1 or more
+   */
+  public static Farthest farthest(Scene scene, SeededRandom random, int n) {
+    List<PuckPath> paths = paths(Launch.of(scene), random, n);
+    // Who reaches a metre has reached those before it.
+    int reached = 0;
+    int beyond = 1 + (int) (scene.rink().goalLine() - scene.x());
+    while (beyond - reached > 1) {
+      int metre = (reached + beyond) / 2;
+      double x = scene.x() + metre;
+      long there = paths.stream().filter(p -> p.reaches(x).isPresent()).count();
+      if (2 * there >= paths.size()) {
+        reached = metre;
+      } else {
+        beyond = metre;
+      }
+    }
+    double past = paths.stream().filter(p -> p.pastFarGoalLine().isPresent()).count();
+    double x = scene.x() + reached;
+    return new Farthest(
+        reached == 0 ? start(scene) : row(x, across(paths, x)), past / paths.size());
   }
 
   /** Follows the puck with nobody in its way. */
   static PuckSpread of(Scene scene, Launch launch, SeededRandom random, int n) {
-    List<PuckPath> paths =
-        IntStream.range(0, Math.min(n, MOST))
-            .mapToObj(i -> launch.release(random.simulation(i)))
-            .toList();
+    List<PuckPath> paths = paths(launch, random, n);
     double[] far = paths.stream().mapToDouble(p -> farthest(p, scene.rink())).sorted().toArray();
     double[] whistles =
         paths.stream()
@@ -88,6 +116,12 @@ public record PuckSpread(List<Row> rows, Reached reach, double past, Optional<Ra
             : Optional.empty());
   }
 
+  private static List<PuckPath> paths(Launch launch, SeededRandom random, int n) {
+    return IntStream.range(0, Math.min(n, MOST))
+        .mapToObj(i -> launch.release(random.simulation(i)))
+        .toList();
+  }
+
   private static double farthest(PuckPath path, Rink rink) {
     return path.pastFarGoalLine().isPresent()
         ? rink.goalLine()
@@ -97,16 +131,24 @@ public record PuckSpread(List<Row> rows, Reached reach, double past, Optional<Ra
   /** The spread at every metre up ice that at least half the paths reach. */
   private static List<Row> rows(Scene scene, List<PuckPath> paths) {
     List<Row> rows = new ArrayList<>();
-    rows.add(new Row(scene.x(), scene.y(), scene.y(), scene.y()));
+    rows.add(start(scene));
     for (int metre = 1; metre <= scene.rink().goalLine() - scene.x(); metre++) {
       double x = scene.x() + metre;
       double[] there = across(paths, x);
       if (2 * there.length < paths.size()) {
         break;
       }
-      rows.add(new Row(x, at(there, 0.1), at(there, 0.5), at(there, 0.9)));
+      rows.add(row(x, there));
     }
     return rows;
+  }
+
+  private static Row start(Scene scene) {
+    return new Row(scene.x(), scene.y(), scene.y(), scene.y());
+  }
+
+  private static Row row(double x, double[] there) {
+    return new Row(x, at(there, 0.1), at(there, 0.5), at(there, 0.9));
   }
 
   /** Where the paths that reach a plane cross it, metres from the long axis, in order. */

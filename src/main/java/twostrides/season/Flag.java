@@ -22,7 +22,7 @@ public record Flag(
     Release release,
     Assessment assessment,
     Count kindIced,
-    PuckSpread puck,
+    PuckSpread.Farthest puck,
     double costIcing,
     String sentence,
     Optional<Restart> restart) {

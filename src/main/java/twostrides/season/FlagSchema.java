@@ -71,14 +71,14 @@ record FlagSchema(long seed) {
                         "",
                         "share of simulated pucks past the far goal line, left alone",
                         p -> p.past())
-                    .number("puck_x_m", "m", "where half of them get to", p -> p.farthest().x())
+                    .number("puck_x_m", "m", "where half of them get to", p -> p.row().x())
                     .number(
                         "puck_right_m",
                         "m",
                         "there, 10 % pass at or to the right of this",
-                        p -> p.farthest().low())
-                    .number("puck_middle_m", "m", "half of them", p -> p.farthest().middle())
-                    .number("puck_left_m", "m", "90 % of them", p -> p.farthest().high()))
+                        p -> p.row().low())
+                    .number("puck_middle_m", "m", "half of them", p -> p.row().middle())
+                    .number("puck_left_m", "m", "90 % of them", p -> p.row().high()))
         .number(
             "cost_icing",
             "attempts",

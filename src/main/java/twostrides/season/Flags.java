@@ -117,7 +117,7 @@ final class Flags {
         .toList();
   }
 
-  private PuckSpread puck(Release r) {
+  private PuckSpread.Farthest puck(Release r) {
     Delivery delivery =
         r.how().kind() == LetGo.Kind.MISSED_PASS ? Delivery.MISSED_PASS : Delivery.SENT;
     Place from = r.at().where().place().orElseThrow();
@@ -130,6 +130,6 @@ final class Flags {
             OptionalDouble.empty(),
             List.of(),
             settings.skaters());
-    return PuckSpread.of(scene, random(r), Math.min(SPREAD_SIMULATIONS, settings.draws()));
+    return PuckSpread.farthest(scene, random(r), Math.min(SPREAD_SIMULATIONS, settings.draws()));
   }
 }

@@ -263,6 +263,24 @@ class WaysOutTest {
   }
 
   @Test
+  void theFarthestPlaceOfASpreadIsItsLastRow() {
+    Random dice = new Random(12);
+    for (int i = 0; i < 20; i++) {
+      Scene scene =
+          scene(
+              -28 + 27 * dice.nextDouble(),
+              -6 + 12 * dice.nextDouble(),
+              OptionalDouble.empty(),
+              List.of());
+      SeededRandom luck = new SeededRandom(i, "release");
+      PuckSpread whole = PuckSpread.of(scene, luck, 200);
+      PuckSpread.Row last = whole.rows().get(whole.rows().size() - 1);
+      assertEquals(
+          new PuckSpread.Farthest(last, whole.past()), PuckSpread.farthest(scene, luck, 200));
+    }
+  }
+
+  @Test
   void whatNoRinkHoldsIsRefused() {
     assertTrue(WhatIf.inside(NHL, -30.48, 0) && WhatIf.inside(NHL, 0, 12.95));
     assertFalse(WhatIf.inside(NHL, -30.6, 0));

@@ -17,7 +17,6 @@ import twostrides.exits.Restart;
 import twostrides.exits.Settings;
 import twostrides.race.Chance;
 import twostrides.race.PuckSpread;
-import twostrides.rink.Place;
 import twostrides.stats.Count;
 
 /**
@@ -163,7 +162,7 @@ public final class SeasonTables {
               release,
               assessment(c),
               new Count(c.count("kind_iced").orElseThrow(), c.count("kind_releases").orElseThrow()),
-              puck(release, c),
+              puck(c),
               c.number("cost_icing").orElseThrow(),
               c.needed("sentence"),
               Optional.ofNullable(followed.get(release))));
@@ -222,20 +221,14 @@ public final class SeasonTables {
             : r.iced() ? FlagVerdict.LOOK : FlagVerdict.OTHER_CAUSE);
   }
 
-  private static PuckSpread puck(Release release, Cells c) {
-    Place from = release.at().where().place().orElseThrow();
-    double x = c.number("puck_x_m").orElseThrow();
-    return new PuckSpread(
-        List.of(
-            new PuckSpread.Row(from.x(), from.y(), from.y(), from.y()),
-            new PuckSpread.Row(
-                x,
-                c.number("puck_right_m").orElseThrow(),
-                c.number("puck_middle_m").orElseThrow(),
-                c.number("puck_left_m").orElseThrow())),
-        new PuckSpread.Reached(x, x, x),
-        c.number("p_length").orElseThrow(),
-        Optional.empty());
+  private static PuckSpread.Farthest puck(Cells c) {
+    return new PuckSpread.Farthest(
+        new PuckSpread.Row(
+            c.number("puck_x_m").orElseThrow(),
+            c.number("puck_right_m").orElseThrow(),
+            c.number("puck_middle_m").orElseThrow(),
+            c.number("puck_left_m").orElseThrow()),
+        c.number("p_length").orElseThrow());
   }
 
   private static GameRows game(Map<String, GameRows> games, Cells c) {
