@@ -20,11 +20,12 @@ import picocli.CommandLine.Spec;
 import twostrides.book.BookNote;
 import twostrides.exits.SeasonBooks;
 import twostrides.game.Game;
+import twostrides.game.SheetsRead;
 import twostrides.game.TaggedGame;
 import twostrides.rulebook.BookException;
+import twostrides.rulebook.BookSeason;
 import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.IcingBook;
-import twostrides.rulebook.Season;
 import twostrides.rulebook.Setting;
 
 /** The rulebook of a command, and in which season. */
@@ -56,7 +57,7 @@ final class Books {
   }
 
   /** The season, where the command line gives one. */
-  Optional<Season> season() {
+  Optional<BookSeason> season() {
     return season(season, spec.commandLine());
   }
 
@@ -66,14 +67,14 @@ final class Books {
    * @param written the text, null without one
    * @param line the command, for a message
    */
-  static Optional<Season> season(String written, CommandLine line) {
+  static Optional<BookSeason> season(String written, CommandLine line) {
     if (written == null) {
       return Optional.empty();
     }
-    Optional<Season> read = Season.of(written);
+    Optional<BookSeason> read = BookSeason.of(written);
     if (read.isEmpty()) {
       throw new ParameterException(
-          line, "--season: found \"" + written + "\", expected " + Season.FORM + ".");
+          line, "--season: found \"" + written + "\", expected " + BookSeason.FORM + ".");
     }
     return read;
   }
@@ -103,8 +104,8 @@ final class Books {
   record ByDate(
       IcingBook book,
       List<IcingBook> others,
-      Map<Season, SeasonBooks> seasons,
-      SortedSet<Season> used) {
+      Map<BookSeason, SeasonBooks> seasons,
+      SortedSet<BookSeason> used) {
 
     /** Name and season or seasons. */
     String title() {
@@ -112,7 +113,7 @@ final class Books {
           ? Books.title(book)
           : book.name()
               + ", seasons "
-              + String.join(", ", used.stream().map(Season::toString).toList());
+              + String.join(", ", used.stream().map(BookSeason::toString).toList());
     }
   }
 
@@ -123,11 +124,11 @@ final class Books {
    * @param compare names or files of other books
    * @param played what a book becomes on the rink and with the periods of this run
    */
-  ByDate byDate(twostrides.game.Season read, List<String> compare, UnaryOperator<IcingBook> played)
+  ByDate byDate(SheetsRead read, List<String> compare, UnaryOperator<IcingBook> played)
       throws BookException {
     IcingBook newest = book();
-    SortedMap<Season, SeasonBooks> books = new TreeMap<>();
-    SortedSet<Season> used = new TreeSet<>();
+    SortedMap<BookSeason, SeasonBooks> books = new TreeMap<>();
+    SortedSet<BookSeason> used = new TreeSet<>();
     List<Optional<LocalDate>> days =
         Stream.concat(
                 read.games().stream().map(Game::date), read.tagged().stream().map(TaggedGame::date))
@@ -135,8 +136,8 @@ final class Books {
             .toList();
     boolean undated = false;
     for (Optional<LocalDate> day : days) {
-      Optional<Season> on = day.flatMap(Season::on);
-      Season covered = on.map(s -> inBook(newest, s)).orElse(newest.season());
+      Optional<BookSeason> on = day.flatMap(BookSeason::on);
+      BookSeason covered = on.map(s -> inBook(newest, s)).orElse(newest.season());
       used.add(covered);
       undated |= on.isEmpty();
       if (on.isPresent() && !books.containsKey(on.get())) {
@@ -150,11 +151,11 @@ final class Books {
     return new ByDate(last.book(), last.others(), books, used);
   }
 
-  private SeasonBooks in(Season covered, List<String> compare, UnaryOperator<IcingBook> played)
+  private SeasonBooks in(BookSeason covered, List<String> compare, UnaryOperator<IcingBook> played)
       throws BookException {
     List<IcingBook> others = new ArrayList<>();
     for (String other : new LinkedHashSet<>(compare)) {
-      Season own = inBook(Bookshelf.find(other, season()), covered);
+      BookSeason own = inBook(Bookshelf.find(other, season()), covered);
       others.add(Bookshelf.find(other, Optional.of(own)));
     }
     return new SeasonBooks(played.apply(Bookshelf.find(name, Optional.of(covered))), others);
@@ -164,7 +165,7 @@ final class Books {
    * The season of a book for a game of a season: its own where the command line or the book's file
    * gives one, else the game's, or the nearest that the book covers.
    */
-  private Season inBook(IcingBook newest, Season game) {
+  private BookSeason inBook(IcingBook newest, BookSeason game) {
     boolean given =
         newest.seasons().covers(Bookshelf.NEWEST) && !newest.season().equals(Bookshelf.NEWEST);
     if (season != null || given || game.compareTo(newest.season()) > 0) {

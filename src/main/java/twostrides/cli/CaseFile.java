@@ -14,6 +14,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import twostrides.output.OutputException;
 import twostrides.rulebook.BookException;
+import twostrides.rulebook.BookSeason;
 import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.FaceOff;
 import twostrides.rulebook.FactKey;
@@ -22,7 +23,6 @@ import twostrides.rulebook.IcingBook;
 import twostrides.rulebook.Judge;
 import twostrides.rulebook.Ruling;
 import twostrides.rulebook.RulingWords;
-import twostrides.rulebook.Season;
 import twostrides.sheet.Cell;
 import twostrides.sheet.ColumnSpec;
 import twostrides.sheet.CsvOut;
@@ -84,7 +84,7 @@ final class CaseFile {
     List<ColumnSpec> columns = new ArrayList<>();
     columns.add(new ColumnSpec("id", false, "text"));
     columns.add(new ColumnSpec(RULEBOOK, false, "a rulebook's name"));
-    columns.add(new ColumnSpec(SEASON, false, Season.FORM));
+    columns.add(new ColumnSpec(SEASON, false, BookSeason.FORM));
     columns.add(new ColumnSpec("situation", false, "text"));
     for (FactKey k : FactKey.values()) {
       columns.add(new ColumnSpec(k.column(), false, String.join(", ", k.words())));
@@ -194,9 +194,9 @@ final class CaseFile {
   private Optional<IcingBook> book(SheetRow row, IcingBook usual, List<Problem> wrong) {
     Optional<Cell> name = row.cell(RULEBOOK);
     Optional<Cell> season = row.cell(SEASON);
-    Optional<Season> asked = season.map(Cell::text).flatMap(Season::of);
+    Optional<BookSeason> asked = season.map(Cell::text).flatMap(BookSeason::of);
     if (season.isPresent() && asked.isEmpty()) {
-      wrong.add(season.get().problem(Season.FORM, "correct the season"));
+      wrong.add(season.get().problem(BookSeason.FORM, "correct the season"));
       return Optional.empty();
     }
     if (name.isEmpty() && season.isEmpty()) {

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import twostrides.game.Season;
+import twostrides.game.SheetsRead;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
 
@@ -55,7 +55,7 @@ final class Causes {
     this.rowsRead = rowsRead;
   }
 
-  static Causes of(Season season) {
+  static Causes of(SheetsRead season) {
     Causes causes = new Causes(season.rowsRead());
     season.setAside().forEach(causes::add);
     return causes;

@@ -13,8 +13,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import twostrides.game.Coverage;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
+import twostrides.game.SheetsRead;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.IcingBook;
 import twostrides.sheet.Sheet;
@@ -48,7 +48,7 @@ final class CheckCommand implements Callable<Integer> {
     SheetMaps maps = sheets.sheetMaps();
     IcingBook book = books.book();
     Ice.Played played = ice.of(book, maps);
-    Season season = sheets.read(files, maps, played, new Progress(spec.commandLine().getErr()));
+    SheetsRead season = sheets.read(files, maps, played, new Progress(spec.commandLine().getErr()));
     out.println("Map: " + (maps.names().isEmpty() ? "none, our own columns" : maps.names()));
     out.println(played.rinkLine(book));
     Set<String> columns = new TreeSet<>();

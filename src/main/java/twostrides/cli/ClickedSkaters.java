@@ -11,7 +11,7 @@ import twostrides.exits.Around;
 import twostrides.exits.Release;
 import twostrides.exits.When;
 import twostrides.game.OnIce;
-import twostrides.game.Season;
+import twostrides.game.SheetsRead;
 import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
@@ -85,7 +85,7 @@ final class ClickedSkaters implements SkatersAtRelease {
    * @param season the play sheets and tag sheets
    * @throws SheetException when one cannot be read at all, or nobody knows whose it is
    */
-  void read(Season season) throws SheetException {
+  void read(SheetsRead season) throws SheetException {
     if (!names.isEmpty()) {
       Optional<SheetMap> own =
           map == null

@@ -27,7 +27,7 @@ import twostrides.findings.NumberSettings;
 import twostrides.findings.Reviewer;
 import twostrides.findings.SeasonReview;
 import twostrides.game.Anonymous;
-import twostrides.game.Season;
+import twostrides.game.SheetsRead;
 import twostrides.output.OutputFolder;
 import twostrides.race.SkaterSet;
 import twostrides.race.TravelBound;
@@ -206,7 +206,7 @@ final class ReviewCommand implements Callable<Integer> {
     OutputFolder.at(out, SheetFiles.onDisk(inputs)).close();
     SheetMaps sheetMaps = sheets.sheetMaps();
     Ice.Played played = ice.of(asRead, sheetMaps);
-    Season read = sheets.read(files, sheetMaps, played, progress);
+    SheetsRead read = sheets.read(files, sheetMaps, played, progress);
     if (read.rowsUsed() == 0) {
       sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
       throw SheetException.ofFile(
@@ -222,7 +222,7 @@ final class ReviewCommand implements Callable<Integer> {
     TrackedSkaters tracked = tracking.read(read, maps, sync, progress);
     clicked.read(read);
     VideoReport video = VideoReport.of(VideoSeconds.of(read, sync, tracking.syncReach), sync);
-    Season season = video.season();
+    SheetsRead season = video.season();
     Settings settings =
         new Settings(
             window,
@@ -297,7 +297,7 @@ final class ReviewCommand implements Callable<Integer> {
         .toList();
   }
 
-  private static String sum(Season season) {
+  private static String sum(SheetsRead season) {
     return season.rowsRead()
         + " rows read = "
         + season.rowsUsed()
@@ -308,7 +308,7 @@ final class ReviewCommand implements Callable<Integer> {
 
   private void tell(
       PrintWriter console,
-      Season season,
+      SheetsRead season,
       SeasonReview review,
       TrackedSkaters tracked,
       VideoReport video,

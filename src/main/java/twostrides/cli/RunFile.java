@@ -13,7 +13,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import twostrides.exits.Settings;
-import twostrides.game.Season;
+import twostrides.game.SheetsRead;
+import twostrides.rulebook.BookSeason;
 import twostrides.rulebook.Setting;
 import twostrides.sheet.FilesRead;
 import twostrides.sheet.SheetMaps;
@@ -28,11 +29,11 @@ final class RunFile {
 
   static void write(
       Path out,
-      Season season,
+      SheetsRead season,
       List<Path> inputs,
       SheetMaps maps,
       Settings settings,
-      Collection<twostrides.rulebook.Season> seasons,
+      Collection<BookSeason> seasons,
       Ice.Played played,
       boolean noNames,
       long seed,
@@ -52,7 +53,7 @@ final class RunFile {
       json.writeStringField("rulebook", settings.book().id());
       json.writeStringField("rulebook_season", settings.book().season().toString());
       json.writeArrayFieldStart("rulebook_seasons_of_games");
-      for (twostrides.rulebook.Season s : seasons) {
+      for (BookSeason s : seasons) {
         json.writeString(s.toString());
       }
       json.writeEndArray();

@@ -8,9 +8,9 @@ import java.util.Optional;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import twostrides.game.PeriodDoubt;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
+import twostrides.game.SheetsRead;
 import twostrides.sanity.Doubt;
 import twostrides.sanity.SheetDoubts;
 import twostrides.sheet.SheetException;
@@ -70,9 +70,9 @@ final class Sheets {
    * @param played rink and period where the map does not say
    * @param progress told of each file
    */
-  Season read(List<Path> files, SheetMaps sheetMaps, Ice.Played played, Progress progress)
+  SheetsRead read(List<Path> files, SheetMaps sheetMaps, Ice.Played played, Progress progress)
       throws SheetException, UnreadableSheetException {
-    Season season;
+    SheetsRead season;
     try {
       season =
           SeasonReader.read(
@@ -145,7 +145,7 @@ final class Sheets {
    * @param most most causes to print
    * @param where where all of them can be found
    */
-  void report(Season season, PrintWriter out, int most, String where) {
+  void report(SheetsRead season, PrintWriter out, int most, String where) {
     doubts.stream()
         .filter(d -> !stops(d))
         .forEach(d -> out.println("Look at this: " + d.message()));

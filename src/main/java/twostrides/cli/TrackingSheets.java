@@ -9,7 +9,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import twostrides.game.Game;
-import twostrides.game.Season;
+import twostrides.game.SheetsRead;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
@@ -134,7 +134,7 @@ final class TrackingSheets {
    * @param maps the maps
    * @throws SheetException when one cannot be read at all, or nobody knows whose it is
    */
-  SyncSheets sync(Season season, Maps maps) throws SheetException {
+  SyncSheets sync(SheetsRead season, Maps maps) throws SheetException {
     return syncNames.isEmpty()
         ? SyncSheets.NONE
         : SyncSheets.read(sync(), maps.sync(), GameSpan.of(season), !names.isEmpty());
@@ -149,7 +149,7 @@ final class TrackingSheets {
    * @param progress where to tell how far it is
    * @throws SheetException when a sheet cannot be read at all, or nobody knows whose it is
    */
-  TrackedSkaters read(Season season, Maps maps, SyncSheets sync, Progress progress)
+  TrackedSkaters read(SheetsRead season, Maps maps, SyncSheets sync, Progress progress)
       throws SheetException {
     TrackedSkaters tracked = new TrackedSkaters(!names.isEmpty());
     if (names.isEmpty()) {

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import twostrides.game.Season;
+import twostrides.game.SheetsRead;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
 import twostrides.tracking.ClockMatch;
@@ -44,7 +44,7 @@ final class VideoReport {
   }
 
   /** The season with the seconds. */
-  Season season() {
+  SheetsRead season() {
     return seconds.season();
   }
 

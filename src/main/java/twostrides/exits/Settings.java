@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import twostrides.race.TravelBound;
+import twostrides.rulebook.BookSeason;
 import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.IcingBook;
-import twostrides.rulebook.Season;
 
 /**
  * What a run may choose.
@@ -25,7 +25,7 @@ public record Settings(
     double window,
     IcingBook book,
     List<IcingBook> others,
-    Map<Season, SeasonBooks> seasons,
+    Map<BookSeason, SeasonBooks> seasons,
     ManpowerSource manpower,
     RaceSettings race,
     TravelBound travel) {
@@ -73,7 +73,7 @@ public record Settings(
    * @param date day of the game, where the sheet has it
    */
   Settings on(Optional<LocalDate> date) {
-    return date.flatMap(Season::on)
+    return date.flatMap(BookSeason::on)
         .map(seasons::get)
         .map(b -> withBook(b.book()).withOthers(b.others()))
         .orElse(this);

@@ -35,7 +35,7 @@ public record Coverage(List<String> present, Map<String, String> costs) {
    * @param columns our columns that some sheet can fill
    * @param tags whether the sheets are tag sheets
    */
-  public static Coverage of(Season season, Set<String> columns, boolean tags) {
+  public static Coverage of(SheetsRead season, Set<String> columns, boolean tags) {
     List<String> present = new ArrayList<>();
     Map<String, String> costs = new LinkedHashMap<>();
     if (!season.games().isEmpty()) {
@@ -65,7 +65,7 @@ public record Coverage(List<String> present, Map<String, String> costs) {
   }
 
   /** What only some rows lack. */
-  private static void partly(Season season, Set<String> columns, Map<String, String> costs) {
+  private static void partly(SheetsRead season, Set<String> columns, Map<String, String> costs) {
     List<PlayRow> rows = season.games().stream().flatMap(g -> g.rows().stream()).toList();
     List<PlayRow> penalties = rows.stream().filter(r -> r.action() == Action.PENALTY).toList();
     long bare = penalties.stream().filter(r -> r.penalty().isEmpty()).count();
@@ -106,7 +106,7 @@ public record Coverage(List<String> present, Map<String, String> costs) {
           SheetForms.OPPONENT_SKATERS,
           SheetForms.AWAY_SKATERS);
 
-  private static void play(Season season, List<String> present) {
+  private static void play(SheetsRead season, List<String> present) {
     Map<Action, Integer> actions = new TreeMap<>();
     int placed = 0;
     int rows = 0;

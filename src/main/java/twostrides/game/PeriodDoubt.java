@@ -37,7 +37,7 @@ public record PeriodDoubt(String sheet, String game, int minutes) {
    * @param season what was read
    * @param countsDown whether the clocks show the time left
    */
-  public static Optional<PeriodDoubt> in(Season season, boolean countsDown) {
+  public static Optional<PeriodDoubt> in(SheetsRead season, boolean countsDown) {
     return Stream.concat(
             season.games().stream()
                 .map(

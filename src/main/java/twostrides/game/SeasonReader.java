@@ -57,7 +57,7 @@ public final class SeasonReader {
    * @param sheets files, folders or patterns, as {@link SheetFiles#find} takes them
    * @throws SheetException when one of them names nothing or cannot be read
    */
-  public static Season at(String... sheets) throws SheetException {
+  public static SheetsRead at(String... sheets) throws SheetException {
     return read(SheetFiles.find(List.of(sheets)), Optional.empty(), false, n -> {});
   }
 
@@ -72,7 +72,7 @@ public final class SeasonReader {
    * @throws SheetException when a file cannot be read and {@code keepGoing} is off, one period of a
    *     game or one game under two ids stands in two sheets, or several games stand in one
    */
-  public static Season read(
+  public static SheetsRead read(
       List<Path> files, Optional<SheetMap> map, boolean keepGoing, Consumer<Integer> eachFile)
       throws SheetException {
     return read(files, map, keepGoing, Usual.DEFAULT, eachFile);
@@ -90,7 +90,7 @@ public final class SeasonReader {
    * @throws SheetException when a file cannot be read and {@code keepGoing} is off, one period of a
    *     game or one game under two ids stands in two sheets, or several games stand in one
    */
-  public static Season read(
+  public static SheetsRead read(
       List<Path> files,
       Optional<SheetMap> map,
       boolean keepGoing,
@@ -112,7 +112,7 @@ public final class SeasonReader {
    * @throws SheetException when a file cannot be read and {@code keepGoing} is off, or one period
    *     of a game stands in two sheets
    */
-  public static Season read(
+  public static SheetsRead read(
       List<Path> files, SheetMaps maps, boolean keepGoing, Usual usual, Consumer<Integer> eachFile)
       throws SheetException {
     SeasonReader reader = new SeasonReader(maps, keepGoing, usual);
@@ -247,7 +247,7 @@ public final class SeasonReader {
     }
   }
 
-  private Season season() throws SheetException {
+  private SheetsRead season() throws SheetException {
     List<Game> games = new ArrayList<>();
     for (Map.Entry<String, List<ReadRow<PlayRow>>> game : playRows.entrySet()) {
       GamesApart.check(game.getKey(), game.getValue());
@@ -264,7 +264,7 @@ public final class SeasonReader {
             .thenComparingLong(d -> d.row().line()));
     Map<Mend, Integer> mended = new TreeMap<>();
     mends.forEach(m -> mended.merge(m, 1, Integer::sum));
-    return new Season(games, tagged, rowsRead, ordered, unreadable, frames, mended);
+    return new SheetsRead(games, tagged, rowsRead, ordered, unreadable, frames, mended);
   }
 
   private GameBuilder builder(String id) {

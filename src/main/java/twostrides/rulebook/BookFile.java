@@ -24,7 +24,7 @@ record BookFile(
     String name,
     String edition,
     Optional<Seasons> seasons,
-    Optional<Season> season,
+    Optional<BookSeason> season,
     Optional<String> startsFrom,
     Map<SettingKey, List<Entry>> entries) {
 
@@ -49,7 +49,7 @@ record BookFile(
    * @param key the key
    * @param in the season
    */
-  Optional<Entry> entry(SettingKey key, Season in) {
+  Optional<Entry> entry(SettingKey key, BookSeason in) {
     Collection<Entry> all = entries.getOrDefault(key, List.of());
     return all.stream().filter(e -> e.setting().seasons().covers(in)).findFirst();
   }

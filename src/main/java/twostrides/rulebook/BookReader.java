@@ -178,12 +178,12 @@ final class BookReader {
     return seasons;
   }
 
-  private Optional<Season> season(TomlTable table) throws BookException {
+  private Optional<BookSeason> season(TomlTable table) throws BookException {
     Optional<String> text = text(table, "season");
-    if (text.isPresent() && Season.of(text.get()).isEmpty()) {
-      throw wrong(table, "season", text.get(), Season.FORM);
+    if (text.isPresent() && BookSeason.of(text.get()).isEmpty()) {
+      throw wrong(table, "season", text.get(), BookSeason.FORM);
     }
-    return text.flatMap(Season::of);
+    return text.flatMap(BookSeason::of);
   }
 
   private Optional<String> text(TomlTable table, String key) throws BookException {

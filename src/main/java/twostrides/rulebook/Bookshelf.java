@@ -24,7 +24,7 @@ import twostrides.toml.TomlText;
 public final class Bookshelf {
 
   /** The newest season for which a book was read; without a season asked for, books stand in it. */
-  public static final Season NEWEST = new Season(2026);
+  public static final BookSeason NEWEST = new BookSeason(2026);
 
   private static final List<String> IDS = resource("books.txt").lines().toList();
 
@@ -80,7 +80,8 @@ public final class Bookshelf {
    * @param season the season; without one the newest that the book covers
    * @throws BookException when there is no such book, it is broken, or it does not cover the season
    */
-  public static IcingBook find(String nameOrFile, Optional<Season> season) throws BookException {
+  public static IcingBook find(String nameOrFile, Optional<BookSeason> season)
+      throws BookException {
     return find(nameOrFile, season, "--rulebook");
   }
 
@@ -92,7 +93,7 @@ public final class Bookshelf {
    * @param option the option that names the book, for messages
    * @throws BookException when there is no such book, it is broken, or it does not cover the season
    */
-  public static IcingBook find(String nameOrFile, Optional<Season> season, String option)
+  public static IcingBook find(String nameOrFile, Optional<BookSeason> season, String option)
       throws BookException {
     BookFile file;
     if (nameOrFile.endsWith(".toml")) {
@@ -126,7 +127,8 @@ public final class Bookshelf {
     }
   }
 
-  private static IcingBook inSeason(BookFile file, Optional<Season> asked) throws BookException {
+  private static IcingBook inSeason(BookFile file, Optional<BookSeason> asked)
+      throws BookException {
     List<BookFile> chain = chain(file);
     Seasons covered =
         chain.stream()
@@ -134,7 +136,7 @@ public final class Bookshelf {
             .flatMap(Optional::stream)
             .findFirst()
             .orElse(Seasons.ALL);
-    Season season =
+    BookSeason season =
         asked
             .or(() -> chain.stream().map(BookFile::season).flatMap(Optional::stream).findFirst())
             .orElseGet(() -> covered.covers(NEWEST) ? NEWEST : covered.last().orElse(NEWEST));
@@ -158,7 +160,7 @@ public final class Bookshelf {
     return book;
   }
 
-  private static BookException notCovered(BookFile file, Season season, Seasons covered) {
+  private static BookException notCovered(BookFile file, BookSeason season, Seasons covered) {
     String expected = "a season that the book covers: " + covered;
     String toDo = "Choose another season, or another book.";
     return wrong(file.file(), "season", season.toString(), expected, toDo);

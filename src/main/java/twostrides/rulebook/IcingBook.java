@@ -26,7 +26,7 @@ public record IcingBook(
     String name,
     String edition,
     Seasons seasons,
-    Season season,
+    BookSeason season,
     Map<SettingKey, Setting> settings) {
 
   private static final double SECONDS = 60;

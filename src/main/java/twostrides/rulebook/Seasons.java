@@ -8,7 +8,7 @@ import java.util.Optional;
  * @param first the first season, empty for "ever since"
  * @param last the last season, empty for "still"
  */
-public record Seasons(Optional<Season> first, Optional<Season> last) {
+public record Seasons(Optional<BookSeason> first, Optional<BookSeason> last) {
 
   /** Every season. */
   public static final Seasons ALL = new Seasons(Optional.empty(), Optional.empty());
@@ -36,15 +36,15 @@ public record Seasons(Optional<Season> first, Optional<Season> last) {
       return Optional.of(ALL);
     }
     if (t.endsWith(" on")) {
-      return Season.of(t.substring(0, t.length() - 3))
+      return BookSeason.of(t.substring(0, t.length() - 3))
           .map(s -> new Seasons(Optional.of(s), Optional.empty()));
     }
     if (t.startsWith("to ")) {
-      return Season.of(t.substring(3)).map(s -> new Seasons(Optional.empty(), Optional.of(s)));
+      return BookSeason.of(t.substring(3)).map(s -> new Seasons(Optional.empty(), Optional.of(s)));
     }
     int to = t.indexOf(" to ");
-    Optional<Season> first = Season.of(to < 0 ? t : t.substring(0, to));
-    Optional<Season> last = to < 0 ? first : Season.of(t.substring(to + 4));
+    Optional<BookSeason> first = BookSeason.of(to < 0 ? t : t.substring(0, to));
+    Optional<BookSeason> last = to < 0 ? first : BookSeason.of(t.substring(to + 4));
     boolean ordered =
         first.isPresent() && last.isPresent() && first.get().compareTo(last.get()) <= 0;
     return ordered ? Optional.of(new Seasons(first, last)) : Optional.empty();
@@ -55,7 +55,7 @@ public record Seasons(Optional<Season> first, Optional<Season> last) {
    *
    * @param season the season
    */
-  public boolean covers(Season season) {
+  public boolean covers(BookSeason season) {
     return first.map(f -> f.compareTo(season) <= 0).orElse(true)
         && last.map(l -> season.compareTo(l) <= 0).orElse(true);
   }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import twostrides.game.Frame;
 import twostrides.game.Game;
-import twostrides.game.Season;
+import twostrides.game.SheetsRead;
 
 /** Asks everything of a season's sheets that true sheets answer. */
 public final class SheetDoubts {
@@ -19,7 +19,7 @@ public final class SheetDoubts {
    *
    * @param season what was read
    */
-  public static List<Doubt> of(Season season) {
+  public static List<Doubt> of(SheetsRead season) {
     Map<Frame, List<Game>> alike = new LinkedHashMap<>();
     for (Game g : season.games()) {
       Frame frame = season.frames().get(g.id());

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 import twostrides.game.Action;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
-import twostrides.game.Season;
+import twostrides.game.SheetsRead;
 import twostrides.game.TaggedExit;
 import twostrides.game.TaggedGame;
 
@@ -34,7 +34,7 @@ final class Spellings {
   /** Rows by spelling, by team; teams themselves under no team. */
   private final Map<String, Map<String, Integer>> rows = new TreeMap<>();
 
-  private Spellings(Season season) {
+  private Spellings(SheetsRead season) {
     for (Game g : season.games()) {
       g.rows().forEach(this::count);
     }
@@ -78,7 +78,7 @@ final class Spellings {
     }
   }
 
-  static List<Doubt> of(Season season) {
+  static List<Doubt> of(SheetsRead season) {
     Spellings s = new Spellings(season);
     List<Twice> found = new ArrayList<>();
     s.rows.forEach((team, names) -> found.addAll(twice(team, names)));

@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
-import twostrides.game.Season;
+import twostrides.game.SheetsRead;
 import twostrides.game.TaggedExit;
 import twostrides.game.TaggedGame;
 import twostrides.rink.Place;
@@ -66,7 +66,7 @@ record GameReleases(
    *
    * @param season the season
    */
-  static Map<String, GameReleases> of(Season season) {
+  static Map<String, GameReleases> of(SheetsRead season) {
     Map<String, GameReleases> games = new TreeMap<>();
     season.tagged().forEach(g -> games.put(g.id(), of(g)));
     season.games().forEach(g -> games.put(g.id(), of(g)));

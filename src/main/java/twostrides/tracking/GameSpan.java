@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import twostrides.game.Season;
+import twostrides.game.SheetsRead;
 
 /**
  * What a sync sheet can speak of in a game.
@@ -26,7 +26,7 @@ public record GameSpan(String id, double periodLength, Set<Integer> periods) {
    *
    * @param season the season
    */
-  public static List<GameSpan> of(Season season) {
+  public static List<GameSpan> of(SheetsRead season) {
     Map<String, Set<Integer>> periods = new TreeMap<>();
     season.games().forEach(g -> g.rows().forEach(r -> periods(periods, g.id()).add(r.period())));
     season.tagged().forEach(g -> g.exits().forEach(r -> periods(periods, g.id()).add(r.period())));

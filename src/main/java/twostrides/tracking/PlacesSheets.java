@@ -11,7 +11,7 @@ import java.util.Optional;
 import twostrides.game.Frame;
 import twostrides.game.OnIce;
 import twostrides.game.RowReader;
-import twostrides.game.Season;
+import twostrides.game.SheetsRead;
 import twostrides.game.Usual;
 import twostrides.rink.Place;
 import twostrides.sheet.DoubtfulRow;
@@ -80,7 +80,7 @@ public final class PlacesSheets {
    * @param season the play sheets and tag sheets that were read
    * @throws SheetException when a sheet cannot be read at all, or nobody knows whose it is
    */
-  public static PlacesSheets read(List<Path> files, Optional<SheetMap> map, Season season)
+  public static PlacesSheets read(List<Path> files, Optional<SheetMap> map, SheetsRead season)
       throws SheetException {
     PlacesSheets places = new PlacesSheets(GameReleases.of(season));
     SheetMap used = map.orElseGet(() -> SheetMap.plain(TrackForm.PLACES));

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
-import twostrides.game.Season;
+import twostrides.game.SheetsRead;
 import twostrides.game.TaggedExit;
 import twostrides.game.TaggedGame;
 
@@ -44,9 +44,9 @@ public final class VideoSeconds {
   private final double reach;
   private final Map<String, RowVideo> games = new HashMap<>();
   private final List<Row> rows = new ArrayList<>();
-  private final Season season;
+  private final SheetsRead season;
 
-  private VideoSeconds(Season from, SyncSheets sync, double reach) {
+  private VideoSeconds(SheetsRead from, SyncSheets sync, double reach) {
     this.sync = sync;
     this.reach = reach;
     if (sync.rowsRead() == 0) {
@@ -56,7 +56,7 @@ public final class VideoSeconds {
     List<Game> played = from.games().stream().map(this::game).toList();
     List<TaggedGame> tagged = from.tagged().stream().map(this::game).toList();
     this.season =
-        new Season(
+        new SheetsRead(
             played,
             tagged,
             from.rowsRead(),
@@ -73,7 +73,7 @@ public final class VideoSeconds {
    * @param sync the sync sheets
    * @param reach how far outside the pairs of a period a clock may be, in seconds of play
    */
-  public static VideoSeconds of(Season season, SyncSheets sync, double reach) {
+  public static VideoSeconds of(SheetsRead season, SyncSheets sync, double reach) {
     return new VideoSeconds(season, sync, reach);
   }
 
@@ -130,7 +130,7 @@ public final class VideoSeconds {
   }
 
   /** The season with those seconds. */
-  public Season season() {
+  public SheetsRead season() {
     return season;
   }
 

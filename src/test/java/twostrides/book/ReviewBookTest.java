@@ -26,6 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 import twostrides.exits.Settings;
 import twostrides.game.Anonymous;
 import twostrides.game.SeasonReader;
+import twostrides.game.SheetsRead;
 import twostrides.season.Columns;
 import twostrides.season.Season;
 import twostrides.season.SeasonTables;
@@ -237,7 +238,7 @@ class ReviewBookTest {
 
   @Test
   void aBookWithoutNamesHoldsNoneAnywhere() throws IOException, SheetException {
-    twostrides.game.Season read = SeasonReader.at(named());
+    SheetsRead read = SeasonReader.at(named());
     Season season =
         Season.of(
             Anonymous.games(read.games()), List.of(), Settings.DEFAULT, SkatersAtRelease.NONE);

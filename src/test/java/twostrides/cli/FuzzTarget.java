@@ -14,9 +14,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
+import twostrides.game.SheetsRead;
 import twostrides.race.SkaterSet;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.Bookshelf;
@@ -50,7 +50,7 @@ enum FuzzTarget {
       if (map.length > 0) {
         read = Optional.of(SheetMap.read(Files.write(dir.resolve("m.toml"), map), SheetForms.ALL));
       }
-      Season season = SeasonReader.read(List.of(file), read, false, n -> {});
+      SheetsRead season = SeasonReader.read(List.of(file), read, false, n -> {});
       assertEquals(season.rowsRead(), season.rowsUsed() + season.setAside().size());
     }
   },
@@ -191,7 +191,7 @@ enum FuzzTarget {
     }
   }
 
-  private static Season season(Path dir) throws IOException, SheetException {
+  private static SheetsRead season(Path dir) throws IOException, SheetException {
     Path sheet = Files.write(dir.resolve("game.csv"), TortureCase.bytes("{H}{R}"));
     return SeasonReader.at(sheet.toString());
   }

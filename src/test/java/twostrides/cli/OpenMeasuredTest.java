@@ -17,9 +17,9 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import tech.tablesaw.api.Table;
 import twostrides.checks.Printed;
 import twostrides.exits.Settings;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
+import twostrides.game.SheetsRead;
 import twostrides.season.Columns;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
@@ -44,7 +44,7 @@ class OpenMeasuredTest {
     Assumptions.assumeTrue(Files.isDirectory(FOLDER), absent);
     Path maps = Path.of("docs/maps");
     SheetMap map = SheetMap.read(maps.resolve("womens-2022-open-data.toml"), SheetForms.ALL);
-    Season season =
+    SheetsRead season =
         SeasonReader.read(
             SheetFiles.find(List.of(FOLDER + "/*.events.csv")), Optional.of(map), false, n -> {});
     TrackingSheets sheets = new TrackingSheets();

@@ -18,9 +18,9 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import tech.tablesaw.api.Table;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
+import twostrides.game.SheetsRead;
 import twostrides.rulebook.Bookshelf;
 import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.SheetException;
@@ -73,7 +73,7 @@ class CaseFilesTest {
         Files.exists(mapFile)
             ? Optional.of(SheetMap.read(mapFile, SheetForms.ALL))
             : Optional.empty();
-    Season season = SeasonReader.read(List.of(dir.resolve("sheet.csv")), map, false, n -> {});
+    SheetsRead season = SeasonReader.read(List.of(dir.resolve("sheet.csv")), map, false, n -> {});
     assertEquals(List.of(), season.setAside(), "rows set aside");
     twostrides.season.Season tables =
         twostrides.season.Season.of(

@@ -27,8 +27,8 @@ import tech.tablesaw.api.Table;
 import twostrides.checks.Printed;
 import twostrides.demo.DemoGame;
 import twostrides.demo.DemoLeague;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
+import twostrides.game.SheetsRead;
 import twostrides.season.Columns;
 import twostrides.season.FlagVerdict;
 import twostrides.season.SkatersAtRelease;
@@ -86,7 +86,7 @@ class ChancesTruthTest {
         }
       }
     }
-    Season season =
+    SheetsRead season =
         SeasonReader.read(
             SheetFiles.find(List.of(dir.toString())), Optional.empty(), false, n -> {});
     Table t =

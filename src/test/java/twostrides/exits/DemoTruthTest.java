@@ -25,8 +25,8 @@ import tech.tablesaw.api.Table;
 import twostrides.checks.Printed;
 import twostrides.demo.DemoGame;
 import twostrides.demo.DemoLeague;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
+import twostrides.game.SheetsRead;
 import twostrides.season.Columns;
 import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.SheetException;
@@ -62,7 +62,7 @@ class DemoTruthTest {
     for (DemoGame g : games) {
       Files.writeString(dir.resolve(g.fileStem() + ".csv"), g.sheetCsv());
     }
-    Season season =
+    SheetsRead season =
         SeasonReader.read(
             SheetFiles.find(List.of(dir.toString())), Optional.empty(), false, n -> {});
     assertEquals(List.of(), season.setAside());
@@ -182,7 +182,7 @@ class DemoTruthTest {
           .forEach(l -> sheet.append(l).append('\n'));
       Files.writeString(bare.resolve(g.fileStem() + ".csv"), sheet);
     }
-    Season season =
+    SheetsRead season =
         SeasonReader.read(
             SheetFiles.find(List.of(bare.toString())), Optional.empty(), false, n -> {});
     Table inferred =

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import tech.tablesaw.api.Table;
 import twostrides.checks.Printed;
 import twostrides.game.Game;
-import twostrides.game.Season;
+import twostrides.game.SheetsRead;
 import twostrides.race.Delivery;
 import twostrides.race.RaceChances;
 import twostrides.race.RaceModel;
@@ -101,7 +101,7 @@ class OpenClearancesTest {
                       map("womens-2022-power-play-starts.toml").orElseThrow(),
                       map("womens-2022-power-play-ends.toml").orElseThrow()),
                   GameSpan.of(
-                      new Season(
+                      new SheetsRead(
                           List.of(game), List.of(), 0, List.of(), List.of(), Map.of(), Map.of())),
                   true)
               .of(game.id());

@@ -18,8 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tech.tablesaw.api.Table;
 import twostrides.checks.Printed;
-import twostrides.game.Season;
 import twostrides.game.SheetForms;
+import twostrides.game.SheetsRead;
 import twostrides.season.Columns;
 import twostrides.sheet.SheetException;
 
@@ -50,7 +50,7 @@ class OpenGamesTest {
   @EnumSource(OpenSet.class)
   void everyRowIsAccountedFor(OpenSet set) throws IOException, SheetException {
     set.need();
-    Season season = set.season();
+    SheetsRead season = set.season();
     FIGURES.say(
         "%s: %d games, %d rows read, %d set aside",
         set, season.games().size(), season.rowsRead(), season.setAside().size());

@@ -24,7 +24,7 @@ import tech.tablesaw.api.Table;
 import twostrides.checks.Printed;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
-import twostrides.game.Season;
+import twostrides.game.SheetsRead;
 import twostrides.game.StopReason;
 import twostrides.race.TravelBound;
 import twostrides.season.Columns;
@@ -196,7 +196,7 @@ class OpenIcingsTest {
   @Test
   void icedPucksRunAsTheBoundSays() throws IOException, SheetException {
     OpenData.need();
-    Season season = OpenSet.read(TRACKED.resolve("native"), ".csv", "tracked-2023");
+    SheetsRead season = OpenSet.read(TRACKED.resolve("native"), ".csv", "tracked-2023");
     Table t =
         twostrides.season.Season.of(
                 season.games(), season.tagged(), OpenData.SETTINGS, SkatersAtRelease.NONE)
@@ -236,7 +236,7 @@ class OpenIcingsTest {
   }
 
   private static twostrides.season.Season tables(Path dir) throws IOException, SheetException {
-    Season season = OpenSet.read(dir, ".csv", "tracked-2023");
+    SheetsRead season = OpenSet.read(dir, ".csv", "tracked-2023");
     return twostrides.season.Season.of(
         season.games(), season.tagged(), OpenData.SETTINGS, SkatersAtRelease.NONE);
   }

@@ -14,9 +14,9 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
+import twostrides.game.SheetsRead;
 import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
@@ -33,7 +33,7 @@ enum OpenSet {
   MEN_2024("men-2024", "men-2024/sheets", ".csv", "men-2024"),
   WOMEN_LEAGUE_2021("women-league-2021", "women-league-2021/sheets", ".csv", "women-league-2021");
 
-  private static final Map<OpenSet, Season> SEASONS = new ConcurrentHashMap<>();
+  private static final Map<OpenSet, SheetsRead> SEASONS = new ConcurrentHashMap<>();
   private static final Map<OpenSet, twostrides.season.Season> TABLES = new ConcurrentHashMap<>();
 
   private final String folder;
@@ -59,8 +59,8 @@ enum OpenSet {
   }
 
   /** The set's games. */
-  Season season() throws IOException, SheetException {
-    Season known = SEASONS.get(this);
+  SheetsRead season() throws IOException, SheetException {
+    SheetsRead known = SEASONS.get(this);
     if (known == null) {
       known = read(OpenData.FOLDER.resolve(sheets), ending, map);
       SEASONS.put(this, known);
@@ -72,7 +72,7 @@ enum OpenSet {
   twostrides.season.Season tables() throws IOException, SheetException {
     twostrides.season.Season known = TABLES.get(this);
     if (known == null) {
-      Season s = season();
+      SheetsRead s = season();
       known =
           twostrides.season.Season.of(
               s.games(), s.tagged(), OpenData.SETTINGS, SkatersAtRelease.NONE);
@@ -88,7 +88,7 @@ enum OpenSet {
    * @param ending how its sheets end
    * @param map name of the map
    */
-  static Season read(Path dir, String ending, String map) throws IOException, SheetException {
+  static SheetsRead read(Path dir, String ending, String map) throws IOException, SheetException {
     List<Path> files;
     try (Stream<Path> all = Files.list(dir)) {
       files = all.filter(f -> f.toString().endsWith(ending)).sorted().toList();

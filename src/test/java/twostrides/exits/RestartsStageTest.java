@@ -7,8 +7,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tech.tablesaw.api.Table;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
+import twostrides.game.SheetsRead;
 import twostrides.season.Columns;
 import twostrides.season.SkatersAtRelease;
 
@@ -34,7 +34,7 @@ class RestartsStageTest {
     Files.writeString(
         b,
         HEAD + "B,1,19:00" + back + "B,1,18:50" + back + "B,1,18:40" + sent + "B,1,18:36" + draw);
-    Season season = SeasonReader.at(a.toString(), b.toString());
+    SheetsRead season = SeasonReader.at(a.toString(), b.toString());
     Table t =
         twostrides.season.Season.of(
                 season.games(), season.tagged(), Settings.DEFAULT, SkatersAtRelease.NONE)

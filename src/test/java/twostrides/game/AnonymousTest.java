@@ -37,7 +37,7 @@ class AnonymousTest {
 
   @TempDir static Path dir;
 
-  private static Season named;
+  private static SheetsRead named;
 
   /** Four games of play rows and one of tags; every column that holds a name has some. */
   @BeforeAll

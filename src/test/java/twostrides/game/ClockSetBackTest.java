@@ -19,12 +19,12 @@ class ClockSetBackTest {
 
   /** The lines set aside of a sheet whose rows begin in line 2. */
   private List<Long> aside(String rows) throws IOException, SheetException {
-    Season season = season(rows);
+    SheetsRead season = season(rows);
     assertEquals(season.rowsRead(), season.rowsUsed() + season.setAside().size());
     return season.setAside().stream().map(r -> r.row().line()).toList();
   }
 
-  private Season season(String rows) throws IOException, SheetException {
+  private SheetsRead season(String rows) throws IOException, SheetException {
     Path sheet = Files.writeString(dir.resolve("g.csv"), HEAD + rows);
     return SeasonReader.at(sheet.toString());
   }
@@ -66,7 +66,7 @@ class ClockSetBackTest {
   /** A clock mended at the whistle: the rows before the draw count, and stand no later than it. */
   @Test
   void aClockMendedAtTheWhistleSetsNothingAside() throws Exception {
-    Season season =
+    SheetsRead season =
         season(
             """
             1,18:59,Herons,4 Berg,release,-12,12,

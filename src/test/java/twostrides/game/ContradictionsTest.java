@@ -32,7 +32,7 @@ class ContradictionsTest {
     return Files.writeString(dir.resolve(name), HEADER + rows);
   }
 
-  private static Season read(boolean keepGoing, Path... sheets) throws SheetException {
+  private static SheetsRead read(boolean keepGoing, Path... sheets) throws SheetException {
     return SeasonReader.read(List.of(sheets), Optional.empty(), keepGoing, n -> {});
   }
 
@@ -48,7 +48,7 @@ class ContradictionsTest {
       })
   void aRowThatSaysAnotherGameIsSetAside(String of, String column, String value, String expected)
       throws Exception {
-    Season season =
+    SheetsRead season =
         read(
             false,
             sheet(
@@ -68,7 +68,7 @@ class ContradictionsTest {
 
   @Test
   void rowsThatSayNothingOfTheirGameStay() throws Exception {
-    Season season = read(false, sheet("g.csv", ROWS + "G1,,,,1,18:40,Herons,recovery,-25,5\n"));
+    SheetsRead season = read(false, sheet("g.csv", ROWS + "G1,,,,1,18:40,Herons,recovery,-25,5\n"));
     assertEquals(3, season.rowsUsed());
   }
 
@@ -84,14 +84,14 @@ class ContradictionsTest {
             + " too, expected each period of a game in one sheet. What to do: Leave one of the two"
             + " sheets out, or give the games different ids.",
         e.getMessage());
-    Season season = read(true, a, b);
+    SheetsRead season = read(true, a, b);
     assertEquals(List.of("G1"), season.games().stream().map(Game::id).toList());
     assertEquals(2, season.rowsRead());
     assertEquals(2, season.rowsUsed());
     assertEquals(List.of(e.getMessage()), messages(season));
   }
 
-  private static List<String> messages(Season season) {
+  private static List<String> messages(SheetsRead season) {
     return season.unreadable().stream().map(Throwable::getMessage).toList();
   }
 
@@ -111,7 +111,7 @@ class ContradictionsTest {
     assertTrue(
         e.getMessage().contains("found game a copy of a copy.csv with the rows of game a of a.csv"),
         e.getMessage());
-    Season season = read(true, a, b);
+    SheetsRead season = read(true, a, b);
     assertEquals(60, season.rowsUsed());
     assertEquals(List.of(e.getMessage()), messages(season));
   }

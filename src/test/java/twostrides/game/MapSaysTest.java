@@ -56,7 +56,7 @@ class MapSaysTest {
     if (toml.isPresent()) {
       map = Optional.of(SheetMap.read(toml.get(), SheetForms.ALL));
     }
-    Season season =
+    SheetsRead season =
         SeasonReader.read(SheetFiles.find(List.of(sheet.toString())), map, false, n -> {});
     assertEquals(
         List.of(), season.setAside().stream().map(d -> d.problems().get(0).message()).toList());
@@ -129,7 +129,7 @@ class MapSaysTest {
     assertTrue(gz.startsWith("g.csv.gz: found a file that cannot be unpacked"), gz);
   }
 
-  private Season fixed(String rows, String map) throws IOException, SheetException {
+  private SheetsRead fixed(String rows, String map) throws IOException, SheetException {
     Path toml = Files.writeString(dir.resolve("m.toml"), "sheet = \"play\"\n" + map);
     Path sheet =
         Files.writeString(
@@ -144,16 +144,17 @@ class MapSaysTest {
     String rows =
         "1,10:00,A,B,A,recovery,10,3,plus_x\n1,9:00,A,B,B,recovery,10,3,\n"
             + "1,8:00,A,B,B,recovery,,,\n1,7:00,A,B,B,recovery,10,3,upward\n";
-    Season season = fixed(rows, "[place]\nview = \"rink_fixed\"\n");
+    SheetsRead season = fixed(rows, "[place]\nview = \"rink_fixed\"\n");
     assertEquals(
         List.of(
             "3 plus_x or minus_x, as in other rows of game g", "5 one of: \"plus_x\", \"minus_x\""),
         season.setAside().stream()
             .map(d -> d.row().line() + " " + d.problems().get(0).expected())
             .toList());
-    Season given = fixed(rows, "[place]\nview = \"rink_fixed\"\nhome_attacks_plus_x_in = [1]\n");
+    SheetsRead given =
+        fixed(rows, "[place]\nview = \"rink_fixed\"\nhome_attacks_plus_x_in = [1]\n");
     assertEquals(1, given.setAside().size());
-    Season acting = fixed(rows, "");
+    SheetsRead acting = fixed(rows, "");
     assertTrue(
         acting.setAside().get(0).problems().get(0).expected().startsWith("no direction of attack"));
   }
@@ -164,7 +165,7 @@ class MapSaysTest {
         Files.writeString(
             dir.resolve("g.jsonl"),
             "{\"period\": 1, \"clock\": \"10:00\", \"team\": \"A, B\", \"action\": \"dance\"}\n");
-    Season season =
+    SheetsRead season =
         SeasonReader.read(
             List.of(sheet), Optional.of(SheetMap.plain(SheetForms.PLAY)), false, n -> {});
     SetAside.write(dir.resolve("aside"), season.setAside(), List.of());

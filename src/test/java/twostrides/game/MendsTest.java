@@ -25,18 +25,18 @@ class MendsTest {
 
   @TempDir Path dir;
 
-  private Season read(String rows) throws IOException, SheetException {
+  private SheetsRead read(String rows) throws IOException, SheetException {
     Path sheet = Files.writeString(dir.resolve("g.csv"), HEAD + rows);
     return SeasonReader.read(List.of(sheet), Optional.empty(), false, n -> {});
   }
 
-  private static void allUsed(Season s) {
+  private static void allUsed(SheetsRead s) {
     assertEquals(s.rowsRead(), s.rowsUsed(), s.setAside().toString());
   }
 
   @Test
   void anIdWithADecimalIsTheIdWithout() throws Exception {
-    Season s =
+    SheetsRead s =
         read(
             ",1,19:00,Herons,4,26.0,pass,complete,-20,3,,4; 26.0\n"
                 + ",1,18:58,Herons,26,,touch,,-10,3,,\n,1,18:00,Wolves,9.5,,recovery,,1,1,,\n");
@@ -57,7 +57,7 @@ class MendsTest {
   })
   void aPlaceJustOutsideIsOnTheBoards(double x, double y, double readX, double readY, int mended)
       throws Exception {
-    Season s =
+    SheetsRead s =
         read(
             ",1,19:00,Herons,4,,touch,,%s,%s,,\n,1,18:00,Wolves,9,,recovery,,1,1,,\n"
                 .formatted(x, y));
@@ -68,7 +68,7 @@ class MendsTest {
 
   @Test
   void aPlaceFarOutsideIsStillSetAside() throws Exception {
-    Season s =
+    SheetsRead s =
         read(
             ",1,19:00,Herons,4,,touch,,-31.6,3,,\n,1,18:00,Wolves,9,,touch,,1,1,,\n,1,17:00,Herons,4,,touch,,1,1,,\n");
     assertEquals(1, s.setAside().size());
@@ -85,7 +85,7 @@ class MendsTest {
   void aClockSetBackAtTheWhistleLosesNoRow(
       String touch, String icing, String faceOff, int a, int b, int c, int mended)
       throws Exception {
-    Season s =
+    SheetsRead s =
         read(
             ",1,10:20,Wolves,9,,touch,,1,1,,\n,1,%s,Herons,4,,touch,,1,1,,\n,1,%s,Herons,,,stoppage,,,,icing,\n,1,%s,Wolves,9,,faceoff,,21,6.7,,\n"
                 .formatted(touch, icing, faceOff));
@@ -98,7 +98,7 @@ class MendsTest {
 
   @Test
   void aWhistleFarBackIsStillSetAside() throws Exception {
-    Season s =
+    SheetsRead s =
         read(
             ",1,10:20,Wolves,9,,touch,,1,1,,\n,1,10:04,Herons,4,,touch,,1,1,,\n"
                 + ",1,10:09,Herons,,,stoppage,,,,icing,\n,1,10:04,Wolves,9,,faceoff,,21,6.7,,\n");
@@ -150,7 +150,7 @@ class MendsTest {
 
   @Test
   void oneWrongDateOrTeamIsASlip() throws Exception {
-    Season s =
+    SheetsRead s =
         read(
             game("2031-10-04", "Herons", "Wolves", 1)
                 + "2031-10-05,1,7:00,Herons,4,,touch,,1,1,,\n2031-10-04,1,6:00,Hreons,4,,touch,,1,1,,\n");

@@ -29,13 +29,13 @@ class SeasonReaderTest {
     return Files.writeString(dir.resolve(name), text);
   }
 
-  private Season read(String rows) throws IOException, SheetException {
+  private SheetsRead read(String rows) throws IOException, SheetException {
     return SeasonReader.read(
         List.of(sheet("g.csv", HEAD + rows + OTHER)), Optional.empty(), false, n -> {});
   }
 
   private String onlyProblem(String rows) throws IOException, SheetException {
-    Season s = read(rows);
+    SheetsRead s = read(rows);
     assertEquals(1, s.setAside().size(), () -> s.setAside().toString());
     assertEquals(s.rowsRead(), s.rowsUsed() + s.setAside().size());
     return s.setAside().get(0).problems().stream()
@@ -77,7 +77,7 @@ class SeasonReaderTest {
 
   @Test
   void threeBadCellsAreThreeProblemsAndOneRow() throws Exception {
-    Season s = read("x,19:00,Herons,4,recovery,,-20,3,9,5,\n");
+    SheetsRead s = read("x,19:00,Herons,4,recovery,,-20,3,9,5,\n");
     assertEquals(1, s.setAside().size());
     assertEquals(2, s.setAside().get(0).problems().size());
   }
@@ -126,7 +126,7 @@ class SeasonReaderTest {
                 + "G2,2031-10-05,1,18:00,Wolves,4,recovery,,-20,3,5,5,\n"
                 + "G1,2031-10-04,1,19:00,Herons,4,recovery,,-20,3,5,5,\n");
     Path b = sheet("b.csv", "game," + HEAD + "G1,2,19:00,Wolves,4,recovery,,-20,3,5,5,\n");
-    Season s = SeasonReader.read(List.of(a, b), Optional.empty(), false, n -> {});
+    SheetsRead s = SeasonReader.read(List.of(a, b), Optional.empty(), false, n -> {});
     assertEquals(List.of("G1", "G2"), s.games().stream().map(Game::id).toList());
     assertEquals(4, s.rowsUsed());
   }
@@ -142,14 +142,14 @@ class SeasonReaderTest {
             + "Herons,Wolves,1,0:10,Herons,4,recovery,,-10,5,5,5,\n"
             + "Herons,Wolves,1,0:20,Wolves,4,recovery,,-10,5,5,5,\n"
             + "Herons,Wolves,2,0:10,Herons,4,recovery,,-10,5,5,5,\n";
-    Season s = readWith(fixed, rows);
+    SheetsRead s = readWith(fixed, rows);
     List<Place> places =
         s.games().get(0).rows().stream().map(r -> r.place().orElseThrow()).toList();
     double x = 10 * 0.3048;
     double y = 5 * 0.3048;
     assertEquals(List.of(new Place(-x, -y), new Place(x, y), new Place(x, y)), places);
     assertEquals(10.0, s.games().get(0).rows().get(0).elapsed());
-    Season home =
+    SheetsRead home =
         readWith(
             fixed
                 .replace("rink_fixed", "home_team")
@@ -188,7 +188,7 @@ class SeasonReaderTest {
 
   @Test
   void tooFewShotsAskForTheEnds() throws Exception {
-    Season s =
+    SheetsRead s =
         readWith(
             "sheet = \"play\"\n[columns]\nhome = { constant = \"Herons\" }\n[place]\n"
                 + "view = \"rink_fixed\"\n",
@@ -202,7 +202,7 @@ class SeasonReaderTest {
   @Test
   void skatersAreReadByHomeAndAway() throws Exception {
     String head = "home,away,period,clock,team,action,skaters_home,skaters_away,skaters_for\n";
-    Season s =
+    SheetsRead s =
         SeasonReader.read(
             List.of(
                 sheet(
@@ -224,7 +224,7 @@ class SeasonReaderTest {
 
   @Test
   void skatersByHomeAndAwayNeedTheHomeTeam() throws Exception {
-    Season s =
+    SheetsRead s =
         SeasonReader.read(
             List.of(
                 sheet(
@@ -239,14 +239,14 @@ class SeasonReaderTest {
 
   @Test
   void aFixedViewWithoutAHomeTeamSaysWhatIsMissing() throws Exception {
-    Season s =
+    SheetsRead s =
         readWith(
             "sheet = \"play\"\n[place]\nview = \"home_team\"\n",
             HEAD + "1,19:00,Herons,4,recovery,,-10,5,5,5,\n");
     assertTrue(s.setAside().get(0).problems().get(0).message().contains("the home team"));
   }
 
-  private Season readWith(String map, String rows) throws IOException, SheetException {
+  private SheetsRead readWith(String map, String rows) throws IOException, SheetException {
     Path toml = sheet("map.toml", map);
     return SeasonReader.read(
         List.of(sheet("m.csv", rows)),
@@ -259,7 +259,7 @@ class SeasonReaderTest {
   void aFolderIsReadInOneLine() throws Exception {
     sheet("g1.csv", HEAD + OTHER);
     sheet("g2.csv", HEAD + OTHER);
-    Season s = SeasonReader.at(dir.toString());
+    SheetsRead s = SeasonReader.at(dir.toString());
     assertEquals(List.of("g1", "g2"), List.copyOf(s.periodLengths().keySet()));
     assertEquals(1200, s.periodLengths().get("g1"));
     assertEquals(Rink.NORTH_AMERICAN, s.rink());
@@ -269,7 +269,7 @@ class SeasonReaderTest {
   @Test
   void aSeasonOfTagsHasPeriodsToo() throws Exception {
     sheet("t.csv", "game,period,clock,team,way_out\nt,1,19:00,Herons,chip\n");
-    Season s = SeasonReader.at(dir.toString());
+    SheetsRead s = SeasonReader.at(dir.toString());
     assertEquals(1, s.tagged().size(), s.setAside().toString());
     assertEquals(1200, s.periodLengths().get("t"));
   }

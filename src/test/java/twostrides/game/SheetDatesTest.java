@@ -21,7 +21,7 @@ class SheetDatesTest {
 
   @TempDir Path dir;
 
-  private Season read(String form, String... dates) throws IOException, SheetException {
+  private SheetsRead read(String form, String... dates) throws IOException, SheetException {
     Path map = dir.resolve("map.toml");
     Files.writeString(map, "sheet = \"play\"\n[date]\nform = \"" + form + "\"\n");
     StringBuilder sheet = new StringBuilder("period,clock,date,home,away,team,action,x_m,y_m\n");
@@ -47,7 +47,7 @@ class SheetDatesTest {
     try {
       for (String language : List.of("en", "de", "cs", "ar-EG-u-nu-arab")) {
         Locale.setDefault(Locale.forLanguageTag(language));
-        Season season = read(form, date);
+        SheetsRead season = read(form, date);
         assertEquals(List.of(), season.setAside(), language);
         assertEquals(Optional.of(LocalDate.of(2031, 10, 4)), season.games().get(0).date());
       }
@@ -58,7 +58,7 @@ class SheetDatesTest {
 
   @Test
   void oneBadDateAmongTimesOfDayIsSetAside() throws Exception {
-    Season season = read("yyyy-MM-dd HH:mm", "2031-10-04 19:30", "4 Oct");
+    SheetsRead season = read("yyyy-MM-dd HH:mm", "2031-10-04 19:30", "4 Oct");
     assertEquals(1, season.rowsUsed());
     assertEquals(
         dir.resolve("g.csv")

@@ -22,7 +22,7 @@ class SkatersInRowsTest {
 
   @TempDir Path dir;
 
-  private Season read(String cells, String map) throws Exception {
+  private SheetsRead read(String cells, String map) throws Exception {
     Path sheet = dir.resolve("s.csv");
     Files.writeString(sheet, HEAD + "Herons,Wolves,1,19:00,Wolves,release," + cells + "\n" + OTHER);
     Path toml = dir.resolve("m.toml");
@@ -32,13 +32,13 @@ class SkatersInRowsTest {
   }
 
   private List<OnIce> skaters(String cells, String map) throws Exception {
-    Season season = read(cells, map);
+    SheetsRead season = read(cells, map);
     assertEquals(List.of(), season.setAside());
     return season.games().get(0).rows().get(0).skaters();
   }
 
   private String problem(String cells) throws Exception {
-    Season season = read(cells, "");
+    SheetsRead season = read(cells, "");
     assertEquals(1, season.setAside().size());
     return season.setAside().get(0).problems().get(0).message();
   }

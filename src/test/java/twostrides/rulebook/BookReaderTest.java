@@ -61,12 +61,13 @@ class BookReaderTest {
             "starts-from = \"iihf\" / [settings] / tie = [ / { value = \"waved-off\", seasons ="
                 + " \"to 2024-25\", source = \"handbook\", grade = \"P\" }, / { value = \"icing\","
                 + " seasons = \"2025-26 on\" }, / ]");
-    Setting before = Bookshelf.find(ours.toString(), Season.of("2024-25")).setting(SettingKey.TIE);
+    Setting before =
+        Bookshelf.find(ours.toString(), BookSeason.of("2024-25")).setting(SettingKey.TIE);
     assertEquals("waved-off", before.value());
     assertEquals(Grade.READ, before.grade());
     assertEquals(
         "icing",
-        Bookshelf.find(ours.toString(), Season.of("2025-26")).setting(SettingKey.TIE).value());
+        Bookshelf.find(ours.toString(), BookSeason.of("2025-26")).setting(SettingKey.TIE).value());
   }
 
   @Test
@@ -155,7 +156,7 @@ class BookReaderTest {
             () -> Bookshelf.find(dir.resolve("no.toml").toString(), Optional.empty()));
     assertTrue(path.getMessage().contains("no such file"), path.getMessage());
     BookException season =
-        assertThrows(BookException.class, () -> Bookshelf.find("ncaa", Season.of("2009-10")));
+        assertThrows(BookException.class, () -> Bookshelf.find("ncaa", BookSeason.of("2009-10")));
     assertTrue(season.getMessage().contains("2010-11 on"), season.getMessage());
   }
 
@@ -164,7 +165,7 @@ class BookReaderTest {
     for (String id : Bookshelf.ids()) {
       IcingBook newest = Bookshelf.book(id);
       for (int year = 2005; year <= 2030; year++) {
-        Season season = new Season(year);
+        BookSeason season = new BookSeason(year);
         if (newest.seasons().covers(season)) {
           assertEquals(
               SettingKey.values().length,

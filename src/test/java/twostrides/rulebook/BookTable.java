@@ -53,15 +53,15 @@ final class BookTable {
    * @param ids the books
    * @param seasons the seasons
    */
-  static String history(SettingKey key, List<String> ids, List<Season> seasons) {
-    StringJoiner out = head("book", seasons.stream().map(Season::toString));
+  static String history(SettingKey key, List<String> ids, List<BookSeason> seasons) {
+    StringJoiner out = head("book", seasons.stream().map(BookSeason::toString));
     for (String id : ids) {
       out.add(row(code(id), seasons.stream().map(s -> said(key, id, s))));
     }
     return out.toString();
   }
 
-  private static String said(SettingKey key, String id, Season season) {
+  private static String said(SettingKey key, String id, BookSeason season) {
     try {
       Setting said = Bookshelf.find(id, Optional.of(season)).setting(key);
       return said.value() + " (" + said.grade().letter() + ")";

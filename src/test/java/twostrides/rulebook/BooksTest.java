@@ -107,7 +107,7 @@ class BooksTest {
     assertEquals(Bookshelf.NEWEST, Bookshelf.book("nhl").season());
     String ended = "starts-from = \"nhl\"\nseasons = \"2013-14 to 2020-21\"\n";
     Path file = Files.writeString(dir.resolve("ended.toml"), ended);
-    assertEquals(new Season(2020), Bookshelf.find(file.toString(), Optional.empty()).season());
+    assertEquals(new BookSeason(2020), Bookshelf.find(file.toString(), Optional.empty()).season());
     assertEquals("ended", Bookshelf.find(file.toString(), Optional.empty()).name());
     assertTrue(Bookshelf.book("iihf").grades().matches("\\d+ P, .*\\d+ \\?.*"));
   }
@@ -177,15 +177,15 @@ class BooksTest {
     "soon, "
   })
   void aSeasonIsReadByItsTwoYears(String text, Integer start) {
-    assertEquals(Optional.ofNullable(start).map(Season::new), Season.of(text));
+    assertEquals(Optional.ofNullable(start).map(BookSeason::new), BookSeason.of(text));
   }
 
   @Test
   void aSeasonIsOneThatLeaguesPlay() {
-    assertEquals("1900-01", new Season(1900).toString());
-    assertEquals("2998-99", new Season(2998).toString());
-    assertThrows(IllegalArgumentException.class, () -> new Season(1899));
-    assertThrows(IllegalArgumentException.class, () -> new Season(2999));
+    assertEquals("1900-01", new BookSeason(1900).toString());
+    assertEquals("2998-99", new BookSeason(2998).toString());
+    assertThrows(IllegalArgumentException.class, () -> new BookSeason(1899));
+    assertThrows(IllegalArgumentException.class, () -> new BookSeason(2999));
   }
 
   /** Which of 2015-16 to 2021-22 a run holds. */
@@ -202,7 +202,7 @@ class BooksTest {
     Seasons run = Seasons.of(text).orElseThrow();
     StringBuilder found = new StringBuilder();
     for (int year = 2015; year <= 2021; year++) {
-      found.append(run.covers(new Season(year)) ? 1 : 0);
+      found.append(run.covers(new BookSeason(year)) ? 1 : 0);
     }
     assertEquals(held, found.toString());
     assertEquals(written, run.toString());
@@ -227,8 +227,8 @@ class BooksTest {
 
   @Test
   void aRunDoesNotEndBeforeItStarts() {
-    Optional<Season> first = Season.of("2017-18");
-    Optional<Season> last = Season.of("2018-19");
+    Optional<BookSeason> first = BookSeason.of("2017-18");
+    Optional<BookSeason> last = BookSeason.of("2018-19");
     assertEquals(first, new Seasons(first, first).last());
     assertThrows(IllegalArgumentException.class, () -> new Seasons(last, first));
   }
@@ -237,7 +237,7 @@ class BooksTest {
   void aSeasonThatABookDoesNotCoverIsSaid() {
     String table =
         BookTable.history(
-            SettingKey.TYPE, List.of("ncaa"), List.of(new Season(2009), new Season(2025)));
+            SettingKey.TYPE, List.of("ncaa"), List.of(new BookSeason(2009), new BookSeason(2025)));
     assertTrue(
         table.startsWith("| book | 2009-10 | 2025-26 |\n|---|---|---|\n| `ncaa` | not covered |"));
   }

@@ -33,7 +33,7 @@ class RulingsGuideTest {
         BookTable.history(
             SettingKey.SHORTHANDED_EXEMPT,
             Bookshelf.ids().stream().filter(id -> id.startsWith("usah")).toList(),
-            Stream.of(2016, 2017, 2020, 2021, 2024, 2025).map(Season::new).toList()));
+            Stream.of(2016, 2017, 2020, 2021, 2024, 2025).map(BookSeason::new).toList()));
     StringBuilder sources = new StringBuilder();
     for (String id :
         List.of("nhl", "iihf", "pwhl", "ncaa", "nfhs", "usah-adult", "hc-automatic", "carha")) {

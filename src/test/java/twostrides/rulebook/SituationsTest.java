@@ -67,7 +67,7 @@ class SituationsTest {
   }
 
   private static IcingBook book(CSVRecord r) throws BookException {
-    return Bookshelf.find(r.get("rulebook"), Season.of(r.get("season")));
+    return Bookshelf.find(r.get("rulebook"), BookSeason.of(r.get("season")));
   }
 
   private static void check(CSVRecord r) throws BookException {

@@ -15,9 +15,9 @@ import twostrides.checks.Printed;
 import twostrides.game.Action;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
+import twostrides.game.SheetsRead;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
 
@@ -43,7 +43,7 @@ class OpenSheetsTest {
       System.err.println("SKIPPED: no open games at " + OPEN + " (set -Dtwostrides.openData)");
     }
     assumeTrue(Files.isDirectory(OPEN.resolve("women-2023")), "no open games at " + OPEN);
-    Season s =
+    SheetsRead s =
         SeasonReader.read(
             SheetFiles.find(List.of(OPEN.resolve(sheets).toString())),
             Optional.of(SheetMap.read(Path.of("docs/maps", map + ".toml"), SheetForms.ALL)),

@@ -23,9 +23,9 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
+import twostrides.game.SheetsRead;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
 
@@ -224,7 +224,8 @@ class UntrueSheetsTest {
     Path map = folder.resolve("map.toml");
     Optional<SheetMap> used =
         Files.exists(map) ? Optional.of(SheetMap.read(map, SheetForms.ALL)) : Optional.empty();
-    Season season = SeasonReader.read(List.of(folder.resolve("sheet.csv")), used, false, n -> {});
+    SheetsRead season =
+        SeasonReader.read(List.of(folder.resolve("sheet.csv")), used, false, n -> {});
     List<Doubt> doubts = SheetDoubts.of(season);
     assertFalse(doubts.stream().anyMatch(Doubt::stops), doubts.toString());
     assertEquals(List.of(), doubts);

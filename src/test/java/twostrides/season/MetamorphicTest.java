@@ -31,6 +31,7 @@ import twostrides.demo.DemoGame;
 import twostrides.demo.DemoLeague;
 import twostrides.exits.Settings;
 import twostrides.game.SeasonReader;
+import twostrides.game.SheetsRead;
 
 /**
  * What no table of right answers is needed for: the same games told in another way give the same
@@ -77,7 +78,7 @@ class MetamorphicTest {
     for (String text : texts) {
       files.add(Files.writeString(folder.resolve("s" + files.size() + ".csv"), text));
     }
-    twostrides.game.Season read = SeasonReader.read(files, Optional.empty(), false, n -> {});
+    SheetsRead read = SeasonReader.read(files, Optional.empty(), false, n -> {});
     assertEquals(List.of(), read.setAside());
     return twostrides.season.Season.of(
         read.games(), read.tagged(), Settings.DEFAULT, SkatersAtRelease.NONE);

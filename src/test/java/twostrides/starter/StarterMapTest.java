@@ -15,9 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twostrides.game.Game;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
+import twostrides.game.SheetsRead;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
@@ -41,7 +41,7 @@ class StarterMapTest {
 
   /** The games row by row, without the ids that a map gives them. */
   private static List<String> rows(Path sheet, SheetMap map) throws SheetException {
-    Season season = SeasonReader.read(List.of(sheet), Optional.of(map), false, n -> {});
+    SheetsRead season = SeasonReader.read(List.of(sheet), Optional.of(map), false, n -> {});
     List<String> rows = new ArrayList<>();
     for (Game g : season.games()) {
       rows.add(
@@ -176,7 +176,7 @@ class StarterMapTest {
             "period,clock,team,\"Event\nsheet = \"\"x\"\"\",\"a \"\"\\d\"\" #\"\n"
                 + "1,10:00,A,Pass,t\n1,9:00,B,\"q\nskip = \"\"1\"\"\",t\n1,8:00,B,Shot,f\n");
     SheetMap map = finished(StarterMap.of(sheet));
-    Season season = SeasonReader.read(List.of(sheet), Optional.of(map), true, n -> {});
+    SheetsRead season = SeasonReader.read(List.of(sheet), Optional.of(map), true, n -> {});
     assertEquals(2, season.rowsUsed());
     assertEquals(1, season.setAside().size());
   }

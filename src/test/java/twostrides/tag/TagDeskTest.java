@@ -21,8 +21,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
+import twostrides.game.SheetsRead;
 import twostrides.game.Usual;
 import twostrides.sheet.SheetException;
 
@@ -114,7 +114,7 @@ class TagDeskTest {
       desk.add(exit("12:00", "kept in"), ME);
       assertEquals("2 exits tagged, 2 in " + sheet, desk.closing());
     }
-    Season season = SeasonReader.read(List.of(sheet), Optional.empty(), false, n -> {});
+    SheetsRead season = SeasonReader.read(List.of(sheet), Optional.empty(), false, n -> {});
     assertEquals(2, season.rowsRead());
     assertEquals(2, season.rowsUsed());
     var first = season.tagged().get(0).exits().get(0);

@@ -19,8 +19,8 @@ import twostrides.checks.Printed;
 import twostrides.game.Action;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
+import twostrides.game.SheetsRead;
 import twostrides.sheet.SheetException;
 
 /**
@@ -32,7 +32,7 @@ class DemoVideoTest {
   @RegisterExtension static final Printed FIGURES = new Printed();
 
   @TempDir private static Path dir;
-  private static Season season;
+  private static SheetsRead season;
 
   @BeforeAll
   static void read() throws SheetException {

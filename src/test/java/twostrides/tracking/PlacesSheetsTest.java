@@ -13,8 +13,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twostrides.game.OnIce;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
+import twostrides.game.SheetsRead;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
@@ -51,7 +51,7 @@ class PlacesSheetsTest {
 
   private PlacesSheets readBeside(String game, String places, String... map)
       throws IOException, SheetException {
-    Season season =
+    SheetsRead season =
         SeasonReader.read(List.of(write("g.csv", game)), Optional.empty(), false, n -> {});
     assertEquals(List.of(), season.setAside());
     Optional<SheetMap> toml =

@@ -17,8 +17,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import twostrides.game.Season;
 import twostrides.game.SeasonReader;
+import twostrides.game.SheetsRead;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SheetException;
 
@@ -30,7 +30,7 @@ class VideoSecondsTest {
 
   @TempDir Path dir;
 
-  private Season sheet(String rows) throws IOException, SheetException {
+  private SheetsRead sheet(String rows) throws IOException, SheetException {
     Path file = Files.writeString(dir.resolve("G.csv"), rows);
     return SeasonReader.at(file.toString());
   }
@@ -48,7 +48,7 @@ class VideoSecondsTest {
     return text.toString() + "Herons,Wolves,1,0:00,Wolves,touch,\n";
   }
 
-  private VideoSeconds seconds(Season season, String pairs, double reach)
+  private VideoSeconds seconds(SheetsRead season, String pairs, double reach)
       throws IOException, SheetException {
     Path sync = Files.writeString(dir.resolve("sync.csv"), "period,clock,video_s\n" + pairs);
     SyncSheets sheets = SyncSheets.read(List.of(sync), List.of(), GameSpan.of(season), false);
@@ -137,7 +137,7 @@ class VideoSecondsTest {
 
   @Test
   void outsideThePairsTheClockRunsOn() throws Exception {
-    Season season = sheet(play(ONE_STOPPAGE));
+    SheetsRead season = sheet(play(ONE_STOPPAGE));
     String one = "1,19:55,125\n";
     List<VideoSeconds.Row> rows = seconds(season, one, REACH).rows();
     assertEquals(
@@ -186,7 +186,7 @@ class VideoSecondsTest {
         "home,away,period,clock,team,way_out,video_s\n"
             + "Herons,Wolves,1,19:50,Herons,chip,\nHerons,Wolves,1,19:45,Herons,chip,\n"
             + "Herons,Wolves,1,19:40,Herons,pass,999\nHerons,Wolves,1,19:00,Herons,pass,\n");
-    Season season = SeasonReader.at(file.toString());
+    SheetsRead season = SeasonReader.at(file.toString());
     VideoSeconds both = seconds(season, "1,20:00,100\n1,19:45,115\n1,19:45,140\n", REACH);
     assertEquals(
         List.of("110.0 sure", "115.0 sure", "145.0 past 0", "185.0 past 0"),
@@ -236,7 +236,7 @@ class VideoSecondsTest {
         }
         video += 10 + random.nextDouble() * 40;
       }
-      Season season = sheet(play(rows.toArray(String[]::new)));
+      SheetsRead season = sheet(play(rows.toArray(String[]::new)));
       List<VideoSeconds.Row> found = seconds(season, pairs.toString(), 0).rows();
       double before = 0;
       for (int i = 0; i < rows.size(); i++) {

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  *
  * @param start the year in which it starts, 1900 to 2998
  */
-public record Season(int start) implements Comparable<Season> {
+public record BookSeason(int start) implements Comparable<BookSeason> {
 
   /** How a season is written, for messages. */
   public static final String FORM = "a season such as 2025-26";
@@ -20,7 +20,7 @@ public record Season(int start) implements Comparable<Season> {
   private static final Pattern WRITTEN = Pattern.compile("(\\d{4})-(\\d{2}|\\d{4})");
 
   /** Rejects years that no league has played or will soon play. */
-  public Season {
+  public BookSeason {
     if (start < 1900 || start > 2998) {
       throw new IllegalArgumentException("a season starts in 1900 to 2998, not in " + start);
     }
@@ -31,7 +31,7 @@ public record Season(int start) implements Comparable<Season> {
    *
    * @param text 2025-26 or 2025-2026
    */
-  public static Optional<Season> of(String text) {
+  public static Optional<BookSeason> of(String text) {
     Matcher m = WRITTEN.matcher(text.strip());
     if (!m.matches()) {
       return Optional.empty();
@@ -40,7 +40,7 @@ public record Season(int start) implements Comparable<Season> {
     int end = Integer.parseInt(m.group(2));
     boolean follows = m.group(2).length() == 2 ? end == (start + 1) % 100 : end == start + 1;
     return follows && start >= 1900 && start <= 2998
-        ? Optional.of(new Season(start))
+        ? Optional.of(new BookSeason(start))
         : Optional.empty();
   }
 
@@ -51,13 +51,13 @@ public record Season(int start) implements Comparable<Season> {
    *
    * @param day the day
    */
-  public static Optional<Season> on(LocalDate day) {
+  public static Optional<BookSeason> on(LocalDate day) {
     int year = day.getYear() - (day.getMonth().compareTo(Month.JULY) < 0 ? 1 : 0);
-    return year >= 1900 && year <= 2998 ? Optional.of(new Season(year)) : Optional.empty();
+    return year >= 1900 && year <= 2998 ? Optional.of(new BookSeason(year)) : Optional.empty();
   }
 
   @Override
-  public int compareTo(Season other) {
+  public int compareTo(BookSeason other) {
     return Integer.compare(start, other.start);
   }
 

@@ -20,7 +20,7 @@ import twostrides.sheet.SheetException;
  * @param frames how each game of play sheets writes clock and places, by its id
  * @param mended how many cells or rows were put right and used, by what it was
  */
-public record Season(
+public record SheetsRead(
     List<Game> games,
     List<TaggedGame> tagged,
     int rowsRead,
@@ -30,7 +30,7 @@ public record Season(
     Map<Mend, Integer> mended) {
 
   /** Copies. */
-  public Season {
+  public SheetsRead {
     games = List.copyOf(games);
     tagged = List.copyOf(tagged);
     setAside = List.copyOf(setAside);
