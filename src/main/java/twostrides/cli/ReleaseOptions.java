@@ -50,19 +50,22 @@ final class ReleaseOptions {
   @Option(
       names = "--speed",
       paramLabel = "V",
-      description = "Release speed, m/s (ft/s with --unit ft); left out it is drawn.")
+      description =
+          "Release speed, m/s (ft/s with --unit ft); left out it varies from simulation to simulation.")
   Double speed;
 
   @Option(
       names = "--direction",
       paramLabel = "DEG",
-      description = "Degrees from straight up ice, positive to the left; left out it is drawn.")
+      description =
+          "Degrees from straight up ice, positive to the left; left out it varies from simulation to simulation.")
   Double direction;
 
   @Option(
       names = "--loft",
       paramLabel = "DEG",
-      description = "Degrees above the ice, 0 along it; left out it is drawn.")
+      description =
+          "Degrees above the ice, 0 along it; left out it varies from simulation to simulation.")
   Double loft;
 
   @Option(
@@ -114,7 +117,7 @@ final class ReleaseOptions {
       names = "--skater",
       paramLabel = "own|opponent:X,Y[,VX,VY]",
       description =
-          "A skater at the release; may be given several times. With none, ten are drawn; with any,"
+          "A skater at the release; may be given several times. With none, ten are placed at random; with any,"
               + " nobody else is in the race.")
   List<String> skaters = new ArrayList<>();
 
@@ -186,10 +189,10 @@ final class ReleaseOptions {
   }
 
   private Delivery delivery(Units units) {
-    Delivery drawn =
+    Delivery varied =
         (kind.equals("pass") ? Delivery.MISSED_PASS : Delivery.SENT).forLevel(skaterSet().level());
     if (speed == null) {
-      return drawn;
+      return varied;
     }
     double v = units.toMetres(speed);
     if (!(v > 0 && v <= FASTEST)) {
@@ -197,9 +200,9 @@ final class ReleaseOptions {
           "--speed",
           String.format(Locale.ROOT, "%s (%.1f m/s)", speed, v),
           "above 0 and up to 60 m/s",
-          "Check --unit; leave it out to draw the speed");
+          "Check --unit; leave it out to let it vary");
     }
-    return drawn.atSpeed(v);
+    return varied.atSpeed(v);
   }
 
   private OptionalDouble target(Rink rink, Place from) {
@@ -227,7 +230,7 @@ final class ReleaseOptions {
           "--skater",
           "own skaters only",
           "at least one opponent",
-          "Add --skater opponent:X,Y, or leave all skaters out to draw ten");
+          "Add --skater opponent:X,Y, or leave all skaters out to have ten placed at random");
     }
     return racers;
   }
@@ -294,7 +297,7 @@ final class ReleaseOptions {
           option,
           String.valueOf(value),
           String.format(Locale.ROOT, "%.0f to %.0f %s", least, most, what),
-          "Leave it out to draw it");
+          "Leave it out to let it vary");
     }
     return value;
   }

@@ -129,7 +129,7 @@ final class ReviewCommand implements Callable<Integer> {
       paramLabel = "N",
       defaultValue = "400",
       description =
-          "Weight of the published net goals after own-zone draws, in draws (${DEFAULT-VALUE}, assumed).")
+          "Weight of the published net goals after own-zone face-offs, in face-offs (${DEFAULT-VALUE}, assumed).")
   double goalPriorWeight;
 
   @Option(
@@ -141,12 +141,12 @@ final class ReviewCommand implements Callable<Integer> {
   long seed;
 
   @Option(
-      names = "--draws",
+      names = "--simulations",
       paramLabel = "N",
       defaultValue = "2000",
       description =
-          "Draws of the race for each release that a restart followed (${DEFAULT-VALUE}).")
-  int draws;
+          "Simulations of the race for each release that a defensive-zone face-off followed (${DEFAULT-VALUE}).")
+  int simulations;
 
   @Option(
       names = "--level",
@@ -169,10 +169,10 @@ final class ReviewCommand implements Callable<Integer> {
   private RaceSettings race() {
     SkaterSet skaters = Skaters.find(level, spec.commandLine());
     try {
-      return new RaceSettings(seed, draws, skaters, threshold);
+      return new RaceSettings(seed, simulations, skaters, threshold);
     } catch (IllegalArgumentException e) {
       throw new ParameterException(
-          spec.commandLine(), "--draws, --flag-threshold: " + e.getMessage() + ".");
+          spec.commandLine(), "--simulations, --flag-threshold: " + e.getMessage() + ".");
     }
   }
 
@@ -188,7 +188,7 @@ final class ReviewCommand implements Callable<Integer> {
           spec.commandLine(),
           "--goal-prior: found "
               + goalPriorWeight
-              + ", expected draws from 0 (left out) to "
+              + ", expected face-offs from 0 (left out) to "
               + (int) NumberSettings.MOST_GOAL_PRIOR_WEIGHT
               + ".");
     }

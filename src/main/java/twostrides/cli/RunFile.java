@@ -74,8 +74,8 @@ final class RunFile {
       json.writeStringField("skaters", settings.race().skaters().name());
       json.writeNumberField("top_speed_m_s", settings.race().skaters().settings().topSpeed());
       json.writeNumberField("sprint_tau_s", settings.race().skaters().settings().tau());
-      json.writeNumberField("goal_prior_draws", goalPriorWeight);
-      json.writeNumberField("draws", settings.race().draws());
+      json.writeNumberField("goal_prior_weight", goalPriorWeight);
+      json.writeNumberField("simulations", settings.race().simulations());
       json.writeNumberField("flag_threshold", settings.race().threshold());
       json.writeNumberField("iced_puck_m_s", settings.travel().usual());
       json.writeNumberField("iced_puck_spread", settings.travel().spread());

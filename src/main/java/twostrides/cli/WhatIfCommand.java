@@ -31,7 +31,7 @@ import twostrides.rulebook.IcingBook;
 import twostrides.rulebook.Judge;
 import twostrides.rulebook.Ruling;
 
-/** One release, drawn by hand: the ruling, the chances and the other ways out. */
+/** One release, set by hand: the ruling, the chances and the other ways out. */
 @Command(
     name = "whatif",
     description = {
@@ -43,8 +43,8 @@ import twostrides.rulebook.Ruling;
     mixinStandardHelpOptions = true)
 final class WhatIfCommand implements Callable<Integer> {
 
-  private static final int FEWEST_DRAWS = 100;
-  private static final int MOST_DRAWS = 1_000_000;
+  private static final int FEWEST_SIMULATIONS = 100;
+  private static final int MOST_SIMULATIONS = 1_000_000;
 
   @Spec CommandSpec spec;
 
@@ -53,11 +53,11 @@ final class WhatIfCommand implements Callable<Integer> {
   @Mixin Books books;
 
   @Option(
-      names = "--draws",
+      names = "--simulations",
       paramLabel = "N",
       defaultValue = "" + RaceModel.DEFAULT_SIMULATIONS,
-      description = "Draws, the same for every way out (${DEFAULT-VALUE}).")
-  int draws;
+      description = "Simulations, the same for every way out (${DEFAULT-VALUE}).")
+  int simulations;
 
   @Option(
       names = "--seed",
@@ -84,9 +84,12 @@ final class WhatIfCommand implements Callable<Integer> {
       Assumptions.ALL.forEach(p -> console.println(line(p)));
       return Main.DONE;
     }
-    if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {
+    if (simulations < FEWEST_SIMULATIONS || simulations > MOST_SIMULATIONS) {
       throw options.refused(
-          "--draws", String.valueOf(draws), "100 to 1000000", "More draws, smaller errors");
+          "--simulations",
+          String.valueOf(simulations),
+          "100 to 1000000",
+          "More simulations, smaller errors");
     }
     checkEnding();
     IcingBook book = books.book();
@@ -102,17 +105,19 @@ final class WhatIfCommand implements Callable<Integer> {
             !never,
             Assumptions.losses(options.pressure().orElse(""), 0, 0),
             options.netEmpty);
-    WaysOut ways = WaysOut.of(what, new SeededRandom(seed, "whatif"), draws);
+    WaysOut ways = WaysOut.of(what, new SeededRandom(seed, "whatif"), simulations);
     WhatIfWords words = new WhatIfWords(options, what, ways);
     words.answer(ruling).forEach(console::println);
     console.println();
     console.println(Books.title(book) + " (" + book.edition() + ")");
     words.before(book, facts, ruling).forEach(console::println);
-    words.chances(draws, seed, ruling instanceof Ruling.NotYetDecided).forEach(console::println);
+    words
+        .chances(simulations, seed, ruling instanceof Ruling.NotYetDecided)
+        .forEach(console::println);
     words.ways().forEach(console::println);
     if (out != null) {
       write(WhatIfWords.diagram(what, ways).picture("whatif"));
-      console.println("Drawing: " + out);
+      console.println("Diagram: " + out);
     }
     words.close().forEach(console::println);
     return Main.DONE;
@@ -184,7 +189,7 @@ final class WhatIfCommand implements Callable<Integer> {
               + out
               + "\", expected a file in a folder that exists. Make the folder first, or name another.");
     }
-    Path half = Files.createTempFile(folder, ".drawing", ".part");
+    Path half = Files.createTempFile(folder, ".diagram", ".part");
     try {
       Files.write(half, bytes);
       Files.move(half, out, StandardCopyOption.REPLACE_EXISTING);

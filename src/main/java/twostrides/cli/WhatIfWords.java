@@ -98,18 +98,20 @@ final class WhatIfWords {
   /**
    * What becomes of the release, and the chance of gaining center.
    *
-   * @param draws number of draws
+   * @param simulations number of simulations
    * @param seed their seed
    * @param undecided whether the ruling hangs on a fact that is not known
    */
-  List<String> chances(int draws, long seed, boolean undecided) {
+  List<String> chances(int simulations, long seed, boolean undecided) {
     RaceChances r = ways.release();
     List<String> lines = new ArrayList<>();
     if (undecided) {
       lines.add("  What is not yet decided is counted as icing below.");
     }
     lines.add(
-        format("Let go as drawn, in %d draws (seed %d; simulation error after +/-):", draws, seed));
+        format(
+            "Let go now, in %d simulations (seed %d; simulation error after +/-):",
+            simulations, seed));
     lines.add(
         (what.question().isPresent()
                 ? "  goes the length, a defender first "
@@ -124,7 +126,7 @@ final class WhatIfWords {
     int n = what.scene().racers().size();
     lines.add(
         n == 0
-            ? "  No skater was given: five of each team are drawn about the puck (places assumed)."
+            ? "  No skater was given: five of each team are placed at random about the puck (places assumed)."
             : "  Only the "
                 + n
                 + (n == 1 ? " skater given is" : " skaters given are")
@@ -184,7 +186,7 @@ final class WhatIfWords {
         pressure,
         what.scene().racers().isEmpty()
             ? ""
-            : "; the skaters given do not change it, and once center is gained ten are drawn anew");
+            : "; the skaters given do not change it, and once center is gained ten are placed anew");
   }
 
   /** The other ways out and the cheapest. */
@@ -193,7 +195,7 @@ final class WhatIfWords {
     if (what.shortOfCenter() > 0) {
       lines.add(
           format(
-              "Ways out over the same draws. Price: attempts against within 20 s, beyond those after a"
+              "Ways out over the same simulations. Price: attempts against within 20 s, beyond those after a"
                   + " puck sent deep; %.2f for an own-zone restart, %.2f for a puck that the opponent"
                   + " takes before his own blue line (both assumed):",
               Assumptions.ATTEMPTS_AFTER_RESTART.value(), Assumptions.ATTEMPTS_AFTER_LOSS.value()));
@@ -342,10 +344,10 @@ final class WhatIfWords {
   }
 
   /**
-   * What the drawing shows.
+   * What the diagram shows.
    *
    * @param what the release
-   * @param ways what was drawn
+   * @param ways what was simulated
    */
   static ReleaseDiagram diagram(WhatIf what, WaysOut ways) {
     Scene scene = what.scene();

@@ -9,14 +9,14 @@ import twostrides.race.TravelBound;
 
 /**
  * Whether a puck let go inside the own zone left it, and how far it went. Decided by the next touch
- * of anyone; where play stopped first, by what the stop and the draw show.
+ * of anyone; where play stopped first, by what the stop and the face-off show.
  */
 final class LeftZone {
 
   /** Written reasons for which the puck must have left the zone. */
   private static final Set<StopReason> LEFT = EnumSet.of(StopReason.ICING, StopReason.OFFSIDE);
 
-  /** Written reasons after which the draw's place says nothing of where the puck was. */
+  /** Written reasons after which the face-off's place says nothing of where the puck was. */
   private static final Set<StopReason> SILENT =
       EnumSet.of(StopReason.PENALTY, StopReason.INJURY, StopReason.OUT_OF_PLAY);
 

@@ -7,27 +7,28 @@ import twostrides.race.SkaterSet;
 /**
  * What a run may choose about the race and the flags.
  *
- * @param seed seed of every draw, together with the release's own id
- * @param draws draws of a release that an own-zone restart followed; the others take a tenth
+ * @param seed seed of every simulation, together with the release's own id
+ * @param simulations simulations of a release that an own-zone restart followed; the others take a
+ *     tenth
  * @param skaters what a skater of these games can do
  * @param threshold least chance of avoiding the restart at which a release is flagged, 0 to 1
  */
-public record RaceSettings(long seed, int draws, SkaterSet skaters, double threshold) {
+public record RaceSettings(long seed, int simulations, SkaterSet skaters, double threshold) {
 
-  /** Seed 1, 2,000 draws, elite men, flagged from 0.6. Assumed. */
+  /** Seed 1, 2,000 simulations, elite men, flagged from 0.6. Assumed. */
   public static final RaceSettings DEFAULT =
       new RaceSettings(1, RaceModel.DEFAULT_SIMULATIONS, SkaterLevel.ELITE_MEN, 0.6);
 
   /**
    * Settings at a level of play.
    *
-   * @param seed seed of every draw
-   * @param draws draws of a release that a restart followed
+   * @param seed seed of every simulation
+   * @param simulations simulations of a release that a restart followed
    * @param level level of play
    * @param threshold least chance of avoiding the restart for a flag
    */
-  public RaceSettings(long seed, int draws, SkaterLevel level, double threshold) {
-    this(seed, draws, SkaterSet.of(level), threshold);
+  public RaceSettings(long seed, int simulations, SkaterLevel level, double threshold) {
+    this(seed, simulations, SkaterSet.of(level), threshold);
   }
 
   /** The level of play. */
@@ -35,18 +36,18 @@ public record RaceSettings(long seed, int draws, SkaterSet skaters, double thres
     return skaters.level();
   }
 
-  /** Rejects draws and a threshold that decide nothing. */
+  /** Rejects simulations and a threshold that decide nothing. */
   public RaceSettings {
-    if (draws < 100 || draws > 1_000_000) {
-      throw new IllegalArgumentException("draws are 100 to 1,000,000, not " + draws);
+    if (simulations < 100 || simulations > 1_000_000) {
+      throw new IllegalArgumentException("simulations are 100 to 1,000,000, not " + simulations);
     }
     if (!(threshold > 0 && threshold < 1)) {
       throw new IllegalArgumentException("a threshold lies between 0 and 1, not " + threshold);
     }
   }
 
-  /** Draws of a release that no restart followed. */
+  /** Simulations of a release that no restart followed. */
   public int fewer() {
-    return Math.max(100, draws / 10);
+    return Math.max(100, simulations / 10);
   }
 }

@@ -6,7 +6,9 @@ public enum RestartCause {
   ICING_WRITTEN("icing_written"),
   /** Nothing is written, and release, manpower, spot and time all fit an icing. */
   ICING_INFERRED("icing_inferred"),
-  /** A penalty, written as the stoppage or as a penalty row between the last touch and the draw. */
+  /**
+   * A penalty, written as the stoppage or as a penalty row between the last touch and the face-off.
+   */
   PENALTY("penalty"),
   /** Written to be something else: the reason names it. */
   OTHER("other"),

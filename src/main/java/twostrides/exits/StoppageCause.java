@@ -13,13 +13,13 @@ import twostrides.rulebook.Judge;
 import twostrides.rulebook.Ruling;
 
 /**
- * Why a draw is where it is. A written reason wins; without one, icing is inferred only when
+ * Why a face-off is where it is. A written reason wins; without one, icing is inferred only when
  * release, manpower, spot and time all fit, and whatever does not fit is named in the reason.
  */
 final class StoppageCause {
 
   /**
-   * How far a draw's place may be written from the spot: a player's stick and the sheet's step,
+   * How far a face-off's place may be written from the spot: a player's stick and the sheet's step,
    * metres. Assumed.
    */
   static final double SPOT_SLACK = 1.5;
@@ -44,8 +44,8 @@ final class StoppageCause {
   record Finding(RestartCause cause, String reason) {}
 
   /**
-   * The reason written between the last touch and a draw, or between a touch and the period's end.
-   * Of several the first counts, but icing before a penalty, and a penalty before any other.
+   * The reason written between the last touch and a face-off, or between a touch and the period's
+   * end. Of several the first counts, but icing before a penalty, and a penalty before any other.
    */
   Optional<PuckEvent> writtenStop(PuckEvent faceoffOrEnd) {
     List<PuckEvent> before = timeline.before(faceoffOrEnd);
@@ -63,10 +63,10 @@ final class StoppageCause {
   }
 
   /**
-   * The cause of a draw in a team's own zone.
+   * The cause of a face-off in a team's own zone.
    *
    * @param team whose zone it is
-   * @param faceoff the draw
+   * @param faceoff the face-off
    */
   Finding cause(String team, PuckEvent faceoff) {
     Optional<PuckEvent> stop = writtenStop(faceoff);
@@ -75,7 +75,7 @@ final class StoppageCause {
     }
     Optional<PuckEvent> control = timeline.lastControlBefore(faceoff);
     if (control.isEmpty()) {
-      return unknown("no touch is written since the draw before");
+      return unknown("no touch is written since the face-off before");
     }
     PuckEvent last = control.get();
     if (!last.by(team)) {
@@ -114,7 +114,7 @@ final class StoppageCause {
       }
     }
     double shortBy = timeline.rink().shortOfCenter(release.x().getAsDouble());
-    // A draw after the puck went the length says that nothing was waved off.
+    // A face-off after the puck went the length says that nothing was waved off.
     Ruling ruling = Judge.judge(timeline.settings().book(), facts.iced(release));
     if (ruling instanceof Ruling.NotYetDecided open) {
       return unknown(
@@ -124,7 +124,7 @@ final class StoppageCause {
       return unknown("no icing: " + ruling.reason().text());
     }
     if (!onEndSpot(faceoff)) {
-      return unknown("the draw is not at an end-zone spot");
+      return unknown("the face-off is not at an end-zone spot");
     }
     PuckEvent until = whistleTouch.orElse(faceoff);
     String way =

@@ -11,9 +11,9 @@ import twostrides.rink.Place;
 
 /**
  * Rows of an opponent who got to an iced puck as the whistle went. Many sheets write them: deep in
- * his own end or at his end-zone spots, at or within about a second of the whistle, and the draw
- * that follows is in the other end, where only icing or a penalty brings it. Such a row is no
- * control in between; it completes the icing.
+ * his own end or at his end-zone spots, at or within about a second of the whistle, and the
+ * face-off that follows is in the other end, where only icing or a penalty brings it. Such a row is
+ * no control in between; it completes the icing.
  */
 final class WhistleTouches {
 
@@ -45,8 +45,8 @@ final class WhistleTouches {
     return found;
   }
 
-  private void before(int draw, Place spot, BitSet found) {
-    PlayRow faceoff = rows.get(draw);
+  private void before(int faceoffAt, Place spot, BitSet found) {
+    PlayRow faceoff = rows.get(faceoffAt);
     String winner = faceoff.team().orElseThrow();
     Optional<String> inWhoseZone =
         game.rink().inOwnZone(spot.x())
@@ -54,12 +54,12 @@ final class WhistleTouches {
             : game.rink().inOwnZone(-spot.x())
                 ? Optional.of(game.opponentOf(winner))
                 : Optional.empty();
-    int i = draw - 1;
+    int i = faceoffAt - 1;
     while (i >= 0 && in(i, faceoff) && rows.get(i).action() == Action.STOPPAGE) {
       i--;
     }
     int last = i;
-    boolean stopped = last + 1 < draw;
+    boolean stopped = last + 1 < faceoffAt;
     boolean icing = stopped && rows.get(last + 1).stop().equals(Optional.of(StopReason.ICING));
     if (inWhoseZone.isEmpty() || (stopped && !icing)) {
       return;

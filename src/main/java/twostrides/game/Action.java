@@ -5,7 +5,7 @@ import java.util.Map;
 
 /** What a row of a play sheet says was done. */
 public enum Action {
-  /** The acting team won a draw: play starts, nobody controls the puck yet. */
+  /** The acting team won a face-off: play starts, nobody controls the puck yet. */
   FACEOFF("faceoff", false, true),
   /** A loose puck taken under control. */
   RECOVERY("recovery", true, true),

@@ -4,13 +4,13 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Clocks put back at a draw, so that it stands earlier than rows before it.
+ * Clocks put back at a face-off, so that it stands earlier than rows before it.
  *
- * <p>A draw blown dead at once is often not written, only the touches and the stoppage after it;
- * the next draw then stands where the clock stood at the stoppage before, and that stoppage is why
- * it is where it is: play in between did not count. Otherwise the clock was mended at the whistle,
- * and rows that stand later than the draw happened just before it. A stoppage or penalty that alone
- * stands a second before the rows around it is put level with the row before it.
+ * <p>A face-off blown dead at once is often not written, only the touches and the stoppage after
+ * it; the next face-off then stands where the clock stood at the stoppage before, and that stoppage
+ * is why it is where it is: play in between did not count. Otherwise the clock was mended at the
+ * whistle, and rows that stand later than the face-off happened just before it. A stoppage or
+ * penalty that alone stands a second before the rows around it is put level with the row before it.
  */
 final class ClockSetBack {
 
@@ -45,8 +45,8 @@ final class ClockSetBack {
   }
 
   /**
-   * A whistle up to a second before the row before it. Where the draw after it stands as early, the
-   * clock was set back for good, and the rows before the whistle happened no later than it.
+   * A whistle up to a second before the row before it. Where the face-off after it stands as early,
+   * the clock was set back for good, and the rows before the whistle happened no later than it.
    */
   private void atTheWhistle(int whistle) {
     double back = elapsed[whistle - 1] - elapsed[whistle];
@@ -71,22 +71,22 @@ final class ClockSetBack {
     return rows.get(i).period() == rows.get(k).period();
   }
 
-  /** The row after which play up to the next draw did not count; -1 for a row that counts. */
+  /** The row after which play up to the next face-off did not count; -1 for a row that counts. */
   int voidFrom(int row) {
     return voidFrom[row];
   }
 
-  /** A row with its clock no later than that of the draw that followed it. */
+  /** A row with its clock no later than that of the face-off that followed it. */
   PlayRow mended(int row) {
     PlayRow r = rows.get(row);
     return elapsed[row] == r.elapsed() ? r : r.at(elapsed[row]);
   }
 
-  private void before(int draw) {
-    PlayRow faceoff = rows.get(draw);
+  private void before(int faceoffAt) {
+    PlayRow faceoff = rows.get(faceoffAt);
     double latest = faceoff.elapsed();
-    int i = draw - 1;
-    while (sinceDraw(i, faceoff) && rows.get(i).elapsed() > faceoff.elapsed()) {
+    int i = faceoffAt - 1;
+    while (sinceFaceoff(i, faceoff) && rows.get(i).elapsed() > faceoff.elapsed()) {
       latest = Math.max(latest, rows.get(i).elapsed());
       i--;
     }
@@ -95,29 +95,30 @@ final class ClockSetBack {
       return;
     }
     int stoppage = i;
-    while (sinceDraw(stoppage, faceoff)
+    while (sinceFaceoff(stoppage, faceoff)
         && rows.get(stoppage).action() != Action.STOPPAGE
         && rows.get(stoppage).elapsed() == faceoff.elapsed()) {
       stoppage--;
     }
-    boolean goesOnEarlier = draw + 1 < rows.size() && rows.get(draw + 1).elapsed() < latest;
-    if (sinceDraw(stoppage, faceoff) && rows.get(stoppage).action() == Action.STOPPAGE) {
-      voidAfter(stoppage, draw);
+    boolean goesOnEarlier =
+        faceoffAt + 1 < rows.size() && rows.get(faceoffAt + 1).elapsed() < latest;
+    if (sinceFaceoff(stoppage, faceoff) && rows.get(stoppage).action() == Action.STOPPAGE) {
+      voidAfter(stoppage, faceoffAt);
     } else if (back > MENDED_S && goesOnEarlier) {
-      voidAfter(i, draw);
+      voidAfter(i, faceoffAt);
     } else {
-      Arrays.fill(elapsed, i + 1, draw, faceoff.elapsed());
+      Arrays.fill(elapsed, i + 1, faceoffAt, faceoff.elapsed());
     }
   }
 
   /** A penalty is served all the same. */
-  private void voidAfter(int last, int draw) {
-    for (int k = last + 1; k < draw; k++) {
+  private void voidAfter(int last, int faceoffAt) {
+    for (int k = last + 1; k < faceoffAt; k++) {
       voidFrom[k] = rows.get(k).action() == Action.PENALTY ? -1 : last;
     }
   }
 
-  private boolean sinceDraw(int i, PlayRow faceoff) {
+  private boolean sinceFaceoff(int i, PlayRow faceoff) {
     return i >= 0
         && rows.get(i).period() == faceoff.period()
         && rows.get(i).action() != Action.FACEOFF;

@@ -180,7 +180,7 @@ final class GameBuilder {
           r,
           SheetForms.CLOCK,
           r.source().cell(SheetForms.CLOCK).map(c -> c.text()).orElse(""),
-          "play that counts: at the next draw the clock was put back to line "
+          "play that counts: at the next face-off the clock was put back to line "
               + rows.get(clock.voidFrom(i)).source().line(),
           "nothing, when that is so; else correct the clock");
     }

@@ -89,7 +89,7 @@ public final class PenaltyRead {
         break;
       }
       if (r.action() == Action.FACEOFF) {
-        // The draw closes the stoppage: the penalty starts before it.
+        // The face-off closes the stoppage: the penalty starts before it.
         start = new GameInstant(r.period(), r.elapsed(), i - 1L);
         break;
       }

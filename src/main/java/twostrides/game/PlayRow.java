@@ -14,7 +14,7 @@ import twostrides.rulebook.penalty.PenaltyKind;
  * @param elapsed seconds of play since the period began
  * @param team the acting team, empty only for a stoppage that is called on nobody
  * @param player who acts
- * @param otherPlayer who was to receive, or who lost the draw
+ * @param otherPlayer who was to receive, or who lost the face-off
  * @param action what was done
  * @param outcome how it went
  * @param place where, metres, acting team's frame

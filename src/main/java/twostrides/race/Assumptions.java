@@ -50,12 +50,12 @@ public final class Assumptions {
   /** Attempts against within 20 s after an own-zone face-off. */
   public static final Parameter ATTEMPTS_AFTER_RESTART =
       new Parameter(
-          "attempts against within 20 s of an own-zone draw",
+          "attempts against within 20 s of a defensive-zone face-off",
           0.5,
           0.1,
           1,
           "1",
-          "of draws only a net cost in goals is published (Schuckers and Curro 2012)",
+          "of face-offs only a net cost in goals is published (Schuckers and Curro 2012)",
           ASSUMED);
 
   /** The same after the opponent took the puck short of his own blue line. */

@@ -2,8 +2,8 @@ package twostrides.race;
 
 /** What could be done with the puck short of center. */
 public enum Way {
-  /** Let it go here, as drawn. */
-  RELEASE_NOW("release now, as drawn", "past their blue line, play going on"),
+  /** Let it go here. */
+  RELEASE_NOW("release now", "past their blue line, play going on"),
   /** Carry it to the red line, then let it go the same way. */
   CENTER_FIRST("gain center first, then release", "center gained"),
   /** Lay it in behind the defenders so that it dies before their goal line. */

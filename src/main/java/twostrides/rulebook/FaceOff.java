@@ -36,7 +36,7 @@ public record FaceOff(
     /** Out of play without one. */
     WHERE_LAST_PLAYED("nearest to where the puck was last played"),
     /** Offside was called. */
-    OFFSIDE_SPOT("where the book puts the draw after an offside"),
+    OFFSIDE_SPOT("where the book puts the face-off after an offside"),
     /** The book's rule was not found. */
     NOT_FOUND("not found in what was read of this book");
 

@@ -11,7 +11,7 @@ import twostrides.rulebook.FaceOff.TimeOut;
 final class FaceOffRules {
 
   /** Names of the rules about where it is, who may change and who may take a time-out. */
-  static final String PLACE = "draw";
+  static final String PLACE = "place";
 
   static final String CHANGE = "change";
   static final String TIME_OUT = "time-out";
@@ -26,8 +26,9 @@ final class FaceOffRules {
         neutral
             ? b.basis(PLACE, SettingKey.SIGNALLED_PENALTY)
                 .reason(
-                    "with a penalty signalled on the other team the draw is in the neutral zone")
-            : b.basis(PLACE, SettingKey.SPOT).reason("the draw is in the icing team's end zone");
+                    "with a penalty signalled on the other team the face-off is in the neutral zone")
+            : b.basis(PLACE, SettingKey.SPOT)
+                .reason("the face-off is in the icing team's end zone");
     Change change = change(b, f);
     TimeOut timeOut = timeOut(b);
     return new FaceOff(
@@ -118,7 +119,7 @@ final class FaceOffRules {
       return free(
           Place.ABSTAINING_TEAM_END,
           b.basis(PLACE, SettingKey.ABSTAINING)
-              .reason("the draw is beside the goal of the team that left the puck alone"));
+              .reason("the face-off is beside the goal of the team that left the puck alone"));
     }
     if (f.is(Fact.WHISTLED_YES)) {
       Place place =
@@ -149,7 +150,7 @@ final class FaceOffRules {
 
   /** The face-off after a goal. */
   static FaceOff afterGoal() {
-    return free(Place.CENTER, Reason.common(PLACE, "after a goal the draw is at center ice"))
+    return free(Place.CENTER, Reason.common(PLACE, "after a goal the face-off is at center ice"))
         .orElseThrow();
   }
 

@@ -52,7 +52,7 @@ public enum FactKey {
   /** Penalties at the same stoppage. */
   PENALTY("penalties assessed at the same stoppage"),
   /** A change that is asked for. */
-  WANTS("a change the icing team asks for at the draw, or a long delay before it");
+  WANTS("a change the icing team asks for at the face-off, or a long delay before it");
 
   private final String meaning;
 

@@ -102,6 +102,12 @@ public final class Judge {
   private static String outcome(FaceOff then) {
     String spot = then.spot().words().isEmpty() ? "" : ", " + then.spot().words();
     String change = then.change().words();
-    return ", draw " + then.place().words() + spot + ", " + change + ", " + then.timeOut().words();
+    return ", face-off "
+        + then.place().words()
+        + spot
+        + ", "
+        + change
+        + ", "
+        + then.timeOut().words();
   }
 }

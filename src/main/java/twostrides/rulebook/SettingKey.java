@@ -67,7 +67,7 @@ public enum SettingKey {
   OFFICIAL("what a deflection off an official does"),
   /** The defending side leaves the puck alone on purpose. */
   ABSTAINING(
-      "what follows when the defending side deliberately leaves the puck: the draw goes to its own"
+      "what follows when the defending side deliberately leaves the puck: the face-off goes to its own"
           + " end (own-end), or no rule (no-rule)"),
   /** Batted or kicked the length into the net. */
   HAND_OR_KICK_IN("a puck batted by hand, or kicked, the length of the ice into the net"),
@@ -76,13 +76,13 @@ public enum SettingKey {
       "which of the two end-zone spots: the attacking team picks, the side from which the puck was"
           + " shot, or no rule known"),
   /** Whether the icing team may change. */
-  LINE_CHANGE("whether the icing team may change before the draw"),
+  LINE_CHANGE("whether the icing team may change before the face-off"),
   /** What a penalty at the same stoppage does to the bar. */
   CHANGE_WITH_PENALTY(
       "with a penalty at the same stoppage: only for the penalized player (penalized-only), freely"
           + " when the penalty changes strength (strength-changing), freely with any penalty (any)"),
   /** Whether a goalkeeper who was off may come back. */
-  GOALKEEPER_RETURNS("whether a pulled goalkeeper may come back for the draw"),
+  GOALKEEPER_RETURNS("whether a pulled goalkeeper may come back for the face-off"),
   /** Whether an injured player may be replaced. */
   INJURED_REPLACED("whether an injured player may be replaced"),
   /** Whether a broken skate lets a player change. */
@@ -90,9 +90,10 @@ public enum SettingKey {
   /** Time-outs. */
   TIME_OUT("whether the icing team may take its time-out"),
   /** The whistle was a mistake. */
-  BY_MISTAKE("where the draw is when icing was whistled by mistake"),
+  BY_MISTAKE("where the face-off is when icing was whistled by mistake"),
   /** The non-offending team ices during a delayed penalty. */
-  SIGNALLED_PENALTY("where the draw is when a team ices while a penalty on the other is signalled"),
+  SIGNALLED_PENALTY(
+      "where the face-off is when a team ices while a penalty on the other is signalled"),
   /** Coincidental minors. */
   COINCIDENTAL_MINORS(
       "one minor each at the same stoppage, nothing else running: 4-on-4, or they cancel and it"

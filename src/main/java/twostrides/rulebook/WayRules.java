@@ -75,7 +75,8 @@ final class WayRules {
       return basis.unknown(ABSTAINED, "unless the defending side left it alone on purpose");
     }
     return f.is(Fact.ABSTAINED_YES)
-        ? basis.applies("a side that deliberately leaves the puck takes the draw in its own end")
+        ? basis.applies(
+            "a side that deliberately leaves the puck takes the face-off in its own end")
         : Answer.NO;
   }
 

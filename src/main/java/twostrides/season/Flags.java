@@ -53,7 +53,7 @@ final class Flags {
   }
 
   private Assessment assess(Release r, List<Around> around) {
-    int n = restarted(r) ? settings.draws() : settings.fewer();
+    int n = restarted(r) ? settings.simulations() : settings.fewer();
     List<PositionsSeen> seen =
         around.stream()
             .map(
@@ -130,6 +130,7 @@ final class Flags {
             OptionalDouble.empty(),
             List.of(),
             settings.skaters());
-    return PuckSpread.farthest(scene, random(r), Math.min(SPREAD_SIMULATIONS, settings.draws()));
+    return PuckSpread.farthest(
+        scene, random(r), Math.min(SPREAD_SIMULATIONS, settings.simulations()));
   }
 }

@@ -10,52 +10,52 @@ import java.util.function.Function;
 import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
- * Intervals by drawing whole clusters again, with replacement. Trials of one cluster are more alike
- * than trials of two, so an interval that takes them as independent is too narrow; drawing clusters
- * keeps what belongs together. Percentile method: Efron and Tibshirani 1993, An Introduction to the
- * Bootstrap, chapter 13, with points farther out than 2.5 and 97.5 %: m clusters drawn again vary
- * (m - 1) / m as much as they should, and a normal number of so few has longer tails, so the points
- * are those of minus and plus sqrt(m / (m - 1)) t, with t the 97.5 % point of Student's
- * distribution on m - 1 degrees of freedom. Source: Hesterberg 2014, arXiv 1411.5279 (expanded
- * percentile interval). On invented clusters of 25 trials that hung together, it held the true
- * share in 94 to 96 % of runs with 10, 12, 20 and 40 clusters; the plain points held it in 91 %
- * with 10.
+ * Intervals by resampling whole clusters, with replacement. Trials of one cluster are more alike
+ * than trials of two, so an interval that takes them as independent is too narrow; resampling
+ * clusters keeps what belongs together. Percentile method: Efron and Tibshirani 1993, An
+ * Introduction to the Bootstrap, chapter 13, with points farther out than 2.5 and 97.5 %: m
+ * clusters resampled vary (m - 1) / m as much as they should, and a normal number of so few has
+ * longer tails, so the points are those of minus and plus sqrt(m / (m - 1)) t, with t the 97.5 %
+ * point of Student's distribution on m - 1 degrees of freedom. Source: Hesterberg 2014, arXiv
+ * 1411.5279 (expanded percentile interval). On invented clusters of 25 trials that hung together,
+ * it held the true share in 94 to 96 % of runs with 10, 12, 20 and 40 clusters; the plain points
+ * held it in 91 % with 10.
  *
- * <p>The same seed, draws and clusters in the same order give the same result; one thread.
+ * <p>The same seed, resamples and clusters in the same order give the same result; one thread.
  *
  * @param seed start of the random numbers
- * @param draws how many times to draw, 1 or more; 2000 steady the third digit
+ * @param resamples how often to resample, 1 or more; 2000 steady the third digit
  */
-public record Bootstrap(long seed, int draws) {
+public record Bootstrap(long seed, int resamples) {
 
   /** Fewest clusters for an interval, assumed: fewer were not tried. */
   public static final int FEWEST_CLUSTERS = 10;
 
-  /** Rejects a number of draws below 1. */
+  /** Rejects a number of resamples below 1. */
   public Bootstrap {
-    if (draws < 1) {
-      throw new IllegalArgumentException("a bootstrap needs 1 draw or more, not " + draws);
+    if (resamples < 1) {
+      throw new IllegalArgumentException("a bootstrap needs 1 resample or more, not " + resamples);
     }
   }
 
   /**
-   * What the draws gave.
+   * What the resamples gave.
    *
    * @param value the statistic of the clusters as they are; empty where it has no value
-   * @param interval 95 % interval from the draws with a value; empty with fewer than {@link
-   *     #FEWEST_CLUSTERS} clusters or where some draws in twenty or more have no value
-   * @param draws how many times was drawn
-   * @param withoutValue draws whose statistic had no value; they are left out
+   * @param interval 95 % interval from the resamples with a value; empty with fewer than {@link
+   *     #FEWEST_CLUSTERS} clusters or where some resamples in twenty or more have no value
+   * @param resamples how often clusters were resampled
+   * @param withoutValue resamples whose statistic had no value; they are left out
    */
   public record Resampled(
-      OptionalDouble value, Optional<Range> interval, int draws, int withoutValue) {}
+      OptionalDouble value, Optional<Range> interval, int resamples, int withoutValue) {}
 
   /**
-   * Any statistic of clusters. A share whose successes are rare is not one of them: draws hold none
-   * or always the same few and the interval is much too narrow; use {@link Clustered}.
+   * Any statistic of clusters. A share whose successes are rare is not one of them: resamples hold
+   * none or always the same few and the interval is much too narrow; use {@link Clustered}.
    *
    * @param statistic takes as many clusters as were given, some of them repeatedly; the list is
-   *     used again for the next draw. A value that is not finite counts as none
+   *     used again for the next resample. A value that is not finite counts as none
    */
   public <T> Resampled of(List<T> clusters, Function<List<T>, OptionalDouble> statistic) {
     OptionalDouble value = finite(statistic.apply(List.copyOf(clusters)));
@@ -63,22 +63,22 @@ public record Bootstrap(long seed, int draws) {
       return new Resampled(value, Optional.empty(), 0, 0);
     }
     SplittableRandom random = new SplittableRandom(seed);
-    double[] values = new double[draws];
+    double[] values = new double[resamples];
     int found = 0;
-    List<T> drawn = new ArrayList<>(clusters);
-    for (int draw = 0; draw < draws; draw++) {
+    List<T> resampled = new ArrayList<>(clusters);
+    for (int resample = 0; resample < resamples; resample++) {
       for (int i = 0; i < clusters.size(); i++) {
-        drawn.set(i, clusters.get(random.nextInt(clusters.size())));
+        resampled.set(i, clusters.get(random.nextInt(clusters.size())));
       }
-      OptionalDouble one = finite(statistic.apply(drawn));
+      OptionalDouble one = finite(statistic.apply(resampled));
       if (one.isPresent()) {
         values[found++] = one.getAsDouble();
       }
     }
-    int without = draws - found;
+    int without = resamples - found;
     double tail = tail(clusters.size());
     return new Resampled(
-        value, interval(Arrays.copyOf(values, found), without, tail), draws, without);
+        value, interval(Arrays.copyOf(values, found), without, tail), resamples, without);
   }
 
   private static OptionalDouble finite(OptionalDouble value) {
@@ -96,7 +96,9 @@ public record Bootstrap(long seed, int draws) {
     return Optional.of(new Range(point(values, tail), point(values, 1 - tail)));
   }
 
-  /** The part of the draws to leave out at each end: 0.0086 of 10 clusters, 0.025 of very many. */
+  /**
+   * The part of the resamples to leave out at each end: 0.0086 of 10 clusters, 0.025 of very many.
+   */
   static double tail(int clusters) {
     double freedom = clusters - 1.0;
     double t = new TDistribution(freedom).inverseCumulativeProbability(0.975);

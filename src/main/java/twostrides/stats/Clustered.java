@@ -12,7 +12,7 @@ import java.util.Optional;
  * variance of the share over clusters, m / (m - 1) sum (y - n_i p)² / n² for m clusters, by that of
  * independent trials, p (1 - p) / n. Source: Rao and Scott 1992, Biometrics 48:577 (from memory).
  * Below 1 it counts as 1: few clusters often look more alike than chance would make them, and no
- * interval should gain by that. Unlike drawing clusters again ({@link Bootstrap}) it also holds for
+ * interval should gain by that. Unlike resampling clusters ({@link Bootstrap}) it also holds for
  * rare successes: docs/checks.md.
  *
  * @param clusters what was counted in each

@@ -92,6 +92,6 @@ final class BookRun {
 
   /** Weight of the published net goals, in draws. */
   double goalPrior() {
-    return Double.parseDouble(data.run.get("goal_prior_draws"));
+    return Double.parseDouble(data.run.get("goal_prior_weight"));
   }
 }

@@ -64,7 +64,7 @@ class FiguresTest {
             "sample-data",
             "--places",
             PLACES,
-            "--draws",
+            "--simulations",
             "200",
             "--compare-rulebook",
             "automatic");
@@ -73,7 +73,7 @@ class FiguresTest {
         BookRun.of(
             dir.resolve("game"),
             "sample-data/game-04-MER-GLA.csv",
-            "--draws",
+            "--simulations",
             "100",
             "--window",
             "12",

@@ -33,7 +33,7 @@ final class SentenceFigures {
         all.add(
             Want.text(
                 count(b.data.games.size(), "game")
-                    + ", all teams, in the order of play: the team itself had the puck last and the opponent had no control before the draw."));
+                    + ", all teams, in the order of play: the team itself had the puck last and the opponent had no control before the face-off."));
       }
       case "teams" -> {
         String team = b.team(page);
@@ -110,9 +110,9 @@ final class SentenceFigures {
   private static Want restarts(BookData d, Optional<String> team) {
     return Want.text(
         BookData.rows(d.restarts, BookData.team(team)).size()
-            + " defensive-zone face-offs. The clock is the time left in the period at the draw. Against: shot attempts of the opponent within "
+            + " defensive-zone face-offs. The clock is the time left in the period at the face-off. Against: shot attempts of the opponent within "
             + d.shortly()
-            + " of the draw. By the book: what the rulebook of this run says of the facts in the sheet.");
+            + " of the face-off. By the book: what the rulebook of this run says of the facts in the sheet.");
   }
 
   private static void index(BookRun b, List<Want> all) {
@@ -300,7 +300,7 @@ final class SentenceFigures {
         before
             + "goals against within "
             + d.shortly()
-            + " of the draw, then attempts, then what trying would have saved on average."
+            + " of the face-off, then attempts, then what trying would have saved on average."
             + after);
   }
 

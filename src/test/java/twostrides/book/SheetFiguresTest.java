@@ -30,7 +30,8 @@ class SheetFiguresTest {
 
   @BeforeAll
   static void run() throws IOException {
-    season = BookRun.of(dir.resolve("season"), "sample-data", "--draws", "100", "--window", "25");
+    season =
+        BookRun.of(dir.resolve("season"), "sample-data", "--simulations", "100", "--window", "25");
     tags =
         BookRun.of(
             dir.resolve("tags"),

@@ -34,7 +34,9 @@ class BookPagesTest {
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1280, 900);
-    book = SampleBook.of(dir.resolve("book"), SampleBook.games().subList(0, 4), "--draws", "200");
+    book =
+        SampleBook.of(
+            dir.resolve("book"), SampleBook.games().subList(0, 4), "--simulations", "200");
   }
 
   @AfterAll

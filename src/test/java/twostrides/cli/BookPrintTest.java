@@ -41,7 +41,7 @@ class BookPrintTest {
         SampleBook.of(
             dir.resolve("book"),
             SampleBook.games(),
-            "--draws",
+            "--simulations",
             "200",
             "--places",
             "sample-data/places");

@@ -38,7 +38,9 @@ class BookVideoTest {
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1280, 900);
-    book = SampleBook.of(dir.resolve("book"), SampleBook.games().subList(0, 2), "--draws", "100");
+    book =
+        SampleBook.of(
+            dir.resolve("book"), SampleBook.games().subList(0, 2), "--simulations", "100");
   }
 
   @AfterAll

@@ -72,7 +72,8 @@ class PlayerSheetsPagesTest {
         lengthen(p, copy, longer);
       }
     }
-    return SampleBook.of(dir.resolve(name).resolve("book"), List.of(sheets), "--draws", "100");
+    return SampleBook.of(
+        dir.resolve(name).resolve("book"), List.of(sheets), "--simulations", "100");
   }
 
   private static void lengthen(Path from, Path to, String longer) throws IOException {

@@ -71,7 +71,7 @@ class QuestionsTest {
         SampleBook.of(
             dir.resolve("book"),
             SampleBook.games(),
-            "--draws",
+            "--simulations",
             "100",
             "--places",
             "sample-data/places");

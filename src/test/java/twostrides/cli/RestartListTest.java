@@ -36,7 +36,7 @@ class RestartListTest {
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1280, 900);
-    book = SampleBook.of(dir.resolve("book"), SampleBook.games(), "--draws", "100");
+    book = SampleBook.of(dir.resolve("book"), SampleBook.games(), "--simulations", "100");
     restarts =
         ClipFiles.csv(Files.readString(book.resolve("data/restarts.csv"))).stream()
             .filter(r -> r.get("own_last").equals("true"))

@@ -52,7 +52,8 @@ class SameBytesTest {
                 Files.writeString(doubtful, "period,clock,team,action\n1,19:00,Herons,dance\n");
                 Path places = season.resolve("places");
                 Run review =
-                    Run.of("review", season, "--places", places, "--draws", 300, "--out", book);
+                    Run.of(
+                        "review", season, "--places", places, "--simulations", 300, "--out", book);
                 assertEquals(0, review.code(), review.err() + review.out());
                 return null;
               })

@@ -49,7 +49,7 @@ final class SampleBook {
         sheet.append(row.formatted(quoted, clock - 7, "Wolves", "9 Vik", "faceoff,,21,-6.7", ""));
       }
     }
-    List<String> all = new ArrayList<>(List.of("--draws", "100"));
+    List<String> all = new ArrayList<>(List.of("--simulations", "100"));
     all.addAll(List.of(options));
     return of(
         dir.resolve("book"),

@@ -71,7 +71,8 @@ class SchemaHoldsTest {
   void aBookAndTheSampleSheetsAreAsTheirSchemasSay() throws IOException {
     Path sheet = Path.of("sample-data/game-01-GLA-TAR.csv");
     Path book = dir.resolve("book");
-    Run run = Run.of("review", sheet, "--out", book, "--compare-rulebook", "nhl", "--draws", "200");
+    Run run =
+        Run.of("review", sheet, "--out", book, "--compare-rulebook", "nhl", "--simulations", "200");
     assertEquals(Main.DONE, run.code(), run.err());
     List<String> doubts = new ArrayList<>(doubts(sheet, FOLDER.resolve("sheet-play.json"), false));
     try (Stream<Path> schemas = Files.list(FOLDER)) {

@@ -49,14 +49,14 @@ class SyncReviewTest {
   void aReleaseWithoutASecondIsFoundOnTheVideo() throws IOException {
     Path sheet = write("g1.csv", HEAD + game("G1", ""));
     Path blind = dir.resolve("blind");
-    Run without = Run.of("review", sheet, "--draws", 100, "--out", blind);
+    Run without = Run.of("review", sheet, "--simulations", 100, "--out", blind);
     assertEquals(0, without.code(), without.err());
     assertEquals(List.of(""), column(blind.resolve("data/releases.csv"), "video_s"));
     assertFalse(Files.exists(blind.resolve("data/video.csv")));
     // 64 s of play from the opening face-off at second 100; then a stoppage of 23 s.
     Path sync = write("sync.csv", SYNC + "G1,1,20:00,100\nG1,1,18:53,190\n");
     Path book = dir.resolve("book");
-    Run r = Run.of("review", sheet, "--sync", sync, "--draws", 100, "--out", book);
+    Run r = Run.of("review", sheet, "--sync", sync, "--simulations", 100, "--out", book);
     assertEquals(0, r.code(), r.err());
     assertTrue(r.out().contains("Sync: 2 rows read = 2 used + 0 set aside."), r.out());
     assertTrue(
@@ -78,7 +78,7 @@ class SyncReviewTest {
     Path sheet = write("g1.csv", HEAD + game("G1", "970"));
     Path sync = write("sync.csv", SYNC + "G1,1,20:00,100\nG1,1,18:53,190\n");
     Path book = dir.resolve("book");
-    Run r = Run.of("review", sheet, "--sync", sync, "--draws", 100, "--out", book);
+    Run r = Run.of("review", sheet, "--sync", sync, "--simulations", 100, "--out", book);
     assertEquals(0, r.code(), r.err());
     assertEquals(List.of("970"), column(book.resolve("data/releases.csv"), "video_s"));
     assertEquals(5, column(book.resolve("data/video.csv"), "video_s").size());
@@ -96,7 +96,8 @@ class SyncReviewTest {
   void aPairAPeriodDriftsAndTheRunSaysSo() throws IOException {
     Path sheet = write("g1.csv", HEAD + game("G1", ""));
     Path sync = write("sync.csv", SYNC + "G1,1,20:00,100\n");
-    Run r = Run.of("review", sheet, "--sync", sync, "--draws", 100, "--out", dir.resolve("a"));
+    Run r =
+        Run.of("review", sheet, "--sync", sync, "--simulations", 100, "--out", dir.resolve("a"));
     assertTrue(
         r.out()
             .contains(
@@ -118,7 +119,7 @@ class SyncReviewTest {
             sync,
             "--sync-reach",
             62,
-            "--draws",
+            "--simulations",
             100,
             "--out",
             dir.resolve("b"));
@@ -140,7 +141,7 @@ class SyncReviewTest {
     Files.writeString(folder.resolve("a.csv"), SYNC + "G1,1,20:00,100\nG7,1,20:00,100\n");
     Files.writeString(folder.resolve("b.csv"), SYNC + "G1,3,20:00,100\nG1,1,1853,100\n");
     Path book = dir.resolve("book");
-    Run r = Run.of("review", sheet, "--sync", folder, "--draws", 100, "--out", book);
+    Run r = Run.of("review", sheet, "--sync", folder, "--simulations", 100, "--out", book);
     assertEquals(0, r.code(), r.err());
     assertTrue(r.out().contains("Sync: 4 rows read = 1 used + 3 set aside."), r.out());
     assertTrue(
@@ -169,7 +170,17 @@ class SyncReviewTest {
                 + "[clock]\ndirection = \"up\"\n");
     Path book = dir.resolve("book");
     Run r =
-        Run.of("review", sheet, "--sync", sync, "--sync-map", map, "--draws", 100, "--out", book);
+        Run.of(
+            "review",
+            sheet,
+            "--sync",
+            sync,
+            "--sync-map",
+            map,
+            "--simulations",
+            100,
+            "--out",
+            book);
     assertEquals(0, r.code(), r.err());
     assertEquals(List.of("164"), column(book.resolve("data/releases.csv"), "video_s"));
     Path tracking = write("t.toml", "sheet = \"tracking\"\n");

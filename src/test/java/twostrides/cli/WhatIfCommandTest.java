@@ -46,16 +46,16 @@ class WhatIfCommandTest {
         "4.8 m (15.8 ft) short of the red line, 0.9 s away at 5.2 m/s.",
         "  Icing: from short of the line, over the goal line, and a defender would touch it first"
             + " (81.1, S).",
-        "Let go as drawn, in 2000 draws (seed 1; simulation error after +/-):",
+        "Let go now, in 2000 simulations (seed 1; simulation error after +/-):",
         "  waved off, an own skater first ",
         "  dies short of their goal line ",
         "  an opponent can play it on the way ",
-        "five of each team are drawn",
+        "five of each team are placed",
         "Chance of icing 10 % (7 to 13 %): at most what was counted, 35 of 364 pucks sent on iced in six",
         "Chance of gaining center 87 % (58 to 99 %)",
         "0.10 losses of the puck a second under light pressure, a prior that is assumed",
         "6.4 to 10.5 m/s (21 to 34 ft/s)",
-        "Cheapest by these numbers: release now, as drawn, 0.001 +/- 0.00",
+        "Cheapest by these numbers: release now, 0.001 +/- 0.00",
         " less than gain center first, then release, too close to call by this simulation.",
         "so the change can wait 0.9 s. Nothing read supports a number");
     List<String> lines = r.lines();
@@ -75,7 +75,7 @@ class WhatIfCommandTest {
 
   @Test
   void theSameSeedGivesTheSameWordsInEveryCountry() {
-    String[] asked = {"--release", "-9,-3", "--net-empty", "--draws", "500"};
+    String[] asked = {"--release", "-9,-3", "--net-empty", "--simulations", "500"};
     Run here = run((Object[]) asked);
     Locale locale = Locale.getDefault();
     try {
@@ -84,7 +84,7 @@ class WhatIfCommandTest {
     } finally {
       Locale.setDefault(locale);
     }
-    Run other = run("--release", "-9,-3", "--net-empty", "--draws", "500", "--seed", "2");
+    Run other = run("--release", "-9,-3", "--net-empty", "--simulations", "500", "--seed", "2");
     assertEquals(0, other.code());
     assertNotEquals(here.out().replace("seed 1", ""), other.out().replace("seed 2", ""));
   }
@@ -99,10 +99,7 @@ class WhatIfCommandTest {
     assertFalse(r.out().contains("Chance of icing"), r.out());
     assertTrue(
         r.lines().stream()
-            .anyMatch(
-                l ->
-                    l.startsWith("  release now, as drawn:")
-                        && l.contains("own-zone restart 0.0 %")));
+            .anyMatch(l -> l.startsWith("  release now:") && l.contains("own-zone restart 0.0 %")));
     says(
         run("--release", "-20,6", "--strength", "shorthanded", "--rulebook", "usah-youth-14u"),
         "  Icing: ");
@@ -142,7 +139,7 @@ class WhatIfCommandTest {
         "--release -3 | --release: found \"-3\", expected 2 numbers with commas between",
         "--release -3,NaN | --release: found \"-3,NaN\"",
         "--release -3,1e400 | --release: found \"-3,1e400\"",
-        "--draws 500 | --release: found nothing, expected X,Y. Add it",
+        "--simulations 500 | --release: found nothing, expected X,Y. Add it",
         "--release -3,2 --skater opponent:3,3,20,0 | opponent:3,3,20,0: found 20.0 m/s, expected at most 12.0 m/s",
         "--release -3,2 --skater opponent:40,3 | --skater opponent:40,3: found a skater there",
         "--release -3,2 --skater opponent:4,3,1 | expected 2 or 4 numbers",
@@ -158,7 +155,7 @@ class WhatIfCommandTest {
         "--release -3,2 --level pros | --level: found \"pros\", expected one of elite-men",
         "--release -3,2 --rink big | --rink: found \"big\", expected one of nhl, iihf",
         "--release -3,2 --unit yd | --unit: found \"yd\", expected one of m, ft",
-        "--release -3,2 --draws 99 | --draws: found 99, expected 100 to 1000000",
+        "--release -3,2 --simulations 99 | --simulations: found 99, expected 100 to 1000000",
         "--release -3,2 --out x.jpg | --out: found \"x.jpg\", expected a file that ends in .svg or .png",
         "--release -3,2 --rulebook nowhere | nowhere",
         "--release -3,2 --season soon | --season: found \"soon\""
@@ -174,8 +171,10 @@ class WhatIfCommandTest {
   void drawsTheReleaseAsSvgAndAsPng() throws IOException {
     Path svg = dir.resolve("release.svg");
     Path png = dir.resolve("release.PNG");
-    Object[] asked = {"--release", "-8,4", "--draws", "200", "--skater", "opponent:3,5", "--out"};
-    says(run(Stream.concat(Arrays.stream(asked), Stream.of(svg)).toArray()), "Drawing: " + svg);
+    Object[] asked = {
+      "--release", "-8,4", "--simulations", "200", "--skater", "opponent:3,5", "--out"
+    };
+    says(run(Stream.concat(Arrays.stream(asked), Stream.of(svg)).toArray()), "Diagram: " + svg);
     String first = Files.readString(svg);
     assertTrue(first.contains("viewBox=\"-20 "), first);
     assertTrue(first.contains("<desc"), first);

@@ -59,7 +59,8 @@ class WrongInputTest {
   @ValueSource(strings = {"-1", "NaN", "Infinity", "1e300"})
   void aGoalPriorThatIsNoWeightIsRefused(String value) throws IOException {
     Run run = Run.of("review", sheet(), "--goal-prior", value, "--out", dir.resolve("book"));
-    String found = "--goal-prior: found " + Double.parseDouble(value) + ", expected draws from 0";
+    String found =
+        "--goal-prior: found " + Double.parseDouble(value) + ", expected face-offs from 0";
     assertSays(run, Main.USAGE, found);
     assertFalse(Files.exists(dir.resolve("book")));
   }

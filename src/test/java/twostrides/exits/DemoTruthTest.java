@@ -167,9 +167,9 @@ class DemoTruthTest {
   }
 
   /**
-   * The same season with every stoppage row taken out: causes must then be inferred from the draws.
-   * Those missed are pucks that the demo sends the length quicker than nineteen in twenty real
-   * ones.
+   * The same season with every stoppage row taken out: causes must then be inferred from the
+   * face-offs. Those missed are pucks that the demo sends the length quicker than nineteen in
+   * twenty real ones.
    */
   @Test
   void icingsAreInferredWhereNoStoppageIsWritten(@TempDir Path bare)

@@ -25,15 +25,31 @@ class RestartsStageTest {
   void filesOfOneNameKeepTheirOwnReleases(@TempDir Path dir) throws Exception {
     String sent = ",Herons,4 Berg,release,lost,-10,5,5,5\n";
     String back = ",Wolves,9 Vik,recovery,,-12,5,5,5\n";
-    String draw = ",Wolves,9 Vik,faceoff,,21,6.7,5,5\n";
+    String faceoffAt = ",Wolves,9 Vik,faceoff,,21,6.7,5,5\n";
     Path a = Files.createDirectories(dir.resolve("a")).resolve("game.csv");
     Path b = Files.createDirectories(dir.resolve("b")).resolve("game.csv");
     Files.writeString(
         a,
-        HEAD + "A,1,19:00" + sent + "A,1,18:50" + back + "A,1,18:40" + sent + "A,1,18:36" + draw);
+        HEAD
+            + "A,1,19:00"
+            + sent
+            + "A,1,18:50"
+            + back
+            + "A,1,18:40"
+            + sent
+            + "A,1,18:36"
+            + faceoffAt);
     Files.writeString(
         b,
-        HEAD + "B,1,19:00" + back + "B,1,18:50" + back + "B,1,18:40" + sent + "B,1,18:36" + draw);
+        HEAD
+            + "B,1,19:00"
+            + back
+            + "B,1,18:50"
+            + back
+            + "B,1,18:40"
+            + sent
+            + "B,1,18:36"
+            + faceoffAt);
     SheetsRead season = SeasonReader.at(a.toString(), b.toString());
     Table t =
         twostrides.season.Season.of(

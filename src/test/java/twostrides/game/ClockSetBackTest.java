@@ -10,7 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twostrides.sheet.SheetException;
 
-/** Clocks put back at a draw: what does not count is set aside, the rest and the draw stay. */
+/**
+ * Clocks put back at a face-off: what does not count is set aside, the rest and the face-off stay.
+ */
 class ClockSetBackTest {
 
   private static final String HEAD = "period,clock,team,player,action,x_m,y_m,stoppage\n";
@@ -29,7 +31,7 @@ class ClockSetBackTest {
     return SeasonReader.at(sheet.toString());
   }
 
-  /** A draw blown dead is not written; the next one stands at the stoppage before. */
+  /** A face-off blown dead is not written; the next one stands at the stoppage before. */
   @Test
   void playAfterADrawBlownDeadIsSetAside() throws Exception {
     assertEquals(
@@ -47,7 +49,9 @@ class ClockSetBackTest {
             """));
   }
 
-  /** The same with no stoppage written: the draw counts, not the touches after it on the clock. */
+  /**
+   * The same with no stoppage written: the face-off counts, not the touches after it on the clock.
+   */
   @Test
   void withoutStoppagesTheDrawCounts() throws Exception {
     assertEquals(
@@ -63,7 +67,9 @@ class ClockSetBackTest {
             """));
   }
 
-  /** A clock mended at the whistle: the rows before the draw count, and stand no later than it. */
+  /**
+   * A clock mended at the whistle: the rows before the face-off count, and stand no later than it.
+   */
   @Test
   void aClockMendedAtTheWhistleSetsNothingAside() throws Exception {
     SheetsRead season =
@@ -81,7 +87,7 @@ class ClockSetBackTest {
         season.games().get(0).rows().stream().map(PlayRow::elapsed).toList());
   }
 
-  /** A draw whose own clock is wrong by more is set aside alone, as any other row. */
+  /** A face-off whose own clock is wrong by more is set aside alone, as any other row. */
   @Test
   void aWrongClockOfADrawIsOneRow() throws Exception {
     assertEquals(

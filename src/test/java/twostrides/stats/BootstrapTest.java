@@ -65,7 +65,7 @@ class BootstrapTest {
     assertNotEquals(
         once.interval(), BootstrapShare.of(new Bootstrap(43, 4000), clusters).interval());
     assertEquals(26.0 / 62, once.value().orElseThrow(), 1e-15);
-    assertEquals(4000, once.draws());
+    assertEquals(4000, once.resamples());
     assertEquals(0, once.withoutValue());
   }
 
