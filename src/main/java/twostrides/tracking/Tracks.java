@@ -2,10 +2,10 @@ package twostrides.tracking;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
@@ -67,14 +67,17 @@ public final class Tracks {
     return new Tracks(game, rows);
   }
 
+  /** In one array of the right length: a stream would hold the steps of a long game three times. */
   private static double medianStep(List<Track> tracks) {
-    double[] steps =
-        tracks.stream()
-            .flatMapToDouble(
-                t -> IntStream.range(1, t.rows()).mapToDouble(i -> t.second(i) - t.second(i - 1)))
-            .sorted()
-            .toArray();
-    return steps.length == 0 ? 0 : steps[steps.length / 2];
+    double[] steps = new double[tracks.stream().mapToInt(t -> t.rows() - 1).sum()];
+    int n = 0;
+    for (Track t : tracks) {
+      for (int i = 1; i < t.rows(); i++) {
+        steps[n++] = t.second(i) - t.second(i - 1);
+      }
+    }
+    Arrays.sort(steps);
+    return n == 0 ? 0 : steps[n / 2];
   }
 
   /**
