@@ -170,9 +170,9 @@ public final class GameReader {
         s.team(),
         timeline.game().opponentOf(s.team()),
         situations.when(s.first()),
-        new Kill.End(s.end().period(), s.end().elapsed()),
-        seconds,
+        new Kill.End(s.end().period(), s.end().elapsed(), seconds),
         exits.stream().filter(x -> x.at().state().kill().orElse(0) == s.number()).toList(),
-        happened);
+        happened,
+        timeline.writesShots());
   }
 }

@@ -1,7 +1,9 @@
 package twostrides.exits;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import twostrides.stats.CensoredTime;
 
 /**
@@ -13,9 +15,9 @@ import twostrides.stats.CensoredTime;
  * @param opponent the other team
  * @param from when it begins
  * @param end when it ends
- * @param seconds seconds of play that it lasted
  * @param exits the team's exit attempts in it
  * @param events the opponent's shots, and the face-offs, in it
+ * @param writesShots whether the sheet writes shots; else only goals are among the events
  */
 public record Kill(
     int number,
@@ -23,9 +25,9 @@ public record Kill(
     String opponent,
     When from,
     End end,
-    double seconds,
     List<Exit> exits,
-    List<Event> events) {
+    List<Event> events,
+    boolean writesShots) {
 
   /** Copies the lists. */
   public Kill {
@@ -38,8 +40,14 @@ public record Kill(
    *
    * @param period period, from 1
    * @param elapsed seconds of play since that period began
+   * @param seconds seconds of play that the kill lasted
    */
-  public record End(int period, double elapsed) {}
+  public record End(int period, double elapsed, double seconds) {}
+
+  /** Seconds of play that it lasted. */
+  public double seconds() {
+    return end.seconds();
+  }
 
   /** What happens in a kill besides exit attempts. */
   public enum What {
@@ -60,9 +68,11 @@ public record Kill(
    */
   public record Event(What what, double secondsIn, OptionalDouble video) {}
 
-  /** Shot attempts of the opponent, goals included. */
-  public int attemptsAgainst() {
-    return (int) events.stream().filter(e -> e.what() != What.FACE_OFF).count();
+  /** Shot attempts of the opponent, goals included; empty where the sheet writes no shots. */
+  public OptionalInt attemptsAgainst() {
+    return writesShots
+        ? OptionalInt.of((int) events.stream().filter(e -> e.what() != What.FACE_OFF).count())
+        : OptionalInt.empty();
   }
 
   /** Goals of the opponent. */
@@ -77,17 +87,15 @@ public record Kill(
 
   /**
    * Time bought by the clears, seconds, cut short by a stop or not. A puck kept in buys none: the
-   * opponent never left.
+   * opponent never left. Empty where the sheet says it of no clear.
    */
-  public double timeBought() {
-    double sum = 0;
-    for (Exit e : exits) {
-      sum +=
-          e.way() == WayOut.KEPT_IN
-              ? 0
-              : e.outcome().reentry().map(CensoredTime::seconds).orElse(0.0);
-    }
-    return sum;
+  public OptionalDouble timeBought() {
+    List<Exit> clears = exits.stream().filter(e -> e.way() != WayOut.KEPT_IN).toList();
+    List<CensoredTime> known =
+        clears.stream().map(e -> e.outcome().reentry()).flatMap(Optional::stream).toList();
+    return known.isEmpty() && !clears.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(known.stream().mapToDouble(CensoredTime::seconds).sum());
   }
 
   /**

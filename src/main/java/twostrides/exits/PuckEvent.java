@@ -112,14 +112,7 @@ record PuckEvent(
 
   /** Strength as a team sees it. */
   Strength strength(String viewer) {
-    if (by(viewer)) {
-      return strength;
-    }
-    return switch (strength) {
-      case SHORTHANDED -> Strength.POWER_PLAY;
-      case POWER_PLAY -> Strength.SHORTHANDED;
-      case EVEN, UNKNOWN -> strength;
-    };
+    return by(viewer) ? strength : strength.ofOpponent();
   }
 
   OptionalDouble video() {

@@ -14,7 +14,10 @@ import twostrides.rink.Place;
 import twostrides.rulebook.Facts;
 import twostrides.rulebook.IcingBook;
 
-/** Rows of a tag sheet, which already are exits, become the records of their game. */
+/**
+ * Rows of a tag sheet, which already are exits or say what happened without one, become the records
+ * of their game.
+ */
 public final class TagReader {
 
   private final TaggedGame game;
@@ -22,10 +25,12 @@ public final class TagReader {
   private final List<Exit> exits = new ArrayList<>();
   private final List<Release> releases = new ArrayList<>();
   private final List<Restart> restarts = new ArrayList<>();
+  private final TagTimes times;
 
   private TagReader(TaggedGame game, IcingBook book) {
     this.game = game;
     this.book = book;
+    this.times = new TagTimes(game);
   }
 
   /**
@@ -42,37 +47,42 @@ public final class TagReader {
         reader.exits,
         reader.releases,
         reader.restarts,
-        List.of(),
+        reader.times.kills(reader.exits),
         List.of(),
         0,
         new Carries(List.of()));
   }
 
   private void row(TaggedExit tag) {
-    WayOut way = find(WayOut.values(), WayOut::label, tag.wayOut()).orElseThrow();
+    Optional<WayOut> way = tag.wayOut().flatMap(w -> find(WayOut.values(), WayOut::label, w));
+    if (way.isEmpty() && tag.ended().isEmpty()) {
+      return;
+    }
     Situation at = situation(tag);
     ExitOutcome outcome = outcome(tag);
-    Exit exit =
-        new Exit(
-            exits.size() + 1,
-            tag.elapsed(),
-            at,
-            tag.player(),
-            way,
-            tag.atCenter().flatMap(w -> find(AtCenter.values(), AtCenter::label, w)),
-            outcome,
-            OptionalDouble.empty());
-    exits.add(exit);
+    Optional<Exit> exit =
+        way.map(
+            w ->
+                new Exit(
+                    exits.size() + 1,
+                    tag.elapsed(),
+                    at,
+                    tag.player(),
+                    w,
+                    tag.atCenter().flatMap(c -> find(AtCenter.values(), AtCenter::label, c)),
+                    outcome,
+                    OptionalDouble.empty()));
+    exit.ifPresent(exits::add);
     boolean iced = outcome.cause() == RestartCause.ICING_WRITTEN;
     BookRuling ruling = BookRuling.of(book, facts(tag, iced), iced);
     Optional<Release> release = Optional.empty();
     if (at.where().shortOfCenter().isPresent()) {
-      LetGo.Kind kind = way == WayOut.MISSED_PASS ? LetGo.Kind.MISSED_PASS : LetGo.Kind.SENT;
+      LetGo.Kind kind = way.equals(Optional.of(WayOut.MISSED_PASS)) ? LetGo.Kind.MISSED_PASS : LetGo.Kind.SENT;
       release =
           Optional.of(
               new Release(
                   releases.size() + 1,
-                  Optional.of(exit),
+                  exit,
                   at,
                   new LetGo(kind, Optional.empty(), OptionalDouble.empty()),
                   outcome,
@@ -82,14 +92,15 @@ public final class TagReader {
       release.ifPresent(releases::add);
     }
     if (outcome.restarted().orElse(false)) {
+      Optional<TaggedExit> draw = times.faceOffAfter(tag);
       restarts.add(
           new Restart(
               new Restart.FaceOff(
-                  at.when(),
-                  OptionalDouble.empty(),
+                  draw.map(this::when).orElse(at.when()),
+                  outcome.restartElapsed(),
                   outcome.cause(),
                   iced ? "tagged as icing" : "tagged as an own-zone restart",
-                  Optional.empty(),
+                  times.won(tag),
                   Optional.empty(),
                   Optional.empty(),
                   Restart.ShiftTimes.UNKNOWN),
@@ -98,21 +109,17 @@ public final class TagReader {
               Optional.of(
                   new Restart.Behind(
                       release,
-                      Optional.of(exit),
+                      exit,
                       release.isPresent() || iced ? ruling : BookRuling.NO_RELEASE,
-                      OptionalDouble.empty()))));
+                      draw.isPresent()
+                          ? OptionalDouble.of(draw.get().elapsed() - tag.elapsed())
+                          : OptionalDouble.empty()))));
     }
   }
 
   private Situation situation(TaggedExit tag) {
     return new Situation(
-        new When(
-            game.fixture(),
-            tag.period(),
-            tag.elapsed(),
-            tag.video(),
-            tag.sheet(),
-            Math.toIntExact(tag.line())),
+        when(tag),
         tag.team(),
         tag.opponent(),
         tag.player(),
@@ -123,8 +130,18 @@ public final class TagReader {
             tag.pressure(),
             OptionalInt.empty(),
             List.of(),
-            OptionalDouble.empty(),
-            OptionalInt.empty()));
+            times.sinceShorthanded(tag),
+            times.killOf(tag)));
+  }
+
+  private When when(TaggedExit tag) {
+    return new When(
+        game.fixture(),
+        tag.period(),
+        tag.elapsed(),
+        tag.video(),
+        tag.sheet(),
+        Math.toIntExact(tag.line()));
   }
 
   private OptionalDouble shortOfCenter(TaggedExit tag) {
@@ -135,7 +152,8 @@ public final class TagReader {
     return s > 0 ? OptionalDouble.of(s) : OptionalDouble.empty();
   }
 
-  private static ExitOutcome outcome(TaggedExit tag) {
+  private ExitOutcome outcome(TaggedExit tag) {
+    Optional<TaggedExit> draw = times.faceOffAfter(tag);
     return new ExitOutcome(
         tag.ended().map(e -> nextTouch(e, tag.end())),
         tag.ended()
@@ -146,9 +164,9 @@ public final class TagReader {
           case OWN_ZONE_RESTART, STOPPED -> RestartCause.UNKNOWN;
           case OPPONENT, OWN, GOAL_AGAINST -> RestartCause.NONE;
         },
-        OptionalDouble.empty(),
+        draw.isPresent() ? OptionalDouble.of(draw.get().elapsed()) : OptionalDouble.empty(),
         Optional.empty(),
-        Optional.empty(),
+        times.reentry(tag),
         Optional.empty());
   }
 

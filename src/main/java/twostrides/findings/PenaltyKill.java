@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import tech.tablesaw.api.BooleanColumn;
 import tech.tablesaw.api.DoubleColumn;
@@ -333,6 +334,10 @@ final class PenaltyKill {
         "No release short of center while shorthanded.");
   }
 
+  private static OptionalDouble whole(OptionalInt n) {
+    return n.isPresent() ? OptionalDouble.of(n.getAsInt()) : OptionalDouble.empty();
+  }
+
   private Grid kills() {
     List<Line> lines = new ArrayList<>();
     for (Kill k : season.killRecords()) {
@@ -347,8 +352,8 @@ final class PenaltyKill {
                 new Value.Whole(k.exits().size()),
                 new Value.Whole(k.exits().size() - kept),
                 new Value.Whole(kept),
-                new Value.Decimal(OptionalDouble.of(k.timeBought()), 0, " s"),
-                new Value.Whole(k.attemptsAgainst()),
+                new Value.Decimal(k.timeBought(), 0, " s"),
+                new Value.Decimal(whole(k.attemptsAgainst()), 0, ""),
                 new Value.Whole(k.goalsAgainst())));
       }
     }

@@ -41,7 +41,10 @@ public record Coverage(List<String> present, Map<String, String> costs) {
     if (!season.games().isEmpty()) {
       play(season, present);
     }
-    season.tagged().forEach(g -> present.add(g.id() + ": " + g.exits().size() + " tagged exits"));
+    for (TaggedGame g : season.tagged()) {
+      long exits = g.exits().stream().filter(e -> e.wayOut().isPresent()).count();
+      present.add(g.id() + ": " + exits + " tagged exits");
+    }
     (tags ? tagCosts() : playCosts())
         .forEach(
             (column, cost) -> {

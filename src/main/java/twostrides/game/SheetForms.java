@@ -63,6 +63,7 @@ public final class SheetForms {
   static final String STRENGTH = "strength";
   static final String NET_EMPTY = "net_empty";
   static final String ENDED = "ended";
+  static final String FACE_OFF = "faceoff";
   static final String END_X = "end_x_m";
   static final String END_Y = "end_y_m";
 
@@ -210,17 +211,18 @@ public final class SheetForms {
               new ColumnSpec(SERVED_BY, false, "who sits for it, or nobody")),
           SETTINGS);
 
-  /** The tag sheet: one row an exit. */
+  /** The tag sheet: one row an exit, or what happened without one. */
   public static final SheetSchema TAG =
       new SheetSchema(
           "tag",
           columns(
               new ColumnSpec(TEAM, true, "the team's name"),
-              new ColumnSpec(WAY_OUT, true, "one of the way-out words"),
+              new ColumnSpec(WAY_OUT, true, "one of the way-out words, or nothing"),
               new ColumnSpec(AT_CENTER, false, "one of the at-center words"),
               new ColumnSpec(STRENGTH, false, "even, shorthanded or power play"),
               new ColumnSpec(NET_EMPTY, false, "none, own, opponent or both"),
               new ColumnSpec(ENDED, false, "what came of it"),
+              new ColumnSpec(FACE_OFF, false, "won or lost"),
               new ColumnSpec(END_X, false, "a place along the rink"),
               new ColumnSpec(END_Y, false, "a place across the rink")),
           SETTINGS);

@@ -17,6 +17,15 @@ public enum Strength {
     this.label = label;
   }
 
+  /** The same manpower as the other team has it. */
+  public Strength ofOpponent() {
+    return switch (this) {
+      case SHORTHANDED -> POWER_PLAY;
+      case POWER_PLAY -> SHORTHANDED;
+      case EVEN, UNKNOWN -> this;
+    };
+  }
+
   /** The word written in tables and on pages. */
   public String label() {
     return label;

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import twostrides.rink.Place;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SheetRow;
@@ -26,6 +27,8 @@ final class TagRows {
 
   private static final Map<String, String> CENTER =
       words("gained", "released short", "lost short", "brought back", "stopped");
+
+  private static final Map<String, Boolean> FACE_OFFS = Map.of("won", true, "lost", false);
 
   private final Frame frame;
   private final TeamWords teamWords;
@@ -77,7 +80,8 @@ final class TagRows {
     Optional<String> away = in.text(SheetForms.AWAY);
     in.differ(home, away, SheetForms.AWAY);
     in.differ(team, in.text(SheetForms.OPPONENT), SheetForms.OPPONENT);
-    Optional<String> way = in.requiredWord(SheetForms.WAY_OUT, WAYS);
+    Optional<String> way = in.word(SheetForms.WAY_OUT, WAYS);
+    Optional<Boolean> faceOffWon = in.word(SheetForms.FACE_OFF, FACE_OFFS);
     Optional<String> center = in.word(SheetForms.AT_CENTER, CENTER);
     Optional<Strength> strength = in.word(SheetForms.STRENGTH, strengths());
     Optional<NetEmpty> net = in.word(SheetForms.NET_EMPTY, NetEmpty.words());
@@ -88,8 +92,16 @@ final class TagRows {
     Optional<Place> end =
         in.place(SheetForms.END_X, SheetForms.END_Y, team.equals(home), period.orElse(1));
     var video = in.video();
+    boolean happened =
+        Stream.of(SheetForms.ENDED, SheetForms.FACE_OFF, SheetForms.STRENGTH)
+            .anyMatch(c -> source.cell(c).isPresent());
+    if (source.cell(SheetForms.WAY_OUT).isEmpty() && !happened) {
+      in.requiredText(
+          SheetForms.WAY_OUT,
+          "a way out, or, where no exit was tried, one of ended, faceoff and strength");
+    }
     boolean marked = way.isPresent() && (way.get().equals("carry") || way.get().equals("pass"));
-    if (center.isPresent() && way.isPresent() && !marked) {
+    if (center.isPresent() && !marked) {
       in.problems()
           .add(
               source
@@ -113,13 +125,14 @@ final class TagRows {
             team.orElseThrow(),
             opponent,
             in.id(SheetForms.PLAYER),
-            way.orElseThrow(),
+            way,
             center,
             strength.orElse(Strength.UNKNOWN),
             net,
             place,
             ended,
             end,
+            faceOffWon,
             pressure,
             video,
             sheetName,

@@ -2,24 +2,26 @@ package twostrides.game;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import twostrides.rink.Place;
 
 /**
- * One row of a tag sheet: an exit as a video coordinator logged it. Words stay as tagged; the
- * pipeline reads them.
+ * One row of a tag sheet: an exit as a video coordinator logged it, or, with no way out, what
+ * happened without one. Words stay as tagged; the pipeline reads them.
  *
  * @param period period, from 1
  * @param elapsed seconds of play since the period began
  * @param team who leaves its zone
  * @param opponent the other team, where known
  * @param player who took it out
- * @param wayOut one of the way-out words
+ * @param wayOut one of the way-out words; empty where no exit was tried
  * @param atCenter one of the at-center words
  * @param strength manpower at the release
  * @param netEmpty whose net was empty
  * @param place where it was released, metres, team's frame
  * @param ended what came of it
  * @param end where that was, metres, team's frame
+ * @param faceOffWon whether the team won a face-off: the row's own, or the one that followed
  * @param pressure how close the nearest checker was
  * @param video second of the video
  * @param sheet file name
@@ -31,24 +33,30 @@ public record TaggedExit(
     String team,
     Optional<String> opponent,
     Optional<String> player,
-    String wayOut,
+    Optional<String> wayOut,
     Optional<String> atCenter,
     Strength strength,
     Optional<NetEmpty> netEmpty,
     Optional<Place> place,
     Optional<TagEnd> ended,
     Optional<Place> end,
+    Optional<Boolean> faceOffWon,
     Optional<Pressure> pressure,
     OptionalDouble video,
     String sheet,
     long line) {
 
+  private static final Set<String> SENT = Set.of("chip", "long clearance", "missed pass");
+
   /** Whether the puck was let go with nobody receiving it, as the words say. */
   public boolean letGo() {
     return atCenter.equals(Optional.of("released short"))
-        || wayOut.equals("chip")
-        || wayOut.equals("long clearance")
-        || wayOut.equals("missed pass");
+        || wayOut.map(SENT::contains).orElse(ended.equals(Optional.of(TagEnd.ICING)));
+  }
+
+  /** Whether it says from when on a strength holds, and nothing else. */
+  public boolean strengthAlone() {
+    return wayOut.isEmpty() && ended.isEmpty() && faceOffWon.isEmpty();
   }
 
   /**
@@ -68,6 +76,6 @@ public record TaggedExit(
   private TaggedExit with(Optional<String> name, OptionalDouble second) {
     return new TaggedExit(
         period, elapsed, team, opponent, name, wayOut, atCenter, strength, netEmpty, place, ended,
-        end, pressure, second, sheet, line);
+        end, faceOffWon, pressure, second, sheet, line);
   }
 }

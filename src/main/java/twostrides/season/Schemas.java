@@ -41,8 +41,8 @@ public record Schemas(Columns.Windows windows, long seed) {
   TableSchema<Kill> kills() {
     return new TableSchema<Kill>(
             "kills",
-            "one row a stretch in which a team of a play sheet is shorthanded; its edges are as"
-                + " sharp as the rows are dense")
+            "one row a stretch in which a team is shorthanded; its edges are as sharp as the rows are"
+                + " dense")
         .part(k -> k.from().game(), Parts::game)
         .count("kill", "number in its game, from 1", Kill::number)
         .text("team", "", "who is shorthanded", Kill::team)
@@ -60,12 +60,12 @@ public record Schemas(Columns.Windows windows, long seed) {
             "own-zone restarts that followed",
             k ->
                 (int) k.exits().stream().filter(e -> e.outcome().restarted().orElse(false)).count())
-        .number(
+        .optNumber(
             "relief_total_s",
             "s",
             "time bought: `seconds_until_reentry` of the cleared ones together",
             Kill::timeBought)
-        .count("attempts_against", "shot attempts of the opponent", Kill::attemptsAgainst)
+        .optCount("attempts_against", "shot attempts of the opponent", Kill::attemptsAgainst)
         .count("goals_against", "goals of the opponent", Kill::goalsAgainst)
         .part(Kill::from, Parts::source);
   }

@@ -186,7 +186,7 @@ public final class Season {
     return tables.restarts();
   }
 
-  /** One row a stretch in which a team of a play sheet is shorthanded. */
+  /** One row a stretch in which a team is shorthanded. */
   public Table kills() {
     return tables.kills();
   }

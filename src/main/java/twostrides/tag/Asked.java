@@ -85,9 +85,10 @@ final class Asked {
 
   /** What was taken back, a sentence. */
   static String undone(History.Change done) {
-    String exit = "the exit at " + done.row().cells().getOrDefault(TagSheet.CLOCK, "?");
+    Map<String, String> cells = done.row().cells();
     return "Undone: "
-        + exit
+        + (cells.containsKey(TagSheet.WAY_OUT) ? "the exit at " : "what was at ")
+        + cells.getOrDefault(TagSheet.CLOCK, "?")
         + (done.was().isEmpty()
             ? " is out again."
             : done.is().isEmpty() ? " is back." : " stands as it did before.");

@@ -48,18 +48,21 @@ final class Opening {
       History history, boolean ours, String stands, TagSheet.Read read, boolean torn) {
     String tail = torn ? " One exit was being saved when the program was stopped: it is not." : "";
     if (!history.begun() || !ours) {
-      return (read.rows().isEmpty() ? "" : count(read.rows().size()) + " read from the sheet.")
+      return (read.rows().isEmpty() ? "" : count(read.rows()) + " read from the sheet.")
           + tail;
     }
-    String kept = count(history.rows().size());
+    String kept = count(history.rows());
     if (stands.equals(SheetPlace.NONE) && !history.rows().isEmpty()) {
       return "The sheet was gone: " + kept + " brought back from the journal." + tail;
     }
     return (history.rows().isEmpty() ? "" : kept + " brought back.") + tail;
   }
 
-  /** A count of exits, in the singular for one. */
-  static String count(int n) {
-    return n + (n == 1 ? " exit" : " exits");
+  /** How many exits, and how many other rows: "3 exits and 2 more". */
+  static String count(List<TagRow> rows) {
+    long n = rows.stream().filter(r -> r.cells().containsKey(TagSheet.WAY_OUT)).count();
+    return n
+        + (n == 1 ? " exit" : " exits")
+        + (n == rows.size() ? "" : " and " + (rows.size() - n) + " more");
   }
 }

@@ -31,7 +31,8 @@ public final class TagDesk implements Closeable {
   /** What the page can be set to; words, checked when a row is saved. */
   static final Set<String> SETUP =
       Set.of(
-          "game", "date", "home", "away", "period", "team", "clock", "clock_video_s", "own_goal");
+          "game", "date", "home", "away", "period", "team", "clock", "clock_video_s", "clock_runs",
+          "own_goal", "fast");
 
   private final SheetPlace place;
   private final TagSheet sheet;
@@ -90,7 +91,7 @@ public final class TagDesk implements Closeable {
                 + " that had not reached it",
             "one of the two",
             "Move the sheet to another folder and start again to go on with the "
-                + Opening.count(history.rows().size())
+                + Opening.count(history.rows())
                 + " of the journal; or move the journal away to go on with the sheet.");
       }
       if (history.begun() && (history.ahead() || !there)) {
@@ -178,7 +179,7 @@ public final class TagDesk implements Closeable {
     } catch (SheetException e) {
       inSheet = "an unknown number";
     }
-    return Opening.count(tagged()) + " tagged, " + inSheet + " in " + place.file();
+    return Opening.count(rows()) + " tagged, " + inSheet + " in " + place.file();
   }
 
   /** What the person should know about the sheet; empty when it holds every exit. */

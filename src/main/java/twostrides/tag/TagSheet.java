@@ -57,6 +57,7 @@ record TagSheet(List<String> columns) {
           "ended",
           "end_x_m",
           "end_y_m",
+          "faceoff",
           "pressure",
           "video_s",
           "note");

@@ -25,6 +25,8 @@
   const NEAR = 0.1; // with Ctrl: the resolution of a place
   const START = { x: -15, y: 0 }; // where the cross waits: in the own zone
   const STALE = 409; // the program's answer to a page that does not show an exit as it is
+  const CORRECTED = 2000; // ms in which another way out corrects the key; later it begins the next exit. Assumed
+  const STOPS = ["icing", "own-zone restart", "goal against", "stopped"]; // the clock stands after these
   const SPEEDS = [0.25, 0.5, 0.75, 1, 1.5, 2];
 
   const at = (id) => document.getElementById(id);
@@ -51,6 +53,12 @@
   let editing = null; // the row that is being changed, as it was when that began
   let held = false; // the video was paused by us
   let busy = false;
+  let began = 0; // when the key of the way out was pressed
+  let way = ""; // that way out
+  let clock = null; // what the game clock showed at a second of the video, and whether it runs
+  let strength = ""; // of the chosen team, from the last key on
+  let queue = Promise.resolve(); // what is being saved, one after the other
+  const steps = []; // what U takes back: whether a row was saved, and the clock before it
   let cross = { ...START };
   let moved = false; // the cross was moved since it appeared: only then Enter sets it
   let ownTeam = ""; // a team name of an edited row that is neither home nor away
@@ -83,13 +91,21 @@
     return Math.floor(s / 60) + ":" + String(s % 60).padStart(2, "0");
   }
 
-  function count(n) {
-    return n + (n === 1 ? " exit" : " exits");
+  function count(rows) {
+    const exits = rows.filter((r) => r.cells.way_out).length;
+    const others = rows.length - exits;
+    return exits + (exits === 1 ? " exit" : " exits") + (others === 0 ? "" : " and " + others + " more");
+  }
+
+  // What a row is, in a few words.
+  function words(c) {
+    const what = c.way_out || (c.faceoff ? "face-off " + c.faceoff : c.ended || c.strength);
+    return [c.clock, c.team, c.player, what].filter((w) => w).join(", ");
   }
 
   // ---- the program
 
-  async function ask(path, fields) {
+  async function ask(path, fields, refused = problems) {
     let answer;
     try {
       answer = await fetch(path, {
@@ -98,9 +114,9 @@
         body: JSON.stringify({ ...fields, page: PAGE }),
       });
     } catch (e) {
-      problems([{
+      refused([{
         field: "", found: "no answer from the program", expected: "two-strides tag running",
-        toDo: "Start it again with the same sheet: everything that was saved is kept. This exit was not saved.",
+        toDo: "Start it again with the same sheet: everything that was saved is kept. This was not saved.",
       }]);
       return null;
     }
@@ -116,7 +132,7 @@
         const now = await ask("state");
         if (now !== null) show(now);
       }
-      problems(said.problems, answer.status === STALE);
+      refused(said.problems, answer.status === STALE);
       return null;
     }
     return said;
@@ -125,10 +141,14 @@
   const NAMES = {
     __proto__: null,
     way_out: "Way out", at_center: "At center", ended: "Ended in", pressure: "Pressure", strength: "Strength", net_empty: "Empty net",
-    team: "Team", player: "Player", period: "Period", clock: "Game clock", video_s: "Video second", x_m: "Released, along",
+    faceoff: "Face-off", team: "Team", player: "Player", period: "Period", clock: "Game clock", video_s: "Video second", x_m: "Released, along",
     y_m: "Released, across", end_x_m: "Ended, along", end_y_m: "Ended, across", note: "Note", date: "Date", home: "Home team",
     away: "Away team", game: "Name of the game",
   };
+
+  function sentence(p) {
+    return "found " + (p.found === "" ? "nothing" : "“" + p.found + "”") + ", expected " + p.expected + ". " + p.toDo;
+  }
 
   // A problem of a field says what was found and expected there; one of another page is a sentence.
   function problems(list, otherPage) {
@@ -137,8 +157,7 @@
     document.querySelectorAll(".err").forEach((e) => { e.textContent = ""; });
     document.querySelectorAll("[aria-invalid]").forEach((e) => e.removeAttribute("aria-invalid"));
     for (const p of list) {
-      const found = p.found === "" ? "nothing" : "“" + p.found + "”";
-      const words = otherPage ? p.toDo : "found " + found + ", expected " + p.expected + ". " + p.toDo;
+      const words = otherPage ? p.toDo : sentence(p);
       box.appendChild(make("p", (NAMES[p.field] ? NAMES[p.field] + ": " : "") + words));
       const beside = at("e-" + p.field);
       if (beside) beside.textContent = words;
@@ -148,7 +167,6 @@
     if (list.length > 0) {
       const first = list.map((p) => field(p.field) || at("s-" + p.field)).find((i) => i);
       if (first) first.focus();
-      else box.scrollIntoView({ block: "center" });
     }
   }
 
@@ -186,29 +204,48 @@
     const fields = {};
     for (const name of FIELDS) fields[name] = field(name).value.trim();
     for (const name of GROUPS) fields[name] = chosen(name);
-    fields.team = teamName();
-    for (const name of ["game", "date", "home", "away"]) fields[name] = at("s-" + name).value.trim();
+    Object.assign(fields, game());
     if (editing !== null) {
+      fields.faceoff = editing.cells.faceoff || "";
       for (const name of ["game", "date", "home", "away", "opponent"]) fields[name] = editing.cells[name] || "";
     }
     for (const name of Object.keys(fields)) if (fields[name] === "") delete fields[name];
     return fields;
   }
 
+  const fast = () => at("fast").checked;
+
+  // A way out, by key or tap. At game speed it ends the exit before, whose end nobody said.
+  function wayOut(word) {
+    if (logging && fast() && editing === null && performance.now() - began > CORRECTED) {
+      choose("way_out", way);
+      keep();
+    }
+    choose("way_out", word);
+    way = word;
+    begin();
+    marksAllowed();
+    rink.focus({ preventScroll: true });
+  }
+
   function begin() {
     if (logging) return;
     logging = true;
-    if (at("hold").checked && !video.hidden && !video.paused) {
+    began = performance.now();
+    if (!fast() && !video.hidden && !video.paused) {
       video.pause();
       held = true;
     }
-    field("period").value = at("s-period").value;
-    field("clock").value = clockNow();
-    field("video_s").value = hasVideo() ? video.currentTime.toFixed(1) : "";
+    if (fast() && clock !== null && !clock.runs) turn(true);
+    for (const [name, value] of Object.entries(now())) field(name).value = value;
     wait(START);
     problems([]);
     draw();
-    rink.scrollIntoView({ block: "nearest" });
+  }
+
+  // When it is, as the fields of a row say it.
+  function now() {
+    return { period: at("s-period").value, clock: clockNow(), video_s: hasVideo() ? video.currentTime.toFixed(1) : "" };
   }
 
   function hasVideo() {
@@ -221,6 +258,7 @@
     ownTeam = "";
     for (const name of FIELDS) field(name).value = "";
     for (const name of ["way_out", "at_center", "ended", "pressure", "net_empty"]) choose(name, "");
+    choose("strength", strength);
     wait(START);
     problems([]);
     marksAllowed();
@@ -241,6 +279,10 @@
       say("Press the key of a way out first: 1 to 6.");
       return;
     }
+    if (atSpeed()) {
+      keep();
+      return;
+    }
     busy = true;
     try {
       const fields = draft();
@@ -248,12 +290,99 @@
         ? await ask("add", fields)
         : await ask("edit", { ...fields, id: String(editing.id), version: String(editing.version) });
       if (said === null) return;
+      steps.push({ row: true, clock });
       show(said);
       reset();
-      say("Saved: " + [fields.clock, fields.team, fields.player, fields.way_out].filter((w) => w).join(", ") + ". " + count(said.rows.length) + ".");
+      say("Saved: " + words(fields) + ". " + count(said.rows) + ".");
     } finally {
       busy = false;
     }
+  }
+
+  // An exit that is saved while the next one may begin; without a clock it waits for one.
+  const atSpeed = () => fast() && editing === null && field("clock").value !== "";
+
+  function keep(before = clock) {
+    const fields = draft();
+    reset();
+    log(fields, before);
+  }
+
+  function log(fields, before) {
+    for (const name of Object.keys(fields)) if (fields[name] === "") delete fields[name];
+    queue = queue.then(async () => {
+      const said = await ask("add", fields, (list) => notSaved(fields, list));
+      if (said === null) return;
+      steps.push({ row: true, clock: before });
+      show(said);
+      say("Saved: " + words(fields) + ". " + count(said.rows) + ".");
+    });
+  }
+
+  // What was refused at game speed waits for a quiet moment; no key may land in its fields.
+  function notSaved(fields, list) {
+    const line = make("p", "Not saved: " + words(fields) + ". " + list.map((p) => (NAMES[p.field] ? NAMES[p.field] + ": " : "") + sentence(p)).join(" ") + " ");
+    const correct = make("button", "Correct it");
+    correct.type = "button";
+    correct.addEventListener("click", () => {
+      if (logging) {
+        say("Save or discard the open exit first.");
+        return;
+      }
+      line.remove();
+      open(fields);
+      problems(list);
+    });
+    line.appendChild(correct);
+    at("kept").appendChild(line);
+    say("Not saved: " + words(fields) + ".");
+  }
+
+  // What happened with no exit open: a whistle stops the clock.
+  function happened(word) {
+    choose("ended", "");
+    if (word === "" || word === "own") {
+      say("Press the key of a way out first: 1 to 6.");
+      return;
+    }
+    log({ ...game(), ...now(), ended: word }, clock);
+    if (STOPS.includes(word)) turn(false);
+  }
+
+  // How the open exit ended: at game speed that saves it.
+  function ended(word) {
+    if (!logging) {
+      happened(word);
+    } else if (atSpeed() && word !== "") {
+      const before = clock;
+      if (STOPS.includes(word)) turn(false);
+      keep(before);
+    }
+  }
+
+  function faceoff(word) {
+    if (logging && !atSpeed()) {
+      say("Save or discard the open exit first.");
+      return;
+    }
+    if (logging) keep();
+    log({ ...game(), ...now(), faceoff: word }, clock);
+    turn(true);
+  }
+
+  // Strength in an open exit is the exit's too; it holds from now on, which is when a kill begins or ends.
+  function strong(word) {
+    if (editing !== null) return;
+    const changed = strength !== word && word !== "";
+    strength = word;
+    if (!logging && changed && clock !== null) log({ ...game(), ...now(), strength: word }, clock);
+  }
+
+  // What every row says of its game.
+  function game() {
+    const fields = { team: teamName() };
+    for (const name of ["game", "date", "home", "away"]) fields[name] = at("s-" + name).value.trim();
+    return fields;
   }
 
   function discard() {
@@ -262,12 +391,26 @@
     say("Discarded; nothing was saved.");
   }
 
-  async function undo() {
+  function undo() {
     if (busy) return;
-    const said = await ask("undo");
-    if (said === null) return;
-    show(said);
-    say(said.said + " " + count(said.rows.length) + ".");
+    if (logging && fast() && editing === null) {
+      discard();
+      return;
+    }
+    queue = queue.then(async () => {
+      const step = steps.pop();
+      if (step && !step.row) {
+        at("undo").disabled = !state.canUndo && steps.length === 0;
+        await clockIs(step.clock);
+        say("Undone: the clock is " + (clock === null ? "not set" : "as it was") + ".");
+        return;
+      }
+      const said = await ask("undo");
+      if (said === null) return;
+      show(said);
+      if (step && step.clock !== clock) await clockIs(step.clock);
+      say(said.said + " " + count(said.rows) + ".");
+    });
   }
 
   // ---- the clock
@@ -278,37 +421,56 @@
     return /^\d+(\.\d+)?$/.test(clock.trim()) ? Number(clock) : NaN;
   }
 
-  // The clock that was set, less the seconds of video since; the video stands in for running time.
+  // The clock that was set, less the seconds of video since; a whistle stops it, a face-off starts it.
+  function clockLeft() {
+    if (clock === null) return NaN;
+    const since = clock.runs && hasVideo() ? video.currentTime - clock.video : 0;
+    return Math.max(0, clock.left - since);
+  }
+
   function clockNow() {
-    const set = state.setup.clock === undefined ? NaN : seconds(state.setup.clock);
-    if (!isFinite(set)) return "";
-    const since = hasVideo() ? video.currentTime - Number(state.setup.clock_video_s || 0) : 0;
-    return minutes(Math.max(0, set - since));
+    const left = clockLeft();
+    return isFinite(left) ? minutes(left) : "";
+  }
+
+  function clockIs(set) {
+    clock = set;
+    tick();
+    const tenths = (s) => minutes(s) + (s % 1 < 0.05 ? "" : "." + Math.min(9, Math.round((s % 1) * 10)));
+    return ask("setup", set === null
+      ? { clock: "", clock_video_s: "", clock_runs: "" }
+      : { clock: tenths(set.left), clock_video_s: set.video.toFixed(1), clock_runs: set.runs ? "yes" : "no" });
+  }
+
+  function turn(runs) {
+    if (clock !== null) clockIs({ left: clockLeft(), video: hasVideo() ? video.currentTime : 0, runs });
   }
 
   async function setClock() {
-    const clock = at("s-clock").value.trim();
-    if (!isFinite(seconds(clock))) {
-      say("The clock was not set: found “" + clock + "”, expected a clock such as 13:07.");
+    const typed = at("s-clock").value.trim();
+    if (!isFinite(seconds(typed))) {
+      say("The clock was not set: found “" + typed + "”, expected a clock such as 13:07.");
       at("s-clock").setAttribute("aria-invalid", "true");
       return;
     }
     at("s-clock").removeAttribute("aria-invalid");
-    const video_s = hasVideo() ? video.currentTime.toFixed(1) : "0.0";
-    const said = await ask("setup", { clock, clock_video_s: video_s, period: at("s-period").value });
+    const before = clock;
+    await ask("setup", { period: at("s-period").value });
+    const said = await clockIs({ left: seconds(typed), video: hasVideo() ? video.currentTime : 0, runs: true });
     if (said === null) return;
+    steps.push({ row: false, clock: before });
     show(said);
     if (logging && editing === null) field("clock").value = clockNow();
     at("s-clock").value = "";
+    at("game").open = teamName() === "";
     at("desk").focus({ preventScroll: true });
-    say("Clock set: " + clock + " at " + minutes(Number(video_s)) + " of the video.");
+    say("Clock set: " + typed + " at " + minutes(clock.video) + " of the video.");
   }
 
   function tick() {
     const parts = [];
     if (hasVideo()) parts.push("video " + minutes(video.currentTime));
-    const clock = clockNow();
-    if (clock !== "") parts.push("period " + at("s-period").value + ", clock " + clock);
+    if (clock !== null) parts.push("period " + at("s-period").value + ", clock " + clockNow() + (clock.runs ? "" : " (stands)"));
     at("now").textContent = parts.join(", ");
   }
 
@@ -363,9 +525,10 @@
     }
     at("end-left").textContent = t > 0 ? "own goal" : "their goal";
     at("end-right").textContent = t > 0 ? "their goal" : "own goal";
+    at("l-ended").textContent = logging ? "Ended in" : "No exit open: what happened";
     at("step").textContent = !logging
       ? "Press a way out: 1 to 6"
-      : !released ? "Where was it released?" : !ended ? "Where did it end?" : "Enter saves";
+      : fast() && editing === null ? "How did it end? (a click: where released)" : !released ? "Where was it released?" : !ended ? "Where did it end?" : "Enter saves";
   }
 
   // The cross waits at a place that nobody has chosen.
@@ -421,8 +584,8 @@
     at("sheet").textContent = said.sheet;
     at("warning").textContent = said.warning;
     at("warning").hidden = said.warning === "";
-    at("undo").disabled = !said.canUndo;
-    at("count").textContent = said.rows.length === 0 ? "No exit yet." : count(said.rows.length) + " saved in " + said.sheet + ", the newest first.";
+    at("undo").disabled = !said.canUndo && steps.length === 0;
+    at("count").textContent = said.rows.length === 0 ? "Nothing yet." : count(said.rows) + " saved in " + said.sheet + ", the newest first.";
     const players = at("players");
     clear(players);
     for (const p of said.players) {
@@ -433,9 +596,9 @@
     const rows = at("rows");
     clear(rows);
     for (const row of [...said.rows].reverse()) rows.appendChild(line(row));
-    if (said.setup.clock !== undefined) {
-      at("clock-said").textContent = "Clock set: " + said.setup.clock + " at " + minutes(Number(said.setup.clock_video_s || 0))
-        + " of the video. It runs with the video: set it again after every stoppage.";
+    if (clock !== null) {
+      at("clock-said").textContent = "Clock set: " + minutes(clock.left) + " at " + minutes(clock.video)
+        + " of the video. It runs with the video, and stands from a whistle (A, S, G, H) to a face-off (M, I).";
     }
     tick();
   }
@@ -448,7 +611,7 @@
     first.scope = "row";
     tr.appendChild(first);
     const change = make("td", undefined, "w");
-    const named = " the exit at " + (c.clock || "?") + " of period " + (c.period || "?");
+    const named = (c.way_out ? " the exit at " : " what was at ") + (c.clock || "?") + " of period " + (c.period || "?");
     const edit = make("button", "Edit");
     edit.type = "button";
     edit.setAttribute("aria-label", "Edit" + named);
@@ -461,9 +624,9 @@
     tr.appendChild(change);
     tr.appendChild(make("td", c.team, "name"));
     tr.appendChild(make("td", c.player || "", "name"));
-    tr.appendChild(make("td", c.way_out, "w"));
+    tr.appendChild(make("td", c.way_out || "", "w"));
     tr.appendChild(make("td", c.at_center || "", "w"));
-    tr.appendChild(make("td", c.ended || "", "w"));
+    tr.appendChild(make("td", [c.ended, c.faceoff ? "face-off " + c.faceoff : ""].filter((w) => w).join(", "), "w"));
     tr.appendChild(make("td", c.strength || "", "w"));
     tr.appendChild(make("td", c.x_m ? c.x_m + ", " + c.y_m : "", "w"));
     tr.appendChild(make("td", c.end_x_m ? c.end_x_m + ", " + c.end_y_m : "", "w"));
@@ -479,33 +642,39 @@
     return tr;
   }
 
-  function load(row, tr) {
+  // Fills the form from a row.
+  function open(c) {
     if (logging) reset();
-    const c = row.cells;
     logging = true;
-    editing = row;
     for (const name of FIELDS) field(name).value = c[name] || "";
     for (const name of GROUPS) choose(name, c[name] || "");
     const side = c.team === at("s-home").value.trim() ? "home" : c.team === at("s-away").value.trim() ? "away" : "";
     choose("team", side);
     ownTeam = side === "" ? c.team || "" : "";
     marksAllowed();
-    at("draft-title").textContent = "Change the exit at " + (c.clock || "?");
-    tr.classList.add("now");
     draw();
-    at("form").scrollIntoView({ block: "nearest" });
     // No field has the caret: a key is a command here, as it is for a new exit.
     rink.focus({ preventScroll: true });
-    say("Changing the exit at " + (c.clock || "?") + ". L leads to its clock, Enter saves, Escape leaves it as it was.");
+  }
+
+  function load(row, tr) {
+    open(row.cells);
+    editing = row;
+    draw();
+    at("draft-title").textContent = "Change what was at " + (row.cells.clock || "?");
+    tr.classList.add("now");
+    at("form").scrollIntoView({ block: "nearest" });
+    say("Changing what was at " + (row.cells.clock || "?") + ". L leads to its clock, Enter saves, Escape leaves it as it was.");
   }
 
   async function takeOut(row) {
     const said = await ask("delete", { id: String(row.id), version: String(row.version) });
     if (said === null) return;
     if (editing !== null && editing.id === row.id) reset();
+    steps.push({ row: true, clock });
     show(said);
     at("desk").focus({ preventScroll: true });
-    say("Deleted. U brings it back. " + count(said.rows.length) + ".");
+    say("Deleted. U brings it back. " + count(said.rows) + ".");
   }
 
   // ---- book and end
@@ -514,14 +683,21 @@
     const button = at("book");
     button.disabled = true;
     say("Making the book ...");
+    // The tab opens with the click; a browser may refuse one that opens later.
+    const tab = window.open("", "book");
+    if (tab) tab.document.title = "Making the book ...";
+    await queue;
     const said = await ask("book");
     button.disabled = false;
-    if (said === null) return;
-    at("book-said").textContent = said.words;
-    at("book-said").hidden = false;
-    at("book-link").hidden = !said.made;
-    say(said.made ? "The book is made: open it by the link below." : "No book was made; the reason stands below.");
-    if (said.made) at("to-book").focus();
+    if (said !== null) {
+      at("book-said").textContent = said.words;
+      at("book-said").hidden = false;
+      at("book-link").hidden = !said.made;
+      say(said.made ? "The book is made" + (tab ? " and open in its own tab." : ": open it by the link below the list.") : "No book was made.");
+      if (!said.made) at("problems").replaceChildren(make("p", said.words));
+    }
+    if (tab && said !== null && said.made) tab.location = at("to-book").href;
+    else if (tab) tab.close();
   }
 
   async function end() {
@@ -565,21 +741,25 @@
         say("Only a carry or a pass has a mark at center.");
         return true;
       }
-      // The same key again takes an optional word back.
-      const again = chosen(group) === word && group !== "way_out" && group !== "team";
-      choose(group, again ? "" : word);
       if (group === "way_out") {
-        begin();
-        marksAllowed();
-        rink.focus({ preventScroll: true });
+        wayOut(word);
+        say(NAMES[group] + ": " + word + ".");
+        return true;
       }
+      // The same key again takes an optional word back.
+      const again = chosen(group) === word && group !== "team" && (logging || group !== "strength");
+      choose(group, again ? "" : word);
       if (group === "team") teamChosen();
-      const label = group === "team" ? teamName() : word;
-      say(again ? NAMES[group] + ": not known." : NAMES[group] + ": " + label + ".");
+      say(again ? NAMES[group] + ": not known." : NAMES[group] + ": " + (group === "team" ? teamName() : word) + ".");
+      if (group === "ended") ended(again ? "" : word);
+      if (group === "strength") strong(again ? "" : word);
       return true;
     }
     switch (key) {
       case "u": undo(); return true;
+      case "m": faceoff("won"); return true;
+      case "i": faceoff("lost"); return true;
+      case "/": at("fast").checked = !fast(); sped(); return true;
       case "o": at("game").open = true; at("s-clock").focus(); return true;
       case "p": field("player").focus(); return true;
       case "l": if (logging) field("clock").select(); return logging;
@@ -630,9 +810,22 @@
     }
   }
 
+  // The other team's strength is the other way round.
   function teamChosen() {
     ownTeam = "";
-    ask("setup", { team: chosen("team") });
+    const side = chosen("team");
+    if (editing === null && side !== state.setup.team) {
+      strength = strength === "shorthanded" ? "power play" : strength === "power play" ? "shorthanded" : strength;
+      choose("strength", strength);
+    }
+    state.setup.team = side;
+    ask("setup", { team: side });
+  }
+
+  function sped() {
+    draw();
+    say(fast() ? "At game speed: the video runs on, and how it ended saves." : "The video is held while an exit is logged; Enter saves.");
+    ask("setup", { fast: fast() ? "yes" : "no" });
   }
 
   function flipped() {
@@ -647,6 +840,9 @@
     });
     choose("team", setup.team || "home");
     choose("own_goal", setup.own_goal || "left");
+    at("fast").checked = setup.fast === "yes";
+    const left = setup.clock === undefined ? NaN : seconds(setup.clock);
+    if (isFinite(left)) clock = { left, video: Number(setup.clock_video_s || 0), runs: setup.clock_runs !== "no" };
     teamLabels();
     at("game").open = !(setup.home && setup.away && setup.clock);
   }
@@ -660,10 +856,12 @@
   async function start() {
     const said = await ask("state");
     if (said === null) return;
-    show(said);
     setUp(said.setup);
+    show(said);
+    state.setup.team = chosen("team");
     at("said").textContent = said.opening;
     at("said").hidden = said.opening === "";
+    say(said.opening);
     if (said.video) play("video");
     marksAllowed();
     draw();
@@ -694,9 +892,14 @@
     const said = await ask("setup", { [i.dataset.setup]: i.value.trim() });
     if (said !== null) show(said);
   }));
-  document.querySelectorAll("input[name='way_out']").forEach((r) => r.addEventListener("change", () => { begin(); marksAllowed(); }));
-  document.querySelectorAll("input[name='team']").forEach((r) => r.addEventListener("change", teamChosen));
-  document.querySelectorAll("input[name='own_goal']").forEach((r) => r.addEventListener("change", flipped));
+  const changes = (name, what) => document.querySelectorAll("input[name='" + name + "']").forEach((r) => r.addEventListener("change", () => what(r.value)));
+  changes("way_out", wayOut);
+  changes("ended", ended);
+  changes("strength", strong);
+  document.querySelectorAll("[data-faceoff]").forEach((b) => b.addEventListener("click", () => faceoff(b.dataset.faceoff)));
+  at("fast").addEventListener("change", sped);
+  changes("team", teamChosen);
+  changes("own_goal", flipped);
   for (const name of ["x_m", "y_m", "end_x_m", "end_y_m"]) field(name).addEventListener("input", draw);
   document.addEventListener("keydown", pressed);
   start();

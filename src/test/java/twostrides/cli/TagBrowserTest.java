@@ -3,6 +3,11 @@ package twostrides.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static twostrides.cli.TagPages.click;
+import static twostrides.cli.TagPages.clock;
+import static twostrides.cli.TagPages.keys;
+import static twostrides.cli.TagPages.open;
+import static twostrides.cli.TagPages.rows;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,7 +17,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
-import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
@@ -22,9 +26,6 @@ import twostrides.clips.TestVideo;
 
 /** The page in a real browser: by keys and two clicks, by keyboard alone, and after a crash. */
 class TagBrowserTest {
-
-  /** Metres across the drawing of the rink: 200 ft and a margin of 0.6 m on both sides. */
-  private static final double DRAWN_M = 60.96 + 1.2;
 
   /** Nothing is wider than the page. */
   private static final String FITS =
@@ -37,30 +38,6 @@ class TagBrowserTest {
   /** A minute and a half of video. */
   private Path film() throws IOException {
     return TestVideo.write(dir.resolve("game.mp4"), 90, 5);
-  }
-
-  private static void keys(Browser b, CharSequence... keys) {
-    new Actions(b.driver()).sendKeys(keys).perform();
-  }
-
-  private static void open(Browser b, TagProcess p) throws InterruptedException {
-    b.driver().get(p.address().toString());
-    b.await("return document.getElementById('sheet').textContent.endsWith('.csv')");
-  }
-
-  private static void rows(Browser b, int n) throws InterruptedException {
-    b.await("return document.querySelectorAll('#rows tr').length === " + n);
-  }
-
-  /** Clicks a place on the rink, in the frame of a team whose own goal is at the left. */
-  private static void click(Browser b, double x, double y) {
-    WebElement rink = b.at("rink");
-    Dimension size = rink.getSize();
-    double scale = size.getWidth() / DRAWN_M;
-    new Actions(b.driver())
-        .moveToElement(rink, (int) Math.round(x * scale), (int) Math.round(-y * scale))
-        .click()
-        .perform();
   }
 
   private static double number(Browser b, String id) {
@@ -123,10 +100,10 @@ class TagBrowserTest {
       assertTrue(b.text().contains("10 exits brought back"), b.text());
       // 72 s of video after 19:30 was set.
       assertTrue(b.text().contains("P1 18:18"), b.text());
+      // One click makes the book and opens it.
       b.at("book").click();
       b.await("return !document.getElementById('book-link').hidden");
       assertTrue(b.text().contains("10 rows read = 10 rows used + 0 rows set aside."), b.text());
-      b.at("to-book").click();
       List<String> tabs = new ArrayList<>(b.driver().getWindowHandles());
       b.driver().switchTo().window(tabs.get(tabs.size() - 1));
       b.await("return document.querySelector('h1') !== null");
@@ -191,14 +168,6 @@ class TagBrowserTest {
       b.await(
           "return document.getElementById('live').textContent.startsWith('Ended: 1 exit tagged')");
     }
-  }
-
-  private static final String CLOCK_SAID =
-      "return document.getElementById('clock-said').textContent.includes('%s')";
-
-  private static void clock(Browser b, String clock) throws InterruptedException {
-    keys(b, "o", clock, Keys.ENTER);
-    b.await(CLOCK_SAID.formatted(clock));
   }
 
   private static String value(Browser b, String id) {

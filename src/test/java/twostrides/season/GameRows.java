@@ -156,14 +156,14 @@ final class GameRows {
         team,
         c.needed(Columns.OPPONENT),
         when(c, from),
-        new Kill.End(c.count(Columns.PERIOD).orElse(1), from + seconds),
-        seconds,
+        new Kill.End(c.count(Columns.PERIOD).orElse(1), from + seconds, seconds),
         exits.stream()
             .map(Made::as)
             .filter(e -> e.at().team().equals(team))
             .filter(e -> e.at().state().kill().orElse(0) == number)
             .toList(),
-        events);
+        events,
+        true);
   }
 
   GameRecords records(List<Restart> restarts, List<Kill> kills) {

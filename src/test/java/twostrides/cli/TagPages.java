@@ -1,0 +1,48 @@
+package twostrides.cli;
+
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
+import twostrides.browser.Browser;
+
+/** What a person does on the page of the command tag. */
+final class TagPages {
+
+  /** Metres across the drawing of the rink: 200 ft and a margin of 0.6 m on both sides. */
+  private static final double DRAWN_M = 60.96 + 1.2;
+
+  private TagPages() {}
+
+  static void keys(Browser b, CharSequence... keys) {
+    new Actions(b.driver()).sendKeys(keys).perform();
+  }
+
+  static void open(Browser b, TagProcess p) throws InterruptedException {
+    b.driver().get(p.address().toString());
+    b.await("return document.getElementById('sheet').textContent.endsWith('.csv')");
+  }
+
+  static void rows(Browser b, int n) throws InterruptedException {
+    b.await("return document.querySelectorAll('#rows tr').length === " + n);
+  }
+
+  /** Clicks a place on the rink, in the frame of a team whose own goal is at the left. */
+  static void click(Browser b, double x, double y) {
+    WebElement rink = b.at("rink");
+    Dimension size = rink.getSize();
+    double scale = size.getWidth() / DRAWN_M;
+    new Actions(b.driver())
+        .moveToElement(rink, (int) Math.round(x * scale), (int) Math.round(-y * scale))
+        .click()
+        .perform();
+  }
+
+  private static final String CLOCK_SAID =
+      "return document.getElementById('clock-said').textContent.includes('%s')";
+
+  static void clock(Browser b, String clock) throws InterruptedException {
+    keys(b, "o", clock, Keys.ENTER);
+    b.await(CLOCK_SAID.formatted(clock));
+  }
+}
