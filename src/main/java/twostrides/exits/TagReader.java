@@ -77,7 +77,8 @@ public final class TagReader {
     BookRuling ruling = BookRuling.of(book, facts(tag, iced), iced);
     Optional<Release> release = Optional.empty();
     if (at.where().shortOfCenter().isPresent()) {
-      LetGo.Kind kind = way.equals(Optional.of(WayOut.MISSED_PASS)) ? LetGo.Kind.MISSED_PASS : LetGo.Kind.SENT;
+      LetGo.Kind kind =
+          way.equals(Optional.of(WayOut.MISSED_PASS)) ? LetGo.Kind.MISSED_PASS : LetGo.Kind.SENT;
       release =
           Optional.of(
               new Release(

@@ -43,7 +43,8 @@ final class TagTimes {
         teams.add(r.team());
         r.opponent().ifPresent(teams::add);
       }
-      Set<String> homeFirst = new LinkedHashSet<>(game.home().filter(teams::contains).stream().toList());
+      Set<String> homeFirst =
+          new LinkedHashSet<>(game.home().filter(teams::contains).stream().toList());
       homeFirst.addAll(teams);
       homeFirst.forEach(this::stretches);
     }
@@ -79,10 +80,7 @@ final class TagTimes {
   Optional<TaggedExit> faceOffAfter(TaggedExit row) {
     return row.ended().filter(STOPS::contains).isEmpty()
         ? Optional.empty()
-        : after(row).stream()
-            .filter(r -> !r.strengthAlone())
-            .findFirst()
-            .filter(TagTimes::faceOff);
+        : after(row).stream().filter(r -> !r.strengthAlone()).findFirst().filter(TagTimes::faceOff);
   }
 
   /** Whether the team of a row won the face-off that followed. */
@@ -171,12 +169,11 @@ final class TagTimes {
       if (goal || faceOff(r)) {
         events.add(
             new Kill.Event(
-                goal ? Kill.What.GOAL_AGAINST : Kill.What.FACE_OFF,
-                seconds(first, r),
-                r.video()));
+                goal ? Kill.What.GOAL_AGAINST : Kill.What.FACE_OFF, seconds(first, r), r.video()));
       }
     }
-    String opponent = first.team().equals(s.team()) ? first.opponent().orElse("opponent") : first.team();
+    String opponent =
+        first.team().equals(s.team()) ? first.opponent().orElse("opponent") : first.team();
     return new Kill(
         s.number(),
         s.team(),

@@ -75,7 +75,22 @@ public record TaggedExit(
 
   private TaggedExit with(Optional<String> name, OptionalDouble second) {
     return new TaggedExit(
-        period, elapsed, team, opponent, name, wayOut, atCenter, strength, netEmpty, place, ended,
-        end, faceOffWon, pressure, second, sheet, line);
+        period,
+        elapsed,
+        team,
+        opponent,
+        name,
+        wayOut,
+        atCenter,
+        strength,
+        netEmpty,
+        place,
+        ended,
+        end,
+        faceOffWon,
+        pressure,
+        second,
+        sheet,
+        line);
   }
 }

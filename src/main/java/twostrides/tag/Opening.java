@@ -48,8 +48,7 @@ final class Opening {
       History history, boolean ours, String stands, TagSheet.Read read, boolean torn) {
     String tail = torn ? " One exit was being saved when the program was stopped: it is not." : "";
     if (!history.begun() || !ours) {
-      return (read.rows().isEmpty() ? "" : count(read.rows()) + " read from the sheet.")
-          + tail;
+      return (read.rows().isEmpty() ? "" : count(read.rows()) + " read from the sheet.") + tail;
     }
     String kept = count(history.rows());
     if (stands.equals(SheetPlace.NONE) && !history.rows().isEmpty()) {

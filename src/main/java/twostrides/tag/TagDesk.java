@@ -31,8 +31,17 @@ public final class TagDesk implements Closeable {
   /** What the page can be set to; words, checked when a row is saved. */
   static final Set<String> SETUP =
       Set.of(
-          "game", "date", "home", "away", "period", "team", "clock", "clock_video_s", "clock_runs",
-          "own_goal", "fast");
+          "game",
+          "date",
+          "home",
+          "away",
+          "period",
+          "team",
+          "clock",
+          "clock_video_s",
+          "clock_runs",
+          "own_goal",
+          "fast");
 
   private final SheetPlace place;
   private final TagSheet sheet;

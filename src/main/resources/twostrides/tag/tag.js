@@ -56,7 +56,8 @@
   let began = 0; // when the key of the way out was pressed
   let way = ""; // that way out
   let clock = null; // what the game clock showed at a second of the video, and whether it runs
-  let strength = ""; // of the chosen team, from the last key on
+  let strength = ""; // from the last key on, of the team of strongSide
+  let strongSide = "home";
   let queue = Promise.resolve(); // what is being saved, one after the other
   const steps = []; // what U takes back: whether a row was saved, and the clock before it
   let cross = { ...START };
@@ -400,8 +401,8 @@
     queue = queue.then(async () => {
       const step = steps.pop();
       if (step && !step.row) {
-        at("undo").disabled = !state.canUndo && steps.length === 0;
         await clockIs(step.clock);
+        clockSaid();
         say("Undone: the clock is " + (clock === null ? "not set" : "as it was") + ".");
         return;
       }
@@ -454,17 +455,24 @@
       return;
     }
     at("s-clock").removeAttribute("aria-invalid");
-    const before = clock;
-    await ask("setup", { period: at("s-period").value });
-    const said = await clockIs({ left: seconds(typed), video: hasVideo() ? video.currentTime : 0, runs: true });
-    if (said === null) return;
-    steps.push({ row: false, clock: before });
-    show(said);
-    if (logging && editing === null) field("clock").value = clockNow();
+    steps.push({ row: false, clock });
+    // The next key is a command already, before the program has answered.
     at("s-clock").value = "";
     at("game").open = teamName() === "";
     at("desk").focus({ preventScroll: true });
-    say("Clock set: " + typed + " at " + minutes(clock.video) + " of the video.");
+    say("Clock set: " + typed + (hasVideo() ? " at " + minutes(video.currentTime) + " of the video." : "."));
+    const answered = clockIs({ left: seconds(typed), video: hasVideo() ? video.currentTime : 0, runs: true });
+    if (logging && editing === null) field("clock").value = clockNow();
+    clockSaid();
+    await answered;
+    await ask("setup", { period: at("s-period").value });
+  }
+
+  function clockSaid() {
+    at("undo").disabled = !state.canUndo && steps.length === 0;
+    if (clock === null) return;
+    at("clock-said").textContent = "Clock set: " + minutes(clock.left) + " at " + minutes(clock.video)
+      + " of the video. It runs with the video, and stands from a whistle (A, S, G, H) to a face-off (M, I).";
   }
 
   function tick() {
@@ -584,7 +592,6 @@
     at("sheet").textContent = said.sheet;
     at("warning").textContent = said.warning;
     at("warning").hidden = said.warning === "";
-    at("undo").disabled = !said.canUndo && steps.length === 0;
     at("count").textContent = said.rows.length === 0 ? "Nothing yet." : count(said.rows) + " saved in " + said.sheet + ", the newest first.";
     const players = at("players");
     clear(players);
@@ -596,10 +603,7 @@
     const rows = at("rows");
     clear(rows);
     for (const row of [...said.rows].reverse()) rows.appendChild(line(row));
-    if (clock !== null) {
-      at("clock-said").textContent = "Clock set: " + minutes(clock.left) + " at " + minutes(clock.video)
-        + " of the video. It runs with the video, and stands from a whistle (A, S, G, H) to a face-off (M, I).";
-    }
+    clockSaid();
     tick();
   }
 
@@ -814,11 +818,11 @@
   function teamChosen() {
     ownTeam = "";
     const side = chosen("team");
-    if (editing === null && side !== state.setup.team) {
+    if (editing === null && side !== strongSide) {
       strength = strength === "shorthanded" ? "power play" : strength === "power play" ? "shorthanded" : strength;
       choose("strength", strength);
+      strongSide = side;
     }
-    state.setup.team = side;
     ask("setup", { team: side });
   }
 
@@ -858,7 +862,7 @@
     if (said === null) return;
     setUp(said.setup);
     show(said);
-    state.setup.team = chosen("team");
+    strongSide = chosen("team");
     at("said").textContent = said.opening;
     at("said").hidden = said.opening === "";
     say(said.opening);

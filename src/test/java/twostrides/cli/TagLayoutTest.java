@@ -39,7 +39,13 @@ class TagLayoutTest {
   private TagProcess program() throws Exception {
     Path film = TestVideo.write(dir.resolve("game.mp4"), 30, 5);
     return TagProcess.start(
-        dir.resolve("tags.csv"), "--home", "Herons", "--away", "Wolves", "--video", film.toString());
+        dir.resolve("tags.csv"),
+        "--home",
+        "Herons",
+        "--away",
+        "Wolves",
+        "--video",
+        film.toString());
   }
 
   /** Saved, undone and what is wrong, wherever the page is scrolled to. */
@@ -60,7 +66,7 @@ class TagLayoutTest {
         rows(b, 0);
         assertTrue(b.at("live").getText().startsWith("Undone: "), b.at("live").getText());
         seen(b, "live");
-        for (String field : new String[] {"clock", "x_m", "period"}) {
+        for (String field : new String[] {"clock", "video_s"}) {
           keys(b, "3");
           b.ask("document.getElementById('f-' + arguments[0]).value = 'nowhere'", field);
           b.ask("scrollTo(0, " + end + ")");
@@ -94,9 +100,7 @@ class TagLayoutTest {
         seen(b, id);
       }
       b.size(820, 800);
-      b.driver()
-          .findElement(By.cssSelector("input[name='way_out'][value='kept in']"))
-          .click();
+      b.driver().findElement(By.cssSelector("input[name='way_out'][value='kept in']")).click();
       seen(b, "video");
       b.ask("document.getElementById('g-net_empty').scrollIntoView()");
       seen(b, "video");

@@ -41,7 +41,13 @@ class TagLiveTest {
   private TagProcess program(int seconds) throws Exception {
     Path film = TestVideo.write(dir.resolve("game.mp4"), seconds, 5);
     return TagProcess.start(
-        dir.resolve("tags.csv"), "--home", "Herons", "--away", "Wolves", "--video", film.toString());
+        dir.resolve("tags.csv"),
+        "--home",
+        "Herons",
+        "--away",
+        "Wolves",
+        "--video",
+        film.toString());
   }
 
   private static Browser tagging(TagProcess p, int width, int height) throws Exception {
@@ -55,7 +61,8 @@ class TagLiveTest {
 
   /** The page saves while the next key is pressed. */
   private static void saved(Browser b, String words) throws InterruptedException {
-    b.await("return document.getElementById('live').textContent.startsWith('Saved: " + words + "')");
+    b.await(
+        "return document.getElementById('live').textContent.startsWith('Saved: " + words + "')");
   }
 
   private static String played(int second) {
@@ -64,7 +71,8 @@ class TagLiveTest {
 
   /** A row of the sheet as the script meant it. */
   private static String row(int at, int clockOf, String... cells) {
-    List<String> all = new ArrayList<>(List.of("", "", "Herons", "Wolves", "1", played(clockOf)));
+    List<String> all =
+        new ArrayList<>(List.of("\"\"", "", "Herons", "Wolves", "1", played(clockOf)));
     all.addAll(List.of(cells));
     all.addAll(List.of("", at + ".0", ""));
     return String.join(",", all);
@@ -77,8 +85,8 @@ class TagLiveTest {
 
   /**
    * Sixty exits of a period, with the icings, face-offs and kills between them, in one pass: every
-   * row stands in the sheet to the letter. The video stands where it is sent, so that each second is
-   * known.
+   * row stands in the sheet to the letter. The video stands where it is sent, so that each second
+   * is known.
    */
   @Test
   void sixtyExitsArriveToTheLetter() throws Exception {
@@ -94,13 +102,28 @@ class TagLiveTest {
           // A kill: a key when it begins, a key when it is over.
           keys(b, "j", i == 30 ? "b" : "v");
           expected.add(
-              row(at, at - stood, "Herons", "", "", "", "", i == 30 ? "shorthanded" : "even", "",
-                  "", "", "", "", "", ""));
+              row(
+                  at,
+                  at - stood,
+                  "Herons",
+                  "",
+                  "",
+                  "",
+                  "",
+                  i == 30 ? "shorthanded" : "even",
+                  "",
+                  "",
+                  "",
+                  "",
+                  "",
+                  "",
+                  ""));
         }
         int way = i % 6;
         boolean marked = way < 2;
         int end = (i / 2) % 6;
-        String strength = i < 30 ? "" : i >= 36 ? "even" : team.equals("Wolves") ? "power play" : "shorthanded";
+        String strength =
+            i < 30 ? "" : i >= 36 ? "even" : team.equals("Wolves") ? "power play" : "shorthanded";
         keys(b, team.equals("Wolves") ? "k" : "j");
         keys(b, String.valueOf(way + 1));
         if (marked) {
@@ -108,14 +131,42 @@ class TagLiveTest {
         }
         keys(b, "asdfgh".substring(end, end + 1));
         expected.add(
-            row(at, at - stood, team, "", "", WAYS.get(way), marked ? CENTER.get(i % 5) : "",
-                strength, "", "", "", ENDS.get(end), "", "", ""));
+            row(
+                at,
+                at - stood,
+                team,
+                "",
+                "",
+                WAYS.get(way),
+                marked ? CENTER.get(i % 5) : "",
+                strength,
+                "",
+                "",
+                "",
+                ENDS.get(end),
+                "",
+                "",
+                ""));
         if (end < 2 || end > 3) {
           // The whistle stopped the clock; four seconds later the puck is dropped.
           at(b, at + 4);
           keys(b, i % 4 == 0 ? "m" : "i");
           expected.add(
-              row(at + 4, at - stood, team, "", "", "", "", "", "", "", "", "", "", "",
+              row(
+                  at + 4,
+                  at - stood,
+                  team,
+                  "",
+                  "",
+                  "",
+                  "",
+                  "",
+                  "",
+                  "",
+                  "",
+                  "",
+                  "",
+                  "",
                   i % 4 == 0 ? "won" : "lost"));
           stood += 4;
         }
@@ -136,7 +187,8 @@ class TagLiveTest {
             "--out",
             book.toString());
     assertEquals(0, code, out.toString());
-    assertTrue(out.toString().contains("60 exit attempts, 20 defensive-zone face-offs."), out.toString());
+    assertTrue(
+        out.toString().contains("60 exit attempts, 20 defensive-zone face-offs."), out.toString());
     List<String> kills = Files.readAllLines(book.resolve("data/kills.csv"));
     assertEquals(2, kills.size(), "the header and one kill");
   }
@@ -157,7 +209,9 @@ class TagLiveTest {
       rows(b, 10);
       double each = (System.nanoTime() - begun) / 10e9;
       System.out.printf(Locale.ROOT, "An exit in three keys at double speed: %.2f s%n", each);
-      assertEquals("0 2", b.ask("return window.paused + ' ' + document.getElementById('video').playbackRate"));
+      assertEquals(
+          "0 2",
+          b.ask("return window.paused + ' ' + document.getElementById('video').playbackRate"));
       assertTrue(each < 24, "a period of 50 exits at double speed leaves 12 s an exit: " + each);
     }
   }
@@ -180,7 +234,8 @@ class TagLiveTest {
       keys(b, "b");
       saved(b, "19:40, Herons, shorthanded.");
       keys(b, "k");
-      assertEquals("true", b.ask("return document.querySelector('[value=\"power play\"]').checked"));
+      assertEquals(
+          "true", b.ask("return document.querySelector('[value=\"power play\"]').checked"));
       keys(b, "j", "4");
       keys(b, "u");
       assertEquals("Discarded; nothing was saved.", b.at("live").getText());
@@ -193,7 +248,8 @@ class TagLiveTest {
       rows(b, 0);
       b.await("return document.getElementById('now').textContent.endsWith('clock 19:20')");
       keys(b, "u");
-      b.await("return document.getElementById('live').textContent === 'Undone: the clock is not set.'");
+      b.await(
+          "return document.getElementById('live').textContent === 'Undone: the clock is not set.'");
     }
   }
 
@@ -207,12 +263,16 @@ class TagLiveTest {
       keys(b, "5", "f");
       rows(b, 2);
       List<String> ways =
-          Files.readAllLines(dir.resolve("tags.csv")).stream().map(l -> l.split(",", -1)[9]).toList();
+          Files.readAllLines(dir.resolve("tags.csv")).stream()
+              .map(l -> l.split(",", -1)[9])
+              .toList();
       assertEquals(List.of("way_out", "pass", "missed pass"), ways);
     }
   }
 
-  /** By touch on a tablet: three taps an exit, one of them the place, and the page does not move. */
+  /**
+   * By touch on a tablet: three taps an exit, one of them the place, and the page does not move.
+   */
   @Test
   void threeTapsOnATablet() throws Exception {
     try (TagProcess p = program(60);
