@@ -189,15 +189,15 @@ class TagBrowserTest {
       keys(b, "3", Keys.ENTER);
       rows(b, 1);
       assertTrue(b.at("live").getText().startsWith("Saved: 13:07, Herons, chip."));
-      assertTrue(Files.readString(sheet).endsWith(",Herons,,,chip,,,,,,,,,,,\n"));
+      assertTrue(Files.readString(sheet).endsWith(",Herons,,,chip,,,,,,,,,,,,\n"));
       // A cross that is moved is a place, and the next one waits anew.
       keys(b, "3", Keys.ARROW_RIGHT, Keys.ENTER, Keys.ENTER);
       rows(b, 2);
-      assertTrue(Files.readString(sheet).endsWith(",chip,,,,-14.5,0.0,,,,,,\n"));
+      assertTrue(Files.readString(sheet).endsWith(",chip,,,,-14.5,0.0,,,,,,,\n"));
       // A place that is taken back waits to be moved again.
       keys(b, "3", Keys.ARROW_RIGHT, Keys.ENTER, Keys.BACK_SPACE, Keys.ENTER);
       rows(b, 3);
-      assertTrue(Files.readString(sheet).endsWith(",Herons,,,chip,,,,,,,,,,,\n"));
+      assertTrue(Files.readString(sheet).endsWith(",Herons,,,chip,,,,,,,,,,,,\n"));
     }
   }
 
