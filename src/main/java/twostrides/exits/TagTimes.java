@@ -61,19 +61,9 @@ final class TagTimes {
 
   /** The rows of its period after a row. */
   private List<TaggedExit> after(TaggedExit row) {
-    return rows.subList(index(row) + 1, rows.size()).stream()
+    return rows.subList(rows.indexOf(row) + 1, rows.size()).stream()
         .filter(r -> r.period() == row.period())
         .toList();
-  }
-
-  /** Rows are compared as objects: two may say the same. */
-  private int index(TaggedExit row) {
-    for (int i = 0; i < rows.size(); i++) {
-      if (rows.get(i) == row) {
-        return i;
-      }
-    }
-    throw new IllegalArgumentException("a row of another game");
   }
 
   /** The row of the face-off that followed an own-zone restart, with no play in between. */
@@ -129,7 +119,7 @@ final class TagTimes {
 
   /** The number of the kill that a row lies in. */
   OptionalInt killOf(TaggedExit row) {
-    int i = index(row);
+    int i = rows.indexOf(row);
     return stretches.stream()
         .filter(s -> s.team().equals(row.team()) && s.first() <= i && i < s.end())
         .mapToInt(Stretch::number)
@@ -138,9 +128,10 @@ final class TagTimes {
 
   /** Seconds since the row's team was last shown shorthanded in the period; 0 while it is. */
   OptionalDouble sinceShorthanded(TaggedExit row) {
+    int i = rows.indexOf(row);
     return stretches.stream()
-        .filter(s -> s.team().equals(row.team()) && s.first() <= index(row))
-        .map(s -> rows.get(Math.min(s.end() - 1, index(row))))
+        .filter(s -> s.team().equals(row.team()) && s.first() <= i)
+        .map(s -> rows.get(Math.min(s.end() - 1, i)))
         .filter(r -> r.period() == row.period())
         .mapToDouble(r -> row.elapsed() - r.elapsed())
         .min();
