@@ -49,7 +49,7 @@ public final class LeagueBenchmark {
     LeagueBenchmark benchmark =
         new LeagueBenchmark(
             Path.of(args[0]), Integer.parseInt(args[3]), options, "Glasswater Herons");
-    String load = load();
+    String load = Page.load();
     int most = Arrays.stream(sizes).max().orElseThrow();
     Path season = benchmark.season(most);
     for (int size : sizes) {
@@ -179,31 +179,11 @@ public final class LeagueBenchmark {
   private String text(String load) throws IOException {
     return String.format(
             Locale.ROOT,
-            "Medians of %d, in turn, each a process of its own; least and most in brackets. %s; %d"
-                + " cores, %d GB; Java %s; processes waiting: %s before, %s after.%n%n",
-            turns,
-            about("/proc/cpuinfo", "model name"),
-            Runtime.getRuntime().availableProcessors(),
-            Long.parseLong(about("/proc/meminfo", "MemTotal").replaceAll("\\D", "")) >> 20,
-            System.getProperty("java.version"),
-            load,
-            load())
-        + "| games | rows | what | s by the clock | of the query | processor s | of the query's |"
+            "Medians of %d, in turn, each a process of its own; least and most in brackets. ",
+            turns)
+        + Page.machine(load)
+        + "\n\n| games | rows | what | s by the clock | of the query | processor s | of the query's |"
         + " peak MB |\n|---|---|---|---|---|---|---|---|\n"
         + table;
-  }
-
-  private static String about(String file, String key) throws IOException {
-    try (Stream<String> lines = Files.lines(Path.of(file))) {
-      return lines
-          .filter(line -> line.startsWith(key))
-          .map(line -> line.substring(line.indexOf(':') + 1).strip())
-          .findFirst()
-          .orElse("0");
-    }
-  }
-
-  private static String load() throws IOException {
-    return Files.readString(Path.of("/proc/loadavg")).split(" ", 2)[0];
   }
 }

@@ -31,6 +31,7 @@ public final class TrackingBenchmark {
     try (Stream<Path> files = Files.list(Path.of(args[2]))) {
       sheets = files.filter(f -> f.toString().endsWith(".csv")).sorted().toList();
     }
+    String load = Page.load();
     StringBuilder table = new StringBuilder();
     table.append("| games | tracking rows | heap at most, MB | s by the clock | processor s |");
     table.append(" peak MB |\n|---|---|---|---|---|---|\n");
@@ -73,6 +74,6 @@ public final class TrackingBenchmark {
         System.out.print(table);
       }
     }
-    Page.put(Path.of(args[1]), "tracking", table.toString());
+    Page.put(Path.of(args[1]), "tracking", Page.machine(load) + "\n\n" + table);
   }
 }
