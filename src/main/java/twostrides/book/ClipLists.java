@@ -188,7 +188,7 @@ final class ClipLists {
   private String xspf(List<Clip> clips) throws IOException {
     StringWriter out = new StringWriter();
     try {
-      XMLStreamWriter xml = XMLOutputFactory.newFactory().createXMLStreamWriter(out);
+      XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out);
       xml.writeStartDocument("UTF-8", "1.0");
       xml.writeCharacters("\n");
       xml.setDefaultNamespace(XSPF);

@@ -22,7 +22,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
-import tech.tablesaw.api.Table;
 import twostrides.book.chart.ReleaseDiagram;
 import twostrides.findings.Comparison;
 import twostrides.findings.FaceOffAfter;
@@ -45,7 +44,6 @@ import twostrides.rink.Rink;
 import twostrides.season.Columns;
 import twostrides.season.Flag;
 import twostrides.season.Rows;
-import twostrides.season.TableFile;
 
 /**
  * Writes the review book: a folder that opens from disk with no network. Pages do not depend on
@@ -91,7 +89,7 @@ public final class ReviewBook {
   }
 
   /**
-   * Writes pages, pictures and tables.
+   * Writes pages and pictures.
    *
    * @param out folder, which exists
    * @param review what to show
@@ -109,12 +107,8 @@ public final class ReviewBook {
       Imprint imprint,
       BiConsumer<Integer, Integer> progress)
       throws IOException {
-    for (String folder :
-        List.of("data", "teams", "players", "sheets", "clips/players", "clips/sheets")) {
+    for (String folder : List.of("teams", "players", "sheets", "clips/players", "clips/sheets")) {
       Files.createDirectories(out.resolve(folder));
-    }
-    for (Table t : review.season().tables()) {
-      TableFile.write(t, out.resolve("data").resolve(t.name() + ".csv"));
     }
     for (String own : List.of("book.css", "chart.css", "icon.svg", "compare.js")) {
       Files.writeString(out.resolve(own), resource(own), StandardCharsets.UTF_8);

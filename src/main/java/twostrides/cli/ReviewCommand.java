@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -34,6 +35,9 @@ import twostrides.race.TravelBound;
 import twostrides.rulebook.IcingBook;
 import twostrides.season.Columns;
 import twostrides.season.Evidence;
+import twostrides.season.Flag;
+import twostrides.season.Season;
+import twostrides.season.TableFile;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SetAside;
 import twostrides.sheet.SheetException;
@@ -125,6 +129,13 @@ final class ReviewCommand implements Callable<Integer> {
   boolean png;
 
   @Option(
+      names = "--tables-only",
+      description =
+          "Writes the tables of the data folder and run.json, and no pages: for a whole league, or"
+              + " for programs of your own.")
+  boolean tablesOnly;
+
+  @Option(
       names = "--goal-prior",
       paramLabel = "N",
       defaultValue = "400",
@@ -192,6 +203,10 @@ final class ReviewCommand implements Callable<Integer> {
               + (int) NumberSettings.MOST_GOAL_PRIOR_WEIGHT
               + ".");
     }
+    if (tablesOnly && png) {
+      throw new ParameterException(
+          spec.commandLine(), "--png: --tables-only draws nothing; leave one of the two out.");
+    }
     Optional<String> wrong = tracking.wrong().or(clicked::wrong);
     if (wrong.isPresent()) {
       throw new ParameterException(spec.commandLine(), wrong.get());
@@ -233,26 +248,30 @@ final class ReviewCommand implements Callable<Integer> {
             race(),
             TravelBound.DEFAULT);
     try (OutputFolder folder = OutputFolder.at(out, SheetFiles.onDisk(inputs))) {
-      twostrides.season.Season all =
-          twostrides.season.Season.of(
+      Season all =
+          Season.of(
               noNames ? Anonymous.games(season.games()) : season.games(),
               noNames ? Anonymous.tagged(season.tagged()) : season.tagged(),
               settings,
               tracked.and(clicked));
-      SeasonReview review = Reviewer.review(all, whose(all));
-      ReviewBook.write(
-          folder.writing(),
-          review,
-          new NumberSettings(window, seed, goalPriorWeight),
-          season.rink(),
-          new Imprint(
-              Main.version(),
-              Books.note(byDate),
-              sum(season) + video.foot() + clicked.foot(),
-              new BookOptions(videoName, png)),
-          (n, total) -> progress.step("writing pages", n, total));
-      progress.done();
-      video.write(folder.writing().resolve("data"));
+      Optional<String> whose = whose(all);
+      Path tables = folder.writing().resolve("data");
+      TableFile.write(all.tables(), tables);
+      video.write(tables);
+      if (!tablesOnly) {
+        ReviewBook.write(
+            folder.writing(),
+            Reviewer.review(all, whose),
+            new NumberSettings(window, seed, goalPriorWeight),
+            season.rink(),
+            new Imprint(
+                Main.version(),
+                Books.note(byDate),
+                sum(season) + video.foot() + clicked.foot(),
+                new BookOptions(videoName, png)),
+            (n, total) -> progress.step("writing pages", n, total));
+        progress.done();
+      }
       List<DoubtfulRow> setAside =
           Stream.of(season.setAside(), sync.setAside(), tracked.setAside(), clicked.setAside())
               .flatMap(List::stream)
@@ -274,14 +293,14 @@ final class ReviewCommand implements Callable<Integer> {
           tracking.syncReach,
           clicked.error);
       Path written = folder.finish();
-      tell(console, season, review, tracked, video, written, byDate, played.rinkLine(asRead));
+      tell(console, season, all, tracked, video, written, byDate, played.rinkLine(asRead));
     }
     return Main.DONE;
   }
 
   /** Everything the run read: the sheets, the map if there is one, and tracking. */
   /** The team that was asked for; refused where no sheet has it. */
-  private Optional<String> whose(twostrides.season.Season all) {
+  private Optional<String> whose(Season all) {
     Set<String> teams = Reviewer.teams(all);
     if (team != null && !teams.contains(team)) {
       throw new ParameterException(
@@ -309,7 +328,7 @@ final class ReviewCommand implements Callable<Integer> {
   private void tell(
       PrintWriter console,
       SheetsRead season,
-      SeasonReview review,
+      Season all,
       TrackedSkaters tracked,
       VideoReport video,
       Path book,
@@ -322,38 +341,48 @@ final class ReviewCommand implements Callable<Integer> {
         MOST_PROBLEMS,
         "; all of them: " + book.resolve("set-aside").resolve(SetAside.PROBLEMS));
     console.println(
-        Sheets.count(review.games(), "game")
+        Sheets.count(Reviewer.games(all), "game")
             + ", "
-            + Sheets.count(review.season().exits().rowCount(), "exit attempt")
+            + Sheets.count(all.exits().rowCount(), "exit attempt")
             + ", "
-            + Sheets.count(review.restarts().size(), "defensive-zone face-off")
+            + Sheets.count(
+                number(all.restartRecords(), SeasonReview::own), "defensive-zone face-off")
             + ".");
     console.println(books.line(rules));
     console.println(rink);
     console.println(
-        Sheets.count(review.flagged().size(), "release")
+        Sheets.count(number(all.flagRecords(), Flag::flagged), "release")
             + " flagged, "
-            + review.toLookAt().size()
+            + number(all.flagRecords(), Flag::toLookAt)
             + " to look at without a verdict, of "
-            + review.flags().size()
-            + " that an defensive-zone face-off followed (flags.html).");
-    manpower(console, review.season().manpowerDisagrees());
+            + all.flagRecords().size()
+            + " that a defensive-zone face-off followed ("
+            + (tablesOnly ? "data/flags.csv" : "flags.html")
+            + ").");
+    manpower(console, all.manpowerDisagrees());
     video.report(console, MOST_PROBLEMS, book.resolve("set-aside"));
     tracked.report(console, MOST_TRACKING_PROBLEMS, book.resolve("set-aside"));
     clicked.report(console, MOST_TRACKING_PROBLEMS, book.resolve("set-aside"));
-    evidence(console, review);
+    evidence(console, all);
     if (noNames && !(season.setAside().isEmpty() && clicked.setAside().isEmpty())) {
       console.println(
           "The rows in "
               + book.resolve("set-aside")
               + " stand in their own words, names included: leave that folder out when you pass the book on.");
     }
-    console.println("Open this page: " + book.resolve("index.html"));
+    console.println(
+        tablesOnly
+            ? "The tables are in this folder: " + book.resolve("data")
+            : "Open this page: " + book.resolve("index.html"));
+  }
+
+  private static <T> int number(List<T> records, Predicate<T> which) {
+    return (int) records.stream().filter(which).count();
   }
 
   /** On what the chances rest, the best first. */
-  private static void evidence(PrintWriter console, SeasonReview review) {
-    StringColumn evidence = review.season().releases().stringColumn(Columns.EVIDENCE);
+  private static void evidence(PrintWriter console, Season all) {
+    StringColumn evidence = all.releases().stringColumn(Columns.EVIDENCE);
     List<String> counts =
         Arrays.stream(Evidence.values())
             .filter(e -> evidence.countOccurrences(e.word()) > 0)

@@ -20,6 +20,9 @@ final class OnIceNames {
   /** Name by team and number; an empty name for a number that two players wear. */
   private final Map<String, Map<String, String>> names;
 
+  /** Lists by team and as written: a line-up stands in row after row. */
+  private final Map<String, Map<List<String>, List<String>>> lists = new HashMap<>();
+
   private OnIceNames(Map<String, Map<String, String>> names) {
     this.names = names;
   }
@@ -49,7 +52,9 @@ final class OnIceNames {
    */
   List<String> of(String team, List<String> listed) {
     Map<String, String> known = names.getOrDefault(team, Map.of());
-    return listed.stream().map(n -> name(known, n)).sorted().toList();
+    return lists
+        .computeIfAbsent(team, t -> new HashMap<>())
+        .computeIfAbsent(listed, l -> l.stream().map(n -> name(known, n)).sorted().toList());
   }
 
   private static String name(Map<String, String> known, String written) {

@@ -82,6 +82,15 @@ public final class Reviewer {
     return new Reviewer(season).gamesOfTeam.keySet();
   }
 
+  /**
+   * How many games have an exit attempt or a release.
+   *
+   * @param season the season
+   */
+  public static int games(Season season) {
+    return new Reviewer(season).games.size();
+  }
+
   private SeasonReview review(Optional<String> team) {
     Optional<String> ours = team.or(this::mostFrequent);
     Map<Who, Profile> players = players();

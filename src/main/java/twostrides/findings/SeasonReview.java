@@ -66,7 +66,7 @@ public record SeasonReview(
   }
 
   /** Whether the team of the zone had the puck last: its own restart. */
-  static boolean own(Restart r) {
+  public static boolean own(Restart r) {
     return r.ownLast().orElse(false);
   }
 

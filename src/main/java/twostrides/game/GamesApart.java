@@ -64,12 +64,12 @@ final class GamesApart {
 
   /** How often something is said, in the order of the sheet; slips do not count. */
   private Map<String, Integer> often(Function<ReadRow<PlayRow>, Optional<String>> what) {
+    Map<String, Integer> written = new LinkedHashMap<>();
+    rows.forEach(r -> what.apply(r).ifPresent(w -> written.merge(w, 1, Integer::sum)));
     Map<String, Integer> counts = new LinkedHashMap<>();
     Map<String, String> spelling = new LinkedHashMap<>();
-    for (ReadRow<PlayRow> r : rows) {
-      what.apply(r)
-          .ifPresent(w -> counts.merge(spelling.computeIfAbsent(key(w), k -> w), 1, Integer::sum));
-    }
+    written.forEach(
+        (w, n) -> counts.merge(spelling.computeIfAbsent(key(w), k -> w), n, Integer::sum));
     counts.values().removeIf(n -> n < LEAST_ROWS || n < LEAST_SHARE * rows.size());
     return counts;
   }

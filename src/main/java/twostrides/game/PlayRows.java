@@ -3,6 +3,7 @@ package twostrides.game;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,9 @@ final class PlayRows {
   private final List<DoubtfulRow> doubtful;
   private final Collection<Mend> mends;
 
+  /** What row after row says of the game, its teams and players: kept once. */
+  private final Map<Object, Object> said = new HashMap<>();
+
   PlayRows(
       Frame frame,
       TeamWords words,
@@ -48,6 +52,11 @@ final class PlayRows {
     this.fallbackGame = fallbackGame;
     this.doubtful = doubtful;
     this.mends = mends;
+  }
+
+  @SuppressWarnings("unchecked")
+  private <T> T once(T value) {
+    return (T) said.computeIfAbsent(value, v -> v);
   }
 
   private static Map<String, Boolean> venue() {
@@ -111,22 +120,22 @@ final class PlayRows {
         new PlayRow(
             p,
             elapsed.orElseThrow(),
-            team,
-            in.id(SheetForms.PLAYER),
-            in.id(SheetForms.OTHER_PLAYER),
+            once(team),
+            once(in.id(SheetForms.PLAYER)),
+            once(in.id(SheetForms.OTHER_PLAYER)),
             action.orElseThrow(),
             outcome,
             place,
             target,
-            manpower,
+            once(manpower),
             stop,
             penalty,
             minutes,
             in.id(SheetForms.SERVED_BY),
             pressure,
             skaters,
-            ownOnIce,
-            opponentOnIce,
+            once(ownOnIce),
+            once(opponentOnIce),
             video,
             sheetName,
             source.line());
@@ -134,8 +143,8 @@ final class PlayRows {
         new ReadRow.AboutGame(
             date, teams.home(), teams.away(), in.clockDecimals(), in.placeDecimals(), endsSaid);
     mends.addAll(in.mends());
-    return Optional.of(
-        new ReadRow<>(source, in.text(SheetForms.GAME).orElse(fallbackGame), about, row));
+    String game = in.text(SheetForms.GAME).orElse(fallbackGame);
+    return Optional.of(new ReadRow<>(source, once(game), once(about), row));
   }
 
   private record Teams(Optional<String> home, Optional<String> away) {}

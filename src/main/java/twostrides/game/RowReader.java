@@ -122,6 +122,9 @@ public final class RowReader {
   }
 
   private String withoutDecimal(String id) {
+    if (id.indexOf('.') < 0) {
+      return id;
+    }
     Matcher m = DECIMAL_ID.matcher(id);
     if (!m.matches()) {
       return id;

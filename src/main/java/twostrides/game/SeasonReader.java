@@ -12,7 +12,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import twostrides.sheet.DoubtfulRow;
+import twostrides.sheet.FilesRead;
 import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
@@ -29,6 +31,9 @@ public final class SeasonReader {
 
   /** Rows from which on no two games agree in all their clocks and teams by chance. Assumed. */
   private static final int TELLING = 50;
+
+  /** Files that are read at once, and held: enough for any number of processors. Assumed. */
+  private static final int AT_ONCE = 16;
 
   private final SheetMaps maps;
   private final boolean keepGoing;
@@ -116,38 +121,83 @@ public final class SeasonReader {
       List<Path> files, SheetMaps maps, boolean keepGoing, Usual usual, Consumer<Integer> eachFile)
       throws SheetException {
     SeasonReader reader = new SeasonReader(maps, keepGoing, usual);
-    for (int i = 0; i < files.size(); i++) {
-      reader.file(files.get(i));
-      eachFile.accept(i + 1);
+    for (int i = 0; i < files.size(); i += AT_ONCE) {
+      // Read on all threads, taken in order.
+      List<Supplier<Reading>> some =
+          files.subList(i, Math.min(files.size(), i + AT_ONCE)).stream()
+              .map(f -> FilesRead.shared(() -> reader.reading(f)))
+              .toList();
+      int done = i;
+      for (Reading r : some.parallelStream().map(Supplier::get).toList()) {
+        reader.take(r);
+        eachFile.accept(++done);
+      }
     }
     return reader.season();
   }
 
-  private void file(Path file) throws SheetException {
+  /** A file on its way to be taken, in its turn. */
+  private interface Reading {
+    void take() throws SheetException;
+  }
+
+  private void take(Reading reading) throws SheetException {
     try {
-      Optional<SheetMap> map = maps.of(file);
-      SheetMap used = map.isPresent() ? map.get() : plainMapFor(file);
-      Frame frame = Frame.of(used, Frame.View.ACTING_TEAM, usual);
-      Sheet sheet = SheetReader.read(file, used);
-      List<DoubtfulRow> doubtful = new ArrayList<>(sheet.setAside());
-      List<Mend> mended = new ArrayList<>();
-      TeamWords teams = TeamWords.of(used);
-      if (used.schema().equals(SheetForms.TAG)) {
-        TagRows rows = new TagRows(frame, teams, sheet.name(), sheet.stem(), doubtful, mended);
-        take(sheet, tagRows, r -> rows.read(r), frame, t -> When.of(t));
-      } else {
-        PlayRows rows = new PlayRows(frame, teams, sheet.name(), sheet.stem(), doubtful, mended);
-        take(sheet, playRows, r -> rows.read(r), frame, t -> When.of(t));
-      }
-      rowsRead += sheet.rowsRead();
-      setAside.addAll(doubtful);
-      mends.addAll(mended);
+      reading.take();
     } catch (SheetException e) {
       if (!keepGoing) {
         throw e;
       }
       unreadable.add(e);
     }
+  }
+
+  /** Reads a file; it keeps to itself what it finds until it is taken. */
+  private Reading reading(Path file) {
+    try {
+      Optional<SheetMap> map = maps.of(file);
+      Sheet sheet =
+          map.isPresent()
+              ? SheetReader.read(file, map.get())
+              : SheetReader.readPlain(file, SeasonReader::plainMap);
+      SheetMap used = map.orElseGet(() -> plainMap(sheet.headers()));
+      Frame frame = Frame.of(used, Frame.View.ACTING_TEAM, usual);
+      List<DoubtfulRow> doubtful = new ArrayList<>(sheet.setAside());
+      List<Mend> mended = new ArrayList<>();
+      TeamWords teams = TeamWords.of(used);
+      if (used.schema().equals(SheetForms.TAG)) {
+        TagRows rows = new TagRows(frame, teams, sheet.name(), sheet.stem(), doubtful, mended);
+        return taking(sheet, tagRows, all(sheet, rows::read), frame, When::of, doubtful, mended);
+      } else {
+        PlayRows rows = new PlayRows(frame, teams, sheet.name(), sheet.stem(), doubtful, mended);
+        return taking(sheet, playRows, all(sheet, rows::read), frame, When::of, doubtful, mended);
+      }
+    } catch (SheetException e) {
+      return () -> {
+        throw e;
+      };
+    }
+  }
+
+  private static <T> List<ReadRow<T>> all(
+      Sheet sheet, Function<SheetRow, Optional<ReadRow<T>>> reading) {
+    return sheet.rows().stream().map(reading).flatMap(Optional::stream).toList();
+  }
+
+  private <T> Reading taking(
+      Sheet sheet,
+      Map<String, List<ReadRow<T>>> rowsByGame,
+      List<ReadRow<T>> rows,
+      Frame frame,
+      Function<T, When> when,
+      List<DoubtfulRow> doubtful,
+      List<Mend> mended) {
+    return () -> {
+      take(sheet, rowsByGame, rows, frame, when);
+      rowsRead += sheet.rowsRead();
+      setAside.addAll(doubtful);
+      mends.addAll(mended);
+    };
   }
 
   /**
@@ -158,14 +208,12 @@ public final class SeasonReader {
    * @throws SheetException when the file has no readable header
    */
   public static SheetMap plainMapFor(Path file) throws SheetException {
-    boolean tags =
-        SheetReader.headers(file).stream()
-            .anyMatch(h -> h.strip().equalsIgnoreCase(SheetForms.WAY_OUT));
-    return SheetMap.plain(tags ? SheetForms.TAG : SheetForms.PLAY);
+    return plainMap(SheetReader.headers(file));
   }
 
-  private interface Reading<T> {
-    Optional<ReadRow<T>> of(SheetRow row);
+  private static SheetMap plainMap(List<String> headers) {
+    boolean tags = headers.stream().anyMatch(h -> h.strip().equalsIgnoreCase(SheetForms.WAY_OUT));
+    return SheetMap.plain(tags ? SheetForms.TAG : SheetForms.PLAY);
   }
 
   /**
@@ -189,29 +237,29 @@ public final class SeasonReader {
   private <T> void take(
       Sheet sheet,
       Map<String, List<ReadRow<T>>> rowsByGame,
-      Reading<T> reading,
+      List<ReadRow<T>> rows,
       Frame frame,
       Function<T, When> when)
       throws SheetException {
-    List<ReadRow<T>> read = new ArrayList<>();
     Map<String, String> periods = new LinkedHashMap<>();
     Map<String, List<When>> games = new LinkedHashMap<>();
-    for (SheetRow source : sheet.rows()) {
-      Optional<ReadRow<T>> row = reading.of(source);
-      if (row.isPresent()) {
-        ReadRow<T> r = row.get();
-        When at = when.apply(r.row());
-        String period = r.gameId() + ", period " + at.period();
-        if (periods.putIfAbsent(period, source.file()) == null) {
-          refuseKnown(source, period);
+    String game = "";
+    int of = -1;
+    for (ReadRow<T> r : rows) {
+      When at = when.apply(r.row());
+      if (at.period() != of || !r.gameId().equals(game)) {
+        game = r.gameId();
+        of = at.period();
+        String period = game + ", period " + of;
+        if (periods.putIfAbsent(period, r.source().file()) == null) {
+          refuseKnown(r.source(), period);
         }
-        games.computeIfAbsent(r.gameId(), g -> new ArrayList<>()).add(at);
-        read.add(r);
       }
+      games.computeIfAbsent(game, g -> new ArrayList<>()).add(at);
     }
     refuseTwice(sheet, games);
     sheetOfPeriod.putAll(periods);
-    for (ReadRow<T> r : read) {
+    for (ReadRow<T> r : rows) {
       frames.putIfAbsent(r.gameId(), frame);
       rowsByGame.computeIfAbsent(r.gameId(), g -> new ArrayList<>()).add(r);
     }

@@ -3,7 +3,9 @@ package twostrides.season;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
@@ -17,6 +19,27 @@ public final class TableFile {
 
   private TableFile() {}
 
+  /**
+   * Writes tables, each to a file of its name.
+   *
+   * @param tables the tables
+   * @param folder where to; made where it is missing
+   * @throws IOException when a file cannot be written
+   */
+  public static void write(List<Table> tables, Path folder) throws IOException {
+    Files.createDirectories(folder);
+    for (Table t : tables) {
+      write(t, folder.resolve(t.name() + ".csv"));
+    }
+  }
+
+  /**
+   * Writes a table.
+   *
+   * @param table the table
+   * @param file where to
+   * @throws IOException when it cannot be written
+   */
   public static void write(Table table, Path file) throws IOException {
     try (CsvOut out = new CsvOut(file)) {
       out.row(table.columnNames());

@@ -80,12 +80,15 @@ public final class Cell {
    */
   public double number(double min, double max) throws DoubtfulCellException {
     char mark = row.decimalMark();
-    if (isPlain(text, mark) && fits(text.replace(mark, '.'), min, max)) {
-      return Double.parseDouble(text.replace(mark, '.'));
+    if (isPlain(text, mark)) {
+      double number = Double.parseDouble(text.replace(mark, '.'));
+      if (min <= number && number <= max) {
+        return number;
+      }
     }
     String expected = "a number" + range(min, max);
     char other = mark == '.' ? ',' : '.';
-    if (!origin.byMap() && isPlain(text, other) && fits(text.replace(other, '.'), min, max)) {
+    if (!origin.byMap() && fits(other, min, max)) {
       throw doubt(
           expected,
           mark == '.'
@@ -180,13 +183,21 @@ public final class Cell {
         : isDigits(digits.substring(0, at)) && isDigits(digits.substring(at + 1));
   }
 
-  private static boolean fits(String text, double min, double max) {
-    double number = Double.parseDouble(text);
+  private boolean fits(char mark, double min, double max) {
+    if (!isPlain(text, mark)) {
+      return false;
+    }
+    double number = Double.parseDouble(text.replace(mark, '.'));
     return min <= number && number <= max;
   }
 
   private static boolean isDigits(String text) {
-    return !text.isEmpty() && text.chars().allMatch(c -> '0' <= c && c <= '9');
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return !text.isEmpty();
   }
 
   /** The range of a number, words that follow it. */

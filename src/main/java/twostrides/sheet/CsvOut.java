@@ -29,6 +29,9 @@ public final class CsvOut implements Closeable {
           "(^|[;\\t\\r\\n])(?=[ \\u00a0\"]*[=+\\-@\\uff1d\\uff0b\\uff0d\\uff20])"
               + "(?! *[+-]\\d+([.,]\\d+)? *([;\\t\\r\\n]|\\z))");
 
+  /** Signs without which nothing runs. */
+  private static final String RUN_FROM = "=+-@\uff1d\uff0b\uff0d\uff20";
+
   private final CSVPrinter printer;
 
   /**
@@ -76,7 +79,9 @@ public final class CsvOut implements Closeable {
    * @param text untrusted text
    */
   public static String guarded(String text) {
-    return RUNS.matcher(text).replaceAll("$1'");
+    return text.chars().anyMatch(c -> RUN_FROM.indexOf(c) >= 0)
+        ? RUNS.matcher(text).replaceAll("$1'")
+        : text;
   }
 
   @Override

@@ -3,10 +3,10 @@ package twostrides.sheet;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
 /**
@@ -15,12 +15,13 @@ import java.util.function.Supplier;
  * run reads twice, once for its header and once for its rows, or once a game, has to hold the same
  * bytes each time.
  *
- * <p>It belongs to the thread that began it; without one nothing is kept.
+ * <p>It belongs to the thread that began it, and to those that read for it ({@link #shared});
+ * without one nothing is kept.
  */
 public final class FilesRead {
   private static final ThreadLocal<FilesRead> RUN = new ThreadLocal<>();
 
-  private final Map<Path, String> sums = new HashMap<>();
+  private final Map<Path, String> sums = new ConcurrentHashMap<>();
 
   private FilesRead() {}
 
@@ -37,6 +38,24 @@ public final class FilesRead {
     } finally {
       RUN.set(outer);
     }
+  }
+
+  /**
+   * What reads for this thread's run, on whatever thread.
+   *
+   * @param reading what reads
+   */
+  public static <T> Supplier<T> shared(Supplier<T> reading) {
+    FilesRead run = RUN.get();
+    return () -> {
+      FilesRead outer = RUN.get();
+      RUN.set(run);
+      try {
+        return reading.get();
+      } finally {
+        RUN.set(outer);
+      }
+    };
   }
 
   /**

@@ -14,6 +14,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** What the columns of one sheet mean: a map, bound to the sheet's headers. */
 final class Layout {
@@ -26,6 +27,7 @@ final class Layout {
   private final Map<String, ColumnSpec> specs = new HashMap<>();
   private final Map<String, Slot> slots = new LinkedHashMap<>();
   private final IdentityHashMap<Rule, Map<String, Slot>> ruled = new IdentityHashMap<>();
+  private final boolean takes;
 
   /**
    * Binds a map to a sheet.
@@ -63,6 +65,10 @@ final class Layout {
       }
       ruled.put(rule, set);
     }
+    takes =
+        Stream.concat(Stream.of(slots), ruled.values().stream())
+            .flatMap(s -> s.values().stream())
+            .anyMatch(s -> s instanceof Slot.Place p && p.take().isPresent());
     requireColumns(line);
   }
 
@@ -239,6 +245,11 @@ final class Layout {
   /** Where each of our columns is found, those that the sheet or the map can fill. */
   Map<String, Slot> slots() {
     return Collections.unmodifiableMap(slots);
+  }
+
+  /** Whether the map takes a part of some cell. */
+  boolean takes() {
+    return takes;
   }
 
   /** The same for a row: what its rule sets goes before. */

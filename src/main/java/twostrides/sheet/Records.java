@@ -77,9 +77,12 @@ record Records(String file, List<Entry> entries) {
    * NFC): some systems write them as two, and a name would be two players.
    */
   static String composed(String text) {
-    return text.chars().allMatch(c -> c < FIRST_ACCENT)
-        ? text
-        : Normalizer.normalize(text, Normalizer.Form.NFC);
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= FIRST_ACCENT) {
+        return Normalizer.normalize(text, Normalizer.Form.NFC);
+      }
+    }
+    return text;
   }
 
   /** How a sheet's rows are split into cells. */

@@ -68,6 +68,9 @@ final class RowCheck {
   }
 
   private List<Problem> takeProblems(SheetRow row) {
+    if (!layout.takes()) {
+      return List.of();
+    }
     List<Problem> problems = new ArrayList<>();
     layout
         .slots(row)

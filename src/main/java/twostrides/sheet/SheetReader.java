@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Reads a sheet through a map: decodes it, splits it, and gives rows their columns.
@@ -48,7 +49,23 @@ public final class SheetReader {
    *     that is not closed
    */
   public static Sheet read(Path file, SheetMap map) throws SheetException {
-    Records records = split(file, map.file());
+    return read(file, map, split(file, map.file()));
+  }
+
+  /**
+   * Reads a sheet in one of our own formats.
+   *
+   * @param file the sheet
+   * @param mapOf the plain map for its column names
+   * @throws SheetException when it cannot be read at all, as with a map
+   */
+  public static Sheet readPlain(Path file, Function<List<String>, SheetMap> mapOf)
+      throws SheetException {
+    Records records = split(file, FileSettings.PLAIN);
+    return read(file, mapOf.apply(names(records)), records);
+  }
+
+  private static Sheet read(Path file, SheetMap map, Records records) throws SheetException {
     List<String> headers = names(records);
     Records.Entry header = records.entries().get(0);
     Layout layout = new Layout(map, file, headers, header.raw(), header.line());

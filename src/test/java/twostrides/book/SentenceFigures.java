@@ -606,7 +606,7 @@ final class SentenceFigures {
     all.add(
         Want.text(
             count(d.flags.size() - flagged(d) - look, "release")
-                + " short of center that an defensive-zone face-off followed and that are neither flagged nor to be looked at."));
+                + " short of center that a defensive-zone face-off followed and that are neither flagged nor to be looked at."));
   }
 
   private static void rulings(BookRun b, List<Want> all) {

@@ -13,6 +13,7 @@ import twostrides.findings.Reviewer;
 import twostrides.findings.SeasonReview;
 import twostrides.rink.Rink;
 import twostrides.season.Season;
+import twostrides.season.TableFile;
 
 /** Writes books for tests and reads them back. */
 final class Shelf {
@@ -37,6 +38,7 @@ final class Shelf {
 
   static void write(Path out, Season season) throws IOException {
     Files.createDirectories(out);
+    TableFile.write(season.tables(), out.resolve("data"));
     SeasonReview review = Reviewer.review(season);
     ReviewBook.write(
         out,
