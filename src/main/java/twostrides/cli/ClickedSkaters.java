@@ -95,6 +95,15 @@ final class ClickedSkaters implements SkatersAtRelease {
     }
   }
 
+  /** The same settings with another sheet, in our own columns, and nothing else. */
+  ClickedSkaters of(Path sheet, SheetsRead season) throws SheetException {
+    ClickedSkaters other = new ClickedSkaters();
+    other.names = List.of(sheet.toString());
+    other.error = error;
+    other.read(season);
+    return other;
+  }
+
   @Override
   public List<Around> at(Release release) {
     When when = release.at().when();

@@ -22,6 +22,8 @@ import twostrides.sheet.FilesRead;
       RulingCommand.class,
       WhatIfCommand.class,
       RulebooksCommand.class,
+      MergeCommand.class,
+      SettleCommand.class,
       TagCommand.class,
       DemoCommand.class
     },

@@ -52,7 +52,7 @@ import twostrides.tracking.VideoSeconds;
     name = "review",
     description = "Reads event sheets and writes the review book: pages, charts, tables.",
     mixinStandardHelpOptions = true)
-final class ReviewCommand implements Callable<Integer> {
+class ReviewCommand implements Callable<Integer> {
 
   private static final int MOST_PROBLEMS = 20;
 
@@ -177,6 +177,21 @@ final class ReviewCommand implements Callable<Integer> {
               + " (${DEFAULT-VALUE}).")
   double threshold;
 
+  /**
+   * What a run made, for a command that goes on from it.
+   *
+   * @param read the sheets
+   * @param all the season
+   * @param whose the team asked for
+   * @param tracked skaters of tracking sheets
+   * @param book the book's folder
+   */
+  record Made(
+      SheetsRead read, Season all, Optional<String> whose, TrackedSkaters tracked, Path book) {}
+
+  /** Empty until the book is written. */
+  Optional<Made> made = Optional.empty();
+
   private RaceSettings race() {
     SkaterSet skaters = Skaters.find(level, spec.commandLine());
     try {
@@ -294,6 +309,7 @@ final class ReviewCommand implements Callable<Integer> {
           clicked.error);
       Path written = folder.finish();
       tell(console, season, all, tracked, video, written, byDate, played.rinkLine(asRead));
+      made = Optional.of(new Made(season, all, whose, tracked, written));
     }
     return Main.DONE;
   }

@@ -168,7 +168,7 @@ final class TagCommand implements Callable<Integer> {
   }
 
   /** Asks the system for its browser; the address stands on the console all the same. */
-  private static void open(String address) {
+  static void open(String address) {
     String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
     List<String> command =
         system.contains("win")

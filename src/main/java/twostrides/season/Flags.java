@@ -117,6 +117,25 @@ final class Flags {
         .toList();
   }
 
+  /**
+   * A release weighed anew with other skaters; what else is said of it stays.
+   *
+   * @param flag what was said of it
+   * @param skaters who was where
+   */
+  Flag again(Flag flag, SkatersAtRelease skaters) {
+    Release r = flag.release();
+    Assessment said = assess(List.of(r), skaters).get(0).assessment();
+    return new Flag(
+        r,
+        said,
+        flag.kindIced(),
+        flag.puck(),
+        flag.costIcing(),
+        new FlagWords(settings.threshold(), costs.icing()).sentence(r.shortOfCenter(), said),
+        flag.restart());
+  }
+
   private PuckSpread.Farthest puck(Release r) {
     Delivery delivery =
         r.how().kind() == LetGo.Kind.MISSED_PASS ? Delivery.MISSED_PASS : Delivery.SENT;

@@ -9,6 +9,7 @@ import twostrides.exits.GameReader;
 import twostrides.exits.GameRecords;
 import twostrides.exits.Kill;
 import twostrides.exits.ManpowerGap;
+import twostrides.exits.RaceSettings;
 import twostrides.exits.Release;
 import twostrides.exits.Restart;
 import twostrides.exits.Settings;
@@ -29,6 +30,7 @@ public final class Season {
   private final List<Flag> flags;
   private final CarryRates carrying;
   private final Costs costs;
+  private final RaceSettings race;
   private final Columns.Windows columns;
   private final Tables tables;
 
@@ -66,6 +68,7 @@ public final class Season {
     this.flags = List.copyOf(flags);
     this.carrying = carrying;
     this.costs = costs;
+    this.race = settings.race();
     this.columns = new Columns.Windows(settings.window(), settings.longWindow());
     Schemas schemas = new Schemas(columns, settings.race().seed());
     Table exits = schemas.exits().table(exits(games));
@@ -147,6 +150,16 @@ public final class Season {
   /** Its releases that an own-zone restart followed, flagged or not. */
   public List<Flag> flagRecords() {
     return flags;
+  }
+
+  /**
+   * What is said of a release once its skaters are known, by the same reckoning.
+   *
+   * @param flag what is said of it without them
+   * @param skaters who was where
+   */
+  public Flag settled(Flag flag, SkatersAtRelease skaters) {
+    return new Flags(race, carrying, costs).again(flag, skaters);
   }
 
   /** How carriers of its play sheets fare. */

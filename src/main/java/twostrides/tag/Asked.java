@@ -99,7 +99,7 @@ final class Asked {
   }
 
   /** A row in a few words: "P2 13:07, Herons, 8 Brandt, carry, opponent". */
-  private static String words(TagRow row) {
+  static String words(TagRow row) {
     Map<String, String> c = row.cells();
     String clock =
         "P" + c.getOrDefault(TagSheet.PERIOD, "?") + " " + c.getOrDefault(TagSheet.CLOCK, "?");

@@ -9,6 +9,13 @@ import java.io.StringWriter;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -52,6 +59,48 @@ class TagCommandTest {
     }
     String review = run("review", sheet.toString(), "--out", dir.resolve("book").toString());
     assertTrue(review.contains("10 rows read = 10 rows used + 0 rows set aside."), review);
+  }
+
+  /** Killed in the middle of saving, five times over: what was called saved is there, once. */
+  @Test
+  void whateverTheMomentNothingSavedIsLost() throws Exception {
+    Path sheet = dir.resolve("tags.csv");
+    Random moments = new Random(20311004);
+    List<String> saved = new ArrayList<>();
+    for (int round = 0; round < 5; round++) {
+      try (TagProcess p = TagProcess.start(sheet)) {
+        int after = 300 + moments.nextInt(700);
+        CompletableFuture<Void> killed =
+            CompletableFuture.runAsync(
+                p::kill, CompletableFuture.delayedExecutor(after, TimeUnit.MILLISECONDS));
+        try {
+          for (int i = 0; ; i++) {
+            String note = "exit " + round + "/" + i + ".";
+            String json = exit(1).replace("\"way_out\"", "\"note\":\"" + note + "\",\"way_out\"");
+            if (p.post("add", json).statusCode() == 200) {
+              saved.add(note);
+            }
+          }
+        } catch (IOException e) {
+          killed.join();
+        }
+      }
+    }
+    try (TagProcess p = TagProcess.start(sheet)) {
+      List<String> there =
+          Pattern.compile("exit \\d+/\\d+\\.")
+              .matcher(p.get("state"))
+              .results()
+              .map(MatchResult::group)
+              .toList();
+      System.out.println(
+          saved.size() + " exits called saved in 5 killed runs, " + there.size() + " there");
+      assertTrue(saved.size() >= 5, saved.toString());
+      assertTrue(there.containsAll(saved), there + " lacks some of " + saved);
+      assertEquals(there.size(), there.stream().distinct().count());
+      assertTrue(
+          there.size() <= saved.size() + 5, "at most the one of each run that was being saved");
+    }
   }
 
   @Test

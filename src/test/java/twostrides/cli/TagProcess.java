@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
-/** The command tag in a process of its own, which can be killed. */
+/** A command that serves a page, in a process of its own, which can be killed. */
 final class TagProcess implements AutoCloseable {
 
   private final Process process;
@@ -38,6 +38,13 @@ final class TagProcess implements AutoCloseable {
   }
 
   static TagProcess start(Path sheet, String... more) throws IOException {
+    return of(
+        Stream.concat(Stream.of("tag", "--no-open", "--sheet", sheet.toString()), Stream.of(more))
+            .toArray(String[]::new));
+  }
+
+  /** Any command that serves a page. */
+  static TagProcess of(String... args) throws IOException {
     String classes =
         System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
     List<String> command =
@@ -47,12 +54,8 @@ final class TagProcess implements AutoCloseable {
                     "-XX:TieredStopAtLevel=1",
                     "-cp",
                     classes,
-                    "twostrides.cli.Main",
-                    "tag",
-                    "--no-open",
-                    "--sheet",
-                    sheet.toString()),
-                Stream.of(more))
+                    "twostrides.cli.Main"),
+                Stream.of(args))
             .toList();
     return new TagProcess(new ProcessBuilder(command).redirectErrorStream(true).start());
   }

@@ -1,0 +1,116 @@
+package twostrides.tag;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import twostrides.sheet.CsvOut;
+import twostrides.sheet.SheetException;
+
+/**
+ * The places sheet that clicks are added to: the rows of one icing at a time, the sheet replaced in
+ * one step, so that whoever reads it finds all of them or none. What stood there stays, byte for
+ * byte.
+ */
+public final class PlacesFile {
+
+  /** Columns of a new sheet. */
+  private static final List<String> NEW =
+      List.of(
+          "game",
+          "period",
+          "clock",
+          "line",
+          "team",
+          "carrier",
+          "x_m",
+          "y_m",
+          "later_x_m",
+          "later_y_m");
+
+  /** Columns without which clicks could not be kept. */
+  private static final List<String> NEEDED =
+      NEW.stream().filter(c -> !c.equals("line") && !c.equals("game")).toList();
+
+  private final SheetPlace place;
+  private final List<String> columns;
+  private final Deque<String> before = new ArrayDeque<>();
+
+  private PlacesFile(SheetPlace place, List<String> columns) {
+    this.place = place;
+    this.columns = columns;
+  }
+
+  /**
+   * Opens a sheet, or begins one.
+   *
+   * @param file the sheet
+   * @throws SheetException when it has columns that clicks do not fit in
+   * @throws IOException when the disk refuses
+   */
+  public static PlacesFile open(Path file) throws SheetException, IOException {
+    SheetPlace place = new SheetPlace(file.toAbsolutePath().normalize());
+    if (!Files.exists(file)) {
+      Files.createDirectories(place.file().getParent());
+      place.write(String.join(",", NEW) + "\n");
+      place.move();
+    }
+    String header = Files.readString(file).lines().findFirst().orElse("").replace("\uFEFF", "");
+    List<String> columns = Arrays.asList(header.strip().split("\\s*,\\s*", -1));
+    if (!columns.containsAll(NEEDED)) {
+      throw SheetException.atLine(
+          file.toString(),
+          1,
+          "\"" + header + "\"",
+          "the columns " + String.join(", ", NEEDED) + ", with commas between them",
+          "Give --places a file that does not exist yet; it may be given several times, and the last is"
+              + " written to.");
+    }
+    return new PlacesFile(place, columns);
+  }
+
+  /**
+   * Adds the rows of an icing; they are on the disk when this returns.
+   *
+   * @param rows the rows, column to words
+   */
+  synchronized void add(List<Map<String, String>> rows) throws IOException {
+    String now = Files.readString(place.file());
+    String more =
+        rows.stream()
+            .map(
+                r ->
+                    columns.stream()
+                            .map(c -> cell(r.getOrDefault(c, "")))
+                            .collect(Collectors.joining(","))
+                        + "\n")
+            .collect(Collectors.joining());
+    put(now + (now.endsWith("\n") ? "" : "\n") + more);
+    before.push(now);
+  }
+
+  private static String cell(String words) {
+    String safe = words.matches("-?[0-9.:]*") ? words : CsvOut.guarded(words);
+    return safe.matches("[^,\";\\n]*") ? safe : "\"" + safe.replace("\"", "\"\"") + "\"";
+  }
+
+  /** Takes the rows added last out again; false when there are none. */
+  synchronized boolean undo() throws IOException {
+    if (before.isEmpty()) {
+      return false;
+    }
+    put(before.peek());
+    before.pop();
+    return true;
+  }
+
+  private void put(String text) throws IOException {
+    place.write(text);
+    place.move();
+  }
+}
