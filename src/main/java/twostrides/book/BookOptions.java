@@ -3,7 +3,7 @@ package twostrides.book;
 /**
  * How a book is to be written.
  *
- * @param videoName the game's video file in playlists, {@code {game}} standing for the game's id
+ * @param videos the games' videos
  * @param pngs whether to write each drawing as PNG too
  */
-public record BookOptions(String videoName, boolean pngs) {}
+public record BookOptions(Videos videos, boolean pngs) {}

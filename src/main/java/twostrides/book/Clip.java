@@ -30,7 +30,7 @@ record Clip(String game, double start, double end, String title) {
     }
   }
 
-  static Clip of(Flag f) {
+  static Clip of(Flag f, Videos videos) {
     Situation at = f.release().at();
     return at(
         at.when(),
@@ -38,17 +38,19 @@ record Clip(String game, double start, double end, String title) {
             + ", "
             + Format.metresAndFeet(at.where().shortOfCenter())
             + " short, "
-            + f.played().word());
+            + f.played().word(),
+        videos);
   }
 
-  static Clip of(Release r) {
+  static Clip of(Release r, Videos videos) {
     return at(
         r.at().when(),
         r.at().state().strength().label()
             + ", "
             + Format.metresAndFeet(r.at().where().shortOfCenter())
             + " short, "
-            + Show.outcome(r));
+            + Show.outcome(r),
+        videos);
   }
 
   /**
@@ -56,13 +58,18 @@ record Clip(String game, double start, double end, String title) {
    *
    * @param sentence what happened
    */
-  static Clip of(Moment m, String sentence) {
-    return at(m.at().when(), sentence);
+  static Clip of(Moment m, String sentence, Videos videos) {
+    return at(m.at().when(), sentence, videos);
   }
 
-  private static Clip at(When when, String words) {
+  private static Clip at(When when, String words, Videos videos) {
     double s = when.video().orElseThrow();
+    double off = videos.off(when);
+    String doubt = videos.doubt(when);
     return new Clip(
-        when.game().id(), Math.max(0, s - LEAD), s + AFTER, Show.clock(when) + ", " + words);
+        when.game().id(),
+        Math.max(0, s - LEAD - off),
+        s + AFTER + off,
+        Show.clock(when) + ", " + words + (doubt.isEmpty() ? "" : ", " + doubt));
   }
 }

@@ -24,9 +24,10 @@ import twostrides.findings.SeasonReview;
 import twostrides.sheet.CsvOut;
 
 /**
- * Clip lists in three open forms: CSV; WebVTT chapters (W3C), one file a game, since chapters
- * belong to one video; and an XSPF version 1 playlist whose locations are media fragments (W3C) of
- * the game's file.
+ * Clip lists in four open forms: CSV; WebVTT chapters (W3C), one file a game, since chapters belong
+ * to one video; an XSPF version 1 playlist whose locations are media fragments (W3C) of the game's
+ * file; and an M3U playlist whose options tell a player where a clip starts and stops, since
+ * players play on past a fragment's end.
  */
 final class ClipLists {
 
@@ -35,20 +36,23 @@ final class ClipLists {
   /** What may stand unquoted in the part of a name that the user gives, besides letters. */
   private static final String PATH = "/:@!$&'()*+,;=";
 
+  /** A path from the root, or with a scheme of two letters or more. */
+  private static final Pattern ABSOLUTE = Pattern.compile("/|[A-Za-z][A-Za-z0-9+.-]+:");
+
   private final Path folder;
-  private final String videoName;
+  private final Videos videos;
   private final Map<String, Integer> games;
 
   /**
    * Lists for a folder.
    *
    * @param folder where they are written; it exists
-   * @param videoName the game's video file, {@code {game}} standing for the game's id
+   * @param videos the games' videos
    * @param games number of each game, for file names
    */
-  ClipLists(Path folder, String videoName, Map<String, Integer> games) {
+  ClipLists(Path folder, Videos videos, Map<String, Integer> games) {
     this.folder = folder;
-    this.videoName = videoName;
+    this.videos = videos;
     this.games = games;
   }
 
@@ -56,11 +60,11 @@ final class ClipLists {
    * Writes the lists of a book: flags, icings to look at, each player's releases and moments.
    *
    * @param folder where they are written; it exists
-   * @param videoName the game's video file, {@code {game}} standing for the game's id
+   * @param videos the games' videos
    * @param review what the book shows
    * @throws IOException when a file cannot be written
    */
-  static void write(Path folder, String videoName, SeasonReview review) throws IOException {
+  static void write(Path folder, Videos videos, SeasonReview review) throws IOException {
     Map<String, Integer> games = new TreeMap<>();
     review.flags().forEach(f -> games.put(f.release().at().when().game().id(), 0));
     review
@@ -71,17 +75,20 @@ final class ClipLists {
       g.setValue(++number);
     }
     MomentWords words = new MomentWords(review.window());
-    ClipLists lists = new ClipLists(folder, videoName, games);
-    lists.write("flags", of(review.flagged(), f -> f.release().at(), Clip::of));
-    lists.writeInOrder("look", of(review.toLookAt(), f -> f.release().at(), Clip::of));
+    ClipLists lists = new ClipLists(folder, videos, games);
+    lists.write("flags", of(review.flagged(), f -> f.release().at(), c -> Clip.of(c, videos)));
+    lists.writeInOrder(
+        "look", of(review.toLookAt(), f -> f.release().at(), c -> Clip.of(c, videos)));
     for (PlayerReview p : review.players()) {
-      lists.write(Links.file(p).replace(".html", ""), of(p.releases(), r -> r.at(), Clip::of));
+      lists.write(
+          Links.file(p).replace(".html", ""),
+          of(p.releases(), r -> r.at(), c -> Clip.of(c, videos)));
       lists.writeInOrder(
           Links.sheetClips(p).replaceFirst("^clips/", ""),
           of(
               Stream.concat(p.worked().stream(), p.talk().stream()).toList(),
               m -> m.at(),
-              m -> Clip.of(m, words.sentence(m))));
+              m -> Clip.of(m, words.sentence(m), videos)));
     }
   }
 
@@ -91,7 +98,7 @@ final class ClipLists {
   }
 
   /**
-   * Writes a list in all three forms; nothing when it is empty.
+   * Writes a list in all forms; nothing when it is empty.
    *
    * @param name start of the files' names, plain letters
    * @param clips the clips, in the order of the playlist
@@ -120,7 +127,9 @@ final class ClipLists {
   void writeInOrder(String name, List<Clip> clips) throws IOException {
     if (!clips.isEmpty()) {
       text(name + ".csv", csv(clips));
-      text(name + ".xspf", xspf(clips));
+      String up = "../".repeat((int) name.chars().filter(c -> c == '/').count());
+      text(name + ".xspf", xspf(clips, up));
+      text(name + ".m3u", m3u(clips, up));
     }
   }
 
@@ -185,7 +194,7 @@ final class ClipLists {
         ms % 1000);
   }
 
-  private String xspf(List<Clip> clips) throws IOException {
+  private String xspf(List<Clip> clips, String up) throws IOException {
     StringWriter out = new StringWriter();
     try {
       XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out);
@@ -199,7 +208,7 @@ final class ClipLists {
       for (Clip c : clips) {
         xml.writeCharacters("\n");
         xml.writeStartElement(XSPF, "track");
-        element(xml, "location", location(c));
+        element(xml, "location", location(c, up));
         element(xml, "title", valid(c.title()));
         element(xml, "album", valid(c.game()));
         xml.writeEndElement();
@@ -222,17 +231,37 @@ final class ClipLists {
     xml.writeEndElement();
   }
 
-  /**
-   * The clip as a reference (RFC 3986) seen from the playlist. A game's id is quoted whole, so that
-   * it stays one name in a folder: a slash in it leads nowhere, a colon makes no scheme.
-   */
-  private String location(Clip c) {
-    StringBuilder out = new StringBuilder();
-    String[] around = videoName.split(Pattern.quote("{game}"), -1);
-    for (int i = 0; i < around.length; i++) {
-      out.append(i == 0 ? "" : quoted(c.game(), "")).append(quoted(around[i], PATH));
+  /** Start and stop are options of the line after them; a name is one line and no comment. */
+  private String m3u(List<Clip> clips, String up) {
+    StringBuilder out = new StringBuilder("#EXTM3U\n");
+    for (Clip c : clips) {
+      String title = c.title().replaceAll("[\\s\\p{Cntrl}]+", " ");
+      out.append("#EXTINF:").append(Math.round(c.end() - c.start())).append(',').append(title);
+      out.append("\n#EXTVLCOPT:start-time=").append(plain(c.start()));
+      out.append("\n#EXTVLCOPT:stop-time=").append(plain(c.end()));
+      out.append('\n').append(file(c.game(), up)).append('\n');
     }
-    return out + "#t=" + plain(c.start()) + "," + plain(c.end());
+    return out.toString();
+  }
+
+  private String location(Clip c, String up) {
+    return file(c.game(), up) + "#t=" + plain(c.start()) + "," + plain(c.end());
+  }
+
+  /**
+   * A game's file as a reference (RFC 3986) seen from the playlist. A game's id is quoted whole, so
+   * that it stays one name in a folder: a slash in it leads nowhere, a colon makes no scheme.
+   *
+   * @param up from the playlist's folder to the folder of the lists
+   */
+  private String file(String game, String up) {
+    String own = videos.own().get(game);
+    StringBuilder out = new StringBuilder();
+    String[] around = (own == null ? videos.name() : own).split(Pattern.quote("{game}"), -1);
+    for (int i = 0; i < around.length; i++) {
+      out.append(i == 0 ? "" : quoted(game, "")).append(quoted(around[i], PATH));
+    }
+    return (ABSOLUTE.matcher(out).lookingAt() ? "" : up) + out;
   }
 
   private static String quoted(String text, String kept) {
@@ -267,7 +296,7 @@ final class ClipLists {
     return out.toString();
   }
 
-  private static String plain(double seconds) {
+  static String plain(double seconds) {
     return BigDecimal.valueOf(Math.round(seconds * 10), 1).stripTrailingZeros().toPlainString();
   }
 }

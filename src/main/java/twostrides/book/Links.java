@@ -75,7 +75,7 @@ public final class Links {
   }
 
   /** A name as part of a file's name: letters a to z and digits, at most 40. */
-  static String slug(String name) {
+  public static String slug(String name) {
     String plain =
         Normalizer.normalize(name, Normalizer.Form.NFD)
             .toLowerCase(Locale.ROOT)

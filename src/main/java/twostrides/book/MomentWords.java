@@ -3,8 +3,16 @@ package twostrides.book;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import twostrides.exits.Against;
+import twostrides.exits.AtCenter;
+import twostrides.exits.Exit;
+import twostrides.exits.ExitOutcome;
+import twostrides.exits.Release;
 import twostrides.exits.RestartCause;
+import twostrides.exits.Situation;
+import twostrides.exits.WayOut;
+import twostrides.findings.MarkOutcome;
 import twostrides.findings.Moment;
 import twostrides.game.Pressure;
 import twostrides.game.Strength;
@@ -26,6 +34,46 @@ public record MomentWords(double window) {
             + (m.kind() == Moment.Kind.WORKED ? worked(m) : talk(m))
             + ".";
     return m.flag().map(f -> said + " " + flag(f)).orElse(said);
+  }
+
+  /** An exit attempt in a sentence, whatever came of it. */
+  String exit(Exit e) {
+    String what =
+        e.way() == WayOut.KEPT_IN
+            ? ""
+            : e.mark()
+                .map(m -> m == AtCenter.GAINED ? "gained center, " : m.label() + ", ")
+                .orElse("");
+    return any(e.at(), e.outcome(), Optional.of(e), what);
+  }
+
+  /** A puck sent before the red line in a sentence, whatever came of it. */
+  String release(Release r) {
+    return any(r.at(), r.outcome(), r.exit(), shortOfCenter(r.at()) + ", ");
+  }
+
+  private String any(Situation at, ExitOutcome outcome, Optional<Exit> exit, String what) {
+    Moment m = new Moment(Moment.Kind.WORKED, at, outcome, exit, Optional.empty());
+    String came =
+        switch (MarkOutcome.of(outcome)) {
+          case ICED -> iced(outcome);
+          case OTHER_RESTART -> "defensive-zone face-off, cause " + outcome.cause().label();
+          case OPPONENT_NEXT -> "the opponent had it next";
+          case OWN_NEXT -> "the own team had it next";
+          case STOPPED -> "then play stopped, or the sheet does not say";
+        };
+    return String.join(", ", circumstances(m)) + ": " + what + came + against(m) + ".";
+  }
+
+  private static String iced(ExitOutcome outcome) {
+    return outcome.cause() == RestartCause.ICING_INFERRED ? "iced (inferred)" : "iced (written)";
+  }
+
+  private static String shortOfCenter(Situation at) {
+    return "let go "
+        + Format.metresAndFeet(at.where().shortOfCenter())
+        + " short of center"
+        + at.where().lineNote().map(n -> " (" + n + ")").orElse("");
   }
 
   private static List<String> circumstances(Moment m) {
@@ -64,18 +112,9 @@ public record MomentWords(double window) {
         switch (m.kind()) {
           case GIVEN_AWAY -> "the opponent had it next";
           case RESTARTED -> "defensive-zone face-off, cause " + m.outcome().cause().label();
-          case WORKED, FLAGGED, ICED ->
-              m.outcome().cause() == RestartCause.ICING_INFERRED
-                  ? "iced (inferred)"
-                  : "iced (written)";
+          case WORKED, FLAGGED, ICED -> iced(m.outcome());
         };
-    return "let go "
-        + Format.metresAndFeet(m.at().where().shortOfCenter())
-        + " short of center"
-        + m.at().where().lineNote().map(n -> " (" + n + ")").orElse("")
-        + ", "
-        + came
-        + against(m);
+    return shortOfCenter(m.at()) + ", " + came + against(m);
   }
 
   private String against(Moment m) {

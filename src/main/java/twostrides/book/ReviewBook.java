@@ -23,6 +23,7 @@ import java.util.concurrent.Future;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import twostrides.book.chart.ReleaseDiagram;
+import twostrides.book.chart.RinkPlan;
 import twostrides.findings.Comparison;
 import twostrides.findings.FaceOffAfter;
 import twostrides.findings.Grid;
@@ -113,7 +114,12 @@ public final class ReviewBook {
     for (String own : List.of("book.css", "chart.css", "icon.svg", "compare.js")) {
       Files.writeString(out.resolve(own), resource(own), StandardCharsets.UTF_8);
     }
-    Files.writeString(out.resolve("book.js"), Script.text(), StandardCharsets.UTF_8);
+    String games = MeetingData.games(review, imprint.options().videos());
+    Files.writeString(out.resolve("book.js"), Script.text(games), StandardCharsets.UTF_8);
+    Files.writeString(
+        out.resolve("meeting.js"),
+        MeetingData.clips(review, rink) + resource("meeting.js"),
+        StandardCharsets.UTF_8);
     new ReviewBook(out, review, settings, rink, imprint).pages(progress);
   }
 
@@ -132,7 +138,8 @@ public final class ReviewBook {
     all.add(this::opponents);
     all.add(this::compare);
     all.add(this::glossary);
-    all.add(() -> ClipLists.write(out.resolve("clips"), imprint.options().videoName(), review));
+    all.add(this::meeting);
+    all.add(() -> ClipLists.write(out.resolve("clips"), imprint.options().videos(), review));
     numbers.pages().forEach(n -> all.add(() -> numbers(n)));
     review.teams().forEach(t -> all.add(() -> team(t)));
     review.players().forEach(p -> all.add(() -> player(p)));
@@ -323,6 +330,13 @@ public final class ReviewBook {
 
   private void glossary() throws IOException {
     render("numbers.html", "glossary.jte", Map.of("words", Glossary.html(), "imprint", imprint));
+  }
+
+  private void meeting() throws IOException {
+    render(
+        "meeting.html",
+        "meeting.jte",
+        Map.of("plan", new RinkPlan(rink).drawing("meeting-rink"), "imprint", imprint));
   }
 
   private void numbers(NumberPage page) throws IOException {

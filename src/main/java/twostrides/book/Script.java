@@ -1,17 +1,23 @@
 package twostrides.book;
 
+import java.util.List;
+
 /**
  * The script that the pages share: lists that pick rows, sort, clip lists, units, colours, local
- * video. What the headings mean is put before it, so that no page has to say it again in each
- * heading.
+ * video, the meeting list. What the headings mean is put before it, so that no page has to say it
+ * again in each heading.
  */
 final class Script {
 
   private Script() {}
 
-  /** The text of the script; it holds no closing tag. */
-  static String text() {
-    StringBuilder meanings = new StringBuilder("var MEANINGS = {\n__proto__: null,\n");
+  /**
+   * The text of the script.
+   *
+   * @param games what it has to know of the games and their videos, a statement
+   */
+  static String text(String games) {
+    StringBuilder meanings = new StringBuilder(games + "var MEANINGS = {\n__proto__: null,\n");
     for (String term : Glossary.terms()) {
       meanings
           .append("'")
@@ -20,6 +26,11 @@ final class Script {
           .append(Glossary.brief(term).replace("\\", "\\\\").replace("'", "\\'"))
           .append("',\n");
     }
-    return meanings + "};\n" + ReviewBook.resource("picks.js") + ReviewBook.resource("book.js");
+    meanings.append("};\n");
+    for (String part :
+        List.of("kit.js", "picks.js", "video.js", "list.js", "clips.js", "book.js")) {
+      meanings.append(ReviewBook.resource(part));
+    }
+    return meanings.toString();
   }
 }

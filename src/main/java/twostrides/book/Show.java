@@ -55,7 +55,12 @@ public final class Show {
 
   /** Where it stands in the sheets. */
   public static String source(When when) {
-    return when.sheet() + ", line " + when.line();
+    return source(when.sheet(), when.line());
+  }
+
+  /** A line of a sheet. */
+  public static String source(String sheet, long line) {
+    return sheet + ", line " + line;
   }
 
   /** What a flag's card is headed by. */

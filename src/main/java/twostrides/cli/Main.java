@@ -25,6 +25,8 @@ import twostrides.sheet.FilesRead;
       MergeCommand.class,
       SettleCommand.class,
       TagCommand.class,
+      ShowCommand.class,
+      CutCommand.class,
       DemoCommand.class
     },
     synopsisSubcommandLabel = "COMMAND",

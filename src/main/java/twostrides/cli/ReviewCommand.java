@@ -5,7 +5,9 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -21,6 +23,7 @@ import tech.tablesaw.api.StringColumn;
 import twostrides.book.BookOptions;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
+import twostrides.book.Videos;
 import twostrides.exits.ManpowerSource;
 import twostrides.exits.RaceSettings;
 import twostrides.exits.Settings;
@@ -120,8 +123,16 @@ class ReviewCommand implements Callable<Integer> {
       paramLabel = "NAME",
       defaultValue = "{game}.mp4",
       description =
-          "A game's video file as playlists name it, seen from the playlist; {game} stands for the game's id (${DEFAULT-VALUE}).")
+          "A game's video file as playlists name it, seen from the folder clips of the book; {game} stands"
+              + " for the game's id (${DEFAULT-VALUE}).")
   String videoName;
+
+  @Option(
+      names = "--video-of",
+      paramLabel = "GAME=NAME",
+      description =
+          "The same for one game whose file is named otherwise; may be given several times.")
+  Map<String, String> videoOf = new LinkedHashMap<>();
 
   @Option(
       names = "--png",
@@ -283,7 +294,7 @@ class ReviewCommand implements Callable<Integer> {
                 Main.version(),
                 Books.note(byDate),
                 sum(season) + video.foot() + clicked.foot(),
-                new BookOptions(videoName, png)),
+                new BookOptions(new Videos(videoName, videoOf, video.unsure()), png)),
             (n, total) -> progress.step("writing pages", n, total));
         progress.done();
       }

@@ -69,7 +69,7 @@ final class SettleCommand extends ReviewCommand {
       console.println(server.address());
       console.flush();
       if (!noOpen) {
-        TagCommand.open(server.address().toString());
+        Desktop.open(server.address().toString());
       }
       server.awaitEnd();
     }

@@ -1,5 +1,6 @@
 package twostrides.cli;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -105,7 +106,7 @@ final class TagCommand implements Callable<Integer> {
     console.println("Open this page in a browser on this machine, and end with Ctrl-C:");
     console.println(server.address());
     if (!noOpen) {
-      open(server.address().toString());
+      Desktop.open(server.address().toString());
     }
     server.awaitEnd();
     Runtime.getRuntime().removeShutdownHook(hook);
@@ -140,6 +141,9 @@ final class TagCommand implements Callable<Integer> {
       if (books.season != null) {
         args.addAll(List.of("--season", books.season));
       }
+      if (video != null) {
+        args.addAll(List.of("--video-of", desk.game() + "=" + seenFromClips()));
+      }
       args.addAll(ice.args());
       int code;
       synchronized (this) {
@@ -154,6 +158,15 @@ final class TagCommand implements Callable<Integer> {
     };
   }
 
+  /** The video as the playlists name it; on another drive of the machine by its whole address. */
+  private String seenFromClips() {
+    Path clips = out.toAbsolutePath().normalize().resolve("clips");
+    Path file = video.toAbsolutePath().normalize();
+    return clips.getRoot().equals(file.getRoot())
+        ? clips.relativize(file).toString().replace(File.separatorChar, '/')
+        : file.toUri().toString();
+  }
+
   /** What a run said, without its progress and the place of the book, which the page leads to. */
   private static String said(String messages) {
     return messages
@@ -165,22 +178,5 @@ final class TagCommand implements Callable<Integer> {
   private ParameterException refused(String option, String found, String expected) {
     return new ParameterException(
         spec.commandLine(), option + ": found " + found + ", expected " + expected + ".");
-  }
-
-  /** Asks the system for its browser; the address stands on the console all the same. */
-  static void open(String address) {
-    String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
-    List<String> command =
-        system.contains("win")
-            ? List.of("rundll32", "url.dll,FileProtocolHandler", address)
-            : List.of(system.contains("mac") ? "open" : "xdg-open", address);
-    try {
-      new ProcessBuilder(command)
-          .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-          .redirectError(ProcessBuilder.Redirect.DISCARD)
-          .start();
-    } catch (IOException e) {
-      return;
-    }
   }
 }

@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import twostrides.book.Show;
 import twostrides.game.SheetsRead;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
@@ -96,6 +99,20 @@ final class VideoReport {
         + ", and "
         + beyond.size()
         + " drift (data/video.csv).";
+  }
+
+  /** Rows whose second is inferred or drifts, and by how much, as {@code book.Videos} asks. */
+  Map<String, OptionalDouble> unsure() {
+    Map<String, OptionalDouble> unsure = new HashMap<>();
+    for (VideoSeconds.Row r : open) {
+      if (inferred(r)) {
+        double off = ((ClockMatch.At) r.match()).plusMinus();
+        unsure.put(Show.source(r.sheet(), r.line()), OptionalDouble.of(off));
+      } else if (runsOn(r)) {
+        unsure.put(Show.source(r.sheet(), r.line()), OptionalDouble.empty());
+      }
+    }
+    return unsure;
   }
 
   /**

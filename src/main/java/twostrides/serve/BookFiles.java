@@ -24,6 +24,7 @@ public record BookFiles(Path folder) {
           "csv", "text/csv; charset=utf-8",
           "vtt", "text/vtt; charset=utf-8",
           "xspf", "application/xspf+xml",
+          "m3u", "audio/x-mpegurl",
           "json", Reply.JSON);
 
   /**

@@ -6,6 +6,7 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.BindException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.URI;
@@ -54,13 +55,33 @@ public final class LocalServer implements Closeable {
    * @throws IOException when no port is free
    */
   public static LocalServer start(String command, Site site) throws IOException {
-    HttpServer http =
-        HttpServer.create(new InetSocketAddress(InetAddress.getByAddress(LOOPBACK), 0), 0);
+    return start(command, site, 0);
+  }
+
+  /**
+   * Starts serving at a port, or at another where that is taken.
+   *
+   * @param command the command that prints the address, for whoever comes without it
+   * @param site what is served
+   * @param port the port; 0 for any
+   * @throws IOException when no port is free
+   */
+  public static LocalServer start(String command, Site site, int port) throws IOException {
+    HttpServer http;
+    try {
+      http = at(port);
+    } catch (BindException e) {
+      http = at(0);
+    }
     LocalServer server = new LocalServer(http, command, site);
     http.createContext("/", server::answer);
     http.setExecutor(server.workers);
     http.start();
     return server;
+  }
+
+  private static HttpServer at(int port) throws IOException {
+    return HttpServer.create(new InetSocketAddress(InetAddress.getByAddress(LOOPBACK), port), 0);
   }
 
   /** The address of the first page; whoever knows it can ask for everything. */

@@ -36,8 +36,8 @@ public final class Reply implements Answer {
    * chosen local video. The pages say the same of themselves, for when they lie on a disk.
    */
   public static final String BOOK_POLICY =
-      "default-src 'none'; style-src 'self' 'unsafe-inline'; img-src 'self'; media-src blob:;"
-          + " script-src 'self';"
+      "default-src 'none'; style-src 'self' 'unsafe-inline'; img-src 'self';"
+          + " media-src 'self' blob:; script-src 'self';"
           + " form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
 
   private final int status;

@@ -48,7 +48,12 @@ public record Sheet(
     return last == null ? path.toString() : last.toString();
   }
 
-  static String stem(Path path) {
+  /**
+   * A file's name without its ending, which is the id of its game where no row names one.
+   *
+   * @param path the file
+   */
+  public static String stem(Path path) {
     String name = Packed.unpackedName(fileName(path));
     int dot = name.lastIndexOf('.');
     return Records.composed(dot > 0 ? name.substring(0, dot) : name);

@@ -15,6 +15,7 @@ import twostrides.game.Usual;
 import twostrides.rink.Rink;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
+import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
 
 /**
@@ -202,6 +203,12 @@ public final class TagDesk implements Closeable {
 
   synchronized Map<String, String> setup() {
     return history.setup();
+  }
+
+  /** The id of the game that is being tagged: what was typed, else the sheet's name. */
+  public synchronized String game() {
+    String typed = setup().getOrDefault("game", "");
+    return typed.isBlank() ? Sheet.stem(place.file()) : typed;
   }
 
   /** Whether a page has a step that can be taken back. */

@@ -1,20 +1,16 @@
-// Working habits of a page: filter, sort and clip lists for its tables, units, light and dark, and a
-// local video that jumps to a row. Text from sheets is only ever set as text. Nothing is fetched and
+// Working habits of a page: filter, sort and clip lists for its tables, units, light and dark, and
+// what its seconds of video lead to. Text from sheets is only ever set as text. Nothing is fetched and
 // nothing leaves the page; what is shown stands in the part of the address after #.
 var BOOK = (function () {
   'use strict';
-  var LEAD = 4; // seconds before the row's second; assumed, can be changed on the page
-  var CLIP = 12; // seconds of a clip after that; assumed
   var FEWEST = 4; // rows from which a table can be filtered and sorted
   var AT_ONCE = 3; // lists that a phone shows beside the table; assumed
 
-  function make(tag, words, attributes) {
-    var e = document.createElement(tag);
-    if (words) { e.textContent = words; }
-    Object.keys(attributes || {}).forEach(function (k) { e.setAttribute(k, attributes[k]); });
-    return e;
-  }
-  function words(cell) { return cell ? cell.textContent.trim() : ''; }
+  var make = KIT.make;
+  var words = KIT.words;
+  var seconds = KIT.seconds;
+  var remembered = KIT.remembered;
+  var remember = KIT.remember;
 
   // ---- the address: #u=ft&theme=dark&f0-cause=icing&s0=3d ----
   function state() {
@@ -27,13 +23,6 @@ var BOOK = (function () {
     var text = s.toString();
     history.replaceState(null, '', text ? '#' + text : location.pathname + location.search);
   }
-  function remembered(key) {
-    try { return localStorage.getItem('two-strides-' + key) || ''; } catch (e) { return ''; }
-  }
-  function remember(key, value) {
-    try { localStorage.setItem('two-strides-' + key, value); } catch (e) { /* the page works without */ }
-  }
-
   // ---- units and theme ----
   var LENGTH = /(\d+(?:\.\d+)?) m \((\d+) ft\)/g;
   var lengths = [];
@@ -44,11 +33,15 @@ var BOOK = (function () {
       if (node.data.search(LENGTH) >= 0) { lengths.push([node, node.data]); }
     }
   }
+  var unit = '';
+  var told = []; // who writes lengths later, and wants to know of another unit
+  function inUnits(text) {
+    return unit === 'm' ? text.replace(LENGTH, '$1 m') : unit === 'ft' ? text.replace(LENGTH, '$2 ft') : text;
+  }
   function units(u) {
-    lengths.forEach(function (l) {
-      l[0].data = u === 'm' ? l[1].replace(LENGTH, '$1 m')
-        : u === 'ft' ? l[1].replace(LENGTH, '$2 ft') : l[1];
-    });
+    unit = u;
+    lengths.forEach(function (l) { l[0].data = inUnits(l[1]); });
+    told.forEach(function (t) { t(); });
   }
   function theme(t) {
     if (t) { document.documentElement.setAttribute('data-theme', t); }
@@ -74,10 +67,6 @@ var BOOK = (function () {
   }
 
   // ---- tables ----
-  function seconds(text) {
-    var m = /^(\d+):(\d\d):(\d\d)$/.exec(text);
-    return m ? +m[1] * 3600 + +m[2] * 60 + +m[3] : NaN;
-  }
   function key(text) {
     var clock = /^P(\d+) (\d+):(\d\d)$/.exec(text);
     if (clock) { return +clock[1] * 100000 - (+clock[2] * 60 + +clock[3]); }
@@ -125,11 +114,14 @@ var BOOK = (function () {
     bar.appendChild(this.count);
     if (columnOf(this.table, 'Video') >= 0) {
       bar.appendChild(make('span', 'Clips of these rows: '));
-      ['csv', 'vtt', 'xspf'].forEach(function (form) {
+      ['csv', 'vtt', 'xspf', 'm3u'].forEach(function (form) {
         var b = make('button', form.toUpperCase(), { type: 'button', 'data-clips': form });
-        b.addEventListener('click', function () { clips(self, form); });
+        b.addEventListener('click', function () { CLIPLISTS.save(clipRows(self), form); });
         bar.appendChild(b);
       });
+      var meet = make('button', 'On the meeting list', { type: 'button' });
+      meet.addEventListener('click', function () { LIST.add(clipRows(self)); });
+      bar.appendChild(meet);
     }
     if (controls.length > 0 || bar.children.length > 3) { region.parentNode.insertBefore(bar, region); }
     Array.prototype.forEach.call(this.table.tHead.rows[0].cells, function (th, i) {
@@ -214,191 +206,47 @@ var BOOK = (function () {
     var game = columnOf(table, 'Game');
     return Array.prototype.slice.call(sheet.body.rows)
       .filter(function (r) { return !r.hidden && !isNaN(seconds(words(r.cells[video]))); })
-      .map(function (r) {
-        var at = seconds(words(r.cells[video]));
-        var title = Array.prototype.slice.call(r.cells)
-          .filter(function (c, i) { return i !== video && i !== game; })
-          .map(words).filter(function (t) { return t && t !== '–'; }).slice(0, 4).join(', ');
-        return { game: words(r.cells[game]), start: Math.max(0, at - lead()), end: at + CLIP, title: title };
-      });
+      .map(function (r) { return rowClip(table, r, video, game); });
   }
-  function stamp(s) {
-    var whole = Math.floor(s);
-    function two(n) { return (n < 10 ? '0' : '') + n; }
-    return two(Math.floor(whole / 3600)) + ':' + two(Math.floor(whole / 60) % 60) + ':' + two(whole % 60) + '.000';
-  }
-  function csvCell(t) {
-    // As CsvOut.RUNS: what a spreadsheet would run, behind a semicolon too.
-    var safe = t.replace(/(^|[;\t\r\n])(?=[ \u00a0"]*[=+\-@\uff1d\uff0b\uff0d\uff20])(?! *[+-]\d+([.,]\d+)? *([;\t\r\n]|$))/g, "$1'");
-    return /[",\n\r]/.test(safe) ? '"' + safe.replace(/"/g, '""') + '"' : safe;
-  }
-  function cue(t) {
-    return t.replace(/\s+/g, ' ').replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
-  }
-  function xml(t) {
-    return t.replace(/[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\uD800-\uDFFF]/g, ' ')
-      .replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
-  }
-  function clips(sheet, form) {
-    var list = clipRows(sheet);
-    if (list.length === 0) { say('None of these rows has a video second.'); return; }
-    if (form === 'csv') {
-      save('clips.csv', 'text/csv', 'game,start_s,end_s,title\r\n' + list.map(function (c) {
-        return [c.game, String(c.start), String(c.end), c.title].map(csvCell).join(',');
-      }).join('\r\n') + '\r\n');
-    } else if (form === 'vtt') {
-      // Chapters belong to one video, so each game gets a file of its own.
-      var games = new Map();
-      list.forEach(function (c) { games.set(c.game, (games.get(c.game) || []).concat(c)); });
-      games.forEach(function (own, g) {
-        save('clips-' + plain(g) + '.vtt', 'text/vtt', 'WEBVTT\n\n' + own
-          .sort(function (a, b) { return a.start - b.start; })
-          .map(function (c, i, all) {
-            // Chapters may not overlap in part, so one ends where the next begins.
-            var next = all.slice(i + 1).filter(function (l) { return l.start > c.start; })[0];
-            var end = next ? Math.min(c.end, next.start) : c.end;
-            return stamp(c.start) + ' --> ' + stamp(end) + '\n' + cue(c.title) + '\n';
-          }).join('\n'));
-      });
-    } else {
-      save('clips.xspf', 'application/xspf+xml', '<?xml version="1.0" encoding="UTF-8"?>\n'
-        + '<playlist version="1" xmlns="http://xspf.org/ns/0/">\n<trackList>\n' + list.map(function (c) {
-          var file = fileOf(c.game);
-          return '<track>' + (file ? '<location>' + xml(encodeURIComponent(file.name)) + '#t=' + c.start + ',' + c.end + '</location>' : '')
-            + '<title>' + xml(c.title) + '</title><album>' + xml(c.game) + '</album></track>';
-        }).join('\n') + '\n</trackList>\n</playlist>\n');
-    }
-  }
-  function plain(t) {
-    return t.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 40) || 'game';
-  }
-  function save(name, type, text) {
-    var url = URL.createObjectURL(new Blob([text], { type: type }));
-    var a = make('a', '', { href: url, download: name });
-    document.body.appendChild(a);
-    a.click();
-    a.remove();
-    setTimeout(function () { URL.revokeObjectURL(url); }, 1000);
+  function rowClip(table, r, video, game) {
+    var title = Array.prototype.slice.call(r.cells)
+      .filter(function (c, i) { return i !== video && i !== game; })
+      .map(words).filter(function (t) { return t && t !== '–'; }).slice(0, 4).join(', ');
+    var source = columnOf(table, 'Sheet');
+    return { game: words(r.cells[game]), at: seconds(words(r.cells[video])), title: title, source: source < 0 ? '' : words(r.cells[source]) };
   }
 
-  // ---- video: files stay on this machine, the page only plays them ----
-  var files = [];
-  var games = new Set(); // games of this page that have clips
-  var told = new Map(); // name of a file, and the game that the viewer says it is
-  var panel, video, note, asked, leadInput, chosen, playing, url;
-  function lead() {
-    var v = leadInput ? parseFloat(leadInput.value) : LEAD;
-    return isNaN(v) || v < 0 ? LEAD : v;
-  }
-  function say(t) { note.textContent = t; asked.textContent = ''; panel.hidden = false; }
-  // A file is of the game whose id stands in its name, word by word; of two the longer one.
-  function gameOf(file) {
-    if (told.has(file.name)) { return told.get(file.name); }
-    function line(t) { return ' ' + PICKS.tokens(t).join(' ') + ' '; }
-    var name = line(file.name.replace(/\.[^.]*$/, ''));
-    var found = Array.from(games).filter(function (g) { return line(g).length > 2 && name.indexOf(line(g)) >= 0; });
-    var longest = Math.max.apply(null, found.map(function (g) { return line(g).length; }));
-    found = found.filter(function (g) { return line(g).length === longest; });
-    return found.length === 1 ? found[0] : '';
-  }
-  function fileOf(game) {
-    return files.filter(function (f) { return gameOf(f) === game; })[0];
-  }
-  // Another game's video is never played for a clip: which file is needed is said, and where a file
-  // has no game in its name, the viewer is asked.
-  function refuse(game, at) {
-    // Nor does a file begin that was still being opened for an earlier clip.
-    video.onloadedmetadata = null;
-    video.onerror = null;
-    video.pause();
-    var unnamed = files.filter(function (f) { return gameOf(f) === ''; });
-    say(unnamed.length > 0 ? 'This clip is of ' + game + '. Which file is that game?'
-      : 'This clip is of ' + game + (files.length === 1 ? ', the open file of ' + gameOf(files[0])
-        : ', the ' + files.length + ' open files of other games') + '. Choose the file that has "' + game + '" in its name.');
-    unnamed.forEach(function (f) {
-      var b = make('button', f.name, { type: 'button' });
-      b.addEventListener('click', function () { told.set(f.name, game); jump(game, at); });
-      asked.appendChild(b);
-    });
-    if (unnamed.length > 0) {
-      asked.appendChild(make('span', 'If it is none of these, choose the file that has "' + game + '" in its name.'));
-      asked.firstChild.focus();
-    } else { chosen.focus(); }
-  }
-  function jump(game, at) {
-    panel.hidden = false;
-    if (files.length === 0) {
-      say('Choose the video of ' + game + ' first: it stays on this machine.');
-      chosen.focus();
-      return;
-    }
-    var file = fileOf(game);
-    if (!file) { refuse(game, at); return; }
-    var to = Math.max(0, at - lead());
-    function go() {
-      if (to > video.duration) { say('The file ends before ' + stamp(to).slice(0, 8) + '.'); return; }
-      video.currentTime = to;
-      say(file.name + ', from ' + stamp(to).slice(0, 8));
-      var started = video.play();
-      if (started) { started.catch(function () { /* the viewer presses play */ }); }
-    }
-    if (playing === file && video.readyState > 0) { go(); return; }
-    playing = file;
-    say('Opening ' + file.name + '.');
-    if (url) { URL.revokeObjectURL(url); }
-    url = URL.createObjectURL(file);
-    video.onloadedmetadata = go;
-    video.onerror = function () { say('The browser cannot play ' + file.name + '.'); };
-    video.src = url;
-  }
-  function videoPanel() {
-    panel = make('section', '', { 'class': 'player', 'aria-label': 'Video', hidden: '' });
-    video = make('video', '', { controls: '', preload: 'metadata' });
-    note = make('p', '', { role: 'status' });
-    asked = make('div', '', { 'class': 'tools' });
-    var row = make('div', '', { 'class': 'tools' });
-    var pick = make('label', 'Game file ');
-    chosen = make('input', '', { type: 'file', accept: 'video/*', multiple: '' });
-    chosen.addEventListener('change', function () {
-      files = Array.prototype.slice.call(chosen.files);
-      told.clear();
-      say(files.length === 1 ? files[0].name : files.length + ' files');
-    });
-    pick.appendChild(chosen);
-    var ahead = make('label', 'Start ');
-    leadInput = make('input', '', { type: 'number', min: '0', max: '60', step: '1', value: String(LEAD) });
-    ahead.appendChild(leadInput);
-    ahead.appendChild(document.createTextNode(' s before'));
-    var close = make('button', 'Close', { type: 'button' });
-    close.addEventListener('click', function () { video.pause(); panel.hidden = true; });
-    [pick, ahead, close].forEach(function (e) { row.appendChild(e); });
-    [row, video, note, asked].forEach(function (e) { panel.appendChild(e); });
-    document.querySelector('.sheet').appendChild(panel);
-  }
-  function link(cell, game) {
-    var at = seconds(words(cell));
-    if (isNaN(at)) { return false; }
-    games.add(game);
-    var b = make('button', words(cell), { type: 'button', 'class': 'at', 'aria-label': 'Play the video from ' + words(cell) });
-    b.addEventListener('click', function () { jump(game, at); });
+  // ---- video: a click on a row's second or on a mark plays its clip ----
+  function link(cell, clip) {
+    if (isNaN(clip.at)) { return false; }
+    var text = words(cell);
+    var b = make('button', text, { type: 'button', 'class': 'at', 'aria-label': 'Play the video from ' + text });
+    b.addEventListener('click', function () { VIDEO.jump(clip); });
     cell.textContent = '';
     cell.appendChild(b);
+    cell.appendChild(LIST.button(clip));
     return true;
   }
   function videoLinks() {
     var any = false;
-    Array.prototype.forEach.call(document.querySelectorAll('main table'), function (t) {
+    Array.prototype.forEach.call(document.querySelectorAll('main table:not([data-own])'), function (t) {
       var at = columnOf(t, 'Video');
       var game = columnOf(t, 'Game');
       if (at < 0 || game < 0) { return; }
       Array.prototype.forEach.call(t.tBodies[0].rows, function (r) {
-        if (r.cells.length > at) { any = link(r.cells[at], words(r.cells[game])) || any; }
+        if (r.cells.length > at) { any = link(r.cells[at], rowClip(t, r, at, game)) || any; }
       });
     });
     Array.prototype.forEach.call(document.querySelectorAll('main dl'), function (dl) {
-      Array.prototype.forEach.call(dl.querySelectorAll('dt'), function (dt) {
-        if (words(dt) === 'Video') { any = link(dt.nextElementSibling, dl.getAttribute('data-game') || words(dl.parentNode.querySelector('i'))) || any; }
-      });
+      var said = {};
+      Array.prototype.forEach.call(dl.querySelectorAll('dt'), function (dt) { said[words(dt)] = dt.nextElementSibling; });
+      if (!said.Video) { return; }
+      var card = dl.closest('li, details.flag');
+      var heading = card && card.querySelector('h3');
+      var title = heading ? words(heading) : card ? Array.prototype.filter.call(card.childNodes, function (n) { return n.nodeType === 3; })
+        .map(function (n) { return n.data; }).join(' ').replace(/^[,\s]+|\s+$/g, '') : '';
+      any = link(said.Video, { game: dl.getAttribute('data-game') || words(dl.parentNode.querySelector('i')),
+        at: seconds(words(said.Video)), title: title, source: words(said.Sheet) }) || any;
     });
     return any;
   }
@@ -408,10 +256,9 @@ var BOOK = (function () {
     var all = document.querySelectorAll('a[href^="#clip="], a[*|href^="#clip="]');
     Array.prototype.forEach.call(all, function (a) {
       var s = new URLSearchParams((a.getAttribute('href') || a.getAttributeNS('http://www.w3.org/1999/xlink', 'href')).slice(1));
-      games.add(s.get('clip'));
       a.addEventListener('click', function (e) {
         e.preventDefault();
-        jump(s.get('clip'), parseFloat(s.get('at')));
+        VIDEO.jump({ game: s.get('clip'), at: parseFloat(s.get('at')), title: words(a.querySelector('title')), source: '' });
       });
     });
     return all.length > 0;
@@ -448,7 +295,7 @@ var BOOK = (function () {
     a.title = MEANINGS[a.getAttribute('href').split('#')[1]] || '';
   });
   collect();
-  videoPanel();
+  VIDEO.panel();
   var bar = make('div', '', { 'class': 'tools page-tools', role: 'region', 'aria-label': 'How this page is shown' });
   var choices = [
     choice('Lengths', 'u', [['', 'm and ft'], ['m', 'm'], ['ft', 'ft']], units),
@@ -463,9 +310,9 @@ var BOOK = (function () {
   }
   choices.forEach(function (c) { bar.insertBefore(c.box, print || null); });
   var anyRow = videoLinks();
-  if (marks() || anyRow) {
+  if ((marks() || anyRow) && typeof SERVED === 'undefined') {
     var open = make('button', 'Open a game file', { type: 'button' });
-    open.addEventListener('click', function () { panel.hidden = false; chosen.focus(); });
+    open.addEventListener('click', VIDEO.open);
     bar.appendChild(open);
   }
   var nav = document.querySelector('nav.pages');
@@ -508,5 +355,5 @@ var BOOK = (function () {
       e.target.dispatchEvent(new Event('input'));
     }
   });
-  return { make: make, state: state, keep: keep }; // for a page's own script
+  return { make: make, state: state, keep: keep, inUnits: inUnits, onUnits: function (t) { told.push(t); } }; // for a page's own script
 })();

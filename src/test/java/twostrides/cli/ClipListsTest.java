@@ -120,12 +120,37 @@ class ClipListsTest {
         assertNull(location.getRawQuery(), track.location());
         assertEquals("t=" + row.get("start_s") + "," + row.get("end_s"), location.getFragment());
         String game = unguarded(row.get("game"));
-        assertEquals("../../my video/" + game + ".mp4", location.getPath());
+        // The name is seen from the folder clips, and so are lists in folders of that.
+        String up = "../".repeat(csv.getNameCount() - clips.getNameCount() - 1);
+        assertEquals(up + "../../my video/" + game + ".mp4", location.getPath());
         // The game's id is one name in that folder, whatever it holds.
-        assertEquals(4, location.getRawPath().split("/", -1).length, track.location());
+        int names = location.getRawPath().substring(up.length()).split("/", -1).length;
+        assertEquals(4, names, track.location());
       }
       // One line a track and no more than the elements take.
       assertEquals(rows.size() + 3, text.lines().count() - newlines(rows));
+    }
+  }
+
+  /** Four lines a clip, and the file as the other playlist has it. */
+  @Test
+  void playlistsForPlayersSayStartAndStop() throws Exception {
+    List<Path> tables = files(".csv");
+    assertEquals(tables.size(), files(".m3u").size());
+    for (Path csv : tables) {
+      String stem = csv.toString().replaceFirst("csv$", "");
+      List<Map<String, String>> rows = ClipFiles.csv(Files.readString(csv));
+      List<ClipFiles.Track> tracks = ClipFiles.xspf(Files.readString(Path.of(stem + "xspf")));
+      List<String> lines = Files.readString(Path.of(stem + "m3u")).lines().toList();
+      assertEquals(1 + 4 * rows.size(), lines.size(), csv.toString());
+      assertEquals("#EXTM3U", lines.get(0));
+      for (int i = 0; i < rows.size(); i++) {
+        Map<String, String> row = rows.get(i);
+        assertTrue(lines.get(4 * i + 1).startsWith("#EXTINF:"), lines.get(4 * i + 1));
+        assertEquals("#EXTVLCOPT:start-time=" + row.get("start_s"), lines.get(4 * i + 2));
+        assertEquals("#EXTVLCOPT:stop-time=" + row.get("end_s"), lines.get(4 * i + 3));
+        assertEquals(tracks.get(i).location().replaceFirst("#t=.*", ""), lines.get(4 * i + 4));
+      }
     }
   }
 

@@ -73,6 +73,34 @@ class SyncReviewTest {
     assertTrue(Files.readString(book.resolve("run.json")).contains("\"sync.csv\""));
   }
 
+  /** Two stoppages of unknown lengths, 60 s together: between them a second may be 30 s off. */
+  @Test
+  void aClipWhoseSecondIsInferredSaysSoAndStartsEarlierByItsError() throws IOException {
+    String stop = "G1,Herons,Wolves,1,19:30,Wolves,,stoppage,,,,offside,\n";
+    String draw = "G1,Herons,Wolves,1,19:30,Wolves,4 Berg,faceoff,,-7,6.7,,\n";
+    String rows = game("G1", "");
+    int first = rows.indexOf('\n') + 1;
+    Path sheet =
+        write("g1.csv", HEAD + rows.substring(0, first) + stop + draw + rows.substring(first));
+    Path sync = write("sync.csv", SYNC + "G1,1,20:00,100\nG1,1,18:50,230\n");
+    Path book = dir.resolve("book");
+    Run r = Run.of("review", sheet, "--sync", sync, "--simulations", 100, "--out", book);
+    assertEquals(0, r.code(), r.err());
+    assertEquals(List.of("194"), column(book.resolve("data/releases.csv"), "video_s"));
+    String off = column(book.resolve("data/video.csv"), "off_by_s").get(4);
+    assertEquals(31.5, Double.parseDouble(off), 0.1);
+    Path look = book.resolve("clips/look.csv");
+    double early = Double.parseDouble(column(look, "start_s").get(0));
+    assertEquals(194 - 4 - Double.parseDouble(off), early, 1e-9);
+    double late = Double.parseDouble(column(look, "end_s").get(0));
+    assertEquals(194 + 12 + Double.parseDouble(off), late, 1e-9);
+    String words = "second inferred, off by up to " + off + " s";
+    assertTrue(column(look, "title").get(0).endsWith(words), column(look, "title").get(0));
+    // The pages know the same: second, how far off, words.
+    String known = "[194," + off + ",\"" + words + "\"]";
+    assertTrue(Files.readString(book.resolve("book.js")).contains(known));
+  }
+
   @Test
   void theSheetsOwnSecondWinsAndTwoVideosAreDoubted() throws IOException {
     Path sheet = write("g1.csv", HEAD + game("G1", "970"));

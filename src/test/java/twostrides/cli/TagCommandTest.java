@@ -128,6 +128,27 @@ class TagCommandTest {
         Files.readString(book.resolve("data/exits.csv")));
   }
 
+  /** The book's playlists play the file that was tagged, whatever it is called. */
+  @Test
+  void playlistsNameTheTaggedFile() throws Exception {
+    Path video = Files.writeString(dir.resolve("GX01 night.webm"), "stands for a video");
+    Path book = dir.resolve("book");
+    try (TagProcess p =
+        TagProcess.start(
+            dir.resolve("tags.csv"), "--out", book.toString(), "--video", video.toString())) {
+      p.post("add", exit(1).replace("}", ",\"video_s\":\"61.5\"}"));
+      String made = p.post("book", "{}").body();
+      assertTrue(made.contains("\"made\":true"), made);
+      p.end();
+    }
+    Path clips = book.resolve("clips");
+    String list = Files.readString(clips.resolve("look.m3u"));
+    String name = list.lines().toList().get(4).replace("%20", " ");
+    assertEquals(video.toRealPath(), clips.resolve(name).toRealPath(), list);
+    assertTrue(list.contains("#EXTVLCOPT:start-time=57.5"), list);
+    assertTrue(Files.readString(book.resolve("meeting.js")).contains("[0,61.5,"), "every exit");
+  }
+
   @Test
   void aBookThatCannotBeMadeSaysWhy() throws Exception {
     Path mine = Files.createDirectory(dir.resolve("mine"));

@@ -31,6 +31,7 @@ import twostrides.book.BookNote;
 import twostrides.book.BookOptions;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
+import twostrides.book.Videos;
 import twostrides.browser.Browser;
 import twostrides.findings.SideBySide.Stretch;
 import twostrides.rink.Rink;
@@ -150,7 +151,7 @@ class ComparePageTest {
             "0.0",
             new BookNote("hybrid", "", List.of(), List.of()),
             "",
-            new BookOptions("{game}.mp4", false)),
+            new BookOptions(Videos.named("{game}.mp4"), false)),
         (n, all) -> {});
   }
 

@@ -28,6 +28,7 @@ import twostrides.book.BookOptions;
 import twostrides.book.Format;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
+import twostrides.book.Videos;
 import twostrides.rink.Rink;
 import twostrides.season.Columns;
 import twostrides.season.Season;
@@ -292,7 +293,7 @@ class EdgeSeasonsTest {
             "0.0",
             new BookNote("hybrid", "", List.of(), List.of()),
             "",
-            new BookOptions("{game}.mp4", true)),
+            new BookOptions(Videos.named("{game}.mp4"), true)),
         (n, all) -> {});
     Map<String, Document> pages = new LinkedHashMap<>();
     try (Stream<Path> files = Files.walk(out)) {
