@@ -61,8 +61,8 @@ final class SettleCommand extends ReviewCommand {
     try (SettleServer server =
         SettleServer.start(settling, places, book.book(), this::film, book.read().rink())) {
       console.println(
-          settling.icings().size()
-              + " icings to settle; clicks go to "
+          Sheets.count(settling.icings().size(), "icing")
+              + " to settle; clicks go to "
               + sheet.toAbsolutePath()
               + ".");
       console.println("Open this page in a browser on this machine, and end with Ctrl-C:");
