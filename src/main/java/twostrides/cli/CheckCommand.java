@@ -42,7 +42,7 @@ final class CheckCommand implements Callable<Integer> {
   @Mixin Ice ice;
 
   @Override
-  public Integer call() throws SheetException, UnreadableSheetException, BookException {
+  public Integer call() throws SheetException, BookException {
     PrintWriter out = spec.commandLine().getOut();
     List<Path> files = sheets.files();
     SheetMaps maps = sheets.sheetMaps();

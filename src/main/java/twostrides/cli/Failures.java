@@ -25,20 +25,19 @@ final class Failures implements CommandLine.IExecutionExceptionHandler {
       }
     }
     Throwable cause = e instanceof UncheckedIOException ? e.getCause() : e;
-    if (cause instanceof SheetException) {
+    if (cause instanceof SheetException sheet) {
       err.println(cause.getMessage());
-      err.println("Nothing was written.");
+      err.println(
+          "Nothing was written."
+              + (sheet.isOfOneFile()
+                  ? " To leave such a file out and read the others, add --keep-going."
+                  : ""));
       return Main.UNREADABLE;
     }
     if (cause instanceof BookException book) {
       err.println(cause.getMessage());
       err.println("Nothing was written.");
       return book.file().startsWith("--") ? Main.USAGE : Main.UNREADABLE;
-    }
-    if (cause instanceof UnreadableSheetException) {
-      err.println(cause.getMessage());
-      err.println("Nothing was written. To set such a sheet aside and go on, add --keep-going.");
-      return Main.UNREADABLE;
     }
     if (cause instanceof OutputException || cause instanceof IOException) {
       err.println(

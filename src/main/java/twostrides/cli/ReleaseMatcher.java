@@ -44,7 +44,7 @@ final class ReleaseMatcher {
   private static final double STEP = 0.1;
 
   /** Farthest that the player may be from the place in the sheet, m. Assumed. */
-  private static final double SAME_PLACE = 3;
+  static final double SAME_PLACE = 3;
 
   /** Farthest that a skater without a number may be from the puck and be the player, m. Assumed. */
   private static final double HAS_IT = 2;
@@ -57,8 +57,10 @@ final class ReleaseMatcher {
   private final Game game;
   private final Tracks tracks;
   private final VideoClock clock;
+  private final TrackedPlaces places;
 
-  ReleaseMatcher(Game game, Tracks tracks, VideoClock clock) {
+  ReleaseMatcher(Game game, Tracks tracks, VideoClock clock, TrackedPlaces places) {
+    this.places = places;
     this.game = game;
     this.tracks = tracks;
     this.clock = clock;
@@ -95,17 +97,29 @@ final class ReleaseMatcher {
     OptionalInt number = number(row);
     Skaters best = null;
     SeenSkater player = null;
+    SeenSkater elsewhere = null;
     int steps = (int) Math.floor(error / STEP);
     for (int i = -steps; i <= steps && number.isPresent(); i++) {
       Skaters here = seen(row.period(), second + i * STEP, home);
       for (SeenSkater s : here.of(home)) {
         double apart = s.place().distanceTo(puck);
-        boolean nearer = player == null ? apart <= SAME_PLACE : apart < far(player, puck);
-        if (s.number().equals(number) && nearer) {
+        if (!s.number().equals(number)) {
+          continue;
+        }
+        if (elsewhere == null || apart < far(elsewhere, puck)) {
+          elsewhere = s;
+        }
+        if (player == null ? apart <= SAME_PLACE : apart < far(player, puck)) {
           player = s;
           best = here;
         }
       }
+    }
+    if (elsewhere != null) {
+      places.add(puck, elsewhere.place());
+    }
+    if (player == null && elsewhere != null) {
+      return new ReleaseMatch.NotFound("where the player's number was read far from the puck");
     }
     if (player != null) {
       String how =

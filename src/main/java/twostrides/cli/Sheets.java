@@ -71,22 +71,14 @@ final class Sheets {
    * @param progress told of each file
    */
   SheetsRead read(List<Path> files, SheetMaps sheetMaps, Ice.Played played, Progress progress)
-      throws SheetException, UnreadableSheetException {
-    SheetsRead season;
-    try {
-      season =
-          SeasonReader.read(
-              files,
-              sheetMaps,
-              keepGoing,
-              played.usual(),
-              n -> progress.step("reading sheets", n, files.size()));
-    } catch (SheetException e) {
-      if (keepGoing) {
-        throw e;
-      }
-      throw new UnreadableSheetException(e);
-    }
+      throws SheetException {
+    SheetsRead season =
+        SeasonReader.read(
+            files,
+            sheetMaps,
+            keepGoing,
+            played.usual(),
+            n -> progress.step("reading sheets", n, files.size()));
     progress.done();
     if (!played.periodSaid()) {
       boolean countsDown =

@@ -35,6 +35,7 @@ final class TrackedSkaters implements SkatersAtRelease {
   private final Map<Key, DoubtfulRow> setAside = new LinkedHashMap<>();
   private final List<Problem> doubts = new ArrayList<>();
   private final Map<String, Integer> notFound = new TreeMap<>();
+  private final TrackedPlaces places = new TrackedPlaces();
   private int found;
   private int asked;
   private int rowsRead;
@@ -81,7 +82,7 @@ final class TrackedSkaters implements SkatersAtRelease {
     rowsUsed += tracks.rowsUsed();
     rowsSetAside += tracks.rowsSetAside();
     tracks.setAside().forEach(this::setAside);
-    ReleaseMatcher matcher = new ReleaseMatcher(game, tracks, tracks.clock(sync));
+    ReleaseMatcher matcher = new ReleaseMatcher(game, tracks, tracks.clock(sync), places);
     doubts.addAll(matcher.doubts());
     for (int i = 0; i < game.rows().size(); i++) {
       if (game.letsGoShort(i)) {
@@ -158,6 +159,7 @@ final class TrackedSkaters implements SkatersAtRelease {
     if (doubts.size() > most) {
       out.println("... and " + (doubts.size() - most) + " more doubtful tracks and clocks");
     }
+    places.doubt().ifPresent(d -> out.println("Look at this: " + d));
     out.println(sum().orElseThrow());
     if (rowsSetAside > setAside.size()) {
       out.println("Of the rows set aside " + setAside.size() + " are kept in their own words.");

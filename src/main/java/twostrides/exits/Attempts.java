@@ -3,6 +3,7 @@ package twostrides.exits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import twostrides.rink.Zone;
 
 /**
  * Finds the exit attempts of a game, each with its way out and its mark at center.
@@ -94,10 +95,10 @@ final class Attempts {
       if (next.ends() || !next.by(team)) {
         return new Attempt(WayOut.KEPT_IN, Optional.empty(), here.player(), start, here, here);
       }
-      Optional<Boolean> nextInside = timeline.inOwnZone(next, team);
-      if (nextInside.isEmpty()) {
+      Optional<Zone> zone = timeline.zone(next, team);
+      if (zone.isEmpty()) {
         placed = false;
-      } else if (nextInside.get()) {
+      } else if (zone.get() == Zone.OWN) {
         placed = true;
         inside = next;
       } else {
@@ -131,7 +132,10 @@ final class Attempts {
     boolean passed = way == WayOut.PASS;
     while (true) {
       PuckEvent next = nextControlOrEnd(here);
-      boolean known = here.x().isPresent();
+      // The neutral zone lies on both sides of center.
+      boolean open =
+          here.x().isEmpty() && timeline.zone(here, team).equals(Optional.of(Zone.NEUTRAL));
+      boolean known = !open && timeline.zone(here, team).isPresent();
       if (known && atOrPastCenter(here, team)) {
         PuckEvent decides = here.kind() == PuckEvent.Kind.RECEPTION ? before : here;
         return new Attempt(
@@ -151,8 +155,11 @@ final class Attempts {
         return new Attempt(way, mark, player, start, here, here);
       }
       if (next.ends() || !next.by(team)) {
-        AtCenter mark = next.ends() ? AtCenter.STOPPED : AtCenter.LOST_SHORT;
-        return new Attempt(way, Optional.of(mark), player, start, passed ? outMove : here, here);
+        Optional<AtCenter> mark =
+            open
+                ? Optional.empty()
+                : Optional.of(next.ends() ? AtCenter.STOPPED : AtCenter.LOST_SHORT);
+        return new Attempt(way, mark, player, start, passed ? outMove : here, here);
       }
       before = here;
       here = next;
@@ -171,7 +178,9 @@ final class Attempts {
   }
 
   private boolean atOrPastCenter(PuckEvent e, String team) {
-    return timeline.rink().shortOfCenter(e.x(team).orElseThrow()) <= 0;
+    return e.x().isPresent()
+        ? timeline.rink().shortOfCenter(e.x(team).orElseThrow()) <= 0
+        : timeline.zone(e, team).equals(Optional.of(Zone.ATTACKING));
   }
 
   /**

@@ -34,8 +34,8 @@ final class ExitOutcomes {
     Optional<PuckEvent> faceOff =
         timeline.faceOffWithoutControl(release, e -> owner == Owner.ATTEMPT && e.by(team));
     Optional<PuckEvent> restart = faceOff.filter(f -> timeline.surelyInOwnZone(f, team));
-    // A face-off without a place leaves open in whose zone it was.
-    boolean known = faceOff.isEmpty() || faceOff.get().x().isPresent();
+    // A face-off with neither place nor zone leaves open in whose zone it was.
+    boolean known = faceOff.isEmpty() || timeline.zone(faceOff.get(), team).isPresent();
     return new ExitOutcome(
         Optional.of(nextTouch(release, team)),
         known ? Optional.of(restart.isPresent()) : Optional.empty(),

@@ -107,7 +107,7 @@ public final class GameReader {
   private List<Restart> restarts() {
     List<Restart> restarts = new ArrayList<>();
     for (PuckEvent e : timeline.events()) {
-      if (e.kind() == PuckEvent.Kind.FACEOFF && e.x().isPresent()) {
+      if (e.kind() == PuckEvent.Kind.FACEOFF) {
         String winner = e.team().orElseThrow();
         String loser = timeline.opponent(e);
         if (timeline.surelyInOwnZone(e, winner)) {

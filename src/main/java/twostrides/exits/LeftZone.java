@@ -2,10 +2,10 @@ package twostrides.exits;
 
 import java.util.EnumSet;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import twostrides.game.StopReason;
 import twostrides.race.TravelBound;
+import twostrides.rink.Zone;
 
 /**
  * Whether a puck let go inside the own zone left it, and how far it went. Decided by the next touch
@@ -58,19 +58,21 @@ final class LeftZone {
     String team = release.team().orElseThrow();
     PuckEvent next = timeline.next(release);
     if (!next.ends()) {
-      // A next touch with no place says only that the puck was touched; without more it is not
-      // shown to have left.
-      return next.x().isEmpty() ? Reach.INSIDE : reachOf(next, team);
+      return reachOf(next, team);
     }
     return afterStop(release, team);
   }
 
+  /**
+   * How far a puck was when it was touched; a touch with neither place nor zone does not show that
+   * it left.
+   */
   private Reach reachOf(PuckEvent m, String team) {
-    OptionalDouble x = m.x(team);
-    if (timeline.rink().inOwnZone(x.orElseThrow())) {
-      return Reach.INSIDE;
-    }
-    return timeline.rink().pastFarBlueLine(x.getAsDouble()) ? Reach.FAR : Reach.NEUTRAL;
+    return switch (timeline.zone(m, team).orElse(Zone.OWN)) {
+      case OWN -> Reach.INSIDE;
+      case NEUTRAL -> Reach.NEUTRAL;
+      case ATTACKING -> Reach.FAR;
+    };
   }
 
   private Reach afterStop(PuckEvent release, String team) {
@@ -84,7 +86,7 @@ final class LeftZone {
     if (written.filter(SILENT::contains).isPresent()) {
       return meantToLeave(release) ? Reach.NEUTRAL : Reach.INSIDE;
     }
-    if (faceoff.isEmpty() || faceoff.get().x().isEmpty()) {
+    if (faceoff.isEmpty() || timeline.zone(faceoff.get(), team).isEmpty()) {
       return sentTheLength(release, end) ? Reach.FAR : Reach.INSIDE;
     }
     if (!timeline.surelyInOwnZone(faceoff.get(), team)) {
@@ -98,12 +100,18 @@ final class LeftZone {
 
   /** Whether a pass was meant for somebody beyond the own zone. */
   private boolean meantToLeave(PuckEvent release) {
-    return release.row().target().filter(p -> !timeline.rink().inOwnZone(p.x())).isPresent();
+    return release
+        .row()
+        .target()
+        .map(p -> timeline.rink().zone(p.x()))
+        .or(() -> release.row().toZone())
+        .filter(z -> z != Zone.OWN)
+        .isPresent();
   }
 
   private boolean sentTheLength(PuckEvent release, PuckEvent until) {
     return release.kind() == PuckEvent.Kind.SENT
-        && release.x().isPresent()
+        && timeline.toFarGoalLine(release).length > 0
         && timeline.timeToGoTheLength(release, until) != TravelBound.Fit.TOO_QUICK;
   }
 }

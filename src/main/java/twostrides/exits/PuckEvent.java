@@ -8,6 +8,8 @@ import twostrides.game.PlayRow;
 import twostrides.game.StopReason;
 import twostrides.game.Strength;
 import twostrides.rink.Place;
+import twostrides.rink.Rink;
+import twostrides.rink.Zone;
 
 /**
  * One step of a game: the puck touched, play stopped, or a face-off.
@@ -18,6 +20,7 @@ import twostrides.rink.Place;
  * @param elapsed seconds of play since the period began
  * @param player who acts
  * @param place where, metres, acting team's frame, where the sheet has it
+ * @param zone in which zone, acting team's frame, where the sheet has that instead of a place
  * @param strength the acting team's strength; unknown for stops
  * @param stop why play stopped, for stops
  */
@@ -28,6 +31,7 @@ record PuckEvent(
     double elapsed,
     Optional<String> player,
     Optional<Place> place,
+    Optional<Zone> zone,
     Strength strength,
     Optional<StopReason> stop) {
 
@@ -108,6 +112,13 @@ record PuckEvent(
   /** Place along the rink in a team's frame, metres. */
   OptionalDouble x(String viewer) {
     return place.isEmpty() || by(viewer) ? x() : OptionalDouble.of(-place.get().x());
+  }
+
+  /** Zone in a team's frame: that of the place, else the one that the sheet writes. */
+  Optional<Zone> zone(Rink rink, String viewer) {
+    return place.isPresent()
+        ? Optional.of(rink.zone(x(viewer).orElseThrow()))
+        : zone.map(z -> by(viewer) ? z : z.seenByOpponent());
   }
 
   /** Strength as a team sees it. */

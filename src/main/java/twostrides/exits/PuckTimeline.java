@@ -1,5 +1,6 @@
 package twostrides.exits;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -7,6 +8,7 @@ import java.util.function.Predicate;
 import twostrides.game.Game;
 import twostrides.race.TravelBound;
 import twostrides.rink.Rink;
+import twostrides.rink.Zone;
 
 /**
  * The events of one game with the questions that are asked of them: what came next, where the next
@@ -118,15 +120,14 @@ final class PuckTimeline {
     return events.get(periodEnd[from.index()] - 1);
   }
 
-  /** Whether a place lies in a team's own zone; empty when the sheet gives no place. */
-  Optional<Boolean> inOwnZone(PuckEvent e, String team) {
-    OptionalDouble x = e.x(team);
-    return x.isEmpty() ? Optional.empty() : Optional.of(rink().inOwnZone(x.getAsDouble()));
+  /** The zone of an event, seen by a team; empty when the sheet gives neither place nor zone. */
+  Optional<Zone> zone(PuckEvent e, String team) {
+    return e.zone(rink(), team);
   }
 
-  /** Whether a place is known and lies in a team's own zone. */
+  /** Whether a place or zone is known and lies in a team's own zone. */
   boolean surelyInOwnZone(PuckEvent e, String team) {
-    return inOwnZone(e, team).orElse(false);
+    return zone(e, team).equals(Optional.of(Zone.OWN));
   }
 
   /** Metres short of center, for a puck let go before it touched the red line; empty otherwise. */
@@ -138,19 +139,34 @@ final class PuckTimeline {
     return s > 0 ? OptionalDouble.of(s) : OptionalDouble.empty();
   }
 
-  /** Metres along the rink from an event to the far goal line. */
-  double toFarGoalLine(PuckEvent e) {
-    return rink().goalLine() - e.x().orElseThrow();
+  /**
+   * Metres along the rink from an event to the far goal line: from its place, or from both ends of
+   * the own zone, blue line and goal line, where the sheet says no more; else empty.
+   */
+  double[] toFarGoalLine(PuckEvent e) {
+    double line = rink().goalLine();
+    if (e.x().isPresent()) {
+      return new double[] {line - e.x().getAsDouble()};
+    }
+    return e.zone().equals(Optional.of(Zone.OWN))
+        ? new double[] {line + rink().blueLineNeutralEdge(), 2 * line}
+        : new double[0];
   }
 
-  /** How the time between two events fits a puck iced from the place of the first. */
+  /**
+   * How the time between two events fits a puck iced from the place of the first; of a zone, it
+   * fits only where it fits both its ends.
+   */
   TravelBound.Fit timeToGoTheLength(PuckEvent release, PuckEvent until) {
-    return settings
-        .travel()
-        .fit(
-            Math.max(0, toFarGoalLine(release)),
-            until.elapsed() - release.elapsed(),
-            game.clockStep());
+    return Arrays.stream(toFarGoalLine(release))
+        .mapToObj(
+            far ->
+                settings
+                    .travel()
+                    .fit(Math.max(0, far), until.elapsed() - release.elapsed(), game.clockStep()))
+        .filter(fit -> fit != TravelBound.Fit.FITS)
+        .findFirst()
+        .orElse(TravelBound.Fit.FITS);
   }
 
   /** Whether any puck can have gone to the far goal line in the time between two events. */
@@ -158,7 +174,7 @@ final class PuckTimeline {
     return settings
         .travel()
         .possible(
-            Math.max(0, toFarGoalLine(release)),
+            Math.max(0, Arrays.stream(toFarGoalLine(release)).max().orElseThrow()),
             until.elapsed() - release.elapsed(),
             game.clockStep());
   }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import twostrides.game.Strength;
 import twostrides.rink.Rink;
+import twostrides.rink.Zone;
 import twostrides.rulebook.Choice;
 import twostrides.rulebook.Fact;
 import twostrides.rulebook.Facts;
@@ -81,11 +82,23 @@ final class SheetFacts {
     }
     String team = release.team().orElseThrow();
     OptionalDouble x = next.x(team);
-    if (x.isEmpty()) {
-      return facts.with(Fact.TOUCH_UNKNOWN);
-    }
     Rink rink = timeline.rink();
     boolean own = next.by(team);
+    if (x.isEmpty()) {
+      // The attacking zone reaches past the goal line, the neutral zone lies on both sides of
+      // center.
+      return switch (timeline.zone(next, team).orElse(Zone.ATTACKING)) {
+        case OWN ->
+            own
+                ? facts.with(Fact.TOUCH_TEAMMATE_SHORT_OF_CENTER, Fact.PUCK_SHORT_OF_GOAL_LINE)
+                : facts.with(Fact.TOUCH_OPPONENT_BEFORE_LINE);
+        case NEUTRAL ->
+            own
+                ? facts.with(Fact.TOUCH_UNKNOWN, Fact.PUCK_SHORT_OF_GOAL_LINE)
+                : facts.with(Fact.TOUCH_OPPONENT_BEFORE_LINE);
+        case ATTACKING -> facts.with(Fact.TOUCH_UNKNOWN);
+      };
+    }
     if (x.getAsDouble() > rink.goalLine()) {
       return facts.with(Fact.PUCK_CROSSED, own ? Fact.RACE_ATTACKER : Fact.RACE_DEFENDER);
     }
@@ -102,9 +115,21 @@ final class SheetFacts {
   private Facts atRelease(PuckEvent release) {
     Facts facts =
         Facts.NONE.with(
-            from(timeline.rink(), release.x()), strength(release.strength()), faceOff(release));
+            from(timeline.rink(), release), strength(release.strength()), faceOff(release));
     // The sheet says where a pass was meant to go, not whether it could have been reached.
     return release.kind() == PuckEvent.Kind.MISSED_PASS ? facts.with(Fact.PASS_UNKNOWN) : facts;
+  }
+
+  /** From the place; of a zone alone the neutral one lies on both sides of center. */
+  private static Fact from(Rink rink, PuckEvent release) {
+    if (release.x().isPresent() || release.zone().isEmpty()) {
+      return from(rink, release.x());
+    }
+    return switch (release.zone().get()) {
+      case OWN -> Fact.FROM_OWN_ZONE;
+      case NEUTRAL -> Fact.FROM_UNKNOWN;
+      case ATTACKING -> Fact.FROM_PAST_THE_LINE;
+    };
   }
 
   private static Fact from(Rink rink, OptionalDouble place) {

@@ -2,13 +2,16 @@ package twostrides.exits;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import twostrides.game.StopReason;
 import twostrides.race.TravelBound;
 import twostrides.rink.Rink;
+import twostrides.rink.Zone;
 import twostrides.rulebook.Judge;
 import twostrides.rulebook.Ruling;
 
@@ -101,8 +104,12 @@ final class StoppageCause {
   }
 
   private Finding inferred(PuckEvent release, PuckEvent faceoff) {
-    if (release.x().isEmpty()) {
-      return unknown("the sheet has no place for the release");
+    double[] far = timeline.toFarGoalLine(release);
+    if (far.length == 0) {
+      return unknown(
+          release.zone().equals(Optional.of(Zone.NEUTRAL))
+              ? "the sheet does not say on which side of center the puck was let go"
+              : "the sheet has no place for the release");
     }
     Optional<PuckEvent> whistleTouch = Optional.empty();
     for (PuckEvent m : timeline.events().subList(release.index() + 1, faceoff.index())) {
@@ -113,7 +120,13 @@ final class StoppageCause {
         whistleTouch = Optional.of(m);
       }
     }
-    double shortBy = timeline.rink().shortOfCenter(release.x().getAsDouble());
+    String from =
+        release.x().isPresent()
+            ? String.format(
+                Locale.ROOT,
+                "let go %.1f m short of center",
+                timeline.rink().shortOfCenter(release.x().getAsDouble()))
+            : "let go in the own zone";
     // A face-off after the puck went the length says that nothing was waved off.
     Ruling ruling = Judge.judge(timeline.settings().book(), facts.iced(release));
     if (ruling instanceof Ruling.NotYetDecided open) {
@@ -128,30 +141,28 @@ final class StoppageCause {
     }
     PuckEvent until = whistleTouch.orElse(faceoff);
     String way =
-        String.format(
-            Locale.ROOT,
-            "%.0f m to the goal line in %s s",
-            timeline.toFarGoalLine(release),
-            seconds(until.elapsed() - release.elapsed()));
+        Arrays.stream(far)
+                .mapToObj(m -> String.format(Locale.ROOT, "%.0f", m))
+                .collect(Collectors.joining(" to "))
+            + " m to the goal line in "
+            + seconds(until.elapsed() - release.elapsed())
+            + " s";
     TravelBound.Fit fit = timeline.timeToGoTheLength(release, until);
     if (fit == TravelBound.Fit.TOO_SLOW) {
       return unknown("too slow for an iced puck, " + way + ": rows are missing");
     }
     if (whistleTouch.isPresent()) {
       return timeline.mayHaveGoneTheLength(release, until)
-          ? inferred(
-              "let go %.1f m short of center, not exempt, and the opponent got to it in his end as"
-                  + " play stopped",
-              shortBy)
+          ? inferred(from + ", not exempt, and the opponent got to it in his end as play stopped")
           : unknown("too quick for any puck, " + way + ": a clock is wrong");
     }
     return fit == TravelBound.Fit.TOO_QUICK
         ? unknown("too quick for a puck that went the length, " + way + ": likely out of play")
-        : inferred("let go %.1f m short of center, not exempt, and " + way + " fit", shortBy);
+        : inferred(from + ", not exempt, and " + way + " fit");
   }
 
-  private static Finding inferred(String reason, double shortBy) {
-    return new Finding(RestartCause.ICING_INFERRED, String.format(Locale.ROOT, reason, shortBy));
+  private static Finding inferred(String reason) {
+    return new Finding(RestartCause.ICING_INFERRED, reason);
   }
 
   /** Seconds as a sheet would write them: no more decimals than are needed, at most one. */
@@ -162,7 +173,11 @@ final class StoppageCause {
         .toPlainString();
   }
 
+  /** Whether a draw is at an end-zone spot; of a zone alone, every spot of an end zone is one. */
   private boolean onEndSpot(PuckEvent faceoff) {
+    if (faceoff.place().isEmpty()) {
+      return faceoff.zone().filter(z -> z != Zone.NEUTRAL).isPresent();
+    }
     Rink rink = timeline.rink();
     double slack = SPOT_SLACK + timeline.game().placeStep();
     return faceoff

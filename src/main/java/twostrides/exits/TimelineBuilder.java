@@ -12,6 +12,7 @@ import twostrides.game.PlayRow;
 import twostrides.game.StopReason;
 import twostrides.game.Strength;
 import twostrides.rink.Place;
+import twostrides.rink.Zone;
 
 /**
  * Rows of a game become its timeline. Rows that repeat a release are dropped, the reception of a
@@ -131,7 +132,7 @@ final class TimelineBuilder {
       // A receiver without a name is whoever of the team plays it next.
       Optional<String> receiver =
           r.otherPlayer().or(() -> ownNext ? next.get().player() : Optional.empty());
-      add(Kind.RECEPTION, i, receiver, r.target());
+      add(Kind.RECEPTION, i, receiver, r.target(), r.toZone());
     }
   }
 
@@ -142,9 +143,11 @@ final class TimelineBuilder {
   private static boolean receives(PlayRow pass, PlayRow next) {
     return next.action() == Action.TOUCH
         && next.team().equals(pass.team())
-        && next.place().isPresent()
-        && (pass.target().isEmpty()
-            || pass.target().get().distanceTo(next.place().get()) <= RECEPTION_SLACK)
+        && (next.place().isPresent()
+            ? pass.target().isEmpty()
+                || pass.target().get().distanceTo(next.place().get()) <= RECEPTION_SLACK
+            : next.zone().isPresent()
+                && (pass.toZone().isEmpty() || pass.toZone().equals(next.zone())))
         && (pass.otherPlayer().isEmpty() || pass.otherPlayer().equals(next.player()));
   }
 
@@ -157,15 +160,18 @@ final class TimelineBuilder {
             at,
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             Strength.UNKNOWN,
             Optional.of(why)));
   }
 
   private void add(Kind kind, int i) {
-    add(kind, i, rows.get(i).player(), rows.get(i).place());
+    PlayRow r = rows.get(i);
+    add(kind, i, r.player(), r.place(), r.zone());
   }
 
-  private void add(Kind kind, int i, Optional<String> player, Optional<Place> place) {
+  private void add(
+      Kind kind, int i, Optional<String> player, Optional<Place> place, Optional<Zone> zone) {
     PlayRow r = rows.get(i);
     events.add(
         new PuckEvent(
@@ -175,6 +181,7 @@ final class TimelineBuilder {
             r.elapsed(),
             player,
             place,
+            zone,
             strengths.get(i),
             Optional.empty()));
   }

@@ -53,6 +53,12 @@ public record Coverage(List<String> present, Map<String, String> costs) {
                 costs.put(column, cost);
               }
             });
+    if (columns.contains(SheetForms.ZONE) && !columns.contains(SheetForms.X)) {
+      costs.put(
+          SheetForms.X,
+          "a zone says which way the puck came out, and an icing from the own zone; how short of center,"
+              + " what became of a puck let go in the neutral zone, flags and maps need places");
+    }
     boolean stops =
         season.games().stream()
             .anyMatch(g -> g.rows().stream().anyMatch(r -> r.action() == Action.STOPPAGE));
@@ -106,12 +112,15 @@ public record Coverage(List<String> present, Map<String, String> costs) {
           SheetForms.SKATERS_AWAY,
           SheetForms.NET_FOR,
           SheetForms.NET_HOME,
+          SheetForms.TO_X,
+          SheetForms.TO_ZONE,
           SheetForms.OPPONENT_SKATERS,
           SheetForms.AWAY_SKATERS);
 
   private static void play(SheetsRead season, List<String> present) {
     Map<Action, Integer> actions = new TreeMap<>();
     int placed = 0;
+    int zoned = 0;
     int rows = 0;
     for (Game g : season.games()) {
       present.add(
@@ -128,12 +137,18 @@ public record Coverage(List<String> present, Map<String, String> costs) {
         actions.merge(r.action(), 1, Integer::sum);
         rows++;
         placed += r.place().isPresent() ? 1 : 0;
+        zoned += r.place().isEmpty() && r.zone().isPresent() ? 1 : 0;
       }
     }
     List<String> words = new ArrayList<>();
     actions.forEach((a, n) -> words.add(a.word() + " " + n));
     present.add("rows by action: " + String.join(", ", words));
-    present.add("rows with a place: " + placed + " of " + rows);
+    present.add(
+        "rows with a place: "
+            + placed
+            + " of "
+            + rows
+            + (zoned > 0 ? "; with a zone instead: " + zoned : ""));
   }
 
   private static Map<String, String> playCosts() {

@@ -1,6 +1,8 @@
 package twostrides.game;
 
 import java.util.List;
+import java.util.Optional;
+import twostrides.rink.Zone;
 
 /**
  * Which way a game's sheet runs when its places are fixed to the rink and its map does not say
@@ -31,20 +33,27 @@ final class Ends {
    * @param rows its rows, read with the home team attacking +x in odd periods
    */
   static Finding of(List<PlayRow> rows) {
-    if (rows.stream().allMatch(r -> r.place().isEmpty())) {
+    if (rows.stream().allMatch(r -> far(r).isEmpty())) {
       return Finding.AS_READ;
     }
     int shots = 0;
     int ahead = 0;
     for (PlayRow r : rows) {
-      if (r.action() == Action.SHOT && r.place().isPresent()) {
+      if (r.action() == Action.SHOT && far(r).isPresent()) {
         shots++;
-        ahead += r.place().get().x() > 0 ? 1 : 0;
+        ahead += far(r).get() ? 1 : 0;
       }
     }
     if (shots < LEAST_SHOTS || Math.max(ahead, shots - ahead) < LEAST_SHARE * shots) {
       return Finding.UNKNOWN;
     }
     return 2 * ahead >= shots ? Finding.AS_READ : Finding.TURNED;
+  }
+
+  /** Whether a row's place or zone lies in the half that its team attacks; empty without. */
+  private static Optional<Boolean> far(PlayRow r) {
+    return r.place()
+        .map(p -> p.x() > 0)
+        .or(() -> r.zone().filter(z -> z != Zone.NEUTRAL).map(z -> z == Zone.ATTACKING));
   }
 }

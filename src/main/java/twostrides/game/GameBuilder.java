@@ -3,8 +3,10 @@ package twostrides.game;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,8 +14,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
+import twostrides.sheet.SheetRow;
 
 /**
  * Puts the rows of one game together: its two teams, its order of play, its steps. Rows of another
@@ -39,6 +43,7 @@ final class GameBuilder {
 
   /** The game, or empty when no two teams act in it. */
   Optional<Game> play(List<ReadRow<PlayRow>> read) {
+    final int before = doubtful.size();
     List<ReadRow<PlayRow>> rows =
         inOrder(
             clockMended(new OneGame(id, doubtful).of(read)),
@@ -70,6 +75,14 @@ final class GameBuilder {
             "correct the name, or give the row its own game");
       }
     }
+    // Of two events in one row neither is used without the other.
+    Set<SheetRow> lost =
+        doubtful.subList(before, doubtful.size()).stream()
+            .map(d -> d.row().whole())
+            .collect(Collectors.toSet());
+    Set<PlayRow> alone = Collections.newSetFromMap(new IdentityHashMap<>());
+    rows.stream().filter(r -> lost.contains(r.source().whole())).forEach(r -> alone.add(r.row()));
+    kept.removeIf(alone::contains);
     boolean fixed = frame.view() == Frame.View.RINK_FIXED && !frame.endsGiven();
     if (fixed && rows.stream().anyMatch(r -> r.about().endsSaid())) {
       for (ReadRow<PlayRow> r : rows) {

@@ -1,19 +1,24 @@
 package twostrides.game;
 
-import java.text.Normalizer;
+import static java.util.stream.Collectors.joining;
+
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.IntBinaryOperator;
+import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetRow;
 
 /**
  * Refuses rows that were taken for one game and are several, or run against the clock as a whole:
  * set aside row by row, most of a sheet would be lost and the rest be a game that nobody played.
  */
-final class GamesApart {
+final class GamesApart<T> {
 
   /** Rows that it takes to be no slip. Assumed. */
   private static final int LEAST_ROWS = 10;
@@ -31,16 +36,14 @@ final class GamesApart {
   /** Farther apart than any clock reading, so that periods order before clocks. */
   private static final double PERIOD_APART = 1e6;
 
-  private static final String NAME_A_GAME =
-      "Name a game column: a column game in the sheet, or game under [columns] in the sheet map,"
-          + " for example game = { text = \"{Date} {Away} at {Home}\" }; or make a file of each game.";
-
   private final String id;
-  private final List<ReadRow<PlayRow>> rows;
+  private final List<ReadRow<T>> rows;
 
-  private GamesApart(String id, List<ReadRow<PlayRow>> rows) {
+  private GamesApart(String id, List<ReadRow<T>> rows) throws SheetException {
     this.id = id;
     this.rows = rows;
+    differ("dates", 1, r -> r.about().date().map(Object::toString));
+    differ("pairs of teams", 1, GamesApart::pair);
   }
 
   /**
@@ -51,37 +54,70 @@ final class GamesApart {
    * @throws SheetException when they are several games, or the clock runs backward as a whole
    */
   static void check(String id, List<ReadRow<PlayRow>> rows) throws SheetException {
-    GamesApart game = new GamesApart(id, rows);
-    game.differ("dates", 1, r -> r.about().date().map(Object::toString));
-    game.differ("pairs of teams", 1, GamesApart::pair);
+    GamesApart<PlayRow> game = new GamesApart<>(id, rows);
     game.differ("teams", TEAMS_OF_A_GAME, r -> r.row().team());
-    game.order();
+    game.order(PlayRow::period, PlayRow::elapsed);
   }
 
-  private static Optional<String> pair(ReadRow<PlayRow> r) {
+  /**
+   * Looks at the rows of a tagged game.
+   *
+   * @param id the game's id
+   * @param rows its rows in the sheet's order
+   * @throws SheetException when they are several games
+   */
+  static void checkTags(String id, List<ReadRow<TaggedExit>> rows) throws SheetException {
+    new GamesApart<>(id, rows)
+        .differ(
+            "pairs of teams",
+            1,
+            r ->
+                r.row()
+                    .opponent()
+                    .map(o -> Stream.of(o, r.row().team()).sorted().collect(joining(" and "))));
+  }
+
+  /** How several games in one file are told apart: with the columns that this sheet has. */
+  private static String nameAGame(SheetRow row) {
+    List<String> told =
+        Stream.of(SheetForms.DATE, SheetForms.AWAY, SheetForms.HOME)
+            .flatMap(c -> row.header(c).stream())
+            .map(h -> "{" + h + "}")
+            .toList();
+    if (told.isEmpty()) {
+      return "Give each game an id: add a column game to the sheet"
+          + row.map().map(m -> " (game = \"...\" under [columns] in " + m + " names it)").orElse("")
+          + ", or make a file of each game.";
+    }
+    return gameKey(row, "{ text = \"" + String.join(" ", told) + "\" }");
+  }
+
+  /** How rows are given a game's id: a line for a map that there is, or a map to write. */
+  static String gameKey(SheetRow row, String source) {
+    return "Give each game an id: "
+        + row.map()
+            .map(m -> "in " + m + " write, under [columns], game = " + source)
+            .orElse(
+                "add a column game to the sheet, or save the three lines sheet = \"play\", [columns]"
+                    + " and game = "
+                    + source
+                    + " as games.toml and add --map games.toml")
+        + ".";
+  }
+
+  private static Optional<String> pair(ReadRow<?> r) {
     return r.about().home().flatMap(h -> r.about().away().map(a -> a + " at " + h));
   }
 
   /** How often something is said, in the order of the sheet; slips do not count. */
-  private Map<String, Integer> often(Function<ReadRow<PlayRow>, Optional<String>> what) {
-    Map<String, Integer> written = new LinkedHashMap<>();
-    rows.forEach(r -> what.apply(r).ifPresent(w -> written.merge(w, 1, Integer::sum)));
+  private Map<String, Integer> often(Function<ReadRow<T>, Optional<String>> what) {
     Map<String, Integer> counts = new LinkedHashMap<>();
-    Map<String, String> spelling = new LinkedHashMap<>();
-    written.forEach(
-        (w, n) -> counts.merge(spelling.computeIfAbsent(key(w), k -> w), n, Integer::sum));
+    rows.forEach(r -> what.apply(r).ifPresent(w -> counts.merge(w, 1, Integer::sum)));
     counts.values().removeIf(n -> n < LEAST_ROWS || n < LEAST_SHARE * rows.size());
     return counts;
   }
 
-  /** One spelling for all: a team in two spellings is no second game. */
-  private static String key(String written) {
-    return Normalizer.normalize(written, Normalizer.Form.NFKC)
-        .toLowerCase(Locale.ROOT)
-        .replaceAll("\\s+", "");
-  }
-
-  private void differ(String what, int most, Function<ReadRow<PlayRow>, Optional<String>> of)
+  private void differ(String what, int most, Function<ReadRow<T>, Optional<String>> of)
       throws SheetException {
     Map<String, Integer> found = often(of);
     if (found.size() > most) {
@@ -96,43 +132,50 @@ final class GamesApart {
               + examples
               + (found.size() > 4 ? " and so on" : ""),
           "one game of two teams on one day",
-          NAME_A_GAME);
+          nameAGame(rows.get(0).source())
+              + (what.equals("teams")
+                  ? " Where two of the names are one team, write them alike, or translate one under"
+                      + " [values.team] in a sheet map."
+                  : ""));
     }
   }
 
-  private void order() throws SheetException {
-    int against = against(1, 1);
+  private void order(ToIntFunction<T> period, ToDoubleFunction<T> elapsed) throws SheetException {
+    IntBinaryOperator count =
+        (p, c) ->
+            against(r -> p * period.applyAsInt(r) * PERIOD_APART + c * elapsed.applyAsDouble(r));
+    int against = count.applyAsInt(1, 1);
     if (against < LEAST_AGAINST || against < LEAST_AGAINST_SHARE * rows.size()) {
       return;
     }
     String found = "a clock that runs backward in " + against + " of " + rows.size() + " rows";
     String expected = "the rows of game " + id + " in the order of play";
-    if (fits(against(1, -1))) {
+    if (fits(count.applyAsInt(1, -1))) {
       throw refused(
           found + " and would not if it were read the other way",
           expected,
           "Write clock.direction = \"up\" where the clock shows time played, \"down\" where it shows"
               + " time left: the other one than now.");
     }
-    if (fits(against(-1, -1))) {
+    if (fits(count.applyAsInt(-1, -1))) {
       throw refused(
           found + ": the last row stands first", expected, "Sort the sheet by period and clock.");
     }
     throw refused(
-        found, expected, NAME_A_GAME + " If it is one game, sort it by period and clock.");
+        found,
+        expected,
+        nameAGame(rows.get(0).source()) + " If it is one game, sort it by period and clock.");
   }
 
   private boolean fits(int against) {
     return against <= LEAST_SHARE * rows.size();
   }
 
-  private int against(int period, int clock) {
-    double[] times =
-        rows.stream()
-            .mapToDouble(r -> period * r.row().period() * PERIOD_APART + clock * r.row().elapsed())
-            .toArray();
+  private int against(ToDoubleFunction<T> time) {
     int n = 0;
-    for (boolean b : OrderOfPlay.against(times)) {
+    for (boolean b :
+        OrderOfPlay.against(
+            rows.stream().mapToDouble(r -> time.applyAsDouble(r.row())).toArray())) {
       n += b ? 1 : 0;
     }
     return n;

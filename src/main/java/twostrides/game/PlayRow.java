@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import twostrides.rink.Place;
+import twostrides.rink.Zone;
 import twostrides.rulebook.penalty.PenaltyKind;
 
 /**
@@ -19,6 +20,8 @@ import twostrides.rulebook.penalty.PenaltyKind;
  * @param outcome how it went
  * @param place where, metres, acting team's frame
  * @param target where a pass was meant to go, same frame
+ * @param zone in which zone, acting team's frame, where the row says a zone instead of a place
+ * @param toZone in which zone a pass was meant to go
  * @param manpower who was on the ice
  * @param stop why play stopped, for a stoppage
  * @param penalty what was called, for a penalty
@@ -33,6 +36,7 @@ import twostrides.rulebook.penalty.PenaltyKind;
  * @param video second of the video
  * @param sheet file name
  * @param line line of the sheet, header included
+ * @param second whether it is the second event that a row of the sheet holds
  */
 public record PlayRow(
     int period,
@@ -44,6 +48,8 @@ public record PlayRow(
     Optional<Outcome> outcome,
     Optional<Place> place,
     Optional<Place> target,
+    Optional<Zone> zone,
+    Optional<Zone> toZone,
     Manpower manpower,
     Optional<StopReason> stop,
     Optional<PenaltyKind> penalty,
@@ -55,7 +61,8 @@ public record PlayRow(
     List<String> opponentOnIce,
     OptionalDouble video,
     String sheet,
-    long line) {
+    long line,
+    boolean second) {
 
   /** Copies the lists and rejects rows that no reader may build. */
   public PlayRow {
@@ -76,22 +83,17 @@ public record PlayRow(
    * @param second the second
    */
   public PlayRow atVideo(double second) {
-    return with(elapsed, place, target, skaters, OptionalDouble.of(second));
+    return with(elapsed, skaters, OptionalDouble.of(second), false);
   }
 
   /** The row at another instant of its period. */
   PlayRow at(double instant) {
-    return with(instant, place, target, skaters, video);
+    return with(instant, skaters, video, false);
   }
 
   /** The row with its places turned half round about center ice: teams attack the other way. */
   PlayRow turned() {
-    return with(
-        elapsed,
-        place.map(Place::seenByOpponent),
-        target.map(Place::seenByOpponent),
-        skaters.stream().map(OnIce::turned).toList(),
-        video);
+    return with(elapsed, skaters.stream().map(OnIce::turned).toList(), video, true);
   }
 
   /** The row with other names: of the acting team's players, and of the other team's. */
@@ -106,6 +108,8 @@ public record PlayRow(
         outcome,
         place,
         target,
+        zone,
+        toZone,
         manpower,
         stop,
         penalty,
@@ -117,15 +121,12 @@ public record PlayRow(
         opponentOnIce.stream().map(opponent).toList(),
         video,
         sheet,
-        line);
+        line,
+        second);
   }
 
   private PlayRow with(
-      double instant,
-      Optional<Place> at,
-      Optional<Place> to,
-      List<OnIce> seen,
-      OptionalDouble second) {
+      double instant, List<OnIce> seen, OptionalDouble videoSecond, boolean seenByOpponent) {
     return new PlayRow(
         period,
         instant,
@@ -134,8 +135,10 @@ public record PlayRow(
         otherPlayer,
         action,
         outcome,
-        at,
-        to,
+        seenByOpponent ? place.map(Place::seenByOpponent) : place,
+        seenByOpponent ? target.map(Place::seenByOpponent) : target,
+        seenByOpponent ? zone.map(Zone::seenByOpponent) : zone,
+        seenByOpponent ? toZone.map(Zone::seenByOpponent) : toZone,
         manpower,
         stop,
         penalty,
@@ -145,9 +148,10 @@ public record PlayRow(
         seen,
         ownOnIce,
         opponentOnIce,
-        second,
+        videoSecond,
         sheet,
-        line);
+        line,
+        second);
   }
 
   /** Whether the acting team has the puck under control in this row. */

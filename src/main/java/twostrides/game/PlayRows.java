@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import twostrides.rink.Place;
+import twostrides.rink.Zone;
 import twostrides.rulebook.penalty.PenaltyKind;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
@@ -85,6 +86,8 @@ final class PlayRows {
     boolean endsSaid = in.readHomeAttacks();
     Optional<Place> place = in.place(SheetForms.X, SheetForms.Y, actingIsHome, p);
     Optional<Place> target = in.place(SheetForms.TO_X, SheetForms.TO_Y, actingIsHome, p);
+    Optional<Zone> zone = in.zone(SheetForms.ZONE, actingIsHome, p);
+    Optional<Zone> toZone = in.zone(SheetForms.TO_ZONE, actingIsHome, p);
     Optional<Outcome> outcome = action.flatMap(a -> outcome(in, source, a));
     Optional<StopReason> stop =
         action.equals(Optional.of(Action.STOPPAGE))
@@ -102,14 +105,12 @@ final class PlayRows {
             side.own(SheetForms.NET_FOR, in::yesOrNo, NETS),
             side.other(SheetForms.NET_AGAINST, in::yesOrNo, NETS));
     Optional<Pressure> pressure = in.word(SheetForms.PRESSURE, Pressure.words());
+    SkaterCells listed = new SkaterCells(in, actingIsHome, p);
     List<OnIce> skaters =
-        new ArrayList<>(
-            side.own(SheetForms.OWN_SKATERS, c -> in.skaters(c, true, actingIsHome, p), PLACES));
-    skaters.addAll(
-        side.other(
-            SheetForms.OPPONENT_SKATERS, c -> in.skaters(c, false, actingIsHome, p), PLACES));
-    List<String> ownOnIce = side.own(SheetForms.ON_ICE, in::names, ON_ICE);
-    List<String> opponentOnIce = side.other(SheetForms.OPPONENT_ON_ICE, in::names, ON_ICE);
+        new ArrayList<>(side.own(SheetForms.OWN_SKATERS, c -> listed.places(c, true), PLACES));
+    skaters.addAll(side.other(SheetForms.OPPONENT_SKATERS, c -> listed.places(c, false), PLACES));
+    List<String> ownOnIce = side.own(SheetForms.ON_ICE, listed::names, ON_ICE);
+    List<String> opponentOnIce = side.other(SheetForms.OPPONENT_ON_ICE, listed::names, ON_ICE);
     var video = in.video();
     var minutes = in.penaltyMinutes();
     if (!in.problems().isEmpty()) {
@@ -127,6 +128,8 @@ final class PlayRows {
             outcome,
             place,
             target,
+            zone,
+            toZone,
             once(manpower),
             stop,
             penalty,
@@ -138,7 +141,8 @@ final class PlayRows {
             once(opponentOnIce),
             video,
             sheetName,
-            source.line());
+            source.line(),
+            source.whole() != source);
     ReadRow.AboutGame about =
         new ReadRow.AboutGame(
             date, teams.home(), teams.away(), in.clockDecimals(), in.placeDecimals(), endsSaid);
@@ -149,10 +153,10 @@ final class PlayRows {
 
   private record Teams(Optional<String> home, Optional<String> away) {}
 
-  private static Teams teams(RowReader in, Optional<String> team) {
-    Optional<String> home = in.text(SheetForms.HOME);
-    Optional<String> away = in.text(SheetForms.AWAY);
-    Optional<String> opponent = in.text(SheetForms.OPPONENT);
+  private Teams teams(RowReader in, Optional<String> team) {
+    Optional<String> home = words.name(in, SheetForms.HOME);
+    Optional<String> away = words.name(in, SheetForms.AWAY);
+    Optional<String> opponent = words.name(in, SheetForms.OPPONENT);
     Optional<Boolean> atHome = in.word(SheetForms.VENUE, VENUE);
     if (atHome.isPresent() && team.isPresent()) {
       return atHome.get()
@@ -187,7 +191,12 @@ final class PlayRows {
   private boolean actingIsHome(RowReader in, SheetRow source, Optional<String> team, Teams teams) {
     boolean places =
         frame.view() != Frame.View.ACTING_TEAM
-            && present(source, SheetForms.X, SheetForms.OWN_SKATERS, SheetForms.OPPONENT_SKATERS);
+            && present(
+                source,
+                SheetForms.X,
+                SheetForms.ZONE,
+                SheetForms.OWN_SKATERS,
+                SheetForms.OPPONENT_SKATERS);
     boolean skaters =
         team.isPresent()
             && Stream.of(SKATERS, NETS, PLACES, ON_ICE)

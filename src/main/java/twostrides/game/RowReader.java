@@ -3,21 +3,19 @@ package twostrides.game;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 import twostrides.rink.Units;
+import twostrides.rink.Zone;
 import twostrides.sheet.Cell;
 import twostrides.sheet.DoubtfulCellException;
 import twostrides.sheet.Problem;
@@ -43,28 +41,10 @@ public final class RowReader {
   /** An id that a spreadsheet has made a decimal number of. */
   private static final Pattern DECIMAL_ID = Pattern.compile("(\\d+)\\.0+");
 
-  /** A skater faster than this is a slip, m/s: above the fastest reported, 10.95. Assumed. */
-  static final double FASTEST = 12;
-
-  /** Most skaters of a team in a row: six and a goalkeeper. */
-  private static final int MOST_IN_A_ROW = 7;
-
   static final int MOST_PERIODS = 20;
   private static final int LEAST_SKATERS = 3;
   private static final int MOST_SKATERS = 6;
 
-  /** Players listed on the ice: six skaters and, in some sheets, the goalkeeper. */
-  private static final int MOST_ON_ICE = 7;
-
-  /** Numbers of a skater: place alone, or place and speed along and across. */
-  private static final int PLACE = 2;
-
-  private static final int PLACE_AND_SPEED = 4;
-
-  /** The same with the speed and a vector along which it goes. */
-  private static final int PLACE_SPEED_DIRECTION = 5;
-
-  private static final Set<Integer> LENGTHS = Set.of(PLACE, PLACE_AND_SPEED, PLACE_SPEED_DIRECTION);
   private static final double LEAST_PENALTY_MIN = 0.5;
   private static final double MOST_PENALTY_MIN = 20;
 
@@ -72,6 +52,9 @@ public final class RowReader {
   private static final double MOST_VIDEO = 86_400;
 
   private static final Map<String, Boolean> YES_NO = yesNo();
+
+  private static final Map<String, Zone> ZONES =
+      Map.of("own", Zone.OWN, "neutral", Zone.NEUTRAL, "attacking", Zone.ATTACKING);
 
   private static final Map<String, Boolean> ATTACKS = Map.of("plus_x", true, "minus_x", false);
 
@@ -121,7 +104,8 @@ public final class RowReader {
     return text(column).map(this::withoutDecimal);
   }
 
-  private String withoutDecimal(String id) {
+  /** 26 for 26.0, counted. */
+  String withoutDecimal(String id) {
     if (id.indexOf('.') < 0) {
       return id;
     }
@@ -156,11 +140,11 @@ public final class RowReader {
   }
 
   /** What a cell is read as. */
-  private interface Reading<T> {
+  interface Reading<T> {
     T of(Cell cell) throws DoubtfulCellException;
   }
 
-  private <T> Optional<T> read(String column, Reading<T> reading) {
+  <T> Optional<T> read(String column, Reading<T> reading) {
     Optional<Cell> cell = row.cell(column);
     if (cell.isEmpty()) {
       return Optional.empty();
@@ -326,34 +310,6 @@ public final class RowReader {
   }
 
   /**
-   * Players in one cell, in the sheet's order; none when the cell is blank.
-   *
-   * @param column our column
-   */
-  List<String> names(String column) {
-    Optional<Cell> cell = row.cell(column);
-    if (cell.isEmpty()) {
-      return List.of();
-    }
-    List<String> names =
-        Arrays.stream(cell.get().text().split(";", -1))
-            .map(String::strip)
-            .filter(n -> !n.isEmpty())
-            .map(this::withoutDecimal)
-            .toList();
-    Set<String> different = new LinkedHashSet<>(names);
-    if (different.size() < names.size() || names.size() > MOST_ON_ICE) {
-      problems.add(
-          cell.get()
-              .problem(
-                  SheetForms.ON_THE_ICE + "; each once, and no more than " + MOST_ON_ICE,
-                  "correct the list, or empty the cell"));
-      return List.of();
-    }
-    return names;
-  }
-
-  /**
    * A cell as yes or no; a blank cell is neither.
    *
    * @param column our column
@@ -419,18 +375,45 @@ public final class RowReader {
     Rink rink = frame.rink();
     outside(x.get(), p.x(), rink.length() / 2, slack, "along the rink");
     outside(y.get(), p.y(), rink.width() / 2, slack, "across the rink");
-    Place inside =
-        new Place(onTheBoards(p.x(), rink.length() / 2), onTheBoards(p.y(), rink.width() / 2));
-    if (!inside.equals(p)) {
-      mends.add(Mend.PLACE);
-    }
-    return Optional.of(inside);
+    return Optional.of(onTheBoards(p, Mend.PLACE));
   }
 
-  private Place framed(double x, double y, boolean actingIsHome, int period) {
+  /** The row's cell of one of our columns. */
+  Optional<Cell> cell(String column) {
+    return row.cell(column);
+  }
+
+  /** The rink on which the row was played. */
+  Rink rink() {
+    return frame.rink();
+  }
+
+  /**
+   * A place of the sheet in the acting team's frame.
+   *
+   * @param x along the rink, in the sheet's unit
+   * @param y across the rink
+   * @param actingIsHome whether the acting team is the home team
+   * @param period period of the row
+   */
+  Place framed(double x, double y, boolean actingIsHome, int period) {
     return homePlusX.isPresent()
         ? frame.place(x, y, actingIsHome, homePlusX.get())
         : frame.place(x, y, actingIsHome, period);
+  }
+
+  /**
+   * A zone; a blank cell is none. Of a sheet that is not seen by the acting team, own is the zone
+   * at smaller x.
+   *
+   * @param column our column
+   * @param actingIsHome whether the acting team is the home team
+   * @param period period of the row
+   */
+  Optional<Zone> zone(String column, boolean actingIsHome, int period) {
+    Optional<Zone> written = word(column, ZONES);
+    boolean turned = framed(frame.centerX() + 1, frame.centerY(), actingIsHome, period).x() < 0;
+    return turned ? written.map(Zone::seenByOpponent) : written;
   }
 
   /**
@@ -450,71 +433,24 @@ public final class RowReader {
     return homePlusX.isPresent();
   }
 
-  /** Speed along and across in the sheet's unit a second: written so, or as speed and direction. */
-  private static double[] velocity(double[] g) {
-    if (g.length == PLACE) {
-      return new double[2];
+  /** A place that is too far out to stay as it is, on the boards and counted. */
+  Place onTheBoards(Place p, Mend what) {
+    Place inside =
+        new Place(
+            onTheBoards(p.x(), frame.rink().length() / 2),
+            onTheBoards(p.y(), frame.rink().width() / 2));
+    if (!inside.equals(p)) {
+      mends.add(what);
     }
-    if (g.length == PLACE_AND_SPEED) {
-      return new double[] {g[2], g[3]};
-    }
-    double length = Math.hypot(g[3], g[4]);
-    double share = length > 0 ? g[2] / length : 0;
-    return new double[] {share * g[3], share * g[4]};
+    return inside;
   }
 
-  /**
-   * The skaters of a column; none when it is blank or doubtful.
-   *
-   * @param column our column
-   * @param own whether they play for the acting team
-   * @param actingIsHome whether the acting team is the home team
-   * @param period period of the row
-   */
-  List<OnIce> skaters(String column, boolean own, boolean actingIsHome, int period) {
-    Optional<Cell> cell = row.cell(column);
-    Optional<List<double[]>> groups =
-        read(column, c -> c.groups(SheetForms.SKATERS, LENGTHS, SheetForms.WIDE));
-    List<OnIce> skaters = new ArrayList<>();
-    for (double[] g : groups.orElse(List.of())) {
-      Place at = framed(g[0], g[1], actingIsHome, period);
-      double[] v = velocity(g);
-      boolean moving = g.length > PLACE;
-      Place after = framed(g[0] + v[0], g[1] + v[1], actingIsHome, period);
-      OnIce skater = new OnIce(own, at, moving, after.x() - at.x(), after.y() - at.y());
-      outside(cell.get(), at.x(), frame.rink().length() / 2, BOARD_SLACK, "along the rink");
-      outside(cell.get(), at.y(), frame.rink().width() / 2, BOARD_SLACK, "across the rink");
-      double speed = Math.hypot(skater.vx(), skater.vy());
-      if (speed > FASTEST) {
-        problems.add(
-            cell.get()
-                .problem(
-                    String.format(
-                        Locale.ROOT,
-                        "skaters no faster than %.0f m/s, not one at %.1f m/s (%.1f ft/s)",
-                        FASTEST,
-                        speed,
-                        Units.FOOT.fromMetres(speed)),
-                    "correct the speed, or leave it out and keep the place"));
-      }
-      skaters.add(skater);
-    }
-    if (skaters.size() > MOST_IN_A_ROW) {
-      problems.add(
-          cell.get()
-              .problem(
-                  "at most " + MOST_IN_A_ROW + " skaters of a team, not " + skaters.size(),
-                  "take out who was not on the ice"));
-    }
-    return skaters;
-  }
-
-  /** A place that is too far out to stay as it is, on the boards. */
   private static double onTheBoards(double metres, double most) {
     return Math.abs(metres) > most + BOARD_SLACK ? Math.copySign(most, metres) : metres;
   }
 
-  private void outside(Cell cell, double metres, double most, double slack, String direction) {
+  /** Says that a place is farther outside the boards than a slip would be. */
+  void outside(Cell cell, double metres, double most, double slack, String direction) {
     if (!(Math.abs(metres) <= most + slack)) {
       problems.add(
           cell.problem(

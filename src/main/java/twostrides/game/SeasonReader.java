@@ -5,10 +5,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -129,7 +131,7 @@ public final class SeasonReader {
               .toList();
       int done = i;
       for (Reading r : some.parallelStream().map(Supplier::get).toList()) {
-        reader.take(r);
+        reader.take(r, files.size());
         eachFile.accept(++done);
       }
     }
@@ -141,12 +143,12 @@ public final class SeasonReader {
     void take() throws SheetException;
   }
 
-  private void take(Reading reading) throws SheetException {
+  private void take(Reading reading, int files) throws SheetException {
     try {
       reading.take();
     } catch (SheetException e) {
       if (!keepGoing) {
-        throw e;
+        throw files > 1 ? e.ofOneFile() : e;
       }
       unreadable.add(e);
     }
@@ -164,13 +166,17 @@ public final class SeasonReader {
       Frame frame = Frame.of(used, Frame.View.ACTING_TEAM, usual);
       List<DoubtfulRow> doubtful = new ArrayList<>(sheet.setAside());
       List<Mend> mended = new ArrayList<>();
-      TeamWords teams = TeamWords.of(used);
+      TeamWords teams = TeamWords.of(used, new HashMap<>());
       if (used.schema().equals(SheetForms.TAG)) {
         TagRows rows = new TagRows(frame, teams, sheet.name(), sheet.stem(), doubtful, mended);
-        return taking(sheet, tagRows, all(sheet, rows::read), frame, When::of, doubtful, mended);
+        Check<TaggedExit> check = GamesApart::checkTags;
+        return taking(
+            sheet, tagRows, all(sheet, rows::read), frame, When::of, check, doubtful, mended);
       } else {
         PlayRows rows = new PlayRows(frame, teams, sheet.name(), sheet.stem(), doubtful, mended);
-        return taking(sheet, playRows, all(sheet, rows::read), frame, When::of, doubtful, mended);
+        Check<PlayRow> check = GamesApart::check;
+        return taking(
+            sheet, playRows, all(sheet, rows::read), frame, When::of, check, doubtful, mended);
       }
     } catch (SheetException e) {
       return () -> {
@@ -181,7 +187,16 @@ public final class SeasonReader {
 
   private static <T> List<ReadRow<T>> all(
       Sheet sheet, Function<SheetRow, Optional<ReadRow<T>>> reading) {
-    return sheet.rows().stream().map(reading).flatMap(Optional::stream).toList();
+    List<ReadRow<T>> read = new ArrayList<>();
+    Set<SheetRow> lost = new HashSet<>();
+    for (SheetRow source : sheet.rows()) {
+      reading.apply(source).ifPresentOrElse(read::add, () -> lost.add(source.whole()));
+    }
+    if (sheet.rows().size() + sheet.setAside().size() > sheet.rowsRead()) {
+      // Of two events in one row neither is used without the other.
+      read.removeIf(r -> lost.contains(r.source().whole()));
+    }
+    return read;
   }
 
   private <T> Reading taking(
@@ -190,10 +205,11 @@ public final class SeasonReader {
       List<ReadRow<T>> rows,
       Frame frame,
       Function<T, When> when,
+      Check<T> check,
       List<DoubtfulRow> doubtful,
       List<Mend> mended) {
     return () -> {
-      take(sheet, rowsByGame, rows, frame, when);
+      take(sheet, rowsByGame, rows, frame, when, check);
       rowsRead += sheet.rowsRead();
       setAside.addAll(doubtful);
       mends.addAll(mended);
@@ -233,36 +249,45 @@ public final class SeasonReader {
     }
   }
 
+  /** Refuses rows of one game that are several. */
+  private interface Check<T> {
+    void of(String id, List<ReadRow<T>> rows) throws SheetException;
+  }
+
   /** Takes all rows of a sheet, or none. */
   private <T> void take(
       Sheet sheet,
       Map<String, List<ReadRow<T>>> rowsByGame,
       List<ReadRow<T>> rows,
       Frame frame,
-      Function<T, When> when)
+      Function<T, When> when,
+      Check<T> check)
       throws SheetException {
     Map<String, String> periods = new LinkedHashMap<>();
-    Map<String, List<When>> games = new LinkedHashMap<>();
+    Map<String, List<ReadRow<T>>> games = new LinkedHashMap<>();
     String game = "";
     int of = -1;
     for (ReadRow<T> r : rows) {
-      When at = when.apply(r.row());
-      if (at.period() != of || !r.gameId().equals(game)) {
+      int period = when.apply(r.row()).period();
+      if (period != of || !r.gameId().equals(game)) {
         game = r.gameId();
-        of = at.period();
-        String period = game + ", period " + of;
-        if (periods.putIfAbsent(period, r.source().file()) == null) {
-          refuseKnown(r.source(), period);
+        of = period;
+        String name = game + ", period " + of;
+        if (periods.putIfAbsent(name, r.source().file()) == null) {
+          refuseKnown(r.source(), name);
         }
       }
-      games.computeIfAbsent(game, g -> new ArrayList<>()).add(at);
+      games.computeIfAbsent(game, g -> new ArrayList<>()).add(r);
     }
-    refuseTwice(sheet, games);
+    for (Map.Entry<String, List<ReadRow<T>>> one : games.entrySet()) {
+      List<ReadRow<T>> all = one.getValue();
+      refuseTwice(sheet, one.getKey(), all.stream().map(r -> when.apply(r.row())).toList());
+      all.addAll(0, rowsByGame.getOrDefault(one.getKey(), List.of()));
+      check.of(one.getKey(), all);
+    }
     sheetOfPeriod.putAll(periods);
-    for (ReadRow<T> r : rows) {
-      frames.putIfAbsent(r.gameId(), frame);
-      rowsByGame.computeIfAbsent(r.gameId(), g -> new ArrayList<>()).add(r);
-    }
+    games.keySet().forEach(id -> frames.putIfAbsent(id, frame));
+    rowsByGame.putAll(games);
   }
 
   private void refuseKnown(SheetRow row, String period) throws SheetException {
@@ -273,32 +298,30 @@ public final class SeasonReader {
           row.line(),
           "rows of game " + period + ", which stands in " + other + " too",
           "each period of a game in one sheet",
-          "Leave one of the two sheets out, or give the games different ids.");
+          "Where both sheets are one game, leave one of them out. Where they are two games: "
+              + GamesApart.gameKey(row, "{ file_name = true }"));
     }
   }
 
   /** A copy of a sheet under another name would count its game twice. */
-  private void refuseTwice(Sheet sheet, Map<String, List<When>> games) throws SheetException {
-    for (Map.Entry<String, List<When>> game : games.entrySet()) {
-      if (game.getValue().size() < TELLING) {
-        continue;
-      }
-      String said = "game " + game.getKey() + " of " + sheet.name();
-      String other = gameOfRows.putIfAbsent(game.getValue(), said);
-      if (other != null) {
-        throw SheetException.ofFile(
-            sheet.file().toString(),
-            said + " with the rows of " + other,
-            "each game once",
-            "Leave one of the two out: they are the same game under two ids.");
-      }
+  private void refuseTwice(Sheet sheet, String id, List<When> rows) throws SheetException {
+    if (rows.size() < TELLING) {
+      return;
+    }
+    String said = "game " + id + " of " + sheet.name();
+    String other = gameOfRows.putIfAbsent(rows, said);
+    if (other != null) {
+      throw SheetException.ofFile(
+          sheet.file().toString(),
+          said + " with the rows of " + other,
+          "each game once",
+          "Leave one of the two out: they are the same game under two ids.");
     }
   }
 
   private SheetsRead season() throws SheetException {
     List<Game> games = new ArrayList<>();
     for (Map.Entry<String, List<ReadRow<PlayRow>>> game : playRows.entrySet()) {
-      GamesApart.check(game.getKey(), game.getValue());
       builder(game.getKey()).play(game.getValue()).ifPresent(games::add);
     }
     List<TaggedGame> tagged = new ArrayList<>();
@@ -306,7 +329,10 @@ public final class SeasonReader {
     Comparator<Optional<LocalDate>> byDate = Comparator.comparing(d -> d.orElse(LocalDate.MIN));
     games.sort(Comparator.comparing(Game::date, byDate).thenComparing(Game::id));
     tagged.sort(Comparator.comparing(TaggedGame::date, byDate).thenComparing(TaggedGame::id));
-    List<DoubtfulRow> ordered = new ArrayList<>(setAside);
+    // Two events of one row are set aside once.
+    Map<SheetRow, DoubtfulRow> rows = new LinkedHashMap<>();
+    setAside.forEach(d -> rows.merge(d.row().whole(), d, DoubtfulRow::and));
+    List<DoubtfulRow> ordered = new ArrayList<>(rows.values());
     ordered.sort(
         Comparator.comparing((DoubtfulRow d) -> d.row().file())
             .thenComparingLong(d -> d.row().line()));

@@ -33,6 +33,8 @@ public final class SheetForms {
   static final String Y = "y_m";
   static final String TO_X = "to_x_m";
   static final String TO_Y = "to_y_m";
+  static final String ZONE = "zone";
+  static final String TO_ZONE = "to_zone";
   static final String SKATERS_FOR = "skaters_for";
   static final String SKATERS_AGAINST = "skaters_against";
   static final String SKATERS_HOME = "skaters_home";
@@ -189,6 +191,8 @@ public final class SheetForms {
               new ColumnSpec(OUTCOME, false, "one of the action's outcomes"),
               new ColumnSpec(TO_X, false, "a place along the rink"),
               new ColumnSpec(TO_Y, false, "a place across the rink"),
+              new ColumnSpec(ZONE, false, "own, neutral or attacking"),
+              new ColumnSpec(TO_ZONE, false, "own, neutral or attacking"),
               new ColumnSpec(SKATERS_FOR, false, "a whole number from 3 to 6"),
               new ColumnSpec(SKATERS_AGAINST, false, "a whole number from 3 to 6"),
               new ColumnSpec(SKATERS_HOME, false, "a whole number from 3 to 6"),

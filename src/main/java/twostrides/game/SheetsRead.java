@@ -39,9 +39,9 @@ public record SheetsRead(
     mended = Collections.unmodifiableMap(new TreeMap<>(mended));
   }
 
-  /** Rows that went into the tables. */
+  /** Rows that went into the tables; two events of one row are one. */
   public int rowsUsed() {
-    return games.stream().mapToInt(g -> g.rows().size()).sum()
+    return (int) games.stream().flatMap(g -> g.rows().stream()).filter(r -> !r.second()).count()
         + tagged.stream().mapToInt(g -> g.exits().size()).sum();
   }
 

@@ -76,10 +76,11 @@ final class TagRows {
     Optional<String> team = teamWords.team(in, true);
     boolean endsSaid = in.readHomeAttacks();
     Optional<LocalDate> date = in.date();
-    Optional<String> home = in.text(SheetForms.HOME);
-    Optional<String> away = in.text(SheetForms.AWAY);
+    Optional<String> home = teamWords.name(in, SheetForms.HOME);
+    Optional<String> away = teamWords.name(in, SheetForms.AWAY);
     in.differ(home, away, SheetForms.AWAY);
-    in.differ(team, in.text(SheetForms.OPPONENT), SheetForms.OPPONENT);
+    Optional<String> other = teamWords.name(in, SheetForms.OPPONENT);
+    in.differ(team, other, SheetForms.OPPONENT);
     Optional<String> way = in.word(SheetForms.WAY_OUT, WAYS);
     Optional<Boolean> faceOffWon = in.word(SheetForms.FACE_OFF, FACE_OFFS);
     Optional<String> center = in.word(SheetForms.AT_CENTER, CENTER);
@@ -116,8 +117,7 @@ final class TagRows {
       return Optional.empty();
     }
     Optional<String> opponent =
-        in.text(SheetForms.OPPONENT)
-            .or(() -> team.equals(home) ? away : team.equals(away) ? home : Optional.empty());
+        other.or(() -> team.equals(home) ? away : team.equals(away) ? home : Optional.empty());
     TaggedExit exit =
         new TaggedExit(
             period.orElseThrow(),

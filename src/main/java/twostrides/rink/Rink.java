@@ -119,6 +119,18 @@ public record Rink(
   }
 
   /**
+   * The zone of a place.
+   *
+   * @param x place in metres, acting team's frame
+   */
+  public Zone zone(double x) {
+    if (inOwnZone(x)) {
+      return Zone.OWN;
+    }
+    return pastFarBlueLine(x) ? Zone.ATTACKING : Zone.NEUTRAL;
+  }
+
+  /**
    * Whether a place lies past the far blue line, seen from the acting team.
    *
    * @param x place in metres, acting team's frame

@@ -14,6 +14,7 @@ import twostrides.game.Game;
 import twostrides.game.Outcome;
 import twostrides.game.PlayRow;
 import twostrides.game.StopReason;
+import twostrides.rink.Zone;
 
 /**
  * A mirrored rink. In a true sheet a team's shots and entries lie in the far half, and the face-off
@@ -93,15 +94,16 @@ final class Directions {
     List<PlayRow> rows = game.rows();
     Optional<String> iced = Optional.empty();
     for (PlayRow r : rows) {
-      boolean placed = r.place().isPresent() && r.team().isPresent();
+      Optional<Boolean> near = near(r);
+      boolean placed = near.isPresent() && r.team().isPresent();
       if (placed && r.action() == Action.SHOT) {
         boolean goal = r.outcome().equals(Optional.of(Outcome.GOAL));
-        add(game, r, r.team().get(), goal ? "goals" : "shots", r.place().get().x() < 0);
+        add(game, r, r.team().get(), goal ? "goals" : "shots", near.get());
       } else if (placed && r.action() == Action.ENTRY) {
-        add(game, r, r.team().get(), "entries", r.place().get().x() < 0);
+        add(game, r, r.team().get(), "entries", near.get());
       } else if (placed && r.action() == Action.FACEOFF && iced.isPresent()) {
         boolean won = r.team().equals(iced);
-        add(game, r, iced.get(), "icings", r.place().get().x() > 0 == won);
+        add(game, r, iced.get(), "icings", near.get() != won);
       }
       if (r.action() == Action.STOPPAGE) {
         iced = r.stop().equals(Optional.of(StopReason.ICING)) ? r.team() : Optional.empty();
@@ -109,6 +111,13 @@ final class Directions {
         iced = Optional.empty();
       }
     }
+  }
+
+  /** Whether a row lies in its team's own half; empty in the neutral zone and without a place. */
+  private static Optional<Boolean> near(PlayRow r) {
+    return r.place()
+        .map(p -> p.x() < 0)
+        .or(() -> r.zone().filter(z -> z != Zone.NEUTRAL).map(z -> z == Zone.OWN));
   }
 
   private void add(Game game, PlayRow r, String team, String kind, boolean wrongEnd) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import twostrides.game.Action;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
@@ -19,7 +20,9 @@ import twostrides.game.TaggedGame;
 
 /**
  * Teams and players who are written in two ways: each way counts as somebody of its own. Capitals,
- * blanks, composed and decomposed letters, a leading zero, and one number with two names.
+ * blanks, composed and decomposed letters, a leading zero, one number with two names, and one
+ * letter too many, too few or another in a long word. (A team that differs in capitals and blanks
+ * alone is read as one already.)
  */
 final class Spellings {
 
@@ -28,6 +31,11 @@ final class Spellings {
   private static final Pattern NUMBER = Pattern.compile("#?0*(\\d{1,2})(?:\\b\\s*(.*))?");
 
   private static final Pattern LEADING_ZERO = Pattern.compile("(?<!\\d)0+(?=\\d)");
+
+  private static final Pattern FIGURE = Pattern.compile("\\d");
+
+  /** Letters of a word that hardly is another word with one letter changed. Assumed. */
+  private static final int LONG_WORD = 5;
 
   private static final String TEAMS = "";
 
@@ -109,6 +117,7 @@ final class Spellings {
     if (!team.equals(TEAMS)) {
       byNumber(alike);
     }
+    byLetter(alike);
     return alike.values().stream()
         .filter(ways -> ways.size() > 1)
         .map(
@@ -133,6 +142,52 @@ final class Spellings {
         }
       }
     }
+  }
+
+  /** Names without a figure that differ by one letter in one long word are put together. */
+  private static void byLetter(Map<String, List<Map.Entry<String, Integer>>> alike) {
+    List<String> keys = alike.keySet().stream().filter(k -> !FIGURE.matcher(k).find()).toList();
+    for (int i = 0; i < keys.size(); i++) {
+      for (String other : keys.subList(i + 1, keys.size())) {
+        if (alike.containsKey(keys.get(i))
+            && alike.containsKey(other)
+            && aSlip(keys.get(i), other)) {
+          alike.get(keys.get(i)).addAll(alike.remove(other));
+        }
+      }
+    }
+  }
+
+  private static boolean aSlip(String one, String other) {
+    List<String> a = List.of(one.split(" ", -1));
+    List<String> b = List.of(other.split(" ", -1));
+    if (a.size() != b.size()) {
+      return false;
+    }
+    List<Integer> differ =
+        IntStream.range(0, a.size()).filter(i -> !a.get(i).equals(b.get(i))).boxed().toList();
+    return differ.size() == 1 && oneLetter(a.get(differ.get(0)), b.get(differ.get(0)));
+  }
+
+  /** Whether two words differ by one letter, or by two that changed places. */
+  private static boolean oneLetter(String a, String b) {
+    int most = Math.max(a.length(), b.length());
+    int same = 0;
+    while (same < Math.min(a.length(), b.length()) && a.charAt(same) == b.charAt(same)) {
+      same++;
+    }
+    int end = 0;
+    while (end < Math.min(a.length(), b.length()) - same
+        && a.charAt(a.length() - 1 - end) == b.charAt(b.length() - 1 - end)) {
+      end++;
+    }
+    int left = most - same - end;
+    boolean swapped =
+        left == 2
+            && a.length() == b.length()
+            && a.charAt(same) == b.charAt(same + 1)
+            && a.charAt(same + 1) == b.charAt(same);
+    return most >= LONG_WORD && (left == 1 || swapped);
   }
 
   private static Optional<String> number(String key) {

@@ -1,6 +1,7 @@
 package twostrides.sheet;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A row that is not used, and why.
@@ -15,5 +16,11 @@ public record DoubtfulRow(SheetRow row, List<Problem> problems) {
     if (problems.isEmpty()) {
       throw new IllegalArgumentException("a row is set aside for a reason: line " + row.line());
     }
+  }
+
+  /** The same with what is doubtful about a second event of the row. */
+  public DoubtfulRow and(DoubtfulRow other) {
+    return new DoubtfulRow(
+        row, Stream.concat(problems.stream(), other.problems.stream()).distinct().toList());
   }
 }

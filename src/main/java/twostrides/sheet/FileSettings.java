@@ -9,7 +9,8 @@ import java.util.Optional;
  * @param delimiter between cells; empty means found from the header line
  * @param charset of the bytes; empty means by byte order mark, else UTF-8
  * @param decimalMark between a number's whole and decimal digits, {@code .} or {@code ,}
- * @param rows of JSON: the list whose objects are the rows; empty means the only one
+ * @param rows of JSON: the list whose objects are the rows; of a workbook: the sheet that holds
+ *     them; empty means the only one
  */
 record FileSettings(
     Optional<Character> delimiter,

@@ -64,6 +64,13 @@ final class Layout {
         set.put(entry.getKey(), slot(entry.getKey(), entry.getValue(), path));
       }
       ruled.put(rule, set);
+      if (rule.second().isPresent()) {
+        Map<String, Slot> then = new LinkedHashMap<>();
+        for (Map.Entry<String, Source> entry : rule.second().get().set().entrySet()) {
+          then.put(entry.getKey(), slot(entry.getKey(), entry.getValue(), path));
+        }
+        ruled.put(rule.second().get(), then);
+      }
     }
     takes =
         Stream.concat(Stream.of(slots), ruled.values().stream())
@@ -105,7 +112,7 @@ final class Layout {
           c.at().isPresent()
               ? position(c.header(), c.at().get())
               : positions.get(SheetMap.key(c.header()));
-      return new Slot.Place(position, headers.get(position), c.take(), words);
+      return new Slot.Place(position, header(position), c.take(), words);
     }
     if (source instanceof Source.FileName f) {
       String stem = Sheet.stem(path);
@@ -169,12 +176,16 @@ final class Layout {
   }
 
   private int position(String header, MapPlace at) throws SheetException {
-    Integer position = positions.get(SheetMap.key(header));
+    String key = SheetMap.key(header);
+    Integer position = positions.get(key);
+    if (position == null && positions.containsKey(Around.header(key))) {
+      position = Around.rows(key) * headers.size() + positions.get(Around.header(key));
+    }
     if (position == null) {
       List<String> named = headers.stream().filter(h -> !h.isEmpty()).toList();
       throw at.error(
           "a column \"" + header + "\", which the sheet " + name() + " does not have",
-          "a column of the sheet: " + Wording.nearestFirst(header, named),
+          "a column of the sheet: " + Wording.nearestFirst(Around.header(header), named),
           "Correct the map, or use it only for sheets that have this column.");
     }
     return position;
@@ -205,18 +216,38 @@ final class Layout {
     return headerLine;
   }
 
+  /** The file name of the map; empty without one. */
+  Optional<String> mapName() {
+    return map.isPlain() ? Optional.empty() : Optional.of(map.name());
+  }
+
   char decimalMark() {
     return map.file().decimalMark();
   }
 
-  /** A row, with the first rule of the map that fits its cells. */
-  SheetRow row(long line, String raw, List<String> cells) {
+  /** The header of a cell, also of one in a row around. */
+  private String header(int position) {
+    return Around.name(headers.get(position % headers.size()), position / headers.size());
+  }
+
+  /**
+   * A row, with the first rule of the map that fits its cells.
+   *
+   * @param line its line
+   * @param raw as it stands in the file
+   * @param cells its cells
+   * @param around the same with those of the rows around it, where the map looks at them
+   */
+  SheetRow row(long line, String raw, List<String> cells, List<String> around) {
+    if (cells.size() != headers.size()) {
+      return new SheetRow(this, line, raw, cells, cells, Optional.empty());
+    }
     Optional<Rule> rule =
         map.rules().stream()
             .filter(
-                r -> r.when().stream().allMatch(c -> c.words().contains(under(c.header(), cells))))
+                r -> r.when().stream().allMatch(c -> c.words().contains(under(c.header(), around))))
             .findFirst();
-    return new SheetRow(this, line, raw, cells, rule);
+    return new SheetRow(this, line, raw, cells, around, rule);
   }
 
   private String under(String header, List<String> cells) {
@@ -225,12 +256,12 @@ final class Layout {
 
   /** The sheet's own spelling of a header that a rule names. */
   String spelling(String header) {
-    return headers.get(rulePositions.get(header));
+    return header(rulePositions.get(header));
   }
 
   /** What stands under a header that a rule names, trimmed. */
   String under(String header, SheetRow row) {
-    return under(header, row.cells());
+    return under(header, row.around());
   }
 
   /** How many cells a row of this sheet has. */
@@ -272,8 +303,8 @@ final class Layout {
               + Wording.nearestFirst(column, map.schema().columnNames()));
     }
     Slot slot = row.rule().map(r -> ruled.get(r).get(column)).orElse(slots.get(column));
-    if (slot instanceof Slot.Place p && p.position() < row.cells().size()) {
-      String value = row.cells().get(p.position()).strip();
+    if (slot instanceof Slot.Place p && p.position() < row.around().size()) {
+      String value = row.around().get(p.position()).strip();
       String text = Source.taken(p.take(), value).map(t -> p.words().getOrDefault(t, t)).orElse("");
       return text.isEmpty()
           ? Optional.empty()
@@ -282,8 +313,8 @@ final class Layout {
     if (slot instanceof Slot.Joined || slot instanceof Slot.Numbered) {
       String text =
           slot instanceof Slot.Joined j
-              ? j.of(row.cells())
-              : ((Slot.Numbered) slot).of(row.cells(), decimalMark());
+              ? j.of(row.around())
+              : ((Slot.Numbered) slot).of(row.around(), decimalMark());
       return text.isEmpty()
           ? Optional.empty()
           : Optional.of(new Cell(row, spec, new Cell.Origin(column, true), text, text));

@@ -186,16 +186,10 @@ final class MapColumns {
   }
 
   private Rule rule(MapTable table, MapPlace at) throws SheetException {
-    table.allowOnly(List.of("when", "set", "skip"), "a key of a rule");
+    table.allowOnly(List.of("when", "set", "then", "skip"), "a key of a rule");
     List<Rule.Condition> when = conditions(table, "when");
-    Map<String, Source> set = new LinkedHashMap<>();
-    Optional<MapTable> cells = table.table("set");
-    if (cells.isPresent()) {
-      cells.get().allowOnly(schema.columnNames(), "a column of a " + schema.name() + " sheet");
-      for (String column : cells.get().keys()) {
-        set.put(column, set(cells.get(), column));
-      }
-    }
+    Map<String, Source> set = sets(table, "set");
+    Map<String, Source> then = sets(table, "then");
     Optional<String> skip = table.text("skip").map(String::strip).filter(s -> !s.isEmpty());
     if (skip.isPresent() != set.isEmpty()) {
       throw at.error(
@@ -203,7 +197,35 @@ final class MapColumns {
           "set = { our_column = \"our word\" } or skip = \"reason\"",
           "Keep the one that you mean.");
     }
-    return new Rule(when, set, skip, at);
+    if (skip.isPresent() && !then.isEmpty()) {
+      throw at.error(
+          "both skip and then",
+          "then = { our_column = \"our word\" } beside set, for a second event in the same row",
+          "Keep the one that you mean.");
+    }
+    if (!then.isEmpty() && !schema.name().equals("play")) {
+      throw at.error(
+          "then in a map of a " + schema.name() + " sheet",
+          "one event in each row, but for play sheets",
+          "Take then out.");
+    }
+    Optional<Rule> second =
+        then.isEmpty()
+            ? Optional.empty()
+            : Optional.of(new Rule(when, then, Optional.empty(), Optional.empty(), at));
+    return new Rule(when, set, skip, second, at);
+  }
+
+  private Map<String, Source> sets(MapTable table, String key) throws SheetException {
+    Map<String, Source> set = new LinkedHashMap<>();
+    Optional<MapTable> cells = table.table(key);
+    if (cells.isPresent()) {
+      cells.get().allowOnly(schema.columnNames(), "a column of a " + schema.name() + " sheet");
+      for (String column : cells.get().keys()) {
+        set.put(column, set(cells.get(), column));
+      }
+    }
+    return set;
   }
 
   private static List<Rule.Condition> conditions(MapTable table, String key) throws SheetException {

@@ -77,7 +77,7 @@ final class RowCheck {
         .forEach(
             (column, slot) -> {
               if (slot instanceof Slot.Place p && p.take().isPresent()) {
-                String value = row.cells().get(p.position()).strip();
+                String value = row.around().get(p.position()).strip();
                 if (!value.isEmpty() && Source.taken(p.take(), value).isEmpty()) {
                   problems.add(
                       problem(

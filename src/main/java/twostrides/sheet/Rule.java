@@ -11,9 +11,15 @@ import java.util.Set;
  * @param when the conditions, all of which must hold; none means that every row fits
  * @param set our columns and what then fills them
  * @param skip why such a row is not used; empty when it is
+ * @param second what fills our columns for a second event in the same row; empty when it is one
  * @param at where the rule stands in the map
  */
-record Rule(List<Condition> when, Map<String, Source> set, Optional<String> skip, MapPlace at) {
+record Rule(
+    List<Condition> when,
+    Map<String, Source> set,
+    Optional<String> skip,
+    Optional<Rule> second,
+    MapPlace at) {
 
   /**
    * A condition on one cell.

@@ -12,6 +12,7 @@ public class SheetException extends Exception {
   private final String found;
   private final String expected;
   private final String toDo;
+  private final boolean oneFile;
 
   /**
    * A broken file.
@@ -25,6 +26,17 @@ public class SheetException extends Exception {
    */
   SheetException(
       String file, OptionalLong line, String place, String found, String expected, String toDo) {
+    this(file, line, place, found, expected, toDo, false);
+  }
+
+  private SheetException(
+      String file,
+      OptionalLong line,
+      String place,
+      String found,
+      String expected,
+      String toDo,
+      boolean oneFile) {
     super(
         Wording.sentence(
             file
@@ -39,6 +51,7 @@ public class SheetException extends Exception {
     this.found = found;
     this.expected = expected;
     this.toDo = toDo;
+    this.oneFile = oneFile;
   }
 
   /** A broken file, with no line or column to blame. */
@@ -50,6 +63,16 @@ public class SheetException extends Exception {
   public static SheetException atLine(
       String file, long line, String found, String expected, String toDo) {
     return new SheetException(file, OptionalLong.of(line), "", found, expected, toDo);
+  }
+
+  /** The same, where leaving this one file out would let the run go on. */
+  public SheetException ofOneFile() {
+    return new SheetException(file, line, place, found, expected, toDo, true);
+  }
+
+  /** Whether leaving the file out would let the run go on. */
+  public boolean isOfOneFile() {
+    return oneFile;
   }
 
   /** The file, as the user named it. */

@@ -84,7 +84,10 @@ public final class SheetFiles {
         in.transferTo(OutputStream.nullOutputStream());
       }
       FilesRead.whole(file, digest);
-      sheets = Packed.inside(file).stream().filter(f -> isSheet(f) || isJson(f)).toList();
+      sheets =
+          Packed.inside(file).stream()
+              .filter(f -> isSheet(f) || isJson(f) || WorkbookRecords.isWorkbook(f))
+              .toList();
     } catch (IOException | RuntimeException e) {
       throw nothing(arg, "a zip file that cannot be unpacked");
     }

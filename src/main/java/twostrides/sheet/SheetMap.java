@@ -1,6 +1,7 @@
 package twostrides.sheet;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Where a provider's sheet keeps our columns, what its words mean, and how it is written. Read from
@@ -20,6 +22,8 @@ import java.util.Set;
  * map sets that column.
  */
 public final class SheetMap {
+  private static final String NONE = "(none)";
+
   private final SheetSchema schema;
   private final String name;
   private final FileSettings file;
@@ -51,8 +55,7 @@ public final class SheetMap {
    * @param schema what the sheet holds
    */
   public static SheetMap plain(SheetSchema schema) {
-    return new SheetMap(
-        schema, "(none)", FileSettings.PLAIN, Map.of(), Map.of(), List.of(), Map.of());
+    return new SheetMap(schema, NONE, FileSettings.PLAIN, Map.of(), Map.of(), List.of(), Map.of());
   }
 
   /**
@@ -75,6 +78,11 @@ public final class SheetMap {
   /** File name of the map, or {@code (none)}. */
   public String name() {
     return name;
+  }
+
+  /** Whether there is no map. */
+  boolean isPlain() {
+    return name.equals(NONE);
   }
 
   /**
@@ -153,9 +161,27 @@ public final class SheetMap {
   public List<String> notUsed(List<String> headers) {
     Set<String> used = new LinkedHashSet<>();
     sources(headers).values().forEach(s -> looksAt(s).forEach(h -> used.add(key(h))));
-    rules.forEach(r -> r.set().values().forEach(s -> looksAt(s).forEach(h -> used.add(key(h)))));
-    rules.forEach(r -> r.when().forEach(c -> used.add(key(c.header()))));
+    lookedAt().forEach(h -> used.add(key(h)));
+    List.copyOf(used).forEach(h -> used.add(Around.header(h)));
     return headers.stream().filter(h -> !h.isEmpty() && !used.contains(key(h))).toList();
+  }
+
+  /** What the rules look at. */
+  private List<String> lookedAt() {
+    List<String> headers = new ArrayList<>();
+    for (Rule r : rules) {
+      r.when().forEach(c -> headers.add(c.header()));
+      r.set().values().forEach(s -> headers.addAll(looksAt(s)));
+      r.second().ifPresent(t -> t.set().values().forEach(s -> headers.addAll(looksAt(s))));
+    }
+    return headers;
+  }
+
+  /** Whether a row takes something from the rows around it. */
+  boolean looksAround() {
+    return Stream.concat(
+            lookedAt().stream(), columns.values().stream().flatMap(s -> looksAt(s).stream()))
+        .anyMatch(h -> !Around.header(key(h)).equals(key(h)));
   }
 
   /** The sheet's columns that a source looks at. */
@@ -187,7 +213,11 @@ public final class SheetMap {
 
   /** Whether a rule of the map sets this column of ours. */
   boolean isSetByRule(String column) {
-    return rules.stream().anyMatch(r -> r.set().containsKey(column));
+    return rules.stream()
+        .anyMatch(
+            r ->
+                r.set().containsKey(column)
+                    || r.second().filter(t -> t.set().containsKey(column)).isPresent());
   }
 
   /** Where each of our columns comes from in a sheet with these headers, in declared order. */
@@ -199,7 +229,8 @@ public final class SheetMap {
       Source mapped = columns.get(column);
       if (mapped != null) {
         sources.put(column, mapped);
-      } else if (present.contains(column) && !isSetByRule(column)) {
+      } else if (present.contains(column)
+          && rules.stream().noneMatch(r -> r.set().containsKey(column))) {
         sources.put(column, new Source.Column(column, Optional.empty(), Optional.empty()));
       }
     }

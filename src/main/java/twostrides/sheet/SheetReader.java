@@ -72,14 +72,18 @@ public final class SheetReader {
     RowCheck check = new RowCheck(layout);
     List<SheetRow> rows = new ArrayList<>();
     List<DoubtfulRow> setAside = new ArrayList<>();
-    for (Records.Entry entry : records.entries().subList(1, records.entries().size())) {
-      SheetRow row =
-          entry.cells().size() == headers.size()
-              ? layout.row(entry.line(), entry.raw(), entry.cells())
-              : new SheetRow(layout, entry.line(), entry.raw(), entry.cells(), Optional.empty());
-      List<Problem> problems = check.problems(row);
+    boolean looksAround = map.looksAround();
+    for (int i = 1; i < records.entries().size(); i++) {
+      Records.Entry entry = records.entries().get(i);
+      List<String> around =
+          looksAround ? Around.cells(records.entries(), i, headers.size()) : entry.cells();
+      SheetRow row = layout.row(entry.line(), entry.raw(), entry.cells(), around);
+      Optional<SheetRow> second = row.second();
+      List<Problem> problems = new ArrayList<>(check.problems(row));
+      second.ifPresent(s -> problems.addAll(check.problems(s)));
       if (problems.isEmpty()) {
         rows.add(row);
+        second.ifPresent(rows::add);
       } else {
         setAside.add(new DoubtfulRow(row, problems));
       }
@@ -91,10 +95,13 @@ public final class SheetReader {
         headers,
         rows,
         setAside,
-        rows.size() + setAside.size());
+        records.entries().size() - 1);
   }
 
   private static Records split(Path file, FileSettings settings) throws SheetException {
+    if (WorkbookRecords.isWorkbook(file)) {
+      return WorkbookRecords.read(file, settings);
+    }
     SheetText text = SheetText.read(file, settings.charset());
     return SheetFiles.isJson(file)
         ? JsonRecords.read(text, settings.rows(), SheetFiles.isJsonLines(file))

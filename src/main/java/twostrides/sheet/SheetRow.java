@@ -9,7 +9,9 @@ public final class SheetRow {
   private final long line;
   private final String raw;
   private final List<String> cells;
+  private final List<String> around;
   private final Optional<Rule> rule;
+  private final Optional<SheetRow> first;
 
   /**
    * A row.
@@ -18,13 +20,34 @@ public final class SheetRow {
    * @param line line of the file on which the row begins
    * @param raw the row as it stood in the file, without its line end
    * @param cells the row's cells
+   * @param around the same, and behind them those of the rows below and above, where the map looks
+   *     at them
    * @param rule the rule of the map that fits it
    */
-  SheetRow(Layout layout, long line, String raw, List<String> cells, Optional<Rule> rule) {
+  SheetRow(
+      Layout layout,
+      long line,
+      String raw,
+      List<String> cells,
+      List<String> around,
+      Optional<Rule> rule) {
+    this(layout, line, raw, cells, around, rule, Optional.empty());
+  }
+
+  private SheetRow(
+      Layout layout,
+      long line,
+      String raw,
+      List<String> cells,
+      List<String> around,
+      Optional<Rule> rule,
+      Optional<SheetRow> first) {
+    this.first = first;
     this.layout = layout;
     this.line = line;
     this.raw = raw;
     this.cells = List.copyOf(cells);
+    this.around = around.size() == cells.size() ? this.cells : List.copyOf(around);
     this.rule = rule;
   }
 
@@ -59,6 +82,23 @@ public final class SheetRow {
     return layout.cell(this, ourColumn);
   }
 
+  /**
+   * The sheet's own name of the column that is one of our columns as a whole.
+   *
+   * @param ourColumn our name of the column
+   * @return empty when it is found in another way, or not at all
+   */
+  public Optional<String> header(String ourColumn) {
+    return layout.slots(this).get(ourColumn) instanceof Slot.Place p && p.take().isEmpty()
+        ? Optional.of(p.header())
+        : Optional.empty();
+  }
+
+  /** The map through which the row is read; empty when it is read in our own columns. */
+  public Optional<String> map() {
+    return layout.mapName();
+  }
+
   /** The header line of the row's sheet, as it stood in the file. */
   String headerLine() {
     return layout.headerLine();
@@ -71,6 +111,23 @@ public final class SheetRow {
   /** The row's cells as written, in the order of the sheet's headers; a short row has fewer. */
   public List<String> cells() {
     return cells;
+  }
+
+  /** The row's cells, and behind them those of the rows around it that the map looks at. */
+  List<String> around() {
+    return around;
+  }
+
+  /** The second event that the map finds in this row. */
+  Optional<SheetRow> second() {
+    return rule.flatMap(Rule::second)
+        .map(
+            r -> new SheetRow(layout, line, raw, cells, around, Optional.of(r), Optional.of(this)));
+  }
+
+  /** The row as it stands in the sheet: of a second event in a row the first, else this one. */
+  public SheetRow whole() {
+    return first.orElse(this);
   }
 
   Optional<Rule> rule() {

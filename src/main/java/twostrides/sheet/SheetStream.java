@@ -87,7 +87,7 @@ public final class SheetStream {
    *     before the place to blame may have been taken by then
    */
   public static void read(Path file, SheetMap map, Taker taker) throws SheetException {
-    if (SheetFiles.isJson(file)) {
+    if (SheetFiles.isJson(file) || WorkbookRecords.isWorkbook(file) || map.looksAround()) {
       readWhole(SheetReader.read(file, map), taker);
       return;
     }
@@ -214,10 +214,7 @@ public final class SheetStream {
       taker.header(layout.columnsPresent());
       return;
     }
-    SheetRow row =
-        cells.size() == layout.width()
-            ? layout.row(at, raw, cells)
-            : new SheetRow(layout, at, raw, cells, Optional.empty());
+    SheetRow row = layout.row(at, raw, cells, cells);
     List<Problem> problems = check.problems(row);
     if (problems.isEmpty()) {
       taker.row(row);

@@ -126,7 +126,8 @@ final class SheetText {
         "Check the name, and that you may read the file.");
   }
 
-  private static byte[] bytes(Path path, String file) throws SheetException {
+  /** The bytes of a file, unpacked, its hash taken. */
+  static byte[] bytes(Path path, String file) throws SheetException {
     refusePipe(path);
     try {
       if (Files.size(path) > LARGEST) {

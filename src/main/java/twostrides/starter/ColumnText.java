@@ -2,7 +2,6 @@ package twostrides.starter;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /** The part of the map that says where our columns come from. */
 final class ColumnText {
@@ -32,8 +31,6 @@ final class ColumnText {
           "video_s");
 
   private static final List<String> REQUIRED = List.of("period", "clock", "team");
-
-  private static final Pattern POINT_ZERO = Pattern.compile("\\d+\\.0");
 
   private final UnknownSheet sheet;
   private final Found found;
@@ -70,19 +67,7 @@ final class ColumnText {
       return;
     }
     out.note(c.header() + ": " + c.shown());
-    boolean spoiled =
-        ours.endsWith("player")
-            && c.words().keySet().stream().anyMatch(w -> POINT_ZERO.matcher(w).matches());
-    if (spoiled) {
-      out.note("Ids such as 91.0 are taken as 91.");
-      out.line(
-          ours
-              + " = { column = "
-              + StarterText.quoted(c.header())
-              + ", take = '^(.*?)(?:\\.0)?$' }");
-    } else {
-      out.line(ours + " = " + StarterText.quoted(c.header()));
-    }
+    out.line(ours + " = " + StarterText.quoted(c.header()));
   }
 
   /** A game's id: a column, or date and teams where a file holds several games. */

@@ -81,8 +81,9 @@ class MapNamesTest {
     assertEquals(9699, Integer.parseInt(sum.group(1)));
     // 4,483 rows say that nobody has the puck, repeat a goal, or say where it crossed a line.
     int doubtful = Integer.parseInt(sum.group(3)) - 4483;
-    assertTrue(0 <= doubtful && doubtful <= 141, doubtful + " doubtful rows");
-    assertTrue(run.out().contains("faceoff 131, touch 27"), run.out());
+    assertEquals(17, doubtful, run.out());
+    assertTrue(run.out().contains("Mended: 124 x skater up to 3 m outside the boards"), run.out());
+    assertTrue(run.out().contains("faceoff 131, touch 28"), run.out());
     assertTrue(run.out().contains("stoppage 131"), run.out());
     assertFalse(run.out().contains("net_for_empty:"), run.out());
     assertFalse(run.out().contains("opponent_skaters:"), run.out());

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A review with tracking sheets; the game and its skaters are invented. */
 class TrackingReviewTest {
@@ -96,6 +98,71 @@ class TrackingReviewTest {
         flags.contains("3 opponents seen, the nearest 7.3 m (24 ft) from the puck and behind it"));
     assertTrue(
         flags.contains("the next 11.2 m (37 ft) (tracking, instant within 0.5 s by the player"));
+  }
+
+  /** Four releases a minute apart, tracked in frames, ten a second, and read through a map. */
+  private String reviewedThrough(String map) throws IOException {
+    StringBuilder rows = new StringBuilder(HEAD);
+    StringBuilder tracks = new StringBuilder("game,frame,period,track,team,number,x_m,y_m\n");
+    for (int k = 0; k < 4; k++) {
+      int minute = 18 - k;
+      rows.append(
+          game("G1")
+              .replace("19:00", minute + ":30")
+              .replace("18:5", minute + ":2")
+              .replace(",100\n", "," + (100 + 60 * k) + "\n")
+              .replace(",104\n", "," + (104 + 60 * k) + "\n"));
+      for (int i = 0; i <= 40; i++) {
+        for (Goes g : CHASED) {
+          tracks.append(
+              String.format(
+                  Locale.ROOT,
+                  "G1,%d,1,%d,%s,%d,%.2f,%.2f%n",
+                  20 + 600 * k + i,
+                  100 * k + g.number(),
+                  g.home() ? "Herons" : "Wolves",
+                  g.number(),
+                  g.x() + g.vx() * (i / 10.0 - 2),
+                  g.y() + g.vy() * (i / 10.0 - 2)));
+        }
+      }
+    }
+    Run r =
+        Run.of(
+            "review",
+            write("g1.csv", rows.toString()),
+            "--tracking",
+            write("t.csv", tracks.toString()),
+            "--tracking-map",
+            write("t.toml", "sheet = \"tracking\"\n" + map),
+            "--out",
+            dir.resolve("book"));
+    assertEquals(0, r.code(), r.err());
+    return r.out();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      quoteCharacter = '|',
+      value = {
+        "10, 100, , found at 4 of 4, ",
+        "10, 100, |view = \"rink_fixed\"~home_attacks_plus_x_in = [2]|, found at 0 of 4, place.view or home_attacks_plus_x_in: turned half round",
+        "10, 100, |y_left = \"down\"|, found at 0 of 4, place.y_left: left and right exchanged",
+        "10, 100, |unit = \"ft\"|, found at 0 of 4, place.unit: metres instead of feet",
+        "10, 100, |center_x = 8|, found at 0 of 4, video.frames_per_second",
+        "30, 100, , found at 0 of 4, nobody was seen",
+        "10, 0, , found at 0 of 4, nobody was seen",
+        "10, 101.5, , found at 0 of 4, far from the puck"
+      })
+  void aWrongTrackingMapIsSaid(double fps, double first, String place, String found, String words)
+      throws IOException {
+    String map =
+        "[video]\nframes_per_second = %s\nfirst_frame_s = %s\n[place]\n%s\n"
+            .formatted(fps, first, place == null ? "" : place.replace('~', '\n'));
+    String out = reviewedThrough(map);
+    assertTrue(out.contains(found), out);
+    assertTrue(out.contains(words == null ? "4 measured" : words), out);
+    assertEquals(words == null, !out.contains("Look at this") && !out.contains("Not found"), out);
   }
 
   @Test

@@ -29,6 +29,8 @@ final class SheetRows {
         r.outcome(),
         r.place(),
         r.target(),
+        r.zone(),
+        r.toZone(),
         r.manpower(),
         r.stop(),
         r.penalty(),
@@ -40,6 +42,7 @@ final class SheetRows {
         r.opponentOnIce(),
         r.video(),
         r.sheet(),
-        r.line());
+        r.line(),
+        r.second());
   }
 }

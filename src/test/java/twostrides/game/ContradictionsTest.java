@@ -81,8 +81,10 @@ class ContradictionsTest {
         b
             + ", line 2: found rows of game G1, period 1, which stands in "
             + a
-            + " too, expected each period of a game in one sheet. What to do: Leave one of the two"
-            + " sheets out, or give the games different ids.",
+            + " too, expected each period of a game in one sheet. What to do: Where both"
+            + " sheets are one game, leave one of them out. Where they are two games: Give each game an"
+            + " id: add a column game to the sheet, or save the three lines sheet = \"play\", [columns]"
+            + " and game = { file_name = true } as games.toml and add --map games.toml.",
         e.getMessage());
     SheetsRead season = read(true, a, b);
     assertEquals(List.of("G1"), season.games().stream().map(Game::id).toList());

@@ -18,6 +18,7 @@ import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import twostrides.sheet.SetAside;
 import twostrides.sheet.SheetException;
@@ -59,12 +60,17 @@ class MapSaysTest {
     SheetsRead season =
         SeasonReader.read(SheetFiles.find(List.of(sheet.toString())), map, false, n -> {});
     assertEquals(
-        List.of(), season.setAside().stream().map(d -> d.problems().get(0).message()).toList());
+        List.of(),
+        season.setAside().stream()
+            .filter(d -> d.row().skipReason().isEmpty())
+            .map(d -> d.problems().get(0).message())
+            .toList());
+    assertEquals(season.rowsRead(), season.rowsUsed() + season.setAside().size());
     assertFalse(season.games().isEmpty());
     return season
         .games()
         .toString()
-        .replaceAll("sheet=[^,]*, line=\\d+", "")
+        .replaceAll("sheet=[^,]*, line=\\d+, second=\\w+", "")
         .replaceAll("id=(Wolves at Herons|native)", "id=G")
         .replace("PlayRow[", "\nPlayRow[");
   }
@@ -76,6 +82,30 @@ class MapSaysTest {
     assertEquals(
         read(folder.resolve("native.csv"), Optional.empty()).replace("id=sheet", "id=G"),
         read(sheet(folder), Optional.of(folder.resolve("map.toml"))).replace("id=sheet", "id=G"));
+  }
+
+  /** Of two events in one row neither is used without the other, and the row counts once. */
+  @ParameterizedTest
+  @CsvSource({"Wolves, 99, 5", "Storks, 18, 5", "Wolves, 18, 6"})
+  void twoEventsOfARowAreSetAsideTogether(String team, String x, int used) throws Exception {
+    Path folder = CASES.resolve("two-events-in-one-row");
+    String more = "1,19:40,Wolves,4,REC,12,3,,,,\n1,19:30,Herons,8,REC,12,3,,,,\n";
+    Path sheet =
+        Files.writeString(
+            dir.resolve("sheet.csv"),
+            Files.readString(folder.resolve("sheet.csv"))
+                    .replace("Wolves,4,18", team + ",4," + x)
+                    .replace("1,19:50", "1,19:50,Wolves,4,REC,12,3,,,,\n1,19:50")
+                + more);
+    SheetsRead season =
+        SeasonReader.read(
+            List.of(sheet),
+            Optional.of(SheetMap.read(folder.resolve("map.toml"), SheetForms.ALL)),
+            false,
+            n -> {});
+    assertEquals(6, season.rowsRead());
+    assertEquals(used, season.rowsUsed());
+    assertEquals(6 - used, season.setAside().size());
   }
 
   @Test

@@ -67,6 +67,38 @@ class MendsTest {
   }
 
   @Test
+  void aTeamInCapitalsIsTheTeam() throws Exception {
+    SheetsRead s =
+        read(
+            ",1,19:00,Herons,4,,touch,,-20,3,,\n,1,18:58,HERONS,4,,touch,,-10,3,,\n"
+                + ",1,18:00,Tarn  Wolves,9,,touch,,1,1,,\n,1,17:00,Tarn Wolves,9,,touch,,1,1,,\n");
+    assertEquals(
+        List.of("Herons", "Tarn  Wolves"),
+        List.of(s.games().get(0).home(), s.games().get(0).away()));
+    assertEquals(
+        Map.of(Mend.team("HERONS", "Herons"), 1, Mend.team("Tarn Wolves", "Tarn  Wolves"), 1),
+        s.mended());
+    allUsed(s);
+  }
+
+  /** Half the rink's width is 12.954 m. */
+  @ParameterizedTest
+  @CsvSource({"13.4, 13.4, 0", "15.9, 12.954, 1", "-15.9, -12.954, 1"})
+  void aSkaterAtTheBenchIsOnTheBoards(double y, double readY, int mended) throws Exception {
+    Path sheet =
+        Files.writeString(
+            dir.resolve("g.csv"),
+            "period,clock,team,action,opponent_skaters\n1,19:00,Herons,release,3 4; -2 %s 1 1\n1,18:00,Wolves,touch,\n1,17:00,Herons,touch,\n"
+                .formatted(y));
+    SheetsRead s = SeasonReader.at(sheet.toString());
+    assertEquals(new Place(-2, readY), s.games().get(0).rows().get(0).skaters().get(1).place());
+    assertEquals(mended, s.mended().getOrDefault(Mend.SKATER, 0));
+    allUsed(s);
+    Files.writeString(sheet, Files.readString(sheet).replace(" %s ".formatted(y), " 16.1 "));
+    assertEquals(1, SeasonReader.at(sheet.toString()).setAside().size());
+  }
+
+  @Test
   void aPlaceFarOutsideIsStillSetAside() throws Exception {
     SheetsRead s =
         read(
@@ -124,11 +156,11 @@ class MendsTest {
     String dates =
         refused(
             game("2031-10-04", "Herons", "Wolves", 1) + game("2031-10-05", "Herons", "Wolves", 1));
-    assertTrue(dates.contains("2 dates") && dates.contains("Name a game column"), dates);
+    assertTrue(dates.contains("2 dates") && dates.contains("Give each game an id"), dates);
     String teams = refused(game("", "Herons", "Wolves", 2) + game("", "Storks", "Wolves", 2));
-    assertTrue(teams.contains("3 teams") && teams.contains("Name a game column"), teams);
+    assertTrue(teams.contains("3 teams") && teams.contains("Give each game an id"), teams);
     String clock = refused(game("", "Herons", "Wolves", 3) + game("", "Herons", "Wolves", 3));
-    assertTrue(clock.contains("backward in ") && clock.contains("Name a game column"), clock);
+    assertTrue(clock.contains("backward in ") && clock.contains("Give each game an id"), clock);
   }
 
   @Test

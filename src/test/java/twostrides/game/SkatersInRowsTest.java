@@ -91,7 +91,7 @@ class SkatersInRowsTest {
       String message = problem("-5,6,,\"" + cell + "\"");
       assertTrue(message.contains(where) && message.contains("8.0 2.2 4.1 -0.5"), message);
     }
-    String outside = problem("-5,6,,0 0; 32 0");
+    String outside = problem("-5,6,,0 0; 34 0");
     assertTrue(outside.contains(where) && outside.contains("inside the boards"), outside);
     String fast = problem("-5,6,,0 0 20 0");
     assertTrue(fast.contains(where) && fast.contains("one at 20.0 m/s"), fast);

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -34,6 +35,7 @@ class UntrueSheetsTest {
 
   private static final Path SAMPLE = Path.of("sample-data/game-01-GLA-TAR.csv");
   private static final String HOME = "Glasswater Herons";
+  private static final Pattern FIGURE = Pattern.compile("\\d");
   private static final CSVFormat CSV =
       CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
 
@@ -89,6 +91,8 @@ class UntrueSheetsTest {
     c.put("a name with a double blank", r -> inPeriodTwo(r, "9  Elke Pellanost"));
     c.put("a number with a leading zero", r -> inPeriodTwo(r, "09 Elke Pellanost"));
     c.put("a number with two names", r -> inPeriodTwo(r, "9 Elka Pellanost"));
+    c.put("a name without a number and with a letter more", r -> inPeriodTwo(r, "Elke Pellanostt"));
+    c.put("the same name with two letters exchanged", r -> inPeriodTwo(r, "Elke Pelalnost"));
     return c;
   }
 
@@ -146,8 +150,9 @@ class UntrueSheetsTest {
   }
 
   private static void inPeriodTwo(Map<String, String> r, String name) {
-    if (period(r, "2") && r.get("player").equals("9 Elke Pellanost")) {
-      r.put("player", name);
+    if (r.get("player").equals("9 Elke Pellanost")) {
+      String most = FIGURE.matcher(name).find() ? r.get("player") : "Elke Pellanost";
+      r.put("player", period(r, "2") ? name : most);
     }
   }
 
