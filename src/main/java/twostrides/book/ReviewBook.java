@@ -20,6 +20,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import twostrides.book.chart.ReleaseDiagram;
@@ -168,7 +169,24 @@ public final class ReviewBook {
       Thread.currentThread().interrupt();
       throw new IOException("writing the book was interrupted", e);
     } finally {
-      threads.shutdownNow();
+      end(threads);
+    }
+  }
+
+  /** When this returns nothing is written any more, after a failure either. */
+  private static void end(ExecutorService threads) {
+    threads.shutdownNow();
+    boolean interrupted = false;
+    boolean ended = false;
+    while (!ended) {
+      try {
+        ended = threads.awaitTermination(1, TimeUnit.MINUTES);
+      } catch (InterruptedException e) {
+        interrupted = true;
+      }
+    }
+    if (interrupted) {
+      Thread.currentThread().interrupt();
     }
   }
 

@@ -2,7 +2,7 @@ package twostrides.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import twostrides.output.OutputException;
+import twostrides.output.WholeFile;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.BookSeason;
 import twostrides.rulebook.Bookshelf;
@@ -259,22 +260,19 @@ final class CaseFile {
     return Optional.empty();
   }
 
-  /** Whole or not at all: written beside, then moved into place. */
   private void write(Sheet sheet, List<List<String>> rows) throws IOException {
-    Path folder = out.toAbsolutePath().getParent();
-    Path half = Files.createTempFile(folder, ".answers", ".csv");
-    try {
-      try (CsvOut csv = new CsvOut(half)) {
-        List<String> header = new ArrayList<>(sheet.headers());
-        header.addAll(ANSWERS);
-        csv.row(header);
-        for (List<String> row : rows) {
-          csv.row(row);
-        }
+    StringBuilder text = new StringBuilder();
+    try (CsvOut csv = new CsvOut(text)) {
+      List<String> header = new ArrayList<>(sheet.headers());
+      header.addAll(ANSWERS);
+      csv.row(header);
+      for (List<String> row : rows) {
+        csv.row(row);
       }
-      Files.move(half, out, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(half);
     }
+    WholeFile.write(
+        out.toAbsolutePath(),
+        text.toString().getBytes(StandardCharsets.UTF_8),
+        StandardCopyOption.REPLACE_EXISTING);
   }
 }

@@ -39,14 +39,15 @@ final class Failures implements CommandLine.IExecutionExceptionHandler {
       err.println("Nothing was written.");
       return book.file().startsWith("--") ? Main.USAGE : Main.UNREADABLE;
     }
-    if (cause instanceof OutputException || cause instanceof IOException) {
+    if (cause instanceof OutputException) {
+      err.println(cause.getMessage());
+      return Main.UNWRITABLE;
+    }
+    if (cause instanceof IOException refused) {
       err.println(
-          cause instanceof OutputException
-              ? cause.getMessage()
-              : "A file could not be read or written: "
-                  + cause.getClass().getSimpleName().replace("Exception", "")
-                  + ": "
-                  + cause.getMessage());
+          "A file could not be read or written ("
+              + OutputException.reason(refused)
+              + "). Nothing is left half written. Look that the disk is not full, and run again.");
       return Main.UNWRITABLE;
     }
     err.println("Something inside went wrong; this is a fault of the program, not of your sheets.");

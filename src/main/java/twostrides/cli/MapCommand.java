@@ -2,9 +2,9 @@ package twostrides.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import twostrides.output.WholeFile;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.ShippedMaps;
@@ -67,7 +68,7 @@ final class MapCommand implements Callable<Integer> {
       console.flush();
       return Main.DONE;
     }
-    Files.writeString(out, map.text(), StandardOpenOption.CREATE_NEW);
+    WholeFile.write(out.toAbsolutePath(), map.text().getBytes(StandardCharsets.UTF_8));
     console.println(
         "Written to "
             + out

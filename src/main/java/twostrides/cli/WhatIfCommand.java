@@ -16,6 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import twostrides.book.chart.Picture;
 import twostrides.output.OutputException;
+import twostrides.output.WholeFile;
 import twostrides.race.Assumptions;
 import twostrides.race.Parameter;
 import twostrides.race.RaceModel;
@@ -176,7 +177,6 @@ final class WhatIfCommand implements Callable<Integer> {
     }
   }
 
-  /** Written beside its place and moved there whole. */
   private void write(Picture picture) throws IOException, OutputException {
     byte[] bytes =
         ending().orElse("").equals("png")
@@ -189,12 +189,6 @@ final class WhatIfCommand implements Callable<Integer> {
               + out
               + "\", expected a file in a folder that exists. Make the folder first, or name another.");
     }
-    Path half = Files.createTempFile(folder, ".diagram", ".part");
-    try {
-      Files.write(half, bytes);
-      Files.move(half, out, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(half);
-    }
+    WholeFile.write(out.toAbsolutePath(), bytes, StandardCopyOption.REPLACE_EXISTING);
   }
 }

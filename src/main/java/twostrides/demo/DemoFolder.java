@@ -5,14 +5,20 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import twostrides.output.OutputException;
+import twostrides.output.WholeFile;
 
 /**
  * A folder that a demo season is written to. It carries the list of the files that were written
@@ -27,7 +33,7 @@ final class DemoFolder {
   private static final int MOST_NAMED = 5;
 
   private final Path folder;
-  private final TreeMap<String, String> sums = new TreeMap<>();
+  private final SortedMap<String, Set<String>> sums = new TreeMap<>();
 
   private DemoFolder(Path folder) {
     this.folder = folder;
@@ -70,7 +76,8 @@ final class DemoFolder {
       for (String line : Files.readAllLines(list, StandardCharsets.UTF_8)) {
         int between = line.indexOf(BETWEEN);
         if (between > 0) {
-          sums.put(line.substring(between + BETWEEN.length()), line.substring(0, between));
+          sums.computeIfAbsent(line.substring(between + BETWEEN.length()), p -> new TreeSet<>())
+              .add(line.substring(0, between));
         }
       }
     }
@@ -82,7 +89,7 @@ final class DemoFolder {
       return true;
     }
     return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-        && sum(Files.readAllBytes(file)).equals(sums.get(path));
+        && sums.getOrDefault(path, Set.of()).contains(sum(Files.readAllBytes(file)));
   }
 
   /**
@@ -95,23 +102,28 @@ final class DemoFolder {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     Path file = folder.resolve(path);
     Files.createDirectories(file.getParent());
-    Files.write(file, bytes);
-    sums.put(path, sum(bytes));
+    // Listed first: a run that is stopped right here must know the file for its own later.
+    String line = "\n" + sum(bytes) + BETWEEN + path + "\n";
+    Files.writeString(
+        folder.resolve(LIST), line, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+    WholeFile.write(file, bytes, StandardCopyOption.REPLACE_EXISTING);
+    sums.put(path, Set.of(sum(bytes)));
   }
 
   /**
-   * Writes the list of what was written.
+   * Writes the list anew, a line a file. Until then it has the file's earlier sums, too.
    *
    * @throws IOException when the disk refuses
    */
   void writeList() throws IOException {
-    Files.createDirectories(folder);
-    Files.writeString(
-        folder.resolve(LIST),
+    String text =
         sums.entrySet().stream()
-            .map(file -> file.getValue() + BETWEEN + file.getKey() + "\n")
-            .collect(Collectors.joining()),
-        StandardCharsets.UTF_8);
+            .flatMap(file -> file.getValue().stream().map(s -> s + BETWEEN + file.getKey() + "\n"))
+            .collect(Collectors.joining());
+    WholeFile.write(
+        folder.resolve(LIST),
+        text.getBytes(StandardCharsets.UTF_8),
+        StandardCopyOption.REPLACE_EXISTING);
   }
 
   private static String sum(byte[] bytes) {

@@ -123,7 +123,7 @@ public final class OutputFolder implements AutoCloseable {
           "The new book could not be put into the folder "
               + target
               + " ("
-              + reason(e)
+              + OutputException.reason(e)
               + "). "
               + takenBack()
               + " Close programs that have files of the book open, look that the disk is not full,"
@@ -141,7 +141,7 @@ public final class OutputFolder implements AutoCloseable {
       return "The folder is as it was before.";
     } catch (IOException e) {
       return "Nor could the last book be put back ("
-          + reason(e)
+          + OutputException.reason(e)
           + "); the next run does that first.";
     }
   }
@@ -304,11 +304,7 @@ public final class OutputFolder implements AutoCloseable {
         "The folder "
             + target
             + " cannot be made or written to ("
-            + reason(e)
+            + OutputException.reason(e)
             + "). Name another folder with --out.");
-  }
-
-  private static String reason(IOException e) {
-    return e.getClass().getSimpleName().replace("Exception", "") + ": " + e.getMessage();
   }
 }

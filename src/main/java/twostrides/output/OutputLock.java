@@ -2,8 +2,6 @@ package twostrides.output;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.UnknownHostException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -100,8 +98,7 @@ final class OutputLock implements Closeable {
       }
       ours = Objects.equals(before, key(file));
       if (ours) {
-        channel.truncate(0);
-        channel.write(ByteBuffer.wrap((holder() + "\n").getBytes(StandardCharsets.UTF_8)), 0);
+        name(channel);
       }
       return ours ? channel : null;
     } catch (NoSuchFileException e) {
@@ -110,6 +107,16 @@ final class OutputLock implements Closeable {
       if (!ours && channel != null) {
         channel.close();
       }
+    }
+  }
+
+  /** On a full disk the lock holds all the same; only who holds it is not said. */
+  private static void name(FileChannel channel) {
+    try {
+      channel.truncate(0);
+      channel.write(ByteBuffer.wrap((holder() + "\n").getBytes(StandardCharsets.UTF_8)), 0);
+    } catch (IOException e) {
+      // What comes next needs more room than these words and will say so.
     }
   }
 
@@ -171,10 +178,12 @@ final class OutputLock implements Closeable {
             .orElse("");
   }
 
+  /** The machine's name as it stands on the machine; a look-up might ask the network. */
   private static String host() {
     try {
-      return InetAddress.getLocalHost().getHostName();
-    } catch (UnknownHostException e) {
+      String windows = System.getenv("COMPUTERNAME");
+      return windows != null ? windows : Files.readString(Path.of("/etc/hostname")).strip();
+    } catch (IOException e) {
       return "an unnamed machine";
     }
   }

@@ -286,8 +286,8 @@ public final class TagDesk implements Closeable {
   }
 
   private void change(List<String> step, String page) throws TagRefusedException, IOException {
-    place.write(sheet.text(history.after(step)));
     try {
+      place.write(sheet.text(history.after(step)));
       judge();
       journal.append(List.of(step));
       history.take(step, page);

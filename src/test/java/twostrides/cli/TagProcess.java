@@ -45,23 +45,21 @@ final class TagProcess implements AutoCloseable {
 
   /** Any command that serves a page. */
   static TagProcess of(String... args) throws IOException {
-    String classes =
-        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
-    List<String> command =
-        Stream.concat(
-                Stream.of(
-                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                    "-XX:TieredStopAtLevel=1",
-                    "-cp",
-                    classes,
-                    "twostrides.cli.Main"),
-                Stream.of(args))
-            .toList();
+    return of(Child.program((Object[]) args));
+  }
+
+  /** Starts a command line that starts the program. */
+  static TagProcess of(List<String> command) throws IOException {
     return new TagProcess(new ProcessBuilder(command).redirectErrorStream(true).start());
   }
 
   URI address() {
     return address;
+  }
+
+  /** The top of the disks as the program sees them. */
+  Path root() {
+    return Path.of("/proc", String.valueOf(process.pid()), "root");
   }
 
   /** What the program printed before the address. */

@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
@@ -184,26 +183,14 @@ class WrongInputTest {
   @Test
   void aSheetThatMemoryDoesNotHoldIsSaidToBeOne() throws Exception {
     Path sheet = file("g.csv", HEADER + PLAYED.repeat(150_000));
-    String classes =
-        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
-    Process process =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-Xmx48m",
-                "-cp",
-                classes,
-                "twostrides.cli.Main",
-                "check",
-                sheet.toString())
-            .redirectErrorStream(true)
-            .start();
-    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertTrue(process.waitFor(5, TimeUnit.MINUTES));
-    assertEquals(Main.FAILED, process.exitValue(), said);
+    List<String> line = Child.program("check", sheet);
+    line.add(1, "-Xmx48m");
+    Child run = Child.run(line);
+    assertEquals(Main.FAILED, run.code(), run.said());
     assertTrue(
-        said.contains("does not hold these files. Give it more, for example java -Xmx4g"), said);
-    assertFalse(said.contains("\tat "), said);
+        run.said().contains("does not hold these files. Give it more, for example java -Xmx4g"),
+        run.said());
+    assertFalse(run.said().contains("\tat "), run.said());
   }
 
   /** Read like a file, a pipe would be waited for until somebody writes into it. */
