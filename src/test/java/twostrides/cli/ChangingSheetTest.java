@@ -83,7 +83,15 @@ class ChangingSheetTest {
     Path sheet = Files.writeString(dir.resolve("g.csv"), HEADER + ROW.repeat(ROWS_BEFORE));
     for (int i = 0; i < RUNS; i++) {
       Path book = dir.resolve("book-" + i);
-      Run run = during(sheet, book, s -> Files.writeString(s, ROW, StandardOpenOption.APPEND));
+      long wait = 60L * i;
+      Run run =
+          during(
+              sheet,
+              book,
+              s -> {
+                Files.writeString(s, ROW, StandardOpenOption.APPEND);
+                Thread.sleep(wait);
+              });
       assertTrueToItsHash(run, book);
       Files.writeString(sheet, HEADER + ROW.repeat(ROWS_BEFORE));
     }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -32,6 +33,10 @@ class KilledReviewTest {
       "1,19:00,Herons,4 Berg,recovery,,-25,5,5,5\n"
           + "1,18:56,Herons,4 Berg,release,lost,-5,6,5,5\n"
           + "1,18:53,Wolves,9 Vik,faceoff,,21,-6.7,5,5\n";
+
+  /** Between two looks, in nanoseconds; a swap takes some hundred times as long. */
+  private static final long A_MOMENT = 100_000;
+
   private static final String SWAPPING = ".two-strides-";
 
   @TempDir Path dir;
@@ -65,7 +70,7 @@ class KilledReviewTest {
     nextSheet = sheet("next.csv", ROWS.replace("4 Berg", "7 Falk"));
     sheet("last.csv", ROWS + "1,18:40,Herons,4 Berg,dribble,,-5,6,5,5\n");
     SampleBook.of(book, List.of(nextSheet));
-    Files.writeString(book.resolve("clips/game-1.mp4"), "mine");
+    Files.writeString(book.resolve("data/mine.csv"), "mine");
     next = files();
     lastBook();
     last = files();
@@ -92,11 +97,11 @@ class KilledReviewTest {
             .redirectOutput(dir.resolve("said.txt").toFile())
             .start();
     while (swapping && run.isAlive() && !underWay()) {
-      Thread.onSpinWait();
+      LockSupport.parkNanos(A_MOMENT);
     }
     long end = System.nanoTime() + after;
     while (System.nanoTime() < end && run.isAlive()) {
-      Thread.onSpinWait();
+      LockSupport.parkNanos(Math.min(A_MOMENT, Math.max(1, end - System.nanoTime())));
     }
     run.destroyForcibly();
     assertTrue(run.waitFor(1, TimeUnit.MINUTES));
