@@ -1,5 +1,6 @@
 package twostrides.browser;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.fail;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -18,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -52,6 +54,11 @@ public final class Browser implements AutoCloseable {
    * all the same; a machine that is many times slower, or busy, does not.
    */
   static final Duration PATIENCE = Duration.ofMinutes(5);
+
+  /** What a page may ask for: files, what stands in the page itself, this machine. */
+  private static final Pattern HERE =
+      Pattern.compile(
+          "(file|data|blob|about|chrome|devtools):|https?://(127\\.0\\.0\\.1|localhost)[:/]");
 
   /** Selenium warns of a newer browser's protocol, and of a browser that was killed. */
   private static final Logger SELENIUM = Logger.getLogger("org.openqa.selenium");
@@ -250,8 +257,24 @@ public final class Browser implements AutoCloseable {
         .forEach(ProcessHandle::destroyForcibly);
   }
 
+  /** Addresses outside this machine that pages asked for so far. */
+  private List<String> outside() {
+    try {
+      return requests().stream().filter(r -> !HERE.matcher(r).lookingAt()).toList();
+    } catch (WebDriverException e) {
+      return List.of();
+    }
+  }
+
+  /** Ends the browser; a page that asked anybody outside this machine fails the test. */
   @Override
   public void close() throws IOException {
+    List<String> outside = outside();
+    quit();
+    assertEquals(List.of(), outside, "asked outside this machine");
+  }
+
+  private void quit() {
     try {
       driver.quit();
     } catch (WebDriverException e) {

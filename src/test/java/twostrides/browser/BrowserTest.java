@@ -1,10 +1,14 @@
 package twostrides.browser;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.WebDriver;
 
 /** What the browser of the tests promises to all of them. */
@@ -26,5 +30,18 @@ class BrowserTest {
       assertEquals(Browser.PATIENCE, timeouts.getPageLoadTimeout());
       assertTrue(Browser.PATIENCE.compareTo(least) > 0, Browser.PATIENCE.toString());
     }
+  }
+
+  /** Every test of a page fails where the page asks anybody else; so does this one's. */
+  @Test
+  void aPageThatAsksOutsideFailsItsTest(@TempDir Path dir) throws Exception {
+    // An address that is nobody's: RFC 5737.
+    String picture = "http://192.0.2.1/picture.png";
+    Path page = dir.resolve("page.html");
+    Files.writeString(page, "<script>new Image().src = '" + picture + "'</script>");
+    Browser b = Browser.open(400, 300);
+    b.driver().get(page.toUri().toString());
+    AssertionError asked = assertThrows(AssertionError.class, b::close);
+    assertTrue(asked.getMessage().contains(picture), asked.getMessage());
   }
 }
