@@ -47,7 +47,7 @@ class NetworkTest {
 
     /** Says of each way whether it was let through. */
     public static void main(String[] args) throws IOException {
-      attempt("name", () -> InetAddress.getByName(NO_NAME));
+      attempt("name", () -> InetAddress.getAllByName(NO_NAME));
       attempt("socket", () -> new Socket(NOBODY, 80));
       attempt("channel", () -> SocketChannel.open(new InetSocketAddress(NOBODY, 80)));
       attempt("http", () -> ask(NOBODY));
