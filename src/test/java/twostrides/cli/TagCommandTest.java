@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -61,18 +62,16 @@ class TagCommandTest {
     assertTrue(review.contains("10 rows read = 10 rows used + 0 rows set aside."), review);
   }
 
-  /** Killed in the middle of saving, five times over: what was called saved is there, once. */
+  /** Killed in the middle of saving, three times over: what was called saved is there, once. */
   @Test
   void whateverTheMomentNothingSavedIsLost() throws Exception {
     Path sheet = dir.resolve("tags.csv");
     Random moments = new Random(20311004);
     List<String> saved = new ArrayList<>();
-    for (int round = 0; round < 5; round++) {
+    for (int round = 0; round < 3; round++) {
       try (TagProcess p = TagProcess.start(sheet)) {
-        int after = 300 + moments.nextInt(700);
-        CompletableFuture<Void> killed =
-            CompletableFuture.runAsync(
-                p::kill, CompletableFuture.delayedExecutor(after, TimeUnit.MILLISECONDS));
+        // The clock of the kill runs from the first answer on: a machine may be slow to give it.
+        Optional<CompletableFuture<Void>> killed = Optional.empty();
         try {
           for (int i = 0; ; i++) {
             String note = "exit " + round + "/" + i + ".";
@@ -80,9 +79,17 @@ class TagCommandTest {
             if (p.post("add", json).statusCode() == 200) {
               saved.add(note);
             }
+            if (killed.isEmpty()) {
+              killed =
+                  Optional.of(
+                      CompletableFuture.runAsync(
+                          p::kill,
+                          CompletableFuture.delayedExecutor(
+                              moments.nextInt(700), TimeUnit.MILLISECONDS)));
+            }
           }
         } catch (IOException e) {
-          killed.join();
+          killed.orElseThrow().join();
         }
       }
     }
@@ -94,12 +101,12 @@ class TagCommandTest {
               .map(MatchResult::group)
               .toList();
       System.out.println(
-          saved.size() + " exits called saved in 5 killed runs, " + there.size() + " there");
-      assertTrue(saved.size() >= 5, saved.toString());
+          saved.size() + " exits called saved in 3 killed runs, " + there.size() + " there");
+      assertTrue(saved.size() >= 3, saved.toString());
       assertTrue(there.containsAll(saved), there + " lacks some of " + saved);
       assertEquals(there.size(), there.stream().distinct().count());
       assertTrue(
-          there.size() <= saved.size() + 5, "at most the one of each run that was being saved");
+          there.size() <= saved.size() + 3, "at most the one of each run that was being saved");
     }
   }
 
