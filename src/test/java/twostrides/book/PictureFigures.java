@@ -23,7 +23,8 @@ import org.jsoup.nodes.Element;
 final class PictureFigures {
 
   /** Where pictures may stand: here, and in cards and sheets, which have tests of their own. */
-  private static final String KNOWN = ":is(section.answer, details.flag, ol.dearest, section.one)";
+  private static final String KNOWN =
+      ":is(section.answer, details.flag, ol.dearest, section.one, section.stage)";
 
   private static final Pattern NUMBER = Pattern.compile("\\d[\\d,.:]*");
 

@@ -66,7 +66,8 @@ final class Recognizer {
       recognized++;
       return;
     }
-    String rest = sentence.replaceAll(", season \\d{4}-\\d{2}\\b", "");
+    // A season, and a format whose name has a digit.
+    String rest = sentence.replaceAll(", season \\d{4}-\\d{2}\\b|\\bM3U\\b", "");
     for (String name : names) {
       rest = rest.replace(name, "");
     }

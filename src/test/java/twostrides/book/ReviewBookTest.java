@@ -87,7 +87,7 @@ class ReviewBookTest {
     for (String name : files.keySet()) {
       assertTrue(
           name.matches(
-              "(book\\.(css|js)|chart\\.css|compare\\.js|icon\\.svg|(index|icings|players|opponents|flags|restarts|rulings|costs|kill|empty-net|slices|compare|numbers)\\.html|(teams|players|sheets|charts|data|clips|clips/players|clips/sheets)/[a-z0-9-]+\\.(html|svg|png|csv|vtt|xspf))"),
+              "(book\\.(css|js)|chart\\.css|(compare|meeting)\\.js|icon\\.svg|(index|meeting|icings|players|opponents|flags|restarts|rulings|costs|kill|empty-net|slices|compare|numbers)\\.html|(teams|players|sheets|charts|data|clips|clips/players|clips/sheets)/[a-z0-9-]+\\.(html|svg|png|csv|vtt|xspf|m3u))"),
           name);
       assertTrue(name.length() < 80, name);
     }
