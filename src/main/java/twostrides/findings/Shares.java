@@ -16,7 +16,6 @@ import twostrides.exits.WayOut;
 import twostrides.game.Strength;
 import twostrides.season.Columns;
 import twostrides.season.Rows;
-import twostrides.season.Season;
 import twostrides.stats.Count;
 
 /** The shares that the book counts, of rows of the season's tables. */
@@ -39,12 +38,12 @@ public final class Shares {
    * 95 % Wilson interval {@code low} to {@code high}, missing where n is too few to say a share.
    * The interval takes attempts as independent; {@link Rows#byGame} allows for games that differ.
    *
-   * @param exits rows of {@link Season#exits()}
+   * @param exits exit attempts, a row each
    * @param by columns of words to count apart by, such as {@link Columns#PLAYER}; rows are in the
    *     order of the ways, then of these words
    * @throws IllegalStateException when there is no such column
    */
-  public static Table byWay(Table exits, String... by) {
+  public static Table byWay(Rows exits, String... by) {
     StringColumn shown = StringColumn.create("shown_way");
     List<StringColumn> words = Stream.of(by).map(StringColumn::create).toList();
     IntColumn attempts = IntColumn.create(Columns.ATTEMPTS);
@@ -54,7 +53,7 @@ public final class Shares {
     DoubleColumn low = DoubleColumn.create("low");
     DoubleColumn high = DoubleColumn.create("high");
     for (ShownWay way : ShownWay.values()) {
-      for (Map.Entry<List<String>, Rows> group : way.in(new Rows(exits)).by(by).entrySet()) {
+      for (Map.Entry<List<String>, Rows> group : way.in(exits).by(by).entrySet()) {
         Count iced = iced(group.getValue());
         shown.append(way.label());
         for (int i = 0; i < by.length; i++) {

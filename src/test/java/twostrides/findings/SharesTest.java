@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import tech.tablesaw.api.Table;
 import twostrides.season.Columns;
+import twostrides.season.Rows;
 import twostrides.season.SeasonTables;
 import twostrides.stats.Count;
 
@@ -38,7 +39,7 @@ class SharesTest {
     }
   }
 
-  private static Table exits() {
+  private static Rows exits() {
     SeasonTables t = new SeasonTables();
     add(t, 9, "8", "chip", "", "none");
     add(t, 1, "8", "chip", "", "penalty");
@@ -47,7 +48,7 @@ class SharesTest {
     add(t, 3, "21", "chip", "", "icing_inferred");
     add(t, 2, "8", "carry", "released short", "none");
     add(t, 4, "8", "carry", "gained", "none");
-    return t.season().exits();
+    return new Rows(t.season().exits());
   }
 
   private static List<String> row(Table t, int at) {
