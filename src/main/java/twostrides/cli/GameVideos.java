@@ -4,7 +4,6 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.Reader;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,13 +23,13 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetRow;
 
 /**
  * The videos of a folder and which game each is: the one whose id stands in the file's name word by
- * word, of two the longer one; what {@code videos.csv} (game, file) in the folder says wins.
+ * word, of two the longer one; what {@code videos.csv} (game, file) in the folder says wins. One
+ * video named for one game is that game's, whatever its name.
  */
 final class GameVideos {
 
@@ -68,6 +67,10 @@ final class GameVideos {
               .toList();
     }
     GameVideos found = new GameVideos(files);
+    if (Files.isRegularFile(folder) && ids.size() == 1) {
+      files.forEach(f -> found.games.put(f, ids.iterator().next()));
+      return found;
+    }
     files.forEach(f -> named(f, ids).ifPresent(g -> found.games.put(f, g)));
     Path list = folder.resolve(LIST);
     if (Files.isRegularFile(list)) {
@@ -97,24 +100,22 @@ final class GameVideos {
         .collect(Collectors.joining(" ", " ", " "));
   }
 
-  private void read(Path list, Collection<String> ids) throws IOException, SheetException {
+  private void read(Path list, Collection<String> ids) throws SheetException {
     Map<String, Path> byName = new HashMap<>();
     files.forEach(f -> byName.putIfAbsent(f.getFileName().toString(), f));
-    try (Reader in = Files.newBufferedReader(list)) {
-      CSVFormat form = CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
-      for (CSVRecord row : form.parse(in)) {
-        String game = row.isMapped("game") ? row.get("game").strip() : "";
-        String file = row.isMapped("file") ? row.get("file").strip() : "";
-        if (!ids.contains(game) || !byName.containsKey(file)) {
-          throw SheetException.ofFile(
-              list + ", line " + (row.getRecordNumber() + 1),
-              "game \"" + game + "\", file \"" + file + "\"",
-              "a game of the book and a video of this folder, in the columns game and file",
-              "Correct the row; the games are " + String.join("; ", ids) + ".");
-        }
-        games.values().remove(game);
-        games.put(byName.get(file), game);
+    for (SheetRow row : SmallSheet.read(list, "videos", "game", "file")) {
+      String game = SmallSheet.words(row, "game");
+      String file = SmallSheet.words(row, "file");
+      if (!ids.contains(game) || !byName.containsKey(file)) {
+        throw SheetException.atLine(
+            row.file(),
+            row.line(),
+            "game \"" + game + "\", file \"" + file + "\"",
+            "a game of the book and a video of this folder",
+            "Correct the row; the games are " + String.join("; ", ids) + ".");
       }
+      games.values().remove(game);
+      games.put(byName.get(file), game);
     }
   }
 

@@ -1,17 +1,14 @@
 package twostrides.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import twostrides.tag.PageServer;
 import twostrides.tag.PlacesFile;
 import twostrides.tag.SettleServer;
 
@@ -24,14 +21,12 @@ import twostrides.tag.SettleServer;
     mixinStandardHelpOptions = true)
 final class SettleCommand extends ReviewCommand {
 
-  private static final Set<String> FILMS = Set.of("mp4", "m4v", "mov", "webm", "mkv", "ogv");
-
   @Option(
       names = "--video",
       paramLabel = "FOLDER",
       description =
-          "The games' videos: a folder with files named after the games, or one file; without it choose"
-              + " the file on the page.")
+          "Folder with the videos, or one video; as for show. Without it choose the file on the"
+              + " page.")
   Path video;
 
   @Option(names = "--no-open", description = "Print the address only; open no browser.")
@@ -58,8 +53,12 @@ final class SettleCommand extends ReviewCommand {
     Made book = made.orElseThrow();
     PrintWriter console = spec.commandLine().getOut();
     Settling settling = new Settling(book, clicked);
-    try (SettleServer server =
-        SettleServer.start(settling, places, book.book(), this::film, book.read().rink())) {
+    Function<String, Optional<Path>> films =
+        video == null
+            ? game -> Optional.empty()
+            : GameVideos.in(video, GameVideos.gamesOf(book.book()))::of;
+    try (PageServer server =
+        SettleServer.start(settling, places, book.book(), films, book.read().rink())) {
       console.println(
           Sheets.count(settling.icings().size(), "icing")
               + " to settle; clicks go to "
@@ -79,27 +78,5 @@ final class SettleCommand extends ReviewCommand {
   private ParameterException refused(String option, Path found, String expected) {
     return new ParameterException(
         spec.commandLine(), option + ": found " + found + ", expected " + expected + ".");
-  }
-
-  /** The video of a game: the file given, or the one of the folder that is named after the game. */
-  private Optional<Path> film(String game) {
-    if (video == null || Files.isRegularFile(video)) {
-      return Optional.ofNullable(video);
-    }
-    try (Stream<Path> files = Files.list(video)) {
-      return files
-          .filter(f -> FILMS.contains(part(f, true)) && part(f, false).equalsIgnoreCase(game))
-          .min(Comparator.naturalOrder());
-    } catch (IOException e) {
-      return Optional.empty();
-    }
-  }
-
-  private static String part(Path file, boolean ending) {
-    String name = file.getFileName().toString();
-    int dot = name.lastIndexOf('.');
-    return dot < 0
-        ? ending ? "" : name
-        : ending ? name.substring(dot + 1).toLowerCase(Locale.ROOT) : name.substring(0, dot);
   }
 }

@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
 import twostrides.game.Usual;
 import twostrides.sheet.SheetMaps;
 import twostrides.tag.BookMaker;
+import twostrides.tag.PageServer;
 import twostrides.tag.TagDesk;
 import twostrides.tag.TagServer;
 
@@ -87,7 +88,7 @@ final class TagCommand implements Callable<Integer> {
     Optional.ofNullable(home).ifPresent(n -> setup.put("home", n));
     Optional.ofNullable(away).ifPresent(n -> setup.put("away", n));
     TagDesk desk = TagDesk.open(sheet, usual, setup);
-    TagServer server;
+    PageServer server;
     try {
       server = TagServer.start(desk, Optional.ofNullable(video), out.toAbsolutePath(), maker(desk));
     } catch (IOException e) {
@@ -115,7 +116,7 @@ final class TagCommand implements Callable<Integer> {
   }
 
   /** The end of a session, by the page or by Ctrl-C. */
-  private record Closing(TagDesk desk, TagServer server, PrintWriter console) {
+  private record Closing(TagDesk desk, PageServer server, PrintWriter console) {
     void close() {
       server.close();
       try {

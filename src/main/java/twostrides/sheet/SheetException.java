@@ -65,6 +65,18 @@ public class SheetException extends Exception {
     return new SheetException(file, OptionalLong.of(line), "", found, expected, toDo);
   }
 
+  /** A cell or a row without which the file is of no use. */
+  public static SheetException of(Problem p) {
+    String place = p.column().isEmpty() ? "" : "column \"" + p.column() + "\"";
+    return new SheetException(
+        p.file(),
+        OptionalLong.of(p.line()),
+        place,
+        Wording.quoted(p.value()),
+        p.expected(),
+        p.toDo());
+  }
+
   /** The same, where leaving this one file out would let the run go on. */
   public SheetException ofOneFile() {
     return new SheetException(file, line, place, found, expected, toDo, true);

@@ -1,5 +1,8 @@
 package twostrides.tag;
 
+import java.util.List;
+import twostrides.serve.Reply;
+
 /**
  * Something that cannot be saved as it stands, and in which field.
  *
@@ -20,4 +23,32 @@ record FieldProblem(String field, String found, String expected, String toDo) {
   /** What to do about any other field. */
   static final String CORRECT_OR_EMPTY =
       "Correct it, or leave it empty when you do not know; nothing was saved.";
+
+  /** The answer to a request that failed as a whole: nothing was saved. */
+  static Reply reply(int status, String found, String expected) {
+    return reply(
+        status, List.of(new FieldProblem("", found, expected, "Try again; nothing was saved.")));
+  }
+
+  /** The answer that names problems. */
+  static Reply reply(int status, List<FieldProblem> problems) {
+    return Reply.of(
+        status,
+        Reply.JSON,
+        Json.text(
+            json -> {
+              json.writeStartObject();
+              json.writeArrayFieldStart("problems");
+              for (FieldProblem p : problems) {
+                json.writeStartObject();
+                json.writeStringField("field", p.field());
+                json.writeStringField("found", p.found());
+                json.writeStringField("expected", p.expected());
+                json.writeStringField("toDo", p.toDo());
+                json.writeEndObject();
+              }
+              json.writeEndArray();
+              json.writeEndObject();
+            }));
+  }
 }

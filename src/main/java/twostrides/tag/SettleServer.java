@@ -1,8 +1,6 @@
 package twostrides.tag;
 
-import java.io.Closeable;
 import java.io.IOException;
-import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
 import java.util.function.Function;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
@@ -20,27 +17,23 @@ import twostrides.serve.BookFiles;
 import twostrides.serve.LocalServer;
 import twostrides.serve.MediaFile;
 import twostrides.serve.Reply;
-import twostrides.serve.Request;
 
-/**
- * Serves the book with the page that settles its icings by clicks on the video, to this machine
- * only.
- */
-public final class SettleServer implements Closeable {
+/** The book with the page that settles its icings by clicks on the video. */
+public final class SettleServer implements PageServer.Page {
+
+  private static final PageServer.Words WORDS =
+      new PageServer.Words("two-strides settle", "a few clicks", "clicks of this page");
 
   private static final String BOOK = "book/";
   private static final String FLAGS = "book/flags.html";
   private static final String VIDEO = "video/";
   private static final String PICTURE = "picture-";
-  private static final String END = "end";
 
   private final Settler settler;
   private final PlacesFile places;
   private final BookFiles book;
   private final Function<String, Optional<Path>> videos;
   private final String page;
-  private final LocalServer server;
-  private final CountDownLatch ended = new CountDownLatch(1);
   private volatile String picture = "";
 
   private SettleServer(
@@ -48,14 +41,12 @@ public final class SettleServer implements Closeable {
       PlacesFile places,
       Path book,
       Function<String, Optional<Path>> videos,
-      Rink rink)
-      throws IOException {
+      Rink rink) {
     this.settler = settler;
     this.places = places;
     this.book = new BookFiles(book);
     this.videos = videos;
     this.page = resource("settle.html").replace("<!-- rink -->", RinkSvg.of(rink));
-    this.server = LocalServer.start("two-strides settle", this::answer);
   }
 
   /**
@@ -68,49 +59,18 @@ public final class SettleServer implements Closeable {
    * @param rink the rink to click on
    * @throws IOException when no port is free
    */
-  public static SettleServer start(
+  public static PageServer start(
       Settler settler,
       PlacesFile places,
       Path book,
       Function<String, Optional<Path>> videos,
       Rink rink)
       throws IOException {
-    return new SettleServer(settler, places, book, videos, rink);
-  }
-
-  /** The address of the page. */
-  public URI address() {
-    return server.address();
-  }
-
-  /** Waits until the page says that this is the end. */
-  public void awaitEnd() throws InterruptedException {
-    ended.await();
+    return PageServer.start(WORDS, new SettleServer(settler, places, book, videos, rink));
   }
 
   @Override
-  public void close() {
-    server.close();
-  }
-
-  private Answer answer(Request asked) {
-    try {
-      if (asked.reading()) {
-        return read(asked.path());
-      }
-      return asked.method().equals("POST")
-          ? post(asked)
-          : Reply.plain(Reply.WRONG_METHOD, "Only GET, HEAD and POST.");
-    } catch (IOException | RuntimeException e) {
-      return TagActions.problem(
-          Reply.BROKEN,
-          "",
-          Objects.requireNonNullElse(e.getMessage(), e.getClass().getSimpleName()),
-          "a disk that can be written");
-    }
-  }
-
-  private Answer read(String path) throws IOException {
+  public Answer read(String path) throws IOException {
     if (path.equals(FLAGS)) {
       String flags = Files.readString(book.folder().resolve("flags.html"));
       String linked =
@@ -143,35 +103,23 @@ public final class SettleServer implements Closeable {
     };
   }
 
-  private Answer post(Request asked) throws IOException {
-    if (asked.type() == null || !asked.type().startsWith("application/json")) {
-      return Reply.plain(Reply.WRONG_TYPE, "Expected application/json.");
-    }
-    if (asked.body().length > Request.LONGEST) {
-      return TagActions.problem(Reply.TOO_LONG, "", "a very long request", "a few clicks");
-    }
-    Map<String, String> fields;
+  @Override
+  public Reply act(String action, Map<String, String> fields) throws IOException {
     int icing;
     List<Settler.Clicked> skaters;
     try {
-      fields = Json.fields(new String(asked.body(), StandardCharsets.UTF_8));
       icing = Integer.parseInt(fields.getOrDefault("icing", "0"));
       skaters = skaters(fields.getOrDefault("skaters", ""));
       Objects.checkIndex(icing, Math.max(1, settler.icings().size()));
-    } catch (IOException | RuntimeException e) {
-      return TagActions.problem(
-          Reply.REFUSED, "", "a request that is no form", "clicks of this page");
+    } catch (RuntimeException e) {
+      return FieldProblem.reply(Reply.REFUSED, "a request that is no form", WORDS.form());
     }
-    return switch (asked.path()) {
+    return switch (action) {
       case "state" -> Reply.of(Reply.OK, Reply.JSON, state());
       case "weigh" -> weigh(icing, skaters, false);
       case "save" -> weigh(icing, skaters, true);
       case "undo" -> said(places.undo() ? "Undone: the clicks saved last are out again." : "");
-      case END ->
-          exchange -> {
-            said("Ended.").send(exchange);
-            ended.countDown();
-          };
+      case PageServer.END -> said("Ended.");
       default -> Reply.plain(Reply.NOT_FOUND, "No such action.");
     };
   }

@@ -2,22 +2,16 @@ package twostrides.tag;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import twostrides.serve.Reply;
-import twostrides.serve.Request;
 
 /**
  * What the page asks for. Every request carries a flat JSON object of words, every answer the state
  * as it is then, or the problems field by field.
  */
 final class TagActions {
-
-  /** The action that ends the tagging, once its answer is sent. */
-  static final String END = "end";
 
   private static final String ID = "id";
   private static final String VERSION = "version";
@@ -46,29 +40,15 @@ final class TagActions {
    * Does what a page asks for.
    *
    * @param path the action
-   * @param type the media type of what the request carries, null where it does not say
-   * @param asked what the request carries
+   * @param fields what the request carries
    */
-  Reply post(String path, String type, byte[] asked) throws IOException {
-    if (type == null || !type.startsWith("application/json")) {
-      return Reply.plain(Reply.WRONG_TYPE, "Expected application/json.");
-    }
-    if (asked.length > Request.LONGEST) {
-      return problem(Reply.TOO_LONG, "", "a very long request", "a few words a field");
-    }
-    Map<String, String> fields;
-    try {
-      fields = new HashMap<>(Json.fields(new String(asked, StandardCharsets.UTF_8)));
-    } catch (IOException e) {
-      return problem(Reply.REFUSED, "", "a request that is no form", "a form of this page");
-    }
+  Reply post(String path, Map<String, String> fields) throws IOException {
     String page = fields.getOrDefault(PAGE, History.ANYBODY);
     fields.remove(PAGE);
     try {
       return act(path, fields, page);
     } catch (TagRefusedException e) {
-      int status = e.stale() ? Reply.STALE : Reply.REFUSED;
-      return Reply.of(status, Reply.JSON, problems(e.problems()));
+      return FieldProblem.reply(e.stale() ? Reply.STALE : Reply.REFUSED, e.problems());
     }
   }
 
@@ -91,7 +71,7 @@ final class TagActions {
       case "book" -> {
         return book();
       }
-      case END -> {
+      case PageServer.END -> {
         return end();
       }
       default -> {
@@ -189,31 +169,5 @@ final class TagActions {
     }
     json.writeEndArray();
     json.writeEndObject();
-  }
-
-  static Reply problem(int status, String field, String found, String expected) {
-    return Reply.of(
-        status,
-        Reply.JSON,
-        problems(
-            List.of(new FieldProblem(field, found, expected, "Try again; nothing was saved."))));
-  }
-
-  private static String problems(List<FieldProblem> problems) {
-    return Json.text(
-        json -> {
-          json.writeStartObject();
-          json.writeArrayFieldStart("problems");
-          for (FieldProblem p : problems) {
-            json.writeStartObject();
-            json.writeStringField("field", p.field());
-            json.writeStringField("found", p.found());
-            json.writeStringField("expected", p.expected());
-            json.writeStringField("toDo", p.toDo());
-            json.writeEndObject();
-          }
-          json.writeEndArray();
-          json.writeEndObject();
-        });
   }
 }

@@ -33,7 +33,8 @@ class CutCommandTest {
     Path films = Files.createDirectory(dir.resolve("films"));
     CounterVideo.write(films.resolve("first game.mp4"), 60, 1);
     CounterVideo.write(films.resolve("GX01.webm"), 60, 2);
-    Files.writeString(films.resolve("videos.csv"), "game,file\nsecond,GX01.webm\n");
+    // As a spreadsheet saves it: a byte order mark, semicolons.
+    Files.writeString(films.resolve("videos.csv"), "\uFEFFgame;file\r\nsecond;GX01.webm\r\n");
     Path list =
         list(
             "first,4.2,9.7,\"P1 12:00, a 'quoted' title, 100 %\"",
@@ -81,8 +82,18 @@ class CutCommandTest {
     assertTrue(
         late.err().contains("list.csv, line 3: found a clip that starts at 30.0 s"), late.err());
     Run word = Run.of("cut", list("first,one,2,x"), "--video", films, "--out", out);
-    assertTrue(word.err().contains("found start_s \"one\", expected seconds"), word.err());
+    assertTrue(
+        word.err().contains("column \"start_s\": found \"one\", expected a number, 0 or more"),
+        word.err());
     assertTrue(Files.notExists(out.resolve("reel.mp4")));
+  }
+
+  @Test
+  void oneVideoForOneGameIsThatGames() throws Exception {
+    Path film = Files.createFile(dir.resolve("GX02.mp4"));
+    assertEquals(Optional.of(film), GameVideos.in(film, List.of("first")).of("first"));
+    assertEquals(Optional.empty(), GameVideos.in(film, List.of("first", "second")).of("first"));
+    assertEquals(Optional.empty(), GameVideos.in(dir, List.of("first")).of("first"));
   }
 
   @Test

@@ -15,7 +15,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import twostrides.browser.Browser;
-import twostrides.clips.TestVideo;
 
 /** What has to be seen is on the screen, and nothing lies over it: measured in the browser. */
 class TagLayoutTest {
@@ -36,23 +35,11 @@ class TagLayoutTest {
     assertEquals("true", said, id);
   }
 
-  private TagProcess program() throws Exception {
-    Path film = TestVideo.write(dir.resolve("game.mp4"), 30, 5);
-    return TagProcess.start(
-        dir.resolve("tags.csv"),
-        "--home",
-        "Herons",
-        "--away",
-        "Wolves",
-        "--video",
-        film.toString());
-  }
-
   /** Saved, undone and what is wrong, wherever the page is scrolled to. */
   @ParameterizedTest
   @CsvSource({"1280, 800", "820, 1180", "820, 800", "360, 740"})
   void whatIsSaidIsSeen(int width, int height) throws Exception {
-    try (TagProcess p = program();
+    try (TagProcess p = TagPages.program(dir, 30);
         Browser b = Browser.open(width, height)) {
       open(b, p);
       for (String end : new String[] {"0", "document.body.scrollHeight"}) {
@@ -86,7 +73,7 @@ class TagLayoutTest {
   /** The picture and the rink together; on one column the picture stays while keys are tapped. */
   @Test
   void videoRinkAndKeysAreOnOneScreen() throws Exception {
-    try (TagProcess p = program();
+    try (TagProcess p = TagPages.program(dir, 30);
         Browser b = Browser.open(1280, 800)) {
       open(b, p);
       b.await("return document.getElementById('video').readyState > 0");

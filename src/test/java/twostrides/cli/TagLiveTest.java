@@ -19,7 +19,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import twostrides.browser.Browser;
-import twostrides.clips.TestVideo;
 
 /** Tagging at game speed: three keys an exit, one key for all else, nothing lost. */
 class TagLiveTest {
@@ -37,18 +36,6 @@ class TagLiveTest {
       List.of("icing", "own-zone restart", "opponent", "own", "goal against", "stopped");
 
   @TempDir Path dir;
-
-  private TagProcess program(int seconds) throws Exception {
-    Path film = TestVideo.write(dir.resolve("game.mp4"), seconds, 5);
-    return TagProcess.start(
-        dir.resolve("tags.csv"),
-        "--home",
-        "Herons",
-        "--away",
-        "Wolves",
-        "--video",
-        film.toString());
-  }
 
   private static Browser tagging(TagProcess p, int width, int height) throws Exception {
     Browser b = Browser.open(width, height);
@@ -91,7 +78,7 @@ class TagLiveTest {
   @Test
   void sixtyExitsArriveToTheLetter() throws Exception {
     List<String> expected = new ArrayList<>();
-    try (TagProcess p = program(PERIOD);
+    try (TagProcess p = TagPages.program(dir, PERIOD);
         Browser b = tagging(p, 1280, 800)) {
       int stood = 0;
       for (int i = 0; i < 60; i++) {
@@ -196,7 +183,7 @@ class TagLiveTest {
   /** At double speed the video never stops, and a second key does not wait for the first save. */
   @Test
   void theVideoRunsOnAtDoubleSpeed() throws Exception {
-    try (TagProcess p = program(120);
+    try (TagProcess p = TagPages.program(dir, 120);
         Browser b = tagging(p, 1280, 800)) {
       keys(b, "+", "+");
       b.ask(
@@ -219,7 +206,7 @@ class TagLiveTest {
   /** After everything U goes back one step, the clock with it. */
   @Test
   void undoGoesBackThroughEverything() throws Exception {
-    try (TagProcess p = program(120);
+    try (TagProcess p = TagPages.program(dir, 120);
         Browser b = tagging(p, 1280, 800)) {
       String now = "return document.getElementById('now').textContent";
       at(b, 10);
@@ -256,7 +243,7 @@ class TagLiveTest {
   /** Another way out within two seconds corrects the key, a later one keeps the exit before it. */
   @Test
   void aForgottenEndLosesNoExit() throws Exception {
-    try (TagProcess p = program(60);
+    try (TagProcess p = TagPages.program(dir, 60);
         Browser b = tagging(p, 1280, 800)) {
       keys(b, "1", "2");
       Thread.sleep(2100);
@@ -275,7 +262,7 @@ class TagLiveTest {
    */
   @Test
   void threeTapsOnATablet() throws Exception {
-    try (TagProcess p = program(60);
+    try (TagProcess p = TagPages.program(dir, 60);
         Browser b = tagging(p, 820, 1180)) {
       for (int i = 0; i < 5; i++) {
         tap(b, "way_out", "chip");

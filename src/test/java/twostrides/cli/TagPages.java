@@ -1,10 +1,12 @@
 package twostrides.cli;
 
+import java.nio.file.Path;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 import twostrides.browser.Browser;
+import twostrides.clips.TestVideo;
 
 /** What a person does on the page of the command tag. */
 final class TagPages {
@@ -13,6 +15,19 @@ final class TagPages {
   private static final double DRAWN_M = 60.96 + 1.2;
 
   private TagPages() {}
+
+  /** The program with a video of its own beside an empty sheet in a folder. */
+  static TagProcess program(Path dir, int seconds) throws Exception {
+    Path film = TestVideo.write(dir.resolve("game.mp4"), seconds, 5);
+    return TagProcess.start(
+        dir.resolve("tags.csv"),
+        "--home",
+        "Herons",
+        "--away",
+        "Wolves",
+        "--video",
+        film.toString());
+  }
 
   static void keys(Browser b, CharSequence... keys) {
     new Actions(b.driver()).sendKeys(keys).perform();

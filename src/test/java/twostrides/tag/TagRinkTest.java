@@ -25,7 +25,7 @@ class TagRinkTest {
   @Test
   void thePageShowsTheRinkOfTheRun() throws Exception {
     try (TagDesk desk = TagDesk.open(dir.resolve("tags.csv"), WIDE, Map.of());
-        TagServer server =
+        PageServer server =
             TagServer.start(desk, Optional.empty(), dir, () -> new BookMaker.Made(true, ""))) {
       String page =
           HttpClient.newHttpClient()

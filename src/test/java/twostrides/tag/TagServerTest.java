@@ -44,7 +44,7 @@ class TagServerTest {
   private final HttpClient client = HttpClient.newHttpClient();
   private final byte[] film = new byte[700_001];
   private TagDesk desk;
-  private TagServer server;
+  private PageServer server;
   private Path book;
 
   @BeforeEach

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import twostrides.game.Usual;
 import twostrides.serve.Reply;
 import twostrides.sheet.SheetException;
@@ -55,14 +56,16 @@ public final class TagTargets {
     Path sheet = dir.resolve("tags.csv");
     int rows;
     try (TagDesk desk = TagDesk.open(sheet, Usual.DEFAULT, Map.of())) {
-      TagActions actions = new TagActions(desk, () -> new BookMaker.Made(false, ""), false);
+      PageServer.Page page =
+          new TagServer(desk, Optional.empty(), dir, () -> new BookMaker.Made(false, ""));
       for (String line : new String(bytes, StandardCharsets.ISO_8859_1).split("\n", -1)) {
         if (line.isEmpty()) {
           continue;
         }
         String action = ACTIONS.get(line.charAt(0) % ACTIONS.size());
         byte[] asked = line.substring(1).getBytes(StandardCharsets.ISO_8859_1);
-        int status = actions.post(action, "application/json", asked).status();
+        int status =
+            PageServer.post(TagServer.WORDS, page, action, "application/json", asked).status();
         assertTrue(status >= Reply.OK && status < Reply.BROKEN, line + ": " + status);
       }
       rows = desk.tagged();
