@@ -100,6 +100,7 @@
       ? "Click who lets it go (ringed)"
       : again && next >= 0 ? "Half a second later: click man " + (next + 1)
         : men.length < 3 ? "Click who might get there first" : mate ? "Click a teammate" : "Click another, or Enter saves";
+    at("mate").setAttribute("aria-pressed", String(mate));
     at("undo").disabled = steps.length === 0 && saved.length === 0;
   }
 
@@ -306,8 +307,7 @@
         draw();
       },
       Enter: save, u: undo, l: later, r: release, n: () => go(n + 1), b: () => go(n - 1),
-      t: () => { mate = !mate; draw(); },
-      y: () => { turned = -turned; draw(); },
+      t: () => at("mate").click(), y: () => at("turn").click(),
     };
     const act = keys[e.key] || keys[e.key.toLowerCase()];
     if (act) {
@@ -338,6 +338,8 @@
   at("undo").addEventListener("click", undo);
   at("at-later").addEventListener("click", later);
   at("at-release").addEventListener("click", release);
+  at("mate").addEventListener("click", () => { mate = !mate; draw(); });
+  at("turn").addEventListener("click", () => { turned = -turned; draw(); });
   at("back").addEventListener("click", () => go(n - 1));
   at("next").addEventListener("click", () => go(n + 1));
   at("end").addEventListener("click", async () => {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -15,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.DoubleStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVPrinter;
@@ -26,6 +28,9 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.interactions.PointerInput;
+import org.openqa.selenium.interactions.PointerInput.Origin;
+import org.openqa.selenium.interactions.Sequence;
 import twostrides.browser.Browser;
 import twostrides.clips.TestVideo;
 import twostrides.exits.Around;
@@ -60,22 +65,47 @@ class SettleBrowserTest {
     b.await("return document.querySelector('h1') !== null");
   }
 
+  /** Pixels from the middle of the rink: of the man, and half a second later. */
+  private static List<Integer> pixels(Browser b, Man m) {
+    double half =
+        Double.parseDouble(b.ask("return document.getElementById('ice').dataset.halfLength"));
+    double scale = b.at("rink").getSize().getWidth() / (2 * half + 1.2);
+    return DoubleStream.of(m.x(), -m.y(), m.laterX(), -m.laterY())
+        .mapToObj(v -> (int) Math.round(v * scale))
+        .toList();
+  }
+
   /** Presses on a man and drags him to where he is half a second later. */
   private static void drag(Browser b, Man m) {
     WebElement rink = b.at("rink");
-    double half =
-        Double.parseDouble(b.ask("return document.getElementById('ice').dataset.halfLength"));
-    double scale = rink.getSize().getWidth() / (2 * half + 1.2);
-    int fromX = (int) Math.round(m.x() * scale);
-    int fromY = (int) Math.round(-m.y() * scale);
-    int toX = (int) Math.round(m.laterX() * scale);
-    int toY = (int) Math.round(-m.laterY() * scale);
-    Actions drag = new Actions(b.driver()).moveToElement(rink, fromX, fromY).clickAndHold();
-    drag.moveByOffset(toX - fromX, toY - fromY).release();
+    List<Integer> at = pixels(b, m);
+    Actions drag =
+        new Actions(b.driver())
+            .moveToElement(rink, at.get(0), at.get(1))
+            .clickAndHold()
+            .moveByOffset(at.get(2) - at.get(0), at.get(3) - at.get(1))
+            .release();
     if (Math.hypot(m.laterX() - m.x(), m.laterY() - m.y()) < STANDS) {
-      drag.moveToElement(rink, fromX, fromY).click();
+      drag.moveToElement(rink, at.get(0), at.get(1)).click();
     }
     drag.perform();
+  }
+
+  /** The men of a places sheet. */
+  private static List<Man> men() throws IOException {
+    List<Man> men = new ArrayList<>();
+    for (CSVRecord r :
+        CSVParser.parse(
+            Files.readString(FOLDER.resolve("places.csv")),
+            CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get())) {
+      men.add(
+          new Man(
+              Double.parseDouble(r.get("x_m")),
+              Double.parseDouble(r.get("y_m")),
+              Double.parseDouble(r.get("later_x_m")),
+              Double.parseDouble(r.get("later_y_m"))));
+    }
+    return men;
   }
 
   private static void verdict(Browser b) throws InterruptedException {
@@ -132,18 +162,7 @@ class SettleBrowserTest {
           "return document.getElementById('heading') !== null && document.getElementById('heading').textContent !== ''");
       b.await("return document.getElementById('video').readyState > 0");
       long begun = System.nanoTime();
-      List<Man> men = new ArrayList<>();
-      for (CSVRecord r :
-          CSVParser.parse(
-              Files.readString(FOLDER.resolve("places.csv")),
-              CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get())) {
-        men.add(
-            new Man(
-                Double.parseDouble(r.get("x_m")),
-                Double.parseDouble(r.get("y_m")),
-                Double.parseDouble(r.get("later_x_m")),
-                Double.parseDouble(r.get("later_y_m"))));
-      }
+      List<Man> men = men();
       chosen(b, men, "");
       verdict(b);
       String said = sentence(b);
@@ -197,6 +216,73 @@ class SettleBrowserTest {
       b.await("return document.getElementById('live').textContent.startsWith('Saved: 1 of 1')");
       assertEquals(4, Files.readAllLines(dir.resolve("p.csv")).size());
     }
+  }
+
+  /** With a finger on a tablet: taps, drags and the buttons, no key and no mouse. */
+  @Test
+  void aFingerAloneSettlesAnIcing() throws Exception {
+    Path places = dir.resolve("p.csv");
+    try (TagProcess p =
+            TagProcess.of(
+                "settle",
+                FOLDER.resolve("game.csv").toString(),
+                "--out",
+                dir.resolve("book").toString(),
+                "--places",
+                places.toString(),
+                "--no-open");
+        Browser b = Browser.open(820, 1180)) {
+      open(b, p, "");
+      b.await("return document.getElementById('heading').textContent !== ''");
+      finger(b, b.at("turn"), 0, 0, 0, 0);
+      assertEquals("their goal", b.at("end-left").getText());
+      finger(b, b.at("turn"), 0, 0, 0, 0);
+      List<Man> men = men();
+      for (Man m : men) {
+        finger(b, m);
+      }
+      verdict(b);
+      // The one who stands was tapped twice, so both taps go.
+      finger(b, b.at("undo"), 0, 0, 0, 0);
+      finger(b, b.at("undo"), 0, 0, 0, 0);
+      b.await("return document.querySelectorAll('#marks text').length === " + (men.size() - 1));
+      finger(b, b.at("mate"), 0, 0, 0, 0);
+      assertEquals("true", b.at("mate").getAttribute("aria-pressed"));
+      finger(b, men.get(men.size() - 1));
+      verdict(b);
+      finger(b, b.at("save"), 0, 0, 0, 0);
+      b.await("return document.getElementById('live').textContent.startsWith('Saved: 1 of 1')");
+      assertEquals(List.of(), b.consoleErrors());
+    }
+    List<String> rows = Files.readAllLines(places);
+    assertEquals(men().size() + 1, rows.size());
+    assertEquals(2, rows.stream().filter(r -> r.contains(",own,")).count(), rows.toString());
+  }
+
+  private static void finger(Browser b, Man m) {
+    List<Integer> at = pixels(b, m);
+    int byX = at.get(2) - at.get(0);
+    int byY = at.get(3) - at.get(1);
+    boolean stands = Math.hypot(m.laterX() - m.x(), m.laterY() - m.y()) < STANDS;
+    for (int i = 0; i < (stands ? 2 : 1); i++) {
+      finger(b, b.at("rink"), at.get(0), at.get(1), stands ? 0 : byX, stands ? 0 : byY);
+    }
+  }
+
+  /** A finger put down at pixels from the middle of something, moved by pixels, and lifted. */
+  private static void finger(Browser b, WebElement on, int x, int y, int byX, int byY) {
+    PointerInput finger = new PointerInput(PointerInput.Kind.TOUCH, "finger");
+    Duration quick = Duration.ofMillis(50);
+    Sequence touch =
+        new Sequence(finger, 0)
+            .addAction(finger.createPointerMove(Duration.ZERO, Origin.fromElement(on), x, y))
+            .addAction(finger.createPointerDown(0));
+    if (byX != 0 || byY != 0) {
+      touch.addAction(
+          finger.createPointerMove(quick, Origin.fromElement(on), x + byX / 2, y + byY / 2));
+      touch.addAction(finger.createPointerMove(quick, Origin.fromElement(on), x + byX, y + byY));
+    }
+    b.driver().perform(List.of(touch.addAction(finger.createPointerUp(0))));
   }
 
   private static void keys(Browser b, CharSequence... keys) {
