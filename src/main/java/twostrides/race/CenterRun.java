@@ -24,11 +24,12 @@ final class CenterRun {
 
   private static final int LOOKS = 1 + (int) Math.round(LONGEST / STEP);
 
-  /** Looks left out are so much fewer than could be, for rounding. */
-  private static final double SURELY = 1 - 1e-9;
-
   private final Rink rink;
   private final SkaterSettings legs;
+  private final Skater carrying;
+  private final double carryingSpeed;
+  private final double topSpeed;
+  private final double reach;
   private final double scale;
 
   /** Seconds' worth of the velocity he had that a carrier has come, at each look. */
@@ -42,6 +43,15 @@ final class CenterRun {
 
   /** Seconds' worth of top speed that a checker can have come beyond that. */
   private final double[] stride = new double[LOOKS];
+
+  /** What is left, over tau, of the difference of a carrier's velocity and his push. */
+  private final double[] ease = new double[LOOKS];
+
+  /** What is left, over tau, of a checker's velocity. */
+  private final double[] fade = new double[LOOKS];
+
+  /** What a checker's drift has of fade for one of ease, from his reaction on. */
+  private final double later;
 
   /**
    * A skater in one simulation.
@@ -70,7 +80,12 @@ final class CenterRun {
   CenterRun(Rink rink, SkaterSettings legs) {
     this.rink = rink;
     this.legs = legs;
+    this.carrying = legs.carrier();
+    this.carryingSpeed = legs.carryingSpeed();
+    this.topSpeed = legs.topSpeed();
+    this.reach = legs.reach();
     this.scale = legs.errorScale();
+    this.later = Math.exp(legs.reaction() / legs.tau());
     for (int j = 0; j < LOOKS; j++) {
       double t = j * STEP;
       double s = Math.max(0, t - legs.reaction());
@@ -79,6 +94,8 @@ final class CenterRun {
       push[j] = t - coast[j];
       drift[j] = t - s + u;
       stride[j] = s - u;
+      ease[j] = Math.exp(-t / legs.tau()) / legs.tau();
+      fade[j] = Math.exp(-s / legs.tau()) / legs.tau();
     }
   }
 
@@ -92,49 +109,69 @@ final class CenterRun {
    * at the line already. Straight up ice nothing is in the way.
    *
    * @param bodies everybody where he is, the carrier first
-   * @param degrees direction from straight up ice, positive to the left
+   * @param slope metres to the left for each metre up ice
    */
-  Optional<Run> run(List<Body> bodies, double degrees) {
+  Optional<Run> run(List<Body> bodies, double slope) {
     Body carrier = bodies.get(0);
     double ahead = rink.shortOfCenter(carrier.x());
-    double side = ahead * Math.tan(Math.toRadians(degrees));
-    boolean open = degrees == 0 || Math.abs(carrier.y() + side) <= rink.width() / 2 - OFF_BOARDS;
+    double side = ahead * slope;
+    boolean open = slope == 0 || Math.abs(carrier.y() + side) <= rink.width() / 2 - OFF_BOARDS;
     if (ahead <= 0 || !open) {
       return Optional.empty();
     }
-    double time = legs.carrier().timeTo(ahead, side, carrier.vx(), carrier.vy());
-    double wx = ahead - carrier.vx() * coast(time);
-    double wy = side - carrier.vy() * coast(time);
+    double time = carrying.timeTo(ahead, side, carrier.vx(), carrier.vy());
+    double come = coast(time);
+    double wx = ahead - carrier.vx() * come;
+    double wy = side - carrier.vy() * come;
     double length = Math.hypot(wx, wy);
-    double push = length > 0 ? legs.carryingSpeed() / length : 0;
+    double push = length > 0 ? carryingSpeed / length : 0;
     double chance = 1;
-    for (Body checker : bodies.subList(1, bodies.size())) {
-      double a = arrival(carrier, push * wx, push * wy, checker, time + AFTER * scale);
-      chance *= (1 + Math.exp(-a / scale)) / (1 + Math.exp((time - a) / scale));
+    for (int i = 1; i < bodies.size(); i++) {
+      double a = arrival(carrier, push * wx, push * wy, bodies.get(i), time + AFTER * scale);
+      if (a < Double.POSITIVE_INFINITY) {
+        chance *= (1 + Math.exp(-a / scale)) / (1 + Math.exp((time - a) / scale));
+      }
     }
     return Optional.of(new Run(time, chance));
   }
 
   /**
    * When a checker can have his stick at a carrier who pushes so; infinite when not by then. Looks
-   * at which he cannot yet be there are left out: the carrier is never faster than the faster of
-   * his velocity and his push, the checker's disc comes on no faster than he goes or can go.
+   * at which he cannot yet be there are left out. The gap |q| - reach - vm d, d the seconds in
+   * {@link #stride}, is at a time h from a look at least g + g' h - m h^2/2: |q| bends downward by
+   * no more than |q''|, and q'' and d'' only fade.
    */
   private double arrival(Body carrier, double wx, double wy, Body checker, double until) {
-    double closing =
-        Math.max(length(carrier.vx(), carrier.vy()), length(wx, wy))
-            + Math.max(length(checker.vx(), checker.vy()), legs.topSpeed());
-    double looks = SURELY / (closing * STEP);
+    double ax = carrier.x() - checker.x();
+    double ay = carrier.y() - checker.y();
+    double vx = carrier.vx();
+    double vy = carrier.vy();
+    double ox = checker.vx();
+    double oy = checker.vy();
+    double bend =
+        Math.max(length(wx - vx, wy - vy), length(wx - vx + later * ox, wy - vy + later * oy));
     int skipped = 0;
     double before = 0;
     for (int j = 0; j < LOOKS && (j - 1) * STEP < until; j += skipped) {
-      double late = late(carrier, wx, wy, checker, j);
+      double qx = ax + vx * coast[j] + wx * push[j] - ox * drift[j];
+      double qy = ay + vy * coast[j] + wy * push[j] - oy * drift[j];
+      double q = length(qx, qy);
+      double late = q - reach - topSpeed * stride[j];
       if (late <= 0) {
         double last = skipped > 1 ? late(carrier, wx, wy, checker, j - 1) : before;
         return j == 0 ? 0 : STEP * (j - 1 + last / (last - late));
       }
       before = late;
-      skipped = Math.max(1, (int) (late * looks));
+      double pace = legs.tau() * ease[j];
+      double drive = legs.tau() * fade[j];
+      double rate =
+          ((wx + pace * (vx - wx) - drive * ox) * qx + (wy + pace * (vy - wy) - drive * oy) * qy)
+                  / q
+              - topSpeed * (1 - drive);
+      double most = bend * ease[j] + topSpeed * fade[j];
+      double root = Math.sqrt(rate * rate + 2 * late * most);
+      double sooner = rate < 0 ? 2 * late / (root - rate) : (root + rate) / most;
+      skipped = Math.max(1, (int) (sooner / STEP));
     }
     return Double.POSITIVE_INFINITY;
   }
@@ -157,6 +194,6 @@ final class CenterRun {
             + carrier.vy() * coast[j]
             + wy * push[j]
             - checker.vy() * drift[j];
-    return length(qx, qy) - legs.reach() - legs.topSpeed() * stride[j];
+    return length(qx, qy) - reach - topSpeed * stride[j];
   }
 }

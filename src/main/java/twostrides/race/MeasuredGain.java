@@ -62,6 +62,9 @@ public final class MeasuredGain {
   /** Directions in degrees from straight up ice, nearest to straight first. Assumed. */
   private static final double[] FAN = {0, 15, -15, 30, -30, 45, -45, 60, -60};
 
+  private static final double[] SLOPES =
+      Arrays.stream(FAN).map(d -> Math.tan(Math.toRadians(d))).toArray();
+
   /** Ways whose chances differ by less are alike: the straightest of them is shown. Assumed. */
   private static final double ALIKE = 0.01;
 
@@ -165,7 +168,7 @@ public final class MeasuredGain {
       List<Body> bodies = bodies(random.simulation(i));
       best[i] = rink.shortOfCenter(bodies.get(0).x()) > 0 ? 0 : 1;
       for (int k = 0; k < FAN.length; k++) {
-        Optional<Run> run = runs.run(bodies, FAN[k]);
+        Optional<Run> run = runs.run(bodies, SLOPES[k]);
         if (run.isPresent()) {
           open[k]++;
           chances[k] += run.get().chance();

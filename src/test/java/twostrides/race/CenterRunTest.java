@@ -31,8 +31,9 @@ class CenterRunTest {
                 3 * dice.nextGaussian()));
       }
       double degrees = 15 * (dice.nextInt(9) - 4);
-      if (runs.run(bodies, degrees).isPresent()) {
-        Run run = runs.run(bodies, degrees).get();
+      double slope = Math.tan(Math.toRadians(degrees));
+      if (runs.run(bodies, slope).isPresent()) {
+        Run run = runs.run(bodies, slope).get();
         assertEquals(chance(bodies, degrees, run.time()), run.chance());
         raced++;
       }
