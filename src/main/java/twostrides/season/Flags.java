@@ -102,7 +102,7 @@ final class Flags {
     for (Restart r : restarts) {
       r.behind().flatMap(Restart.Behind::release).ifPresent(x -> followed.putIfAbsent(x, r));
     }
-    return assessed.stream()
+    return assessed.parallelStream()
         .filter(a -> restarted(a.release()))
         .map(
             a ->

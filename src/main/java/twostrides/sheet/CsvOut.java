@@ -79,9 +79,12 @@ public final class CsvOut implements Closeable {
    * @param text untrusted text
    */
   public static String guarded(String text) {
-    return text.chars().anyMatch(c -> RUN_FROM.indexOf(c) >= 0)
-        ? RUNS.matcher(text).replaceAll("$1'")
-        : text;
+    for (int i = 0; i < text.length(); i++) {
+      if (RUN_FROM.indexOf(text.charAt(i)) >= 0) {
+        return RUNS.matcher(text).replaceAll("$1'");
+      }
+    }
+    return text;
   }
 
   @Override
