@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 import twostrides.browser.Browser;
 import twostrides.clips.CounterVideo;
@@ -137,6 +139,55 @@ class MeetingTest {
     press(Keys.ESCAPE);
     assertEquals("true", browser.ask("return document.getElementById('stage').hidden"));
     assertEquals(List.of(), browser.consoleErrors());
+  }
+
+  private static double now() {
+    return Double.parseDouble(
+        browser.ask("return document.querySelector('#stage video').currentTime"));
+  }
+
+  @Test
+  void thePlayGoesSlowlyPictureByPictureAndLarge() throws Exception {
+    putAll();
+    browser.at("play").sendKeys(Keys.ENTER);
+    browser.await("return document.querySelector('#stage video').currentTime > 0");
+    press("h");
+    assertEquals("0.5", browser.ask("return document.querySelector('#stage video').playbackRate"));
+    stopsAt(1, SECONDS[0] + 1, 1);
+    press("h");
+    assertEquals("1", browser.ask("return document.querySelector('#stage video').playbackRate"));
+    double end = now();
+    press(",");
+    press(",");
+    double before = now();
+    assertEquals(2 / 25.0, end - before, 0.02, "two pictures back");
+    press(".");
+    assertEquals(1 / 25.0, now() - before, 0.02, "one picture on");
+    assertEquals("true", browser.ask("return document.querySelector('#stage video').paused"));
+    press("l");
+    double large =
+        Double.parseDouble(
+            browser.ask(
+                "return parseFloat(getComputedStyle(document.querySelector('#stage h2')).fontSize)"));
+    assertTrue(large >= 28, "readable from the back of a room: " + large + " px");
+    press("l");
+    press("f");
+    browser.await("return document.fullscreenElement === document.getElementById('stage')");
+    press("f");
+    browser.await("return document.fullscreenElement === null");
+    press(Keys.ESCAPE);
+    assertEquals(List.of(), browser.consoleErrors());
+  }
+
+  @Test
+  void aClipIsDraggedToItsPlace() throws Exception {
+    putAll();
+    List<String> before = list().lines().toList();
+    List<WebElement> clips = browser.driver().findElements(By.cssSelector("#list li"));
+    new Actions(browser.driver()).dragAndDrop(clips.get(0), clips.get(2)).perform();
+    List<String> wanted = new ArrayList<>(before);
+    wanted.add(2, wanted.remove(0));
+    assertEquals(wanted, list().lines().toList());
   }
 
   @Test
