@@ -89,7 +89,7 @@ final class Sheets {
         throw doubtful(doubt.get(), Math.round(played.usual().periodLength() / 60));
       }
     }
-    doubts = SheetDoubts.of(season);
+    doubts = SheetDoubts.of(season, sheetMaps);
     return season;
   }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import twostrides.game.Frame;
 import twostrides.game.Game;
 import twostrides.game.SheetsRead;
+import twostrides.sheet.SheetMaps;
 
 /** Asks everything of a season's sheets that true sheets answer. */
 public final class SheetDoubts {
@@ -18,8 +19,9 @@ public final class SheetDoubts {
    * looked at together.
    *
    * @param season what was read
+   * @param maps through which maps
    */
-  public static List<Doubt> of(SheetsRead season) {
+  public static List<Doubt> of(SheetsRead season, SheetMaps maps) {
     Map<Frame, List<Game>> alike = new LinkedHashMap<>();
     for (Game g : season.games()) {
       Frame frame = season.frames().get(g.id());
@@ -30,6 +32,7 @@ public final class SheetDoubts {
     List<Doubt> doubts = new ArrayList<>();
     alike.forEach((frame, games) -> doubts.addAll(of(games, frame)));
     doubts.addAll(Spellings.of(season));
+    doubts.addAll(OwnWords.of(maps));
     doubts.sort(Comparator.comparing(d -> !d.stops()));
     return doubts;
   }
@@ -43,6 +46,7 @@ public final class SheetDoubts {
     doubts.addAll(Kinds.of(games));
     doubts.addAll(AtTheLine.of(games));
     doubts.addAll(Steps.of(games, frame));
+    doubts.addAll(AtHome.of(games));
     return doubts;
   }
 }

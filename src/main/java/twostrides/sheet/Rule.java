@@ -41,4 +41,9 @@ record Rule(
       throw new IllegalArgumentException("a rule either sets cells or skips the row: " + at);
     }
   }
+
+  /** Whether a condition is on this column of the sheet. */
+  boolean looksAt(String header) {
+    return when.stream().anyMatch(c -> c.header().equals(header));
+  }
 }

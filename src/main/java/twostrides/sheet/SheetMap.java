@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -209,6 +211,30 @@ public final class SheetMap {
   /** Our words for the sheet's words in one of our columns. */
   Map<String, String> words(String column) {
     return words.getOrDefault(column, Map.of());
+  }
+
+  /**
+   * What words of the sheet are read as in one of our columns: words under {@code [values]}, and
+   * those of the columns that every rule for our column looks at.
+   *
+   * @param column our column
+   * @return our words by the sheet's
+   */
+  public Map<String, Set<String>> readAs(String column) {
+    Map<String, Set<String>> read = new TreeMap<>();
+    words(column).forEach((word, as) -> read.computeIfAbsent(word, w -> new TreeSet<>()).add(as));
+    List<Rule> setting =
+        rules.stream().filter(r -> r.set().get(column) instanceof Source.Constant).toList();
+    for (Rule r : setting) {
+      r.when().stream()
+          .filter(c -> setting.stream().allMatch(o -> o.looksAt(c.header())))
+          .flatMap(c -> c.words().stream())
+          .forEach(
+              w ->
+                  read.computeIfAbsent(w, k -> new TreeSet<>())
+                      .add(((Source.Constant) r.set().get(column)).text()));
+    }
+    return read;
   }
 
   /** Whether a rule of the map sets this column of ours. */

@@ -20,6 +20,7 @@ import twostrides.game.SheetForms;
 import twostrides.game.SheetsRead;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetMaps;
 
 /** The open games through their maps: nothing is doubted, and every period runs the right way. */
 class OpenSheetsTest {
@@ -43,13 +44,12 @@ class OpenSheetsTest {
       System.err.println("SKIPPED: no open games at " + OPEN + " (set -Dtwostrides.openData)");
     }
     assumeTrue(Files.isDirectory(OPEN.resolve("women-2023")), "no open games at " + OPEN);
+    Optional<SheetMap> used =
+        Optional.of(SheetMap.read(Path.of("docs/maps", map + ".toml"), SheetForms.ALL));
     SheetsRead s =
         SeasonReader.read(
-            SheetFiles.find(List.of(OPEN.resolve(sheets).toString())),
-            Optional.of(SheetMap.read(Path.of("docs/maps", map + ".toml"), SheetForms.ALL)),
-            false,
-            n -> {});
-    assertEquals(List.of(), SheetDoubts.of(s));
+            SheetFiles.find(List.of(OPEN.resolve(sheets).toString())), used, false, n -> {});
+    assertEquals(List.of(), SheetDoubts.of(s, SheetMaps.of(used)));
     int shots = 0;
     int far = 0;
     int periods = 0;

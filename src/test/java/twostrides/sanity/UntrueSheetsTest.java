@@ -29,6 +29,7 @@ import twostrides.game.SheetForms;
 import twostrides.game.SheetsRead;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
+import twostrides.sheet.SheetMaps;
 
 /** A true sheet made untrue in one way at a time: src/test/resources/twostrides/sanity. */
 class UntrueSheetsTest {
@@ -87,6 +88,9 @@ class UntrueSheetsTest {
     c.put("no releases", r -> when(r, "action", "release", "action", "touch", "outcome", ""));
     c.put("recoveries read as passes", r -> when(r, "action", "recovery", "action", "pass"));
     c.put("every pass complete", r -> when(r, "action", "pass", "outcome", "complete"));
+    c.put("an id that puts the home team away", r -> r.put("game", "2031-10-04 Herons at Wolves"));
+    c.put("an id that puts the home team at home", r -> r.put("game", "Wolves @ Herons, 1"));
+    c.put("takeaways read as recoveries", r -> {});
     c.put("a name in capitals", r -> inPeriodTwo(r, "9 ELKE PELLANOST"));
     c.put("a name with a double blank", r -> inPeriodTwo(r, "9  Elke Pellanost"));
     c.put("a number with a leading zero", r -> inPeriodTwo(r, "09 Elke Pellanost"));
@@ -173,18 +177,17 @@ class UntrueSheetsTest {
         out.printRecord(row.values());
       }
     }
+    Optional<SheetMap> map = Optional.of(SheetMap.read(map(change), SheetForms.ALL));
     return SheetDoubts.of(
-        SeasonReader.read(
-            List.of(sheet),
-            Optional.of(SheetMap.read(map(change), SheetForms.ALL)),
-            false,
-            n -> {}));
+        SeasonReader.read(List.of(sheet), map, false, n -> {}), SheetMaps.of(map));
   }
 
   private Path map(String change) throws IOException {
     String unit = change.equals("metres read as feet") ? "ft" : "m";
+    String words =
+        change.startsWith("takeaways") ? "[values.action]\nTakeaway = \"recovery\"\n" : "";
     return Files.writeString(
-        dir.resolve("map.toml"), "sheet = \"play\"\n[place]\nunit = \"" + unit + "\"\n");
+        dir.resolve("map.toml"), "sheet = \"play\"\n[place]\nunit = \"" + unit + "\"\n" + words);
   }
 
   @TestFactory
@@ -231,7 +234,7 @@ class UntrueSheetsTest {
         Files.exists(map) ? Optional.of(SheetMap.read(map, SheetForms.ALL)) : Optional.empty();
     SheetsRead season =
         SeasonReader.read(List.of(folder.resolve("sheet.csv")), used, false, n -> {});
-    List<Doubt> doubts = SheetDoubts.of(season);
+    List<Doubt> doubts = SheetDoubts.of(season, SheetMaps.of(used));
     assertFalse(doubts.stream().anyMatch(Doubt::stops), doubts.toString());
     assertEquals(List.of(), doubts);
   }
@@ -245,7 +248,9 @@ class UntrueSheetsTest {
                   DynamicTest.dynamicTest(
                       String.valueOf(f.getFileName()),
                       () ->
-                          assertEquals(List.of(), SheetDoubts.of(SeasonReader.at(f.toString())))));
+                          assertEquals(
+                              List.of(),
+                              SheetDoubts.of(SeasonReader.at(f.toString()), SheetMaps.NONE))));
     }
   }
 }
