@@ -118,7 +118,8 @@ final class ClickedSkaters implements SkatersAtRelease {
         Around.sighting(carrier, carrier.place()),
         clicked.others().stream().map(s -> Around.sighting(s, s.place())).toList(),
         error,
-        String.format(Locale.ROOT, "each place off by %.1f m", error));
+        String.format(Locale.ROOT, "each place off by %.1f m", error),
+        Optional.empty());
   }
 
   /** Rows that were not used, and why. */

@@ -175,7 +175,8 @@ final class ReleaseMatcher {
       }
     }
     String speeds = camera ? "; speeds not used, the picture moved as one" : "";
-    return new ReleaseMatch.Found(new Around(carrier, others, 0, how + speeds), here.doubts());
+    return new ReleaseMatch.Found(
+        new Around(carrier, others, 0, how + speeds, here.frame()), here.doubts());
   }
 
   private static Sighting sighting(

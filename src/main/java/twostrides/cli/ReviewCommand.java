@@ -147,6 +147,13 @@ class ReviewCommand implements Callable<Integer> {
   boolean tablesOnly;
 
   @Option(
+      names = "--json-lines",
+      description =
+          "Also writes exits and releases as JSON Lines, with receivers, end places and frames"
+              + " (docs/tables.md).")
+  boolean jsonLines;
+
+  @Option(
       names = "--goal-prior",
       paramLabel = "N",
       defaultValue = "400",
@@ -284,6 +291,9 @@ class ReviewCommand implements Callable<Integer> {
       Path tables = folder.writing().resolve("data");
       TableFile.write(all.tables(), tables);
       video.write(tables);
+      if (jsonLines) {
+        TableFile.writeLines(all.lines(), tables);
+      }
       if (!tablesOnly) {
         ReviewBook.write(
             folder.writing(),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import twostrides.game.OnIce;
 import twostrides.game.PlayRow;
+import twostrides.game.VideoFrame;
 import twostrides.race.Racer;
 import twostrides.race.Sighting;
 import twostrides.rink.Place;
@@ -17,8 +18,14 @@ import twostrides.rink.Place;
  * @param placeError standard error of a place along and across, metres, where places were clicked;
  *     0 otherwise
  * @param note how their places were found or what is doubtful about them, a phrase; else empty
+ * @param frame where in tracking sheets they stand, where those count frames
  */
-public record Around(Sighting carrier, List<Sighting> others, double placeError, String note) {
+public record Around(
+    Sighting carrier,
+    List<Sighting> others,
+    double placeError,
+    String note,
+    Optional<VideoFrame> frame) {
   /**
    * An own skater this near the puck is who has it, metres. Assumed: in three tracked games (open
    * data) the nearest own skater was that near at 330 of 345 releases short of center, within 1.5 m
@@ -66,6 +73,7 @@ public record Around(Sighting carrier, List<Sighting> others, double placeError,
                 .orElseGet(() -> new Sighting(new Racer(true, puck.x(), puck.y(), 0, 0), false)),
             others,
             0,
-            "places from the play sheet"));
+            "places from the play sheet",
+            Optional.empty()));
   }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param opponent the other team, where the sheet names it
  * @param player who let the puck go, or touched it last, where the sheet names him
  * @param where where
+ * @param onward where the puck was going
  * @param state how things stood
  */
 public record Situation(
@@ -18,4 +19,17 @@ public record Situation(
     Optional<String> opponent,
     Optional<String> player,
     Where where,
-    GameState state) {}
+    Onward onward,
+    GameState state) {
+
+  /** One of which nothing says where the puck was going. */
+  public Situation(
+      When when,
+      String team,
+      Optional<String> opponent,
+      Optional<String> player,
+      Where where,
+      GameState state) {
+    this(when, team, opponent, player, where, Onward.UNKNOWN, state);
+  }
+}

@@ -33,6 +33,7 @@ final class Situations {
         Optional.of(timeline.game().opponentOf(team)),
         acts ? e.player() : Optional.empty(),
         acts ? Where.of(timeline, e) : Where.UNKNOWN,
+        acts ? Onward.of(timeline, e) : Onward.UNKNOWN,
         new GameState(
             e.strength(team),
             acts ? e.row().manpower().netEmpty() : Optional.empty(),

@@ -125,6 +125,7 @@ public final class TagReader {
         tag.opponent(),
         tag.player(),
         new Where(tag.place(), shortOfCenter(tag), Optional.empty()),
+        new Onward(Optional.empty(), OptionalDouble.empty(), tag.end()),
         new GameState(
             tag.strength(),
             tag.netEmpty(),

@@ -6,13 +6,16 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.ToIntFunction;
 import twostrides.exits.BookRuling;
+import twostrides.exits.Onward;
 import twostrides.exits.Situation;
 import twostrides.exits.When;
 import twostrides.exits.Where;
 import twostrides.game.Fixture;
 import twostrides.game.NetEmpty;
 import twostrides.game.Pressure;
+import twostrides.game.VideoFrame;
 import twostrides.race.Chance;
+import twostrides.rink.Place;
 
 /** Columns that several tables share, each described once. */
 final class Parts {
@@ -63,9 +66,11 @@ final class Parts {
   }
 
   static OptionalDouble coordinate(Where w, boolean along) {
-    return w.place()
-        .map(p -> OptionalDouble.of(along ? p.x() : p.y()))
-        .orElse(OptionalDouble.empty());
+    return along(w.place(), along);
+  }
+
+  private static OptionalDouble along(Optional<Place> place, boolean along) {
+    return place.map(p -> OptionalDouble.of(along ? p.x() : p.y())).orElse(OptionalDouble.empty());
   }
 
   static void circumstances(TableSchema<Situation> s) {
@@ -106,6 +111,27 @@ final class Parts {
             "kill",
             "number of the penalty kill in its game, while shorthanded",
             at -> at.state().kill());
+  }
+
+  /** Keys of JSON Lines that the tables lack. */
+  static void onward(TableSchema<Onward> s) {
+    s.optText(
+            "receiver", "", "who a pass was for, or who of the team has it next", Onward::receiver)
+        .optNumber(
+            "received_elapsed_s", "s", "when he has it, by a row of his own", Onward::received)
+        .optNumber(
+            "end_x_m",
+            "m",
+            "where a pass was to go; of a tag sheet where it ended",
+            o -> along(o.end(), true))
+        .optNumber("end_y_m", "m", "the same across the rink", o -> along(o.end(), false));
+  }
+
+  /** Keys of JSON Lines of releases that tracking sheets give. */
+  static void frame(TableSchema<VideoFrame> s) {
+    s.text("tracking_sheet", "", "tracking sheet in which the skaters were seen", VideoFrame::sheet)
+        .optText("tracking_segment", "", "its segment", VideoFrame::segment)
+        .count("tracking_frame", "its frame at the release", VideoFrame::number);
   }
 
   static void ruling(TableSchema<BookRuling> s) {

@@ -26,6 +26,21 @@ public record Schemas(Columns.Windows windows, long seed) {
     return new ExitSchema(windows).schema();
   }
 
+  /** What JSON Lines hold: the columns of a table and more keys; same names as the tables. */
+  public List<TableSchema<?>> lines() {
+    return List.of(exitLines(), releaseLines());
+  }
+
+  TableSchema<Exit> exitLines() {
+    return exits().part(e -> e.at().onward(), Parts::onward);
+  }
+
+  TableSchema<Assessed> releaseLines() {
+    return releases()
+        .part(a -> a.release().at().onward(), Parts::onward)
+        .optPart(a -> a.assessment().gain().seen().flatMap(s -> s.around().frame()), Parts::frame);
+  }
+
   TableSchema<Assessed> releases() {
     return new ReleaseSchema(windows, seed).schema();
   }

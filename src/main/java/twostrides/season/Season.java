@@ -229,6 +229,12 @@ public final class Season {
     return games.stream().flatMap(g -> g.kills().stream()).toList();
   }
 
+  /** Exits and releases with the keys that JSON Lines have besides the columns of their tables. */
+  public List<Table> lines() {
+    Schemas schemas = new Schemas(columns, race.seed());
+    return List.of(schemas.exitLines().table(exits(games)), schemas.releaseLines().table(releases));
+  }
+
   /** Every table, in the order of docs/tables.md. */
   public List<Table> tables() {
     return List.of(

@@ -1,5 +1,8 @@
 package twostrides.season;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.io.SerializedString;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -7,15 +10,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import tech.tablesaw.api.DoubleColumn;
+import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
 import twostrides.sheet.CsvOut;
 
 /**
- * Writes a table as CSV: metres with two decimals, seconds with up to two and no needless zeros,
- * true and false, missing as an empty cell.
+ * Writes a table as CSV or JSON Lines: metres with two decimals, seconds with up to two and no
+ * needless zeros, true and false, missing as an empty cell or no key.
  */
 public final class TableFile {
+
+  private static final JsonFactory JSON = new JsonFactory();
 
   private TableFile() {}
 
@@ -47,6 +53,43 @@ public final class TableFile {
         int row = i;
         out.row(table.columns().stream().map(c -> cell(c, row)).toList());
       }
+    }
+  }
+
+  /**
+   * Writes tables as JSON Lines, each to a file of its name: an object a row, numbers as in CSV, no
+   * key for what is missing.
+   *
+   * @param tables the tables
+   * @param folder where to
+   * @throws IOException when a file cannot be written
+   */
+  public static void writeLines(List<Table> tables, Path folder) throws IOException {
+    for (Table t : tables) {
+      try (JsonGenerator json =
+          JSON.createGenerator(Files.newBufferedWriter(folder.resolve(t.name() + ".jsonl")))) {
+        json.setRootValueSeparator(new SerializedString(""));
+        for (int i = 0; i < t.rowCount(); i++) {
+          json.writeStartObject();
+          for (Column<?> c : t.columns()) {
+            value(c, i, json);
+          }
+          json.writeEndObject();
+          json.writeRaw('\n');
+        }
+      }
+    }
+  }
+
+  private static void value(Column<?> column, int row, JsonGenerator json) throws IOException {
+    if (column.isMissing(row)) {
+      return;
+    }
+    json.writeFieldName(column.name());
+    if (column instanceof StringColumn) {
+      json.writeString(cell(column, row));
+    } else {
+      json.writeRawValue(cell(column, row));
     }
   }
 

@@ -43,7 +43,7 @@ public record Sheet(
     return stem(file);
   }
 
-  static String fileName(Path path) {
+  public static String fileName(Path path) {
     Path last = path.getFileName();
     return last == null ? path.toString() : last.toString();
   }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.DoubleStream;
+import twostrides.game.VideoFrame;
 import twostrides.rink.Place;
 import twostrides.sheet.Problem;
 
@@ -18,8 +19,10 @@ import twostrides.sheet.Problem;
  * @param seen the skaters, in one team's frame, in the order of the sheet; a second sighting of the
  *     same skater (same team, same number read in both, closer than {@link #SAME}) is left out
  * @param doubts why skaters were left out, or stand twice
+ * @param frame the frame nearest to it in the sheet of the first of them, where it counts frames
  */
-public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts) {
+public record Skaters(
+    double second, List<SeenSkater> seen, List<Problem> doubts, Optional<VideoFrame> frame) {
   /** The longest time between two rows between which a place is taken, 0.2 s: assumed. */
   public static final double LONGEST_BETWEEN = 0.2;
 
@@ -49,6 +52,7 @@ public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts
   static Skaters of(List<Track> tracks, double second, double tolerance, Smoother smoother) {
     List<SeenSkater> seen = new ArrayList<>();
     List<Problem> doubts = new ArrayList<>();
+    Optional<VideoFrame> frame = Optional.empty();
     for (Track track : tracks) {
       Optional<Sighting> there = sighting(track, second, tolerance);
       if (there.isEmpty()) {
@@ -76,8 +80,9 @@ public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts
         doubts.add(twice(track, sighting.row(), number.getAsInt(), apart.getAsDouble()));
       }
       seen.add(skater);
+      frame = frame.isPresent() ? frame : track.frame(sighting.row());
     }
-    return new Skaters(second, seen, doubts);
+    return new Skaters(second, seen, doubts, frame);
   }
 
   /** Where a track is at an instant, and the row nearest to it. */
@@ -148,7 +153,8 @@ public record Skaters(double second, List<SeenSkater> seen, List<Problem> doubts
 
   /** The same skaters in the other team's frame. */
   public Skaters seenByOpponent() {
-    return new Skaters(second, seen.stream().map(SeenSkater::seenByOpponent).toList(), doubts);
+    return new Skaters(
+        second, seen.stream().map(SeenSkater::seenByOpponent).toList(), doubts, frame);
   }
 
   /**

@@ -55,8 +55,8 @@ final class TrackRows implements SheetStream.Taker {
   private record Key(
       String file, String segment, String id, boolean home, Optional<Integer> period) {}
 
-  /** Second of the video and period of a row, where it is known. */
-  private record When(Optional<Integer> period, double second) {}
+  /** Second of the video of a row, its period and its frame where they are known. */
+  private record When(Optional<Integer> period, double second, Optional<Integer> frame) {}
 
   TrackRows(SheetMap map, TrackedGame game, Sync sync) {
     this.map = map;
@@ -129,9 +129,18 @@ final class TrackRows implements SheetStream.Taker {
       String segment = in.text(TrackForm.SEGMENT).orElse("");
       Key key = new Key(row.file(), segment, id.orElseThrow(), home, w.period());
       Track track =
-          tracks.computeIfAbsent(key, k -> new Track(k.id(), k.file(), k.home(), k.period()));
+          tracks.computeIfAbsent(
+              key,
+              k ->
+                  new Track(
+                      k.id(),
+                      k.file(),
+                      k.home(),
+                      k.period(),
+                      Optional.of(k.segment()).filter(s -> !s.isEmpty())));
       if (inOrder(row, in, track, w.second(), elapsed, lastElapsed.getOrDefault(key, -1.0))) {
-        track.add(w.second(), place.get(), number, row.line());
+        track.add(
+            w.second(), place.get(), number, row.line(), w.frame().orElse((int) Track.UNREAD));
         used++;
         elapsed.ifPresent(e -> lastElapsed.put(key, e));
         elapsed.ifPresent(e -> w.period().ifPresent(p -> pair(row, in, p, w.second(), e)));
@@ -180,7 +189,7 @@ final class TrackRows implements SheetStream.Taker {
     Optional<Integer> count = in.wholeNumber(TrackForm.FRAME, 0, TrackForm.LAST_FRAME);
     Optional<When> when = Optional.empty();
     if (video.isPresent()) {
-      when = Optional.of(new When(period, video.getAsDouble()));
+      when = Optional.of(new When(period, video.getAsDouble(), count));
     } else if (count.isPresent() && framesPerSecond.isPresent()) {
       when = framed(row, in, count.get(), period);
     } else if (row.cell(TrackForm.VIDEO).isEmpty() && row.cell(TrackForm.FRAME).isEmpty()) {
@@ -201,7 +210,7 @@ final class TrackRows implements SheetStream.Taker {
     double rate = framesPerSecond.getAsDouble();
     if (!sync.placesFrames()) {
       double first = map.number("video", "first_frame_s").orElse(0);
-      return Optional.of(new When(period, first + count / rate));
+      return Optional.of(new When(period, first + count / rate, Optional.of(count)));
     }
     Optional<Sync.Start> start = sync.startOf(in.text(TrackForm.SEGMENT).orElse(""), count);
     if (start.isEmpty()) {
@@ -217,7 +226,10 @@ final class TrackRows implements SheetStream.Taker {
           WHERE_FRAMES_BEGIN);
     }
     return Optional.of(
-        new When(period.or(() -> Optional.of(s.period())), s.video() + (count - s.frame()) / rate));
+        new When(
+            period.or(() -> Optional.of(s.period())),
+            s.video() + (count - s.frame()) / rate,
+            Optional.of(count)));
   }
 
   private short number(RowReader in) {

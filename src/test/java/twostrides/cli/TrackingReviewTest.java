@@ -135,6 +135,7 @@ class TrackingReviewTest {
             write("t.csv", tracks.toString()),
             "--tracking-map",
             write("t.toml", "sheet = \"tracking\"\n" + map),
+            "--json-lines",
             "--out",
             dir.resolve("book"));
     assertEquals(0, r.code(), r.err());
@@ -163,6 +164,18 @@ class TrackingReviewTest {
     assertTrue(out.contains(found), out);
     assertTrue(out.contains(words == null ? "4 measured" : words), out);
     assertEquals(words == null, !out.contains("Look at this") && !out.contains("Not found"), out);
+  }
+
+  /** Frame 40 of ten a second, the first at second 100: the player is where the sheet has him. */
+  @Test
+  void linesOfReleasesNameTheFrame() throws IOException {
+    reviewedThrough("[video]\nframes_per_second = 10\nfirst_frame_s = 100\n");
+    List<String> lines = Files.readAllLines(dir.resolve("book/data/releases.jsonl"));
+    assertEquals(4, lines.size());
+    for (int k = 0; k < 4; k++) {
+      String frame = "\"tracking_sheet\":\"t.csv\",\"tracking_frame\":" + (40 + 600 * k) + "}";
+      assertTrue(lines.get(k).endsWith(frame), lines.get(k));
+    }
   }
 
   @Test

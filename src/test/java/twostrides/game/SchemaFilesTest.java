@@ -200,6 +200,13 @@ class SchemaFilesTest {
               "Two Strides: data/" + t.name() + ".csv of a review book, " + t.rows(),
               t.fields().stream().map(SchemaFilesTest::of).toList()));
     }
+    for (TableSchema<?> t : new Schemas(windows, 1).lines()) {
+      files.put(
+          "lines-" + t.name() + ".json",
+          json(
+              "Two Strides: data/" + t.name() + ".jsonl of a review book, " + t.rows(),
+              t.fields().stream().map(SchemaFilesTest::of).toList()));
+    }
     if (Boolean.getBoolean("twostrides.writeGuides")) {
       Files.createDirectories(FOLDER);
       for (Map.Entry<String, String> f : files.entrySet()) {

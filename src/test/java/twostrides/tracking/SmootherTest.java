@@ -65,13 +65,18 @@ class SmootherTest {
 
   @Test
   void noFitReachesAcrossAGap() {
-    Track track = new Track("7", "t.csv", false, Optional.of(1));
+    Track track = new Track("7", "t.csv", false, Optional.of(1), Optional.empty());
     for (int i = 0; i < 30; i++) {
-      track.add(i * STEP, new Place(i * 0.1, 0), Track.UNREAD, i + 2L);
+      track.add(i * STEP, new Place(i * 0.1, 0), Track.UNREAD, i + 2L, Track.UNREAD);
     }
     // Comes back 0.6 s later, 8 m away.
     for (int i = 0; i < 30; i++) {
-      track.add(29 * STEP + 0.6 + i * STEP, new Place(11 + i * 0.1, 0), Track.UNREAD, i + 32L);
+      track.add(
+          29 * STEP + 0.6 + i * STEP,
+          new Place(11 + i * 0.1, 0),
+          Track.UNREAD,
+          i + 32L,
+          Track.UNREAD);
     }
     Smoother wide = new Smoother(2, 0.5, 12);
     assertInstanceOf(Motion.NoSpeed.class, wide.motion(track, 29 * STEP + 0.3));
@@ -86,9 +91,9 @@ class SmootherTest {
 
   @Test
   void tooFewRowsGiveNoSpeed() {
-    Track track = new Track("7", "t.csv", false, Optional.of(1));
+    Track track = new Track("7", "t.csv", false, Optional.of(1), Optional.empty());
     for (int i = 0; i < 3; i++) {
-      track.add(i * 0.2, new Place(i, 0), Track.UNREAD, i + 2L);
+      track.add(i * 0.2, new Place(i, 0), Track.UNREAD, i + 2L, Track.UNREAD);
     }
     assertInstanceOf(Motion.NoSpeed.class, Smoother.USUAL.motion(track, 0.2));
     Track shortOne =

@@ -31,14 +31,14 @@ final class TrackSheets {
       double[] acceleration,
       double error,
       Random random) {
-    Track track = new Track("1", "t.csv", true, Optional.of(1));
+    Track track = new Track("1", "t.csv", true, Optional.of(1), Optional.empty());
     long rows = Math.round((to - from) / step);
     for (int i = 0; i <= rows; i++) {
       double s = from + i * step;
       double x = at0.x() + velocity[0] * s + acceleration[0] * s * s / 2;
       double y = at0.y() + velocity[1] * s + acceleration[1] * s * s / 2;
       Place place = new Place(x + error * random.nextGaussian(), y + error * random.nextGaussian());
-      track.add(s, place, (short) 9, i + 2L);
+      track.add(s, place, (short) 9, i + 2L, Track.UNREAD);
     }
     return track;
   }
