@@ -1,5 +1,6 @@
 package twostrides.game;
 
+import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -44,7 +46,7 @@ public final class SeasonReader {
   private final Map<String, List<ReadRow<TaggedExit>>> tagRows = new LinkedHashMap<>();
   private final Map<String, Frame> frames = new HashMap<>();
   private final Map<String, String> sheetOfPeriod = new HashMap<>();
-  private final Map<List<When>, String> gameOfRows = new HashMap<>();
+  private final Map<UUID, String> gameOfRows = new HashMap<>();
   private final List<DoubtfulRow> setAside = new ArrayList<>();
   private final List<SheetException> unreadable = new ArrayList<>();
   private final List<Mend> mends = new ArrayList<>();
@@ -247,6 +249,13 @@ public final class SeasonReader {
     static When of(TaggedExit exit) {
       return new When(exit.period(), exit.elapsed(), Optional.of(exit.team()));
     }
+
+    /** Alike for rows that are alike: a league's are too many to keep. */
+    static UUID key(List<When> rows) {
+      ByteBuffer all = ByteBuffer.allocate(rows.size() * (2 * Integer.BYTES + Double.BYTES));
+      rows.forEach(r -> all.putInt(r.period).putDouble(r.elapsed).putInt(r.team.hashCode()));
+      return UUID.nameUUIDFromBytes(all.array());
+    }
   }
 
   /** Refuses rows of one game that are several. */
@@ -309,7 +318,7 @@ public final class SeasonReader {
       return;
     }
     String said = "game " + id + " of " + sheet.name();
-    String other = gameOfRows.putIfAbsent(rows, said);
+    String other = gameOfRows.putIfAbsent(When.key(rows), said);
     if (other != null) {
       throw SheetException.ofFile(
           sheet.file().toString(),

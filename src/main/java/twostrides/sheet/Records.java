@@ -36,7 +36,7 @@ record Records(String file, List<Entry> entries) {
    */
   record Entry(long line, String raw, List<String> cells) {
     Entry {
-      cells = cells.stream().map(Records::composed).toList();
+      cells = RowCells.composed(cells);
     }
   }
 
@@ -101,10 +101,19 @@ record Records(String file, List<Entry> entries) {
     if (end - start > LONGEST_ROW && !cells.isEmpty()) {
       throw longRow(text.file(), text.lineAt(start));
     }
-    if (cells.stream().anyMatch(c -> !c.isBlank())) {
+    if (!blank(cells)) {
       String raw = text.text().substring(start, end);
       entries.add(new Entry(text.lineAt(start), withoutLineEnd(raw), cells));
     }
+  }
+
+  private static boolean blank(List<String> cells) {
+    for (String cell : cells) {
+      if (!cell.isBlank()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   static SheetException longRow(String file, long line) {

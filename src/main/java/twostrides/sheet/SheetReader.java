@@ -76,7 +76,9 @@ public final class SheetReader {
     for (int i = 1; i < records.entries().size(); i++) {
       Records.Entry entry = records.entries().get(i);
       List<String> around =
-          looksAround ? Around.cells(records.entries(), i, headers.size()) : entry.cells();
+          looksAround
+              ? RowCells.composed(Around.cells(records.entries(), i, headers.size()))
+              : entry.cells();
       SheetRow row = layout.row(entry.line(), entry.raw(), entry.cells(), around);
       Optional<SheetRow> second = row.second();
       List<Problem> problems = new ArrayList<>(check.problems(row));

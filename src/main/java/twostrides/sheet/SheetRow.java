@@ -46,9 +46,13 @@ public final class SheetRow {
     this.layout = layout;
     this.line = line;
     this.raw = raw;
-    this.cells = List.copyOf(cells);
-    this.around = around.size() == cells.size() ? this.cells : List.copyOf(around);
+    this.cells = kept(cells);
+    this.around = around.size() == cells.size() ? this.cells : kept(around);
     this.rule = rule;
+  }
+
+  private static List<String> kept(List<String> cells) {
+    return cells instanceof RowCells ? cells : List.copyOf(cells);
   }
 
   /** The sheet, as the user named it. */
