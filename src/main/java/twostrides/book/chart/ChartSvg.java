@@ -6,6 +6,7 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,9 +35,13 @@ final class ChartSvg {
   /** What a page does not need: clips, hints to the renderer, the family, definitions. */
   private static final Pattern NEEDLESS =
       Pattern.compile(
-          "(clip-path|[a-z]+-rendering|color-interpolation|font-family|shape-rendering):[^;\"]*; ?"
+          "(?<![a-z])(clip-path|[a-z]+-rendering|color-interpolation|font-family):[^;\"]*; ?"
               + "|clip-path=\"[^\"]*\"|xml:space=\"[^\"]*\"|<defs[^>]*/>|<defs.*?</defs>|<!--.*?-->",
           Pattern.DOTALL);
+
+  private static final Pattern BEFORE_END = Pattern.compile("\\s+(/?>)");
+
+  private static final Map<String, Color> COLORS = read();
 
   private ChartSvg() {}
 
@@ -73,13 +78,17 @@ final class ChartSvg {
 
   /** The colours of the light theme by their names, from the style sheet. */
   static Map<String, Color> colors() {
+    return COLORS;
+  }
+
+  private static Map<String, Color> read() {
     String light = Picture.styles().substring(0, Picture.styles().indexOf('}'));
     Matcher m = Pattern.compile("--chart-([a-z]+): (#[0-9a-f]{6});").matcher(light);
     Map<String, Color> colors = new HashMap<>();
     while (m.find()) {
       colors.put(m.group(1), Color.decode(m.group(2)));
     }
-    return colors;
+    return Collections.unmodifiableMap(colors);
   }
 
   /** Numbers to a tenth of a pixel: less cannot be seen. */
@@ -129,7 +138,7 @@ final class ChartSvg {
     } catch (SVGGraphics2DIOException e) {
       throw new IllegalStateException("memory does not fail", e);
     }
-    String dense = out.toString().replaceAll("\\s+(/?>)", "$1");
+    String dense = BEFORE_END.matcher(out.toString()).replaceAll("$1");
     String svg = NEEDLESS.matcher(dense).replaceAll("");
     for (Map.Entry<String, Color> e : colors().entrySet()) {
       Color c = e.getValue();
