@@ -7,7 +7,7 @@ import twostrides.stats.Clustered;
 public final class AdviceWords {
 
   private static final String OUT = "of the pucks carried or passed out, ";
-  private static final String SHORT = "were released short of center";
+  private static final String SHORT = "were sent before the red line";
 
   private AdviceWords() {}
 
@@ -24,7 +24,7 @@ public final class AdviceWords {
               + " in these sheets. Watch "
               + instead(a);
       case OFTEN_ICED ->
-          "Look at how it is let go: of the releases short of center, "
+          "Look at how it is let go: of the pucks sent before the red line, "
               + said(
                   Format.withInterval(a.iced().own().total(), a.icedRate()),
                   "were iced",
@@ -34,7 +34,7 @@ public final class AdviceWords {
           "Take it to center more often: " + OUT + said(a.releasedShort(), SHORT) + ".";
       case OFTEN_KEPT_IN ->
           "Get it out while there is room: of the attempts under no or light pressure, "
-              + said(a.keptIn(), "were kept in")
+              + said(a.keptIn(), "were failed clears")
               + ".";
       case FLAGS ->
           (a.flagged().successes() == 1 ? "Look at one clip: " : "Gain center first: ")
@@ -46,8 +46,8 @@ public final class AdviceWords {
               + " line first.";
       case AFTER_PENALTY ->
           "Know when the penalty is over: of "
-              + Format.count(a.late().trials(), "release")
-              + " short of center within "
+              + Format.count(a.late().trials(), "puck")
+              + " sent before the red line within "
               + Math.round(Advice.JUST_AFTER)
               + " s after it, "
               + a.late().successes()
@@ -59,7 +59,7 @@ public final class AdviceWords {
           a.releasedShort().tooFew()
               ? "Nothing stands out; with "
                   + Format.counts(a.releasedShort().own().total())
-                  + " pucks carried or passed out released short of center it is too few to say"
+                  + " pucks carried or passed out sent before the red line it is too few to say"
                   + " more."
               : "Nothing stands out: " + OUT + said(a.releasedShort(), SHORT) + ".";
     };

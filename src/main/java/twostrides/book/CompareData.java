@@ -85,9 +85,11 @@ final class CompareData {
   private static List<Row> summary() {
     return List.of(
         new Row("icing, of attempts", WAYS.stream().map(WAYS::indexOf).toList()),
-        new Row("released short, of carries and passes", List.of(slot(Measure.RELEASED_SHORT))),
-        new Row("iced, of releases short of center", List.of(slot(Measure.ICED_RELEASES))),
-        new Row("kept in, of attempts", List.of(slot(Measure.KEPT_IN))));
+        new Row(
+            "sent before the red line, of carries and passes",
+            List.of(slot(Measure.RELEASED_SHORT))),
+        new Row("iced, of pucks sent before the red line", List.of(slot(Measure.ICED_RELEASES))),
+        new Row("failed clears, of attempts", List.of(slot(Measure.KEPT_IN))));
   }
 
   /** The number under which the page's script knows a measure: first the ways out. */

@@ -39,8 +39,9 @@ final class FlagView {
             flag.assessment().gain().seconds()),
         String.format(
             Locale.ROOT,
-            "Band: 8 in 10 simulations go here; the sheet does not say which way. %.0f %% pass"
-                + " their goal line.",
+            "Band: 8 in 10 of %,d simulations go here; the sheet does not say which way. %.0f %%"
+                + " of them pass their goal line.",
+            flag.puck().simulations(),
             100 * flag.puck().past()));
   }
 }

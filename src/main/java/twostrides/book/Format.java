@@ -42,13 +42,13 @@ public final class Format {
     if (value instanceof Value.Words v) {
       return v.words();
     } else if (value instanceof Value.Whole v) {
-      return String.valueOf(v.n());
+      return whole(v.n());
     } else if (value instanceof Value.Counts v) {
       return counts(v.count());
     } else if (value instanceof Value.Share v) {
       return share(v.count());
     } else if (value instanceof Value.ShareOfN v) {
-      return share(v.count()) + ", n " + v.count().trials();
+      return share(v.count()) + ", n " + whole(v.count().trials());
     } else if (value instanceof Value.IntervalOf v) {
       return interval(v.games());
     } else if (value instanceof Value.Adjusted v) {
@@ -58,7 +58,7 @@ public final class Format {
     } else if (value instanceof Value.AdjustedBoth v) {
       return adjusted(v.rate());
     } else if (value instanceof Value.SumIn v) {
-      return v.sum() + " in " + v.cases();
+      return whole(v.sum()) + " in " + whole(v.cases());
     } else if (value instanceof Value.Mean v) {
       return few(v.cases()).orElseGet(() -> decimals(v.total() / v.cases(), v.places()) + v.unit());
     } else if (value instanceof Value.Decimal v) {
@@ -91,7 +91,7 @@ public final class Format {
 
   /** "3 of 12". */
   public static String counts(Count c) {
-    return c.successes() + " of " + c.trials();
+    return whole(c.successes()) + " of " + whole(c.trials());
   }
 
   /** The share, or words where it is too few. */
@@ -285,12 +285,12 @@ public final class Format {
 
   /** "1 game", "3 games". */
   public static String count(int n, String noun) {
-    return n + " " + noun + (n == 1 ? "" : "s");
+    return whole(n) + " " + noun + (n == 1 ? "" : "s");
   }
 
-  /** "game 3", "games 1 to 4". */
-  public static String games(int from, int to) {
-    return from == to ? "game " + from : "games " + from + " to " + to;
+  /** "1,773". */
+  public static String whole(long n) {
+    return String.format(Locale.ROOT, "%,d", n);
   }
 
   /** "at even strength". */

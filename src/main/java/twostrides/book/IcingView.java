@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import twostrides.book.chart.Dot;
 import twostrides.book.chart.DotLines;
 import twostrides.book.chart.HalfRink;
@@ -27,7 +26,6 @@ import twostrides.findings.PlayerReview;
 import twostrides.findings.Profile;
 import twostrides.findings.SeasonReview;
 import twostrides.findings.ShownWay;
-import twostrides.findings.TeamReview;
 import twostrides.rink.Rink;
 import twostrides.season.Assessed;
 import twostrides.season.Flag;
@@ -70,7 +68,7 @@ final class IcingView {
             "Of the pucks sent from a zone before the red line: how many were iced. Pucks that the"
                 + " rule book exempts are left out.",
             zones.entrySet().stream()
-                .map(e -> new HalfRink.Zone(e.getKey(), e.getValue(), Link.words("")))
+                .map(e -> new HalfRink.Zone(e.getKey(), e.getValue()))
                 .toList(),
             releases.stream()
                 .filter(Release::iced)
@@ -103,8 +101,10 @@ final class IcingView {
    * Which way out is safe: the share iced of each, and how often it is used.
    *
    * @param profiles of one team, or of all; games of different teams are apart
+   * @param team the team; empty for all
+   * @param up from the page to the book's folder
    */
-  static Picture ways(String id, List<Profile> profiles) {
+  static Picture ways(String id, List<Profile> profiles, Optional<String> team, String up) {
     List<DotLines.Row> rows = new ArrayList<>();
     for (ShownWay way : ShownWay.values()) {
       Clustered games =
@@ -117,7 +117,9 @@ final class IcingView {
                 way.label(),
                 List.of(Dot.of(games, trouble ? Tone.TROUBLE : Tone.GOOD)),
                 "",
-                Link.words(way.label() + ", iced")));
+                Link.to(
+                    up + Links.restarts(team, "way-out", way.label(), "cause", Links.ICINGS),
+                    way.label() + ", iced")));
       }
     }
     return new DotLines(
@@ -193,7 +195,7 @@ final class IcingView {
         could,
         Format.count(cases, noun),
         tone,
-        Link.words(label));
+        Link.to("costs.html", label));
   }
 
   private static Span span(Range r) {
@@ -201,33 +203,31 @@ final class IcingView {
   }
 
   /** Lines of a team against itself in its last game: so many now, so many before. */
-  static Picture lastGame(String id, LastGame last) {
-    List<DotLines.Row> rows =
-        Stream.of(last.icings(), last.sentShort(), last.failedClears())
-            .map(
-                c ->
-                    new DotLines.Row(
-                        c.label(),
-                        List.of(Dot.of(c.last(), Tone.TROUBLE), Dot.of(c.before(), Tone.PLAIN)),
-                        "",
-                        Link.words(c.label())))
-            .toList();
+  static Picture lastGame(String id, LastGame last, Optional<String> team) {
+    String icings = Links.restarts(team, "game", last.game(), "cause", Links.ICINGS);
+    String failed =
+        "kill.html#f0-game=" + Links.encoded(last.game()) + "&f0-cleared=failed%20clear";
     return new DotLines(
             "The last game against the games before",
-            List.of(new DotLines.Group("", rows)),
+            List.of(
+                new DotLines.Group(
+                    "",
+                    List.of(
+                        lastGame(last.icings(), Link.to(icings, last.icings().label())),
+                        lastGame(last.sentShort(), Link.words(last.sentShort().label())),
+                        lastGame(
+                            last.failedClears(), Link.to(failed, last.failedClears().label()))))),
             Optional.empty(),
             List.of("last game", "games before"),
             false)
         .picture(id);
   }
 
-  /** The sentence above the picture of zones. */
-  String sentence(TeamReview t) {
-    return Format.count(t.icings(), "icing")
-        + " in "
-        + Format.count(t.games(), "game")
-        + ", "
-        + Show.perGame(t)
-        + " a game.";
+  private static DotLines.Row lastGame(LastGame.Compared c, Link link) {
+    return new DotLines.Row(
+        c.label(),
+        List.of(Dot.of(c.last(), Tone.TROUBLE), Dot.of(c.before(), Tone.PLAIN)),
+        "",
+        link);
   }
 }

@@ -65,13 +65,13 @@ public final class KillView {
                     own.withoutGoal(),
                     PERCENT,
                     TeamView.allTeams(team, all.withoutGoal()),
-                    Link.words("kills without a goal against")),
+                    Link.to("#kill-strips", "kills without a goal against")),
                 BigNumbers.Value.share(
                     "tries to clear that got out",
                     own.cleared(),
                     PERCENT,
                     TeamView.allTeams(team, all.cleared()),
-                    Link.words("tries to clear that got out")),
+                    Link.to("#tries", "tries to clear that got out")),
                 bought()))
         .picture(id);
   }
@@ -94,7 +94,7 @@ public final class KillView {
         team.isEmpty() || everybody.isEmpty()
             ? Optional.empty()
             : Optional.of(new Reference("all teams", everybody.getAsDouble())),
-        Link.words("time bought by a clear"));
+        Link.to("#tries", "time bought by a clear"));
   }
 
   /** Every kill as a strip, by game. */

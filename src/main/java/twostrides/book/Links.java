@@ -13,11 +13,29 @@ import twostrides.findings.TeamReview;
 /** Where pages lie in the book; file names are made from numbers and a-z only. */
 public final class Links {
 
+  /** Icings, written or inferred, in a page's list of causes. */
+  static final String ICINGS = "icing, any";
+
   private Links() {}
 
   /** A team's page. */
   public static String file(TeamReview t) {
     return String.format(Locale.ROOT, "teams/%02d-%s.html", t.number(), slug(t.team()));
+  }
+
+  /**
+   * Rows of the list of every defensive-zone face-off.
+   *
+   * @param picks what is picked, by the names of the page's lists: key, value, key, value
+   */
+  static String restarts(Optional<String> team, String... picks) {
+    StringBuilder out = new StringBuilder("restarts.html#");
+    team.ifPresent(t -> out.append("f0-team=").append(encoded(t)).append('&'));
+    for (int i = 0; i < picks.length; i += 2) {
+      out.append(i == 0 ? "" : "&").append("f0-").append(picks[i]).append('=');
+      out.append(encoded(picks[i + 1]));
+    }
+    return out.toString();
   }
 
   /** A team's player sheets. */

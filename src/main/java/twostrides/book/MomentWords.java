@@ -72,7 +72,7 @@ public record MomentWords(double window) {
   private static String shortOfCenter(Situation at) {
     return "let go "
         + Format.metresAndFeet(at.where().shortOfCenter())
-        + " short of center"
+        + " before the red line"
         + at.where().lineNote().map(n -> " (" + n + ")").orElse("");
   }
 

@@ -120,11 +120,11 @@ public final class Sentences {
     return "Icing followed "
         + brief(first.count())
         + " in "
-        + Format.games(first.from(), first.to())
+        + first.label()
         + " and "
         + brief(last.count())
         + " in "
-        + Format.games(last.from(), last.to())
+        + last.label()
         + ": "
         + switch (icings.trend().direction()) {
           case RISING -> "over all games the share rises, beyond chance.";
@@ -211,7 +211,7 @@ public final class Sentences {
     return Likeliest.of(players, p -> p.profile().releases(), review.iced())
         .map(
             most ->
-                "Whose releases short of center are iced most often? Most likely those of "
+                "Whose pucks sent before the red line are iced most often? Most likely those of "
                     + Names.player(most.one().player())
                     + (review.ourTeam().isPresent()
                         ? ""

@@ -4,11 +4,11 @@ import twostrides.findings.PlayerReview;
 import twostrides.findings.PlayerSheet;
 
 /**
- * A player's sheet with its drawings.
+ * A player's sheet with its map.
  *
  * @param player the player
  * @param numbers what the sheet says
- * @param map releases short of center
- * @param habit the habit over the season
+ * @param map pucks sent before the red line
+ * @param better whether the habit changes, in words
  */
-public record SheetCard(PlayerReview player, PlayerSheet numbers, String map, String habit) {}
+public record SheetCard(PlayerReview player, PlayerSheet numbers, String map, String better) {}

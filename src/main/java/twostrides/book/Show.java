@@ -116,7 +116,7 @@ public final class Show {
   public static String flagged(SeasonReview review) {
     int flags = review.flagged().size();
     int open = review.toLookAt().size();
-    String icings = Format.count(review.icingsLetGo(), "icing") + " let go short of center ";
+    String icings = Format.count(review.icingsLetGo(), "icing") + " let go before the red line ";
     return (flags == 0
             ? "None of " + icings + "is flagged."
             : flags
@@ -199,13 +199,11 @@ public final class Show {
     return moments.stream().anyMatch(m -> m.at().when().video().isPresent());
   }
 
-  /** "Two that worked, no more in these sheets". */
-  public static String some(List<Moment> moments, String what) {
-    return switch (moments.size()) {
-      case 0 -> "None " + what + " in these sheets";
-      case 1 -> "One " + what + ", no more in these sheets";
-      case 2 -> "Two " + what + ", no more in these sheets";
-      default -> "Three " + what;
-    };
+  /** "One to talk about, no more in these sheets". */
+  public static String some(List<Moment> moments, String what, int most) {
+    String there = List.of("None ", "One ", "Two ").get(moments.size()) + what;
+    return moments.size() == most
+        ? there
+        : there + (moments.isEmpty() ? " in these sheets" : ", no more in these sheets");
   }
 }

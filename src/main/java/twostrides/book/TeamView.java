@@ -125,9 +125,7 @@ final class TeamView {
                 .map(
                     s ->
                         new Trend.Stretch(
-                            Format.games(s.from(), s.to()),
-                            Dot.of(s.count(), Tone.TROUBLE),
-                            Link.words(s.label())))
+                            s.label(), Dot.of(s.count(), Tone.TROUBLE), Link.words(s.label())))
                 .toList(),
             trendWords(habit, games))
         .picture(id);
@@ -152,27 +150,26 @@ final class TeamView {
   }
 
   /** Where a player sent pucks before the red line, and what came of each. */
-  static Picture map(String id, String title, List<Release> releases, Rink rink) {
+  static HalfRink map(List<Release> releases, Rink rink) {
     return new HalfRink(
-            title,
-            rink,
-            Format.count(releases.size(), "puck") + " sent before the red line.",
-            List.of(),
-            releases.stream()
-                .map(
-                    r ->
-                        new HalfRink.Mark(
-                            r.at().where().place().orElseThrow(),
-                            kind(MarkOutcome.of(r.outcome())),
-                            Watch.at(
-                                r.at().when(),
-                                Show.clock(r.at().when())
-                                    + ": "
-                                    + Format.metresAndFeet(r.shortOfCenter())
-                                    + " before the red line, "
-                                    + Show.outcome(r))))
-                .toList())
-        .picture(id);
+        "Sent before the red line",
+        rink,
+        Format.count(releases.size(), "puck") + " sent before the red line.",
+        List.of(),
+        releases.stream()
+            .map(
+                r ->
+                    new HalfRink.Mark(
+                        r.at().where().place().orElseThrow(),
+                        kind(MarkOutcome.of(r.outcome())),
+                        Watch.at(
+                            r.at().when(),
+                            Show.clock(r.at().when())
+                                + ": "
+                                + Format.metresAndFeet(r.shortOfCenter())
+                                + " before the red line, "
+                                + Show.outcome(r))))
+            .toList());
   }
 
   private static MarkKind kind(MarkOutcome outcome) {
@@ -186,12 +183,12 @@ final class TeamView {
   }
 
   /** When and where it happens: every situation on one scale. */
-  static Picture situations(String id, NumberPage page, Clustered all) {
+  static Picture situations(String id, NumberPage page, Clustered all, Optional<String> team) {
     return new DotLines(
             "Iced, of the tries to get out",
             page.grids().stream()
                 .filter(g -> !g.lines().isEmpty())
-                .map(g -> new DotLines.Group(g.title(), rows(g)))
+                .map(g -> new DotLines.Group(g.title(), rows(g, team)))
                 .toList(),
             all.total().tooFew()
                 ? Optional.empty()
@@ -227,11 +224,22 @@ final class TeamView {
         .picture(id);
   }
 
-  private static List<DotLines.Row> rows(Grid grid) {
+  private static List<DotLines.Row> rows(Grid grid, Optional<String> team) {
     return grid.lines().stream()
         .filter(l -> !l.sum())
-        .map(l -> new DotLines.Row(l.name(), List.of(dot(l)), "", Link.words(l.name())))
+        .map(l -> new DotLines.Row(l.name(), List.of(dot(l)), "", icings(grid, l, team)))
         .toList();
+  }
+
+  /** The icings of a situation in the list of face-offs, where the list can tell them apart. */
+  private static Link icings(Grid grid, Line line, Optional<String> team) {
+    boolean told =
+        List.of("strength", "period", "pressure", "opponent").contains(grid.id())
+            && !List.of("overtime", "not in the sheet").contains(line.name());
+    String value = line.name().replaceFirst("^period ", "");
+    return told
+        ? Link.to(Links.restarts(team, grid.id(), value, "cause", Links.ICINGS), line.name())
+        : Link.words(line.name());
   }
 
   private static Dot dot(Line line) {

@@ -133,13 +133,7 @@ final class ClickedSkaters implements SkatersAtRelease {
   }
 
   private static String sum(PlacesSheets p) {
-    int aside = p.setAside().size();
-    return p.rowsRead()
-        + " rows read = "
-        + (p.rowsRead() - aside)
-        + " rows used + "
-        + aside
-        + " rows set aside.";
+    return Sheets.rows(p.rowsRead(), p.setAside().size());
   }
 
   /**
@@ -164,7 +158,7 @@ final class ClickedSkaters implements SkatersAtRelease {
         "Clicked places: "
             + sum(p)
             + " Skaters at "
-            + Sheets.count(p.releases(), "release")
-            + " short of center.");
+            + Sheets.count(p.releases(), "puck")
+            + " sent before the red line.");
   }
 }

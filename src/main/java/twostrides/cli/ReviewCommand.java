@@ -2,11 +2,13 @@ package twostrides.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -154,6 +156,12 @@ class ReviewCommand implements Callable<Integer> {
   boolean jsonLines;
 
   @Option(
+      names = "--one-file",
+      description =
+          "Also writes the team's book as one HTML file, for a mail or a tablet: TEAM-book.html.")
+  boolean oneFile;
+
+  @Option(
       names = "--goal-prior",
       paramLabel = "N",
       defaultValue = "400",
@@ -294,19 +302,25 @@ class ReviewCommand implements Callable<Integer> {
       if (jsonLines) {
         TableFile.writeLines(all.lines(), tables);
       }
+      Optional<String> one = Optional.empty();
       if (!tablesOnly) {
+        SeasonReview review = Reviewer.review(all, whose);
         ReviewBook.write(
             folder.writing(),
-            Reviewer.review(all, whose),
+            review,
             new NumberSettings(window, seed, goalPriorWeight),
             season.rink(),
             new Imprint(
                 Main.version(),
                 Books.note(byDate),
-                sum(season) + video.foot() + clicked.foot(),
-                new BookOptions(new Videos(videoName, videoOf, video.unsure()), png)),
+                Sheets.rows(season.rowsRead(), season.setAside().size())
+                    + video.foot()
+                    + clicked.foot(),
+                new BookOptions(
+                    new Videos(videoName, videoOf, video.unsure()), png, oneFile)),
             (n, total) -> progress.step("writing pages", n, total));
         progress.done();
+        one = oneFile ? Optional.of(ReviewBook.oneFile(review)) : one;
       }
       List<DoubtfulRow> setAside =
           Stream.of(season.setAside(), sync.setAside(), tracked.setAside(), clicked.setAside())
@@ -330,6 +344,15 @@ class ReviewCommand implements Callable<Integer> {
           clicked.error);
       Path written = folder.finish();
       tell(console, season, all, tracked, video, written, byDate, played.rinkLine(asRead));
+      if (one.isPresent()) {
+        Path file = written.resolve(one.get());
+        console.println(
+            String.format(
+                Locale.ROOT,
+                "One file for a mail: %s, %.1f MB; needs nothing beside it but the videos.",
+                file,
+                Files.size(file) / 1e6));
+      }
       made = Optional.of(new Made(season, all, whose, tracked, written));
     }
     return Main.DONE;
@@ -351,15 +374,6 @@ class ReviewCommand implements Callable<Integer> {
     return Stream.of(files, sheets.mapFiles(), tracking.inputs(), clicked.inputs())
         .flatMap(List::stream)
         .toList();
-  }
-
-  private static String sum(SheetsRead season) {
-    return season.rowsRead()
-        + " rows read = "
-        + season.rowsUsed()
-        + " rows used + "
-        + season.setAside().size()
-        + " rows set aside.";
   }
 
   private void tell(
@@ -393,7 +407,7 @@ class ReviewCommand implements Callable<Integer> {
             + number(all.flagRecords(), Flag::toLookAt)
             + " to look at without a verdict, of "
             + all.flagRecords().size()
-            + " that a defensive-zone face-off followed ("
+            + " followed by a defensive-zone face-off ("
             + (tablesOnly ? "data/flags.csv" : "flags.html")
             + ").");
     manpower(console, all.manpowerDisagrees());
@@ -427,7 +441,9 @@ class ReviewCommand implements Callable<Integer> {
             .toList();
     if (!counts.isEmpty()) {
       console.println(
-          "Chance of gaining center, releases short of center: " + String.join(", ", counts) + ".");
+          "Chance of gaining center, pucks sent before the red line: "
+              + String.join(", ", counts)
+              + ".");
     }
   }
 

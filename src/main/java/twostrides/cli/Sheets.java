@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -147,12 +148,7 @@ final class Sheets {
     Causes.of(season).lines(most, where).forEach(out::println);
     season.mended().forEach((what, n) -> out.println("Mended: " + n + " x " + what.words() + "."));
     out.println(
-        season.rowsRead()
-            + " rows read = "
-            + season.rowsUsed()
-            + " rows used + "
-            + season.setAside().size()
-            + " rows set aside."
+        rows(season.rowsRead(), season.setAside().size())
             + (season.unreadable().isEmpty()
                 ? ""
                 : " Not counted: "
@@ -162,6 +158,16 @@ final class Sheets {
 
   /** A number with its noun, in the singular for one. */
   static String count(int n, String noun) {
-    return n + " " + noun + (n == 1 ? "" : "s");
+    return String.format(Locale.ROOT, "%,d %s%s", n, noun, n == 1 ? "" : "s");
+  }
+
+  /** Rows read, and what became of them. */
+  static String rows(int read, int aside) {
+    return String.format(
+        Locale.ROOT,
+        "%,d rows read = %,d rows used + %,d rows set aside.",
+        read,
+        read - aside,
+        aside);
   }
 }

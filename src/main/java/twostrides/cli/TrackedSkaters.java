@@ -168,8 +168,8 @@ final class TrackedSkaters implements SkatersAtRelease {
         "Tracking: skaters found at "
             + found
             + " of "
-            + Sheets.count(asked, "release")
-            + " short of center"
+            + Sheets.count(asked, "puck")
+            + " sent before the red line"
             + (notFound.isEmpty()
                 ? "."
                 : notFound.entrySet().stream()

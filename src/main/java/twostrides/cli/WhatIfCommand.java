@@ -37,7 +37,7 @@ import twostrides.rulebook.Ruling;
     name = "whatif",
     description = {
       "What if the puck is let go here? Answers for one place.",
-      "First the cheapest way out and the chances, then how short of center, the ruling and what other",
+      "First the cheapest way out and the chances, then how far before the red line, the ruling and what other",
       "ways out would bring (docs/whatif.md). For example:",
       "whatif --release -5,6 --pressure light --skater opponent:2,5,-3,0 --out release.svg"
     },

@@ -196,12 +196,12 @@ final class WhatIfWords {
       lines.add(
           format(
               "Ways out over the same simulations. Price: attempts against within 20 s, beyond those after a"
-                  + " puck sent deep; %.2f for an own-zone restart, %.2f for a puck that the opponent"
+                  + " puck sent deep; %.2f for an defensive-zone face-off, %.2f for a puck that the opponent"
                   + " takes before his own blue line (both assumed):",
               Assumptions.ATTEMPTS_AFTER_RESTART.value(), Assumptions.ATTEMPTS_AFTER_LOSS.value()));
       ways.outcomes().stream().filter(o -> !o.way().shot()).forEach(o -> way(o, lines));
       if (ways.outcome(Way.CHIP).isEmpty()) {
-        lines.add("  a chip that dies short of the red line: there is no room for one here");
+        lines.add("  a chip that dies before the red line: there is no room for one here");
       }
       if (ways.outcome(Way.SOFTER).isEmpty()) {
         lines.add("  a softer release: none in this direction dies in their end");
@@ -223,7 +223,7 @@ final class WhatIfWords {
   private void way(WayOutcome o, List<String> lines) {
     lines.add(
         format(
-            "  %s: price %.3f +/- %.3f; %s %s, own-zone restart %s, lost before their blue line %s",
+            "  %s: price %.3f +/- %.3f; %s %s, defensive-zone face-off %s, lost before their blue line %s",
             o.way().words(),
             o.price().value(),
             o.price().error(),
@@ -300,8 +300,9 @@ final class WhatIfWords {
             Math.toDegrees(Assumptions.SHOT_ERROR.value())));
     Optional<WayOutcome> now = ways.outcome(Way.SHOOT_NOW);
     Optional<WayOutcome> then = ways.outcome(Way.CENTER_THEN_SHOOT);
-    now.ifPresent(o -> lines.add(shot(o, what.canBeIcing() ? "icing " : "own-zone restart ")));
-    then.ifPresent(o -> lines.add(shot(o, "no icing; own-zone restart ")));
+    now.ifPresent(
+        o -> lines.add(shot(o, what.canBeIcing() ? "icing " : "defensive-zone face-off ")));
+    then.ifPresent(o -> lines.add(shot(o, "no icing; defensive-zone face-off ")));
     if (now.isPresent() && then.isPresent()) {
       Estimate a = now.get().goal();
       Estimate b = then.get().goal();
@@ -368,16 +369,18 @@ final class WhatIfWords {
             : Optional.empty(),
         gap(what, ways),
         format(
-            "Band: 8 in 10 simulations go here, with nobody in the way; dashed: the middle one."
-                + "%s %.0f %% pass their goal line.",
-            reach ? " Bracket: how far 8 in 10 get." : "", 100 * spread.past()));
+            "Band: 8 in 10 of %,d simulations go here, with nobody in the way; dashed: the middle"
+                + " one.%s %.0f %% of them pass their goal line.",
+            spread.simulations(),
+            reach ? " Bracket: how far 8 in 10 get." : "",
+            100 * spread.past()));
   }
 
   private static String gap(WhatIf what, WaysOut ways) {
     double metres = what.shortOfCenter();
     return metres > 0
         ? format(
-            "%.1f m (%.1f ft) short of the red line, %.1f s away at %.1f m/s",
+            "%.1f m (%.1f ft) before the red line, %.1f s away at %.1f m/s",
             metres, feet(metres), ways.seconds(), Assumptions.PACE.value())
         : "Center is gained: the puck touches the red line or is past it";
   }

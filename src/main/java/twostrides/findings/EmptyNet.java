@@ -54,7 +54,7 @@ final class EmptyNet {
     return new Grid(
         id,
         title,
-        "Releases short of center while the opponent's net was empty.",
+        "Pucks sent before the red line while the opponent's net was empty.",
         List.of(
             Head.words(players ? "Player, team" : "Team", players ? "player" : "team"),
             Head.number("Shots", "empty-net-shot"),
@@ -66,7 +66,7 @@ final class EmptyNet {
             Head.number("Iced", "icing"),
             Head.number("All iced", "share")),
         lines,
-        "No release short of center at an empty net.");
+        "No puck sent before the red line at an empty net.");
   }
 
   private static Line line(String name, Rows rows, boolean sum) {

@@ -27,9 +27,9 @@ public record Habit(List<Stretch> stretches, Count all, Trend trend) {
    */
   public record Stretch(int from, int to, Count count) {
 
-    /** "games 1 to 4". */
+    /** "games 1 to 4", "game 3". */
     public String label() {
-      return "games " + from + " to " + to;
+      return from == to ? "game " + from : "games " + from + " to " + to;
     }
   }
 

@@ -21,12 +21,9 @@ import twostrides.season.Season;
 
 /**
  * Chooses for each player the moments that worked and those to talk about, by the rules of
- * docs/numbers.md. Where fewer than three fit a rule, fewer are shown.
+ * docs/numbers.md.
  */
 final class Moments {
-
-  /** Moments of either kind on a sheet: a meeting has no time for more. Assumed. */
-  static final int MOST = 3;
 
   /**
    * Harder ones first: how many things made it hard, then a skater short before heavy pressure
@@ -73,11 +70,11 @@ final class Moments {
   }
 
   List<Moment> worked(Reviewer.Who who) {
-    return worked.getOrDefault(who, List.of()).stream().limit(MOST).toList();
+    return worked.getOrDefault(who, List.of());
   }
 
   List<Moment> talk(Reviewer.Who who) {
-    return talk.getOrDefault(who, List.of()).stream().limit(MOST).toList();
+    return talk.getOrDefault(who, List.of());
   }
 
   private void exit(Exit e) {

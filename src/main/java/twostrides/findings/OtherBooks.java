@@ -41,7 +41,7 @@ public final class OtherBooks {
     return new Grid(
         "book-" + number,
         "The book of this run and " + name,
-        "Releases short of center, each put to both books. Open: the sheet cannot say. Ruled"
+        "Pucks sent before the red line, each put to both books. Open: the sheet cannot say. Ruled"
             + " otherwise: one says icing and the other does not, or only one leaves it open.",
         List.of(
             Head.words("Team", "team"),

@@ -48,7 +48,7 @@ final class PenaltyKill {
     return new NumberPage(
         "kill.html",
         "Penalty kill",
-        "Exit attempts while shorthanded: cleared or kept in, what a clear buys, and what"
+        "Exit attempts while shorthanded: cleared or failed clears, what a clear buys, and what"
             + " followed.",
         List.of(
             "Cleared: the puck left the zone. Time bought: seconds of play until the opponent had it"
@@ -102,10 +102,12 @@ final class PenaltyKill {
             Head.number("95 % interval", "interval"),
             Head.number("Time bought, median (95 %)", "time-bought"),
             Head.number("Time bought a kill", "time-bought-a-kill"),
-            Head.number("Kept in", "kept-in"),
+            Head.number("Failed clears", "failed-clear"),
             Head.number(
-                "Attempts against, " + settings.shortWindow() + " after kept in", "kept-in"),
-            Head.number("Goals, " + settings.shortWindow() + " after kept in", "kept-in")),
+                "Attempts against, " + settings.shortWindow() + " after a failed clear",
+                "failed-clear"),
+            Head.number(
+                "Goals, " + settings.shortWindow() + " after a failed clear", "failed-clear")),
         lines,
         NONE);
   }
@@ -288,7 +290,7 @@ final class PenaltyKill {
     return new Grid(
         "after",
         "Let go after the penalty was over",
-        "Releases short of center within "
+        "Pucks sent before the red line within "
             + Math.round(JUST_AFTER)
             + " s (assumed) of the last row that shows the team shorthanded: the exemption no"
             + " longer held.",
@@ -299,7 +301,7 @@ final class PenaltyKill {
             Head.number("Share", "share"),
             Head.number("95 % interval", "interval")),
         lines,
-        "No release short of center just after a penalty.");
+        "No puck sent before the red line just after a penalty.");
   }
 
   private Grid exemption() {
@@ -320,7 +322,7 @@ final class PenaltyKill {
     return new Grid(
         "exemption",
         "Where the exemption does not hold",
-        "Releases short of center while shorthanded, by what the rulebook of this run says of"
+        "Pucks sent before the red line while shorthanded, by what the rulebook of this run says of"
             + " them, and how many the sheets take for icing.",
         List.of(
             Head.words("Team", "team"),
@@ -331,7 +333,7 @@ final class PenaltyKill {
             Head.number("Open", "ruling"),
             Head.number("Iced in the sheets", "icing")),
         lines,
-        "No release short of center while shorthanded.");
+        "No puck sent before the red line while shorthanded.");
   }
 
   private static OptionalDouble whole(OptionalInt n) {
@@ -370,7 +372,7 @@ final class PenaltyKill {
             Head.number("Seconds", "kill"),
             Head.number("Attempts", "exit-attempt"),
             Head.number("Cleared", "cleared"),
-            Head.number("Kept in", "kept-in"),
+            Head.number("Failed clears", "failed-clear"),
             Head.number("Time bought", "time-bought-a-kill"),
             Head.number("Attempts against", "attempts-against"),
             Head.number("Goals against", "goals-against")),

@@ -196,7 +196,7 @@ public final class PlayerNumbers {
     return new Grid(
         "habit",
         "The habit over the season",
-        "Of the pucks carried or passed out of the zone, how many were released short of center."
+        "Of the pucks carried or passed out of the zone, how many were sent before the red line."
             + " Over the team's games in order the share is "
             + trend.direction().word()
             + (trend.p().isPresent()
@@ -205,7 +205,7 @@ public final class PlayerNumbers {
             + ".",
         List.of(
             Head.words("Stretch", "stretch"),
-            Head.number("Released short", "at-center"),
+            Head.number("Sent before the red line", "at-center"),
             Head.number("Share", "share"),
             Head.number("95 % interval", "interval")),
         lines,

@@ -15,8 +15,8 @@ import twostrides.stats.AdjustedRate;
  * @param iced how often the player's releases short of center are iced, all ways out together,
  *     adjusted by all players of the sheets; empty without a release, and with too few players
  * @param releases the player's releases short of center, in the order of play
- * @param worked three moments that worked at most, the hardest first
- * @param talk three moments to talk about at most, the worst first
+ * @param worked the hardest moment that worked
+ * @param talk two moments to talk about at most, the worst first
  */
 public record PlayerReview(
     int number,

@@ -5,7 +5,6 @@ package twostrides.findings;
  *
  * @param games games in which the player tried to leave the zone or let the puck go short of center
  * @param advice what to tell the player, tied to its numbers
- * @param ways ways out in few lines: each way, then all of them, shorthanded, on the power play
- * @param habit releasing short of center over the season
+ * @param ways the ways out that the player used, then all of them
  */
-public record PlayerSheet(int games, Advice advice, Grid ways, Habit habit) {}
+public record PlayerSheet(int games, Advice advice, Grid ways) {}

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
-import twostrides.game.Strength;
 import twostrides.season.Columns;
 import twostrides.season.FlagVerdict;
 import twostrides.season.Rows;
@@ -32,14 +31,12 @@ public final class PlayerSheets {
   private static final List<Row> ROWS = rows();
 
   private final Season season;
-  private final PlayerNumbers players;
   private final Rows exits;
   private final Rows releases;
   private final Map<String, AdjustedRates> rates = new TreeMap<>();
 
   PlayerSheets(Season season, PlayerNumbers players) {
     this.season = season;
-    this.players = players;
     this.exits = new Rows(season.exits());
     this.releases = new Rows(season.releases());
     for (Row row : ROWS) {
@@ -60,10 +57,6 @@ public final class PlayerSheets {
       rows.add(new Row(way.label(), way::in, false));
     }
     rows.add(new Row("all ways", all -> all, true));
-    for (Strength s : List.of(Strength.SHORTHANDED, Strength.POWER_PLAY)) {
-      rows.add(
-          new Row("all ways, " + s.label(), all -> all.where(Columns.STRENGTH, s.label()), true));
-    }
     return List.copyOf(rows);
   }
 
@@ -90,8 +83,7 @@ public final class PlayerSheets {
             p.iced(),
             Advice.Pair.of(team, p.player(), Shares::keptInUnderLittlePressure),
             Shares.icedReleases(PenaltyKill.justAfter(ownReleases)));
-    return new PlayerSheet(
-        games.size(), advice, ways(own, team), players.habit(p.team(), p.player()));
+    return new PlayerSheet(games.size(), advice, ways(own, team));
   }
 
   /** Flagged ones, of the player's icings that carry a verdict. */
@@ -118,7 +110,6 @@ public final class PlayerSheets {
                 row.sum(),
                 new Value.Whole(in.n()),
                 new Value.Counts(count),
-                new Value.Share(count),
                 new Value.AdjustedBoth(rates.get(row.name()).of(count)),
                 new Value.ShareOfN(Shares.iced(row.in().apply(team)))));
       }
@@ -131,7 +122,6 @@ public final class PlayerSheets {
             Head.words("Way out", "way-out"),
             Head.number("Attempts", "exit-attempt"),
             Head.number("Icings", "icing"),
-            Head.number("Share", "share"),
             Head.number("Adjusted rate (95 %)", "adjusted-rate"),
             Head.number("Team", "share")),
         lines,

@@ -25,6 +25,12 @@ import twostrides.stats.Count;
 /** Makes the review of a season. */
 public final class Reviewer {
 
+  /** Moments on a sheet: a player keeps three things in mind. Assumed. */
+  public static final int WORKED = 1;
+
+  /** Moments to talk about on a sheet. Assumed. */
+  public static final int TALK = 2;
+
   /** A player of a team. */
   record Who(String team, String player) {
 
@@ -254,8 +260,8 @@ public final class Reviewer {
               e.getValue(),
               iced.of(e.getValue().releases()),
               releases().filter(r -> Who.of(r).equals(Optional.of(e.getKey()))).toList(),
-              moments.worked(e.getKey()),
-              moments.talk(e.getKey())));
+              moments.worked(e.getKey()).stream().limit(WORKED).toList(),
+              moments.talk(e.getKey()).stream().limit(TALK).toList()));
     }
     return out;
   }

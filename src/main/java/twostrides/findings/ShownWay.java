@@ -14,7 +14,7 @@ public enum ShownWay {
   /** Carried out and over center. */
   CARRY_OVER_CENTER("carry over center"),
   /** Carried out, then sent on from short of center. */
-  CARRY_RELEASED_SHORT("carried, released short"),
+  CARRY_RELEASED_SHORT("carried, sent before the red line"),
   /** Carried out, then lost, brought back or stopped short of center. */
   CARRY_OTHER("carry, other end"),
   /** On a pass. */
@@ -28,7 +28,7 @@ public enum ShownWay {
   /** The sheet does not say how. */
   MEANS_UNKNOWN("moved, means unknown"),
   /** Never left. */
-  KEPT_IN("kept in");
+  KEPT_IN("failed clear");
 
   private final String label;
 
@@ -77,6 +77,7 @@ public enum ShownWay {
       case CARRY_OTHER ->
           carries(exits)
               .without(Columns.AT_CENTER, AtCenter.GAINED.label(), AtCenter.RELEASED_SHORT.label());
+      case KEPT_IN -> exits.where(Columns.WAY_OUT, WayOut.KEPT_IN.label());
       default -> exits.where(Columns.WAY_OUT, label);
     };
   }

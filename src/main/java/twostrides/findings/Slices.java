@@ -102,20 +102,20 @@ final class Slices {
     return new Grid(
         cut.id(),
         cut.title(),
-        "Exit attempts and releases short of center. Against the rest: points of a hundred, with a"
+        "Exit attempts and pucks sent before the red line. Against the rest: points of a hundred, with a"
             + " 95 % interval.",
         List.of(
             Head.words("Slice", "slice"),
             Head.number("Attempts", "exit-attempt"),
             Head.number("Carry over center", "way-out"),
-            Head.number("Released short", "at-center"),
+            Head.number("Sent before the red line", "at-center"),
             Head.number("Icings", "icing"),
             Head.number("Share", "share"),
             Head.number("95 % interval", "interval"),
             Head.number("Against the rest", "difference-of-shares"),
             Head.number("After a penalty", "after-a-penalty"),
             Head.number("Other face-offs", "defensive-zone-face-off"),
-            Head.number("Releases short of center", "release"),
+            Head.number("Pucks sent before the red line", "release"),
             Head.number("Iced", "icing"),
             Head.number("Share", "share")),
         nothing ? List.of() : lines,

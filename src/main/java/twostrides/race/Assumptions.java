@@ -45,7 +45,7 @@ public final class Assumptions {
 
   /** Chance of an own-zone restart after center was gained. */
   public static final Parameter RESTART_AFTER_GAINING =
-      Parameter.assumed("own-zone restart after gaining center", 0.03, 0, 0.1, "1");
+      Parameter.assumed("defensive-zone face-off after gaining center", 0.03, 0, 0.1, "1");
 
   /** Attempts against within 20 s after an own-zone face-off. */
   public static final Parameter ATTEMPTS_AFTER_RESTART =

@@ -16,11 +16,13 @@ import twostrides.stats.Range;
  * @param rows the spread across the rink, from the release up ice, as far as half the simulations
  *     get
  * @param reach how far up ice it gets
+ * @param simulations how many
  * @param past share of the simulations in which it is wholly past the far goal line, 0 to 1
  * @param whistle seconds from the release to an icing's whistle, of the middle 90 % of those; empty
  *     where there are none
  */
-public record PuckSpread(List<Row> rows, Reached reach, double past, Optional<Range> whistle) {
+public record PuckSpread(
+    List<Row> rows, Reached reach, int simulations, double past, Optional<Range> whistle) {
 
   /** Simulations at most: enough for a diagram. */
   private static final int MOST = 2000;
@@ -64,9 +66,10 @@ public record PuckSpread(List<Row> rows, Reached reach, double past, Optional<Ra
    * What a list of releases says of their pucks.
    *
    * @param row the spread across the rink at the farthest place that half the simulations reach
+   * @param simulations how many
    * @param past share of the simulations in which it is wholly past the far goal line, 0 to 1
    */
-  public record Farthest(Row row, double past) {}
+  public record Farthest(Row row, int simulations, double past) {}
 
   /**
    * The same simulations, asked only how far half of them get: a season has thousands of releases.
@@ -93,7 +96,7 @@ public record PuckSpread(List<Row> rows, Reached reach, double past, Optional<Ra
     double past = paths.stream().filter(p -> p.pastFarGoalLine().isPresent()).count();
     double x = scene.x() + reached;
     return new Farthest(
-        reached == 0 ? start(scene) : row(x, across(paths, x)), past / paths.size());
+        reached == 0 ? start(scene) : row(x, across(paths, x)), paths.size(), past / paths.size());
   }
 
   /** Follows the puck with nobody in its way. */
@@ -110,6 +113,7 @@ public record PuckSpread(List<Row> rows, Reached reach, double past, Optional<Ra
     return new PuckSpread(
         rows(scene, paths),
         new Reached(at(far, 0.1), at(far, 0.5), at(far, 0.9)),
+        paths.size(),
         (double) whistles.length / paths.size(),
         whistles.length > 0
             ? Optional.of(new Range(at(whistles, 0.05), at(whistles, 0.95)))

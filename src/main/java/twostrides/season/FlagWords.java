@@ -23,7 +23,7 @@ record FlagWords(double threshold, double icing) {
     String start =
         String.format(
             Locale.ROOT,
-            "%s: let go %.1f m (%.0f ft) short of the red line",
+            "%s: let go %.1f m (%.0f ft) before the red line",
             switch (verdict) {
               case FLAGGED -> "Flagged";
               case LOOK -> "No verdict without skaters' places and speeds";

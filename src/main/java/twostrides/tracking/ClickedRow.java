@@ -59,7 +59,7 @@ record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
       in.doubt(
           TrackForm.CLOCK,
           there.isEmpty()
-              ? "the clock of a release short of center in the game's sheet"
+              ? "the clock of a puck sent before the red line in the game's sheet"
                   + (line.isPresent() || in.text(TrackForm.LET_GO_BY).isPresent()
                       ? ", with its line and who lets it go"
                       : "")

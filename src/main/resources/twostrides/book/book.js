@@ -12,22 +12,28 @@ var BOOK = (function () {
   var remembered = KIT.remembered;
   var remember = KIT.remember;
 
-  // ---- the address: #u=ft&theme=dark&f0-cause=icing&s0=3d ----
+  function each(selector, act, within) { Array.prototype.forEach.call((within || document).querySelectorAll(selector), act); }
+
+  // ---- the address: #u=ft&theme=dark&f0-cause=icing&s0=3d; in a book of one file the page stands before it, #kill.html:s0=3d ----
+  function address() {
+    var m = /^#([a-z0-9\/-]+\.html)(?::(.*))?$/.exec(location.hash);
+    return m ? { page: m[1], rest: m[2] || '' } : { page: '', rest: location.hash.slice(1) };
+  }
   function state() {
-    var hash = location.hash.slice(1);
-    return new URLSearchParams(hash.indexOf('=') < 0 ? '' : hash);
+    var rest = address().rest;
+    return new URLSearchParams(rest.indexOf('=') < 0 ? '' : rest);
   }
   function keep(key, value) {
     var s = state();
     if (value) { s.set(key, value); } else { s.delete(key); }
-    var text = s.toString();
+    var text = [address().page, s.toString()].filter(Boolean).join(':');
     history.replaceState(null, '', text ? '#' + text : location.pathname + location.search);
   }
   // ---- units and theme ----
   var LENGTH = /(\d+(?:\.\d+)?) m \((\d+) ft\)/g;
   var lengths = [];
-  function collect() {
-    var walker = document.createTreeWalker(document.querySelector('main'), NodeFilter.SHOW_TEXT);
+  function collect(page) {
+    var walker = document.createTreeWalker(page.querySelector('main'), NodeFilter.SHOW_TEXT);
     var node;
     while ((node = walker.nextNode())) {
       if (node.data.search(LENGTH) >= 0) { lengths.push([node, node.data]); }
@@ -43,9 +49,11 @@ var BOOK = (function () {
     lengths.forEach(function (l) { l[0].data = inUnits(l[1]); });
     told.forEach(function (t) { t(); });
   }
-  function theme(t) {
-    if (t) { document.documentElement.setAttribute('data-theme', t); }
-    else { document.documentElement.removeAttribute('data-theme'); }
+  function look(attribute) {
+    return function (value) {
+      if (value) { document.documentElement.setAttribute(attribute, value); }
+      else { document.documentElement.removeAttribute(attribute); }
+    };
   }
   function choice(label, key, options, apply) {
     var box = make('label', label + ' ');
@@ -72,7 +80,7 @@ var BOOK = (function () {
     if (clock) { return +clock[1] * 100000 - (+clock[2] * 60 + +clock[3]); }
     var video = seconds(text);
     if (!isNaN(video)) { return video; }
-    var m = /^(?:under |over )?([+-]?\d+(?:\.\d+)?)/.exec(text);
+    var m = /^(?:under |over )?([+-]?\d+(?:\.\d+)?)/.exec(text.replace(/(\d),(?=\d{3})/g, '$1'));
     return m ? parseFloat(m[1]) : NaN;
   }
   function columnOf(table, label) {
@@ -83,8 +91,9 @@ var BOOK = (function () {
     return -1;
   }
 
-  function Sheet(table, number) {
+  function Sheet(table, number, page) {
     this.table = table;
+    this.prefix = page.id && page.id + ':'; // of ids, which one file may not have twice
     this.number = number;
     this.body = table.tBodies[0];
     var rows = Array.prototype.slice.call(this.body.rows);
@@ -95,9 +104,9 @@ var BOOK = (function () {
     var self = this;
     var region = this.table.parentNode;
     var bar = make('div', '', { 'class': 'tools', role: 'group', 'aria-label': 'Rows of ' + region.getAttribute('aria-label') });
-    this.picks = PICKS.of(this.table, this.rows, this.number, { make: make, state: state, keep: keep }, function () { self.filter(); });
+    this.picks = PICKS.of(this.table, this.rows, this.number, { make: make, state: state, keep: keep, prefix: this.prefix }, function () { self.filter(); });
     var controls = this.picks.controls;
-    var box = make('div', '', { 'class': 'picks', id: 'picks' + this.number });
+    var box = make('div', '', { 'class': 'picks', id: this.prefix + 'picks' + this.number });
     controls.forEach(function (c) { box.appendChild(c.box); });
     // On a phone so many lists would hide the table: they wait behind a button, which wide pages hide.
     this.open = make('button', 'Pick rows', { type: 'button', 'class': 'open', 'aria-expanded': 'true', 'aria-controls': box.id });
@@ -227,19 +236,19 @@ var BOOK = (function () {
     cell.appendChild(LIST.button(clip));
     return true;
   }
-  function videoLinks() {
+  function videoLinks(page) {
     var any = false;
-    Array.prototype.forEach.call(document.querySelectorAll('main table:not([data-own])'), function (t) {
+    each('main table:not([data-own])', function (t) {
       var at = columnOf(t, 'Video');
       var game = columnOf(t, 'Game');
       if (at < 0 || game < 0) { return; }
       Array.prototype.forEach.call(t.tBodies[0].rows, function (r) {
         if (r.cells.length > at) { any = link(r.cells[at], rowClip(t, r, at, game)) || any; }
       });
-    });
-    Array.prototype.forEach.call(document.querySelectorAll('main dl'), function (dl) {
+    }, page);
+    each('main dl', function (dl) {
       var said = {};
-      Array.prototype.forEach.call(dl.querySelectorAll('dt'), function (dt) { said[words(dt)] = dt.nextElementSibling; });
+      each('dt', function (dt) { said[words(dt)] = dt.nextElementSibling; }, dl);
       if (!said.Video) { return; }
       var card = dl.closest('li, details.flag');
       var heading = card && card.querySelector('h3');
@@ -247,21 +256,21 @@ var BOOK = (function () {
         .map(function (n) { return n.data; }).join(' ').replace(/^[,\s]+|\s+$/g, '') : '';
       any = link(said.Video, { game: dl.getAttribute('data-game') || words(dl.parentNode.querySelector('i')),
         at: seconds(words(said.Video)), title: title, source: words(said.Sheet) }) || any;
-    });
+    }, page);
     return any;
   }
 
   // ---- marks of pictures: each leads to its clip, #clip=game&at=second ----
-  function marks() {
-    var all = document.querySelectorAll('a[href^="#clip="], a[*|href^="#clip="]');
-    Array.prototype.forEach.call(all, function (a) {
-      var s = new URLSearchParams((a.getAttribute('href') || a.getAttributeNS('http://www.w3.org/1999/xlink', 'href')).slice(1));
+  function marks(page) {
+    var all = 'a[href^="#clip="]';
+    each(all, function (a) {
+      var s = new URLSearchParams(a.getAttribute('href').slice(1));
       a.addEventListener('click', function (e) {
         e.preventDefault();
         VIDEO.jump({ game: s.get('clip'), at: parseFloat(s.get('at')), title: words(a.querySelector('title')), source: '' });
       });
-    });
-    return all.length > 0;
+    }, page);
+    return page.querySelector(all) !== null;
   }
 
   // What the address asks for is never left in a fold.
@@ -270,8 +279,8 @@ var BOOK = (function () {
   }
 
   // ---- players' sheets: all of them, or the one that the address names ----
-  function playerChoice() {
-    var cards = Array.prototype.slice.call(document.querySelectorAll('.one'));
+  function playerChoice(page) {
+    var cards = Array.prototype.slice.call(page.querySelectorAll('.one'));
     if (cards.length === 0) { return null; }
     var box = make('label', 'Sheets ');
     var select = make('select', '', {});
@@ -283,70 +292,85 @@ var BOOK = (function () {
     box.appendChild(select);
     function show() {
       var v = state().get('player') || '';
-      var known = cards.some(function (c) { return c.id === 'player=' + v; });
+      function is(c) { return c.id.split('=')[1] === v; }
+      var known = cards.some(is);
       select.value = known ? v : '';
-      cards.forEach(function (c) { c.hidden = known && c.id !== 'player=' + v; });
+      cards.forEach(function (c) { c.hidden = known && !is(c); });
     }
     return { box: box, show: show };
   }
 
   // ---- start ----
-  Array.prototype.forEach.call(document.querySelectorAll('a[href*="numbers.html#"]'), function (a) {
-    a.title = MEANINGS[a.getAttribute('href').split('#')[1]] || '';
-  });
-  collect();
-  VIDEO.panel();
-  var bar = make('div', '', { 'class': 'tools page-tools', role: 'region', 'aria-label': 'How this page is shown' });
-  var choices = [
-    choice('Lengths', 'u', [['', 'm and ft'], ['m', 'm'], ['ft', 'ft']], units),
-    choice('Colours', 'theme', [['', 'as the machine'], ['light', 'light'], ['dark', 'dark']], theme)
-  ];
-  var players = playerChoice();
-  if (players) {
-    choices.unshift(players);
-    var print = make('button', 'Print', { type: 'button' });
-    print.addEventListener('click', function () { window.print(); });
-    bar.appendChild(print);
-  }
-  choices.forEach(function (c) { bar.insertBefore(c.box, print || null); });
-  var anyRow = videoLinks();
-  if ((marks() || anyRow) && typeof SERVED === 'undefined') {
-    var open = make('button', 'Open a game file', { type: 'button' });
-    open.addEventListener('click', VIDEO.open);
-    bar.appendChild(open);
-  }
-  var nav = document.querySelector('nav.pages');
-  nav.parentNode.insertBefore(bar, nav.nextSibling);
-  var sheets = [];
-  Array.prototype.forEach.call(document.querySelectorAll(':not(.two) > .scroll > table'), function (t) {
-    // A table with a script of its own is written anew when the reader picks something else.
-    if (!t.hasAttribute('data-own') && t.tBodies[0].rows.length >= FEWEST) {
-      var s = new Sheet(t, sheets.length);
-      sheets.push(s);
-      s.build();
+  function start(page) {
+    each('a[href*="numbers.html"]', function (a) {
+      a.title = MEANINGS[a.getAttribute('href').split(/html[#:]/)[1]] || '';
+    }, page);
+    collect(page);
+    var bar = make('div', '', { 'class': 'tools page-tools', role: 'region', 'aria-label': 'How this page is shown' });
+    var choices = [
+      choice('Lengths', 'u', [['', 'm and ft'], ['m', 'm'], ['ft', 'ft']], units),
+      choice('Colours', 'theme', [['', 'as the machine'], ['light', 'light'], ['dark', 'dark']], look('data-theme'))
+    ];
+    var players = playerChoice(page);
+    if (players) { choices.unshift(players, choice('Letters', 'letters', [['', 'usual'], ['large', 'large']], look('data-letters'))); }
+    choices.forEach(function (c) { bar.appendChild(c.box); });
+    if (players) {
+      var print = make('button', 'Print', { type: 'button' });
+      print.addEventListener('click', function () { window.print(); });
+      bar.appendChild(print);
     }
-  });
-  choices.forEach(function (c) { c.show(); });
-  function target() {
-    var e = location.hash.indexOf('=') < 0 && document.getElementById(location.hash.slice(1));
+    var anyRow = videoLinks(page);
+    if ((marks(page) || anyRow) && typeof SERVED === 'undefined') {
+      var open = make('button', 'Open a game file', { type: 'button' });
+      open.addEventListener('click', VIDEO.open);
+      bar.appendChild(open);
+    }
+    var nav = page.querySelector('nav.pages');
+    nav.parentNode.insertBefore(bar, nav.nextSibling);
+    var sheets = [];
+    each(':not(.one) > .scroll > table', function (t) {
+      // A table with a script of its own is written anew when the reader picks something else.
+      if (!t.hasAttribute('data-own') && t.tBodies[0].rows.length >= FEWEST) {
+        var s = new Sheet(t, sheets.length, page);
+        sheets.push(s);
+        s.build();
+      }
+    }, page);
+    return { element: page, sheets: sheets, show: function () {
+      choices.forEach(function (c) { c.show(); });
+      sheets.forEach(function (s) { s.show(); });
+    } };
+  }
+  // In a book of one file, one page at a time; each is made ready when it is first opened.
+  var parts = Array.prototype.slice.call(document.querySelectorAll('.sheet'));
+  var ready = new Map();
+  var shown;
+  VIDEO.panel();
+  function show() {
+    var named = parts.filter(function (p) { return p.id && p.id === address().page; })[0];
+    // An address of nowhere, as of a clip, leaves the page that is open; none at all is the first page's.
+    var page = named || (shown && location.hash ? shown.element : parts[0]);
+    var turned = shown && shown.element !== page;
+    parts.forEach(function (p) { p.hidden = p !== page; });
+    if (!ready.has(page)) { ready.set(page, start(page)); }
+    shown = ready.get(page);
+    if (page.id) { document.title = page.getAttribute('data-title'); }
+    shown.show();
+    var e = address().rest.indexOf('=') < 0 && address().rest && document.getElementById(location.hash.slice(1));
     if (e) {
       unfold(e);
       e.scrollIntoView();
-    }
+    } else if (turned) { window.scrollTo(0, 0); }
   }
-  target();
+  show();
+  window.addEventListener('hashchange', show);
   window.addEventListener('beforeprint', function () {
     // Paper has no folds: flags print whole, what is to be looked at as a line, long tables stay away.
-    Array.prototype.forEach.call(document.querySelectorAll('details.flag:not(.look):not(.near)'), function (d) { d.open = true; });
-  });
-  window.addEventListener('hashchange', function () {
-    target();
-    choices.forEach(function (c) { c.show(); });
-    sheets.forEach(function (s) { s.show(); });
+    each('details.flag:not(.look):not(.near)', function (d) { d.open = true; });
   });
   document.addEventListener('keydown', function (e) {
     var typing = /^(INPUT|SELECT|TEXTAREA)$/.test(e.target.tagName);
-    var first = sheets.filter(function (s) { return s.picks.controls.length > 0; })[0];
+    var first = shown.sheets.filter(function (s) { return s.picks.controls.length > 0; })[0];
     if (e.key === '/' && !typing && first) {
       e.preventDefault();
       first.focus();
@@ -355,5 +379,7 @@ var BOOK = (function () {
       e.target.dispatchEvent(new Event('input'));
     }
   });
-  return { make: make, state: state, keep: keep, inUnits: inUnits, onUnits: function (t) { told.push(t); } }; // for a page's own script
+  // For a page's own script; in one file ids have their page before them.
+  function at(id) { return document.getElementById(id) || document.querySelector('[id$=":' + id + '"]'); }
+  return { make: make, state: state, keep: keep, at: at, inUnits: inUnits, onUnits: function (t) { told.push(t); } };
 })();

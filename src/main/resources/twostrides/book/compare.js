@@ -3,7 +3,7 @@
 // in the address, so that a view can be sent. book.js is there before it.
 (function () {
   'use strict';
-  var source = document.getElementById('compared');
+  var source = BOOK.at('compared');
   if (!source) { return; }
   var data = JSON.parse(source.textContent);
   var make = BOOK.make;
@@ -133,7 +133,7 @@
   }
   // Rows that differ come first; those with too few on a side say nothing.
   function picture(list) {
-    var box = document.getElementById('pairs');
+    var box = BOOK.at('pairs');
     box.textContent = '';
     var told = list.filter(function (r) { return !few(r.a) && !few(r.b); });
     told.sort(function (x, y) { return (verdict(x.a, x.b) === CHANCE) - (verdict(y.a, y.b) === CHANCE); });
@@ -194,7 +194,8 @@
       body.appendChild(tr);
     });
   }
-  function of(c) { return c.k + ' of ' + c.n; }
+  function whole(n) { return String(n).replace(/\B(?=(\d{3})+$)/g, ','); }
+  function of(c) { return whole(c.k) + ' of ' + whole(c.n); }
   function words(pick) {
     var last = pick.side.length - 2;
     if (pick.from === 1 && pick.to === last) { return pick.side[0]; }
@@ -217,7 +218,7 @@
     });
     picture(rows(data.summary, a, b, byGame));
     fill('against', rows(data.against, a, b, byGame).map(function (r) {
-      return [r.label, r.a.k + ' in ' + r.a.n, mean(r.a), r.b.k + ' in ' + r.b.n, mean(r.b)];
+      return [r.label, whole(r.a.k) + ' in ' + whole(r.a.n), mean(r.a), whole(r.b.k) + ' in ' + whole(r.b.n), mean(r.b)];
     }));
     // The first row is what the sentence is about, also where neither side has a case.
     var ra = sum(a, data.summary[0].slice(1), ALL, byGame);
@@ -231,9 +232,9 @@
     say('verdict', verdict(ra, rb));
     say('told', String(told));
     say('differing', String(differing));
-    document.getElementById('shared').hidden = view.a.side !== view.b.side
+    BOOK.at('shared').hidden = view.a.side !== view.b.side
       || Math.max(view.a.from, view.b.from) > Math.min(view.a.to, view.b.to);
-    var missing = document.getElementById('missing');
+    var missing = BOOK.at('missing');
     missing.hidden = view.missing.length === 0;
     missing.textContent = view.missing.length === 0 ? ''
       : 'Not to be compared in this book: ' + view.missing.join('; ') + '. Shown instead is what the page opens with.';
@@ -315,7 +316,7 @@
     if (pick.side[1] !== side[1]) { pick.from = 1; pick.to = last; }
     pick.side = side;
   }
-  var box = document.getElementById('pick');
+  var box = BOOK.at('pick');
   var first = make('div', '', { 'class': 'tools' });
   box.appendChild(first);
   var kindList = select('Compare', first, function (value) {
@@ -366,4 +367,6 @@
     view = read();
     refresh();
   });
+  // A tablet that is turned gets the other form.
+  window.addEventListener('resize', function () { show(view); });
 })();

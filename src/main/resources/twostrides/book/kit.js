@@ -18,10 +18,12 @@ var KIT = (function () {
     function two(n) { return (n < 10 ? '0' : '') + n; }
     return two(Math.floor(whole / 3600)) + ':' + two(Math.floor(whole / 60) % 60) + ':' + two(whole % 60);
   }
+  var here = {}; // where the browser keeps nothing for files, at least until the page is closed
   function remembered(key) {
-    try { return localStorage.getItem('two-strides-' + key) || ''; } catch (e) { return ''; }
+    try { return localStorage.getItem('two-strides-' + key) || ''; } catch (e) { return here[key] || ''; }
   }
   function remember(key, value) {
+    here[key] = value;
     try { localStorage.setItem('two-strides-' + key, value); } catch (e) { /* the page works without */ }
   }
   function save(name, type, text) {

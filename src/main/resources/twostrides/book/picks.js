@@ -5,8 +5,8 @@ var PICKS = (function () {
   'use strict';
   // Columns by what their heading leads to in numbers.html, in the order in which a coach asks, and
   // what a row may say without a column.
-  var LISTS = ['team', 'opponent', 'game', 'period', 'strength', 'way-out', 'cleared', 'kind', 'cause', 'what-came-of-it', 'ruling', 'face-off-won-by'];
-  var UNSHOWN = new Map([['opponent', 'Opponent'], ['strength', 'Strength'], ['way-out', 'Way out']]);
+  var LISTS = ['team', 'opponent', 'game', 'period', 'strength', 'way-out', 'pressure', 'cleared', 'kind', 'cause', 'what-came-of-it', 'ruling', 'face-off-won-by'];
+  var UNSHOWN = new Map([['opponent', 'Opponent'], ['strength', 'Strength'], ['way-out', 'Way out'], ['pressure', 'Pressure']]);
   var NAMES = ['player', 'unit'];
   var MANY = 20; // rows from which a table without lists and names is searched by its first column; assumed
   var UNKNOWN = 'not known';
@@ -24,7 +24,7 @@ var PICKS = (function () {
   }
   function term(th) {
     var a = th.querySelector('a[href*="#"]');
-    return a ? a.getAttribute('href').split('#')[1] : '';
+    return a ? a.getAttribute('href').split(/html[#:]/)[1] : '';
   }
 
   // What rows can be picked by: { key, label, of }, of a row its value; names are searched.
@@ -111,7 +111,7 @@ var PICKS = (function () {
   function of(table, rows, number, page, changed) {
     var controls = columns(table, rows).map(function (c) {
       var key = 'f' + number + '-' + c.key;
-      var control = c.names ? search(c, rows, page, key) : list(c, rows, page);
+      var control = c.names ? search(c, rows, page, page.prefix + key) : list(c, rows, page);
       control.key = key;
       control.input.addEventListener(control.event, function () {
         page.keep(key, control.input.value);
@@ -126,7 +126,13 @@ var PICKS = (function () {
       fits: function (row) { return chosen().every(function (c) { return c.fits(row); }); },
       show: function () {
         controls.forEach(function (c) {
-          c.input.value = page.state().get(c.key) || '';
+          var wanted = page.state().get(c.key) || '';
+          c.input.value = wanted;
+          // Where all icings are of one kind, any icing is that kind.
+          if (c.input.selectedIndex === -1 && / any$/.test(wanted)) {
+            c.input.value = Array.from(c.input.options).map(function (o) { return o.value; })
+              .filter(function (v) { return v.split(', ')[0] === wanted.split(', ')[0]; })[0] || '';
+          }
           // A list that does not have what the address asks for shows all.
           if (c.input.selectedIndex === -1) { c.input.value = ''; }
         });

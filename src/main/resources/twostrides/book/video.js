@@ -257,7 +257,7 @@ var VIDEO = (function () {
     row.appendChild(list);
     row.appendChild(close);
     [row, video, note, asked].forEach(function (e) { panel.appendChild(e); });
-    document.querySelector('.sheet').appendChild(panel);
+    document.body.appendChild(panel);
     player = new Player({ video: video, note: note, asked: asked, chosen: typeof SERVED === 'undefined' ? pick.input : null });
   }
   return {

@@ -67,16 +67,16 @@ final class CompareFigures {
 
   private static final Asked RELEASED_SHORT =
       Asked.yes(
-          "released short, of carries and passes",
+          "sent before the red line, of carries and passes",
           false,
           r -> Set.of("carry", "pass").contains(r.get("way_out")) && r.has("at_center"),
           r -> r.is("at_center", "released short"));
 
   private static final Asked ICED =
-      Asked.yes("iced, of releases short of center", true, r -> true, BookData.Row::icing);
+      Asked.yes("iced, of pucks sent before the red line", true, r -> true, BookData.Row::icing);
 
   private static final Asked KEPT_IN =
-      Asked.yes("kept in, of attempts", false, r -> true, r -> r.is("way_out", "kept in"));
+      Asked.yes("failed clears, of attempts", false, r -> true, r -> r.is("way_out", "kept in"));
 
   private static final Asked AGAINST =
       new Asked(

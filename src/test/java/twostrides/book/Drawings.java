@@ -216,13 +216,19 @@ final class Drawings {
         + (y > WIDTH / 6 ? ", left" : y < -WIDTH / 6 ? ", right" : ", middle");
   }
 
-  /** Where icings start. */
-  static Want zones(BookData d, List<BookData.Row> releases) {
+  /** What each zone says of its icings. */
+  private static List<Want> eachZone(List<BookData.Row> releases) {
     Map<String, List<BookData.Row>> zones = new LinkedHashMap<>();
     told(releases).forEach(r -> zones.computeIfAbsent(zone(r), z -> new ArrayList<>()).add(r));
     List<Want> parts = new ArrayList<>();
     zones.forEach(
         (zone, rows) -> parts.add(Want.text(zone + ": ").then(said(BookData.iced(rows)))));
+    return parts;
+  }
+
+  /** Where icings start. */
+  static Want zones(BookData d, List<BookData.Row> releases) {
+    List<Want> parts = eachZone(releases);
     List<BookData.Row> iced = BookData.rows(told(releases), BookData.Row::icing);
     for (String kind : List.of(FLAGGED, LOOK, ListFigures.ICED)) {
       int n = BookData.rows(iced, r -> kind(d, r).equals(kind)).size();
@@ -252,10 +258,11 @@ final class Drawings {
     return flags.stream().map(kind).findFirst().orElse(ListFigures.ICED);
   }
 
-  /** What the icings among the zones say, in the order drawn: flags lie on top. */
+  /** What the zones say, and the icings among them in the order drawn: flags lie on top. */
   static List<Want> icings(BookData d, List<BookData.Row> releases) {
     List<String> order = List.of(ListFigures.ICED, LOOK, FLAGGED);
-    return BookData.rows(told(releases), BookData.Row::icing).stream()
+    List<Want> all = new ArrayList<>(eachZone(releases));
+    BookData.rows(told(releases), BookData.Row::icing).stream()
         .sorted(Comparator.comparing(r -> order.indexOf(kind(d, r))))
         .map(
             r ->
@@ -263,6 +270,7 @@ final class Drawings {
                     .then(Want.text(", " + (r.has("player") ? r.get("player") : Want.NONE)))
                     .then(Want.text(": iced, "))
                     .then(ListFigures.gap(r, " before the red line")))
-        .toList();
+        .forEach(all::add);
+    return all;
   }
 }

@@ -387,7 +387,8 @@ class FiguresTest {
       shown.addAll(List.of(said, card.select("h3").text()));
       wants.add(ListFigures.flagSentence(row));
       wants.add(ListFigures.flagHeading(book.data, row));
-      drawings(row, card, List.of("chart thumbnail", "chart wide", "chart narrow"), wants, shown);
+      drawings(
+          book, row, card, List.of("chart thumbnail", "chart wide", "chart narrow"), wants, shown);
       figures += fit(wants, shown);
     }
     return figures;
@@ -395,11 +396,16 @@ class FiguresTest {
 
   /** All forms of a card's drawing; what is written in the large ones is in their words. */
   private static void drawings(
-      BookData.Row row, Element card, List<String> forms, List<Want> wants, List<String> shown) {
+      BookRun book,
+      BookData.Row row,
+      Element card,
+      List<String> forms,
+      List<Want> wants,
+      List<String> shown) {
     List<Element> drawings = card.select("svg");
     assertEquals(forms, drawings.stream().map(Element::className).toList());
     for (Element drawing : drawings) {
-      wants.add(ListFigures.flagDrawing(row));
+      wants.add(ListFigures.flagDrawing(book.data, row));
       shown.add(words(drawing));
       PictureFigures.written(card.id(), drawing, words(drawing), List.of());
     }
@@ -418,7 +424,7 @@ class FiguresTest {
       wants.add(ListFigures.flagHeading(book.data, row));
       List<String> shown = new ArrayList<>(item.select("dd").eachText());
       shown.add(item.select("h3").text());
-      drawings(row, item, List.of("chart wide", "chart narrow"), wants, shown);
+      drawings(book, row, item, List.of("chart wide", "chart narrow"), wants, shown);
       figures += fit(wants, shown);
       String card = item.select("h3 a").attr("href").replace("flags.html#", "");
       Element there = book.pages.get("flags.html").getElementById(card);

@@ -111,9 +111,9 @@ final class KillFigures {
             "95 % interval",
             "Time bought, median (95 %)",
             "Time bought a kill",
-            "Kept in",
-            "Attempts against, " + d.shortly() + " after kept in",
-            "Goals, " + d.shortly() + " after kept in");
+            "Failed clears",
+            "Attempts against, " + d.shortly() + " after a failed clear",
+            "Goals, " + d.shortly() + " after a failed clear");
     List<BookData.Row> all = shorthanded(d.exits);
     for (String team : sorted(all, "team")) {
       t.row(
@@ -306,7 +306,7 @@ final class KillFigures {
             "Seconds",
             "Attempts",
             "Cleared",
-            "Kept in",
+            "Failed clears",
             "Time bought",
             "Attempts against",
             "Goals against");

@@ -1,8 +1,14 @@
 package twostrides.book;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
 
 /** What the pictures of the penalty kill say, made anew from the tables. */
 final class KillPictures {
@@ -74,13 +80,15 @@ final class KillPictures {
     List<BookData.Row> exits = new ArrayList<>();
     kills.forEach(k -> exits.addAll(exits(d, k)));
     int goals = BookData.sum(kills, "goals_against");
-    // Face-offs all over the ice are in no table of the book: any number will do.
-    return Want.like(
+    int faceOffs = kills.stream().mapToInt(k -> faceOffs(d, k)).sum();
+    return Want.text(
         Drawings.whole(kills.size())
             + (kills.size() == 1 ? " kill. " : " kills. ")
             + "clear, and the time it bought: "
             + Drawings.whole(BookData.rows(exits, r -> !KillFigures.keptIn(r)).size())
-            + "; face-off: #; shot attempt: "
+            + "; face-off: "
+            + Drawings.whole(faceOffs)
+            + "; shot attempt: "
             + Drawings.whole(BookData.sum(kills, "attempts_against") - goals)
             + "; icing exemption used: "
             + Drawings.whole(BookData.rows(exits, r -> exempt(d, r)).size())
@@ -88,8 +96,37 @@ final class KillPictures {
             + Drawings.whole(BookData.rows(exits, KillFigures::keptIn).size())
             + "; goal against: "
             + Drawings.whole(goals)
-            + ".",
-        Want.num(0, 0, 1e12));
+            + ".");
+  }
+
+  /** Those all over the ice are in no table of the book: they are counted in the sheet itself. */
+  private static int faceOffs(BookData d, BookData.Row kill) {
+    Path sheet = Path.of("sample-data", kill.get("sheet"));
+    CSVFormat form = CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
+    try (CSVParser rows = CSVParser.parse(sheet, StandardCharsets.UTF_8, form)) {
+      double from = played(d, kill.count("period"), kill.number("elapsed_s"));
+      double to = played(d, kill.count("end_period"), kill.number("end_elapsed_s"));
+      return (int)
+          rows.stream()
+              .filter(r -> r.get("action").equals("faceoff"))
+              .mapToDouble(
+                  r -> {
+                    String[] left = r.get("clock").split(":", -1);
+                    double seconds = 60 * Double.parseDouble(left[0]) + Double.parseDouble(left[1]);
+                    return played(d, Integer.parseInt(r.get("period")), d.period() - seconds);
+                  })
+              .filter(at -> at >= from && at < to)
+              .count();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Seconds from the beginning of the game; a period of overtime is taken as long as the others.
+   */
+  private static double played(BookData d, int period, double elapsed) {
+    return (period - 1) * d.period() + elapsed;
   }
 
   /** Day and opponent above the strips of a game. */

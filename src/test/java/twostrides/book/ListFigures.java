@@ -28,6 +28,9 @@ final class ListFigures {
 
   private static final double CHANCE_STEP = 0.0001;
 
+  /** Simulations of a drawing at most. */
+  private static final int DRAWN = 400;
+
   private ListFigures() {}
 
   static String outcome(BookData.Row release) {
@@ -138,7 +141,7 @@ final class ListFigures {
                 "Had it last",
                 "Strength",
                 "Let go from",
-                "Short of center",
+                "Before the red line",
                 "Cause",
                 "Why",
                 "By the book",
@@ -191,7 +194,7 @@ final class ListFigures {
             "Kind",
             "Strength",
             "Let go from",
-            "Short of center",
+            "Before the red line",
             "What came of it",
             "Video",
             "Sheet");
@@ -213,7 +216,14 @@ final class ListFigures {
   static Wanted notFlagged(BookData d) {
     Wanted t =
         new Wanted(
-            "Game", "Clock", "Team", "Let go by", "Short of center", "Why not", "Video", "Sheet");
+            "Game",
+            "Clock",
+            "Team",
+            "Let go by",
+            "Before the red line",
+            "Why not",
+            "Video",
+            "Sheet");
     for (BookData.Row r : BookData.rows(d.flags, f -> !f.is("flagged", "true") && !look(f))) {
       t.row(
           Want.name(r.get("game")),
@@ -265,7 +275,7 @@ final class ListFigures {
             "Clock",
             "Team",
             "Let go by",
-            "Short of center",
+            "Before the red line",
             "Gain center",
             "Evidence",
             "Video",
@@ -454,7 +464,7 @@ final class ListFigures {
                     : look(r)
                         ? "No verdict without skaters' places and speeds"
                         : "Not flagged, " + r.get("reason"))
-                + ": let go # m (# ft) short of the red line, # s away at "
+                + ": let go # m (# ft) before the red line, # s away at "
                 + (weighed || r.is("evidence", "places only")
                     ? "this level of play: "
                     : "the pace of these sheets: "),
@@ -481,14 +491,15 @@ final class ListFigures {
   }
 
   /** The words of a flag's drawing. */
-  static Want flagDrawing(BookData.Row r) {
+  static Want flagDrawing(BookData d, BookData.Row r) {
     double m = r.number("short_of_center_m");
     return Want.like(
-        "# m (# ft) before the red line, # s away. Band: 8 in 10 simulations go here; the sheet does"
-            + " not say which way. # % pass their goal line.",
+        "# m (# ft) before the red line, # s away. Band: 8 in 10 of # simulations go here; the sheet"
+            + " does not say which way. # % of them pass their goal line.",
         metres(m),
         feet(m),
         Want.num(r.number("seconds_to_center"), 1, STEP),
+        Want.num(Math.min(DRAWN, Integer.parseInt(d.run.get("simulations"))), 0),
         Want.num(100 * r.number("p_length"), 0, 100 * CHANCE_STEP));
   }
 

@@ -138,19 +138,19 @@ class MomentWordsTest {
   @Test
   void whatToTalkAboutSaysHowShortItWasAndWhatCameOfIt() {
     assertEquals(
-        "Play from outside the zone, under no pressure: let go 3.8 m (12 ft) short of center, iced"
+        "Play from outside the zone, under no pressure: let go 3.8 m (12 ft) before the red line, iced"
             + " (written), 2 attempts against within 12 s, 1 goal.",
         talk(Moment.Kind.ICED, Optional.of(RestartCause.ICING_WRITTEN), shots(2, 1)));
     assertEquals(
-        "Play from outside the zone, under no pressure: let go 3.8 m (12 ft) short of center, iced"
+        "Play from outside the zone, under no pressure: let go 3.8 m (12 ft) before the red line, iced"
             + " (inferred).",
         talk(Moment.Kind.ICED, Optional.of(RestartCause.ICING_INFERRED), shots(0, 0)));
     assertEquals(
-        "Play from outside the zone, under no pressure: let go 3.8 m (12 ft) short of center,"
+        "Play from outside the zone, under no pressure: let go 3.8 m (12 ft) before the red line,"
             + " defensive-zone face-off, cause other, 1 attempt against within 12 s.",
         talk(Moment.Kind.RESTARTED, Optional.of(RestartCause.OTHER), shots(1, 0)));
     assertEquals(
-        "Play from outside the zone, under no pressure: let go 3.8 m (12 ft) short of center, the"
+        "Play from outside the zone, under no pressure: let go 3.8 m (12 ft) before the red line, the"
             + " opponent had it next.",
         talk(Moment.Kind.GIVEN_AWAY, Optional.empty(), Optional.empty()));
   }
@@ -158,7 +158,7 @@ class MomentWordsTest {
   @Test
   void aStrengthThatIsNotInTheSheetIsSaid() {
     assertEquals(
-        "Chip, strength unknown: let go 3.8 m (12 ft) short of center, iced (written).",
+        "Chip, strength unknown: let go 3.8 m (12 ft) before the red line, iced (written).",
         new MomentWords(20)
             .sentence(
                 moment(
@@ -178,7 +178,7 @@ class MomentWordsTest {
       assertEquals(
           "Chip"
               + (shift < 40 ? "" : ", after 40 s on the ice")
-              + ": let go 3.8 m (12 ft) short of center, iced (written).",
+              + ": let go 3.8 m (12 ft) before the red line, iced (written).",
           new MomentWords(20)
               .sentence(
                   moment(

@@ -183,8 +183,8 @@ final class PictureFigures {
     return FiguresTest.fit(wanted, shown);
   }
 
-  /** A player's habit, also on his sheet. */
-  static int trend(BookRun book, BookData.Player p, Element svg) {
+  /** A player's habit. */
+  private static int trend(BookRun book, BookData.Player p, Element svg) {
     return words(p.name(), svg, Drawings.trend(book.figures, p), List.of("0 25 50 75 100"));
   }
 

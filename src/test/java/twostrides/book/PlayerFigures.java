@@ -114,31 +114,19 @@ final class PlayerFigures {
   }
 
   Wanted habit(BookData.Player p) {
-    Wanted t = new Wanted("Stretch", "Released short", "Share", "95 % interval");
-    List<BookData.Row> own = BookData.rows(data.exits, BookData.of(p));
-    List<String> games = games(p);
-    int parts = Math.min(3, games.size());
-    for (int i = 0; i < parts; i++) {
-      int from = games.size() * i / parts;
-      int to = games.size() * (i + 1) / parts;
-      List<String> in = games.subList(from, to);
-      t.row(
-          stretch(
-              "games " + (from + 1) + " to " + to,
-              BookData.rows(own, r -> in.contains(r.get("game")))));
-    }
-    return t.row(stretch("all games", own));
+    Wanted t = new Wanted("Stretch", "Sent before the red line", "Share", "95 % interval");
+    stretches(p).forEach((name, s) -> t.row(stretch(name, s)));
+    return t.row(stretch("all games", releasedShort(BookData.rows(data.exits, BookData.of(p)))));
   }
 
-  private static List<Want> stretch(String name, List<BookData.Row> rows) {
-    Formulas.Share s = releasedShort(rows);
+  private static List<Want> stretch(String name, Formulas.Share s) {
     return List.of(Want.name(name), Want.counts(s), s.words(), s.interval());
   }
 
   /** The caption over the habit. */
   Want trend(BookData.Player p) {
     return Formulas.trend(
-        "Of the pucks carried or passed out of the zone, how many were released short of center."
+        "Of the pucks carried or passed out of the zone, how many were sent before the red line."
             + " Over the team's games in order the share is ",
         byGame(p));
   }

@@ -79,7 +79,7 @@ final class SentenceFigures {
       case "slices.html" ->
           all.add(
               Want.text(
-                  "Exit attempts and releases short of center. Against the rest: points of a hundred, with a 95 % interval."));
+                  "Exit attempts and pucks sent before the red line. Against the rest: points of a hundred, with a 95 % interval."));
       case "numbers.html" -> meanings(all);
       default -> {
         // No sentence of another page holds a number.
@@ -274,7 +274,7 @@ final class SentenceFigures {
     int flagged = flagged(d);
     int look = ListFigures.toLookAt(d).size();
     int weighed = BookData.rows(d.flags, ListFigures::fellShort).size();
-    String icings = count(flagged + look + weighed, "icing") + " let go short of center ";
+    String icings = count(flagged + look + weighed, "icing") + " let go before the red line ";
     return (flagged == 0
             ? "None of " + icings + "is flagged."
             : flagged
@@ -449,7 +449,8 @@ final class SentenceFigures {
                         + (b.data.ours().isPresent() ? "" : " (" + p.team() + ")")
                         + ": ")
             .toList();
-    String before = "Whose releases short of center are iced most often? Most likely those of ";
+    String before =
+        "Whose pucks sent before the red line are iced most often? Most likely those of ";
     AdjustedFigures rates = b.data.icedRates();
     int best = likeliest(rates, enough, i -> says(b, before + names.get(i)));
     return best < 0
@@ -468,15 +469,15 @@ final class SentenceFigures {
                 p.team()
                     + ". "
                     + count(b.exits(page).size(), "exit attempt")
-                    + "; releases short of center that were iced: ",
+                    + "; pucks sent before the red line that were iced: ",
                 BookData.iced(b.releases(page)),
                 ""));
     all.add(b.figures.trend(p));
     all.add(b.figures.change(p));
     all.add(
         Want.text(
-            count(b.releases(page).size(), "release")
-                + " short of center, also from spells that began in the neutral zone. The clock is the time left in the period."));
+            count(b.releases(page).size(), "puck")
+                + " sent before the red line, also from spells that began in the neutral zone. The clock is the time left in the period."));
   }
 
   private static void costs(BookRun b, List<Want> all) {
@@ -545,7 +546,7 @@ final class SentenceFigures {
             "Who took it out, or lost it inside. The adjusted rate leans on all players of these sheets, the more the fewer attempts the player has."));
     all.add(
         Want.text(
-            "Releases short of center within 10 s (assumed) of the last row that shows the team shorthanded: the exemption no longer held."));
+            "Pucks sent before the red line within 10 s (assumed) of the last row that shows the team shorthanded: the exemption no longer held."));
     all.add(
         Want.text(
             BookData.rows(d.kills, BookData.team(d.ours())).size()
@@ -576,7 +577,7 @@ final class SentenceFigures {
                 + BookData.sum(lost, "attempts_against_20s")
                 + " after "
                 + count(lost.size(), "puck")
-                + " lost short of center, and "
+                + " lost before the red line, and "
                 + count(gained.k(), "restart")
                 + " after "
                 + count(gained.n(), "exit")
@@ -605,8 +606,8 @@ final class SentenceFigures {
     }
     all.add(
         Want.text(
-            count(d.flags.size() - flagged(d) - look, "release")
-                + " short of center that a defensive-zone face-off followed and that are neither flagged nor to be looked at."));
+            count(d.flags.size() - flagged(d) - look, "puck")
+                + " sent before the red line that a defensive-zone face-off followed and that are neither flagged nor to be looked at."));
   }
 
   private static void rulings(BookRun b, List<Want> all) {
@@ -642,6 +643,6 @@ final class SentenceFigures {
     all.add(
         Want.text(
             BookData.rows(d.rulings, o -> o.is("differs", "true")).size()
-                + " releases short of center. The clock is the time left in the period at the release. What the sheet cannot say stays open."));
+                + " pucks sent before the red line. The clock is the time left in the period at the release. What the sheet cannot say stays open."));
   }
 }

@@ -138,10 +138,10 @@ class SentencesTest {
                 + " 1 in a face-off after a penalty and 1 in another defensive-zone face-off.",
             "Fewer than three games with exit attempts: too few to say what changed.",
             "Of 2 icings with a known release, 1 was let go within 5.0 m (16 ft) of the red line."
-                + " Most often followed by an icing: carried, released short, at even strength, 5 of"
+                + " Most often followed by an icing: carried, sent before the red line, at even strength, 5 of"
                 + " 20 (adjusted rate 26 %, 95 % interval 10 to 46 %); the chance that this is the"
                 + " highest rate of 2 ways out is 96 %.",
-            "Whose releases short of center are iced most often? Most likely those of No. 8 Brandt: 3"
+            "Whose pucks sent before the red line are iced most often? Most likely those of No. 8 Brandt: 3"
                 + " of 12 (adjusted rate 28 %, 95 % interval 8 to 54 %); the chance that this is the"
                 + " highest rate of 2 players is 95 %.",
             "In the 20 s after 2 icings the opponents had 3 shot attempts and 1 goal; after 1 other"
@@ -165,7 +165,7 @@ class SentencesTest {
     String said = sentences(t).get(3);
     assertTrue(
         said.startsWith(
-            "Whose releases short of center are iced most often? Most likely those of No. 10 Ilse: 12"
+            "Whose pucks sent before the red line are iced most often? Most likely those of No. 10 Ilse: 12"
                 + " of 45 (adjusted rate "),
         said);
     assertTrue(said.matches(".*highest rate of 6 players is [5-9]\\d %\\."), said);
@@ -201,7 +201,8 @@ class SentencesTest {
           Columns.RESTART_CAUSE, i < 6 ? "other" : "none");
     }
     String said = sentences(t).get(2);
-    assertTrue(said.contains("Most often followed by an icing: carried, released short"), said);
+    assertTrue(
+        said.contains("Most often followed by an icing: carried, sent before the red line"), said);
   }
 
   @Test

@@ -74,7 +74,7 @@ final class SheetAdvice {
     if (iced.own().k() >= 2 && iced.more(0.02)) {
       return data.icedRates()
           .sentence(
-              "Look at how it is let go: of the releases short of center, ",
+              "Look at how it is let go: of the pucks sent before the red line, ",
               BookData.iced(own(data.releases)),
               "")
           .then(iced.rest("iced"));
@@ -88,7 +88,7 @@ final class SheetAdvice {
                     r -> r.is("at_center", "released short")));
     String pucks = "of the pucks carried or passed out, ";
     if (out.more(0.0025)) {
-      return out.said("Take it to center more often: " + pucks, "released short of center");
+      return out.said("Take it to center more often: " + pucks, "sent before the red line");
     }
     Two kept =
         two(
@@ -100,7 +100,7 @@ final class SheetAdvice {
     if (kept.more(0.0025)) {
       return kept.said(
           "Get it out while there is room: of the attempts under no or light pressure, ",
-          "kept in");
+          "were failed clears");
     }
     if (flagged > 0) {
       return Want.text(
@@ -122,14 +122,14 @@ final class SheetAdvice {
     if (lateIced > 0) {
       return Want.text(
           "Know when the penalty is over: of "
-              + SentenceFigures.count(late.size(), "release")
-              + " short of center within 10 s after it, "
+              + SentenceFigures.count(late.size(), "puck")
+              + " sent before the red line within 10 s after it, "
               + lateIced
               + (lateIced == 1 ? " was" : " were")
               + " iced.");
     }
     if (out.less(0.0025)) {
-      return out.said("Keep taking it to center: " + pucks, "released short of center");
+      return out.said("Keep taking it to center: " + pucks, "sent before the red line");
     }
     return out.own().few() || out.rest().few()
         ? Want.text(
@@ -137,7 +137,7 @@ final class SheetAdvice {
                 + out.own().k()
                 + " of "
                 + out.own().n()
-                + " pucks carried or passed out released short of center it is too few to say more.")
-        : out.said("Nothing stands out: " + pucks, "released short of center");
+                + " pucks carried or passed out sent before the red line it is too few to say more.")
+        : out.said("Nothing stands out: " + pucks, "sent before the red line");
   }
 }

@@ -20,9 +20,6 @@ final class SheetFigures {
       lines.put(way, r -> TeamFigures.way(r).equals(way));
     }
     lines.put("all ways", r -> true);
-    for (String strength : List.of("shorthanded", "power play")) {
-      lines.put("all ways, " + strength, r -> TeamFigures.strength(r).equals(strength));
-    }
     lines.forEach(
         (name, in) ->
             groups.put(
@@ -36,7 +33,7 @@ final class SheetFigures {
   }
 
   Wanted ways(BookData.Player p) {
-    Wanted t = new Wanted("Way out", "Attempts", "Icings", "Share", "Adjusted rate (95 %)", "Team");
+    Wanted t = new Wanted("Way out", "Attempts", "Icings", "Adjusted rate (95 %)", "Team");
     lines.forEach(
         (name, in) -> {
           List<BookData.Row> own = BookData.rows(data.exits, BookData.of(p).and(in));
@@ -49,7 +46,6 @@ final class SheetFigures {
                 Want.name(name),
                 Want.count(own.size()),
                 Want.counts(share),
-                share.words(),
                 groups.get(name).both(share),
                 Want.text(team.words().words() + ", n " + team.n()));
           }
@@ -74,6 +70,6 @@ final class SheetFigures {
                 + ".")
         .then(
             data.icedRates()
-                .sentence(" Releases short of center iced: ", BookData.iced(releases), "."));
+                .sentence(" Pucks sent before the red line iced: ", BookData.iced(releases), "."));
   }
 }

@@ -46,15 +46,16 @@ final class SheetMoments {
         Comparator.comparingInt((BookData.Row r) -> -(shorthanded(r) + heavy(r) + tired(r)))
             .thenComparingInt(r -> -shorthanded(r))
             .thenComparingInt(r -> -heavy(r)));
-    return rows.stream().limit(3).map(r -> item(r, gained(r))).toList();
+    return rows.stream().limit(1).map(r -> item(r, gained(r))).toList();
   }
 
-  /** How many there are, where there are fewer than three. */
-  static String heading(List<Item> items, String what) {
-    return List.of("None ", "One ", "Two ", "Three ").get(items.size())
+  /** How many there are, and where it is not as many as could be, that there are no more. */
+  static String heading(List<Item> items, String what, int most) {
+    return List.of("None ", "One ", "Two ").get(items.size())
         + what
-        + List.of(" in these sheets", ", no more in these sheets", ", no more in these sheets", "")
-            .get(items.size());
+        + (items.size() == most
+            ? ""
+            : List.of(" in these sheets", ", no more in these sheets").get(items.size()));
   }
 
   private static int shorthanded(BookData.Row r) {
@@ -94,7 +95,7 @@ final class SheetMoments {
                     kind(r) < 3
                         ? 0
                         : r.has("attempts_against_20s") ? -r.count("attempts_against_20s") : 1));
-    return rows.stream().limit(3).map(r -> item(r, letGo(r))).toList();
+    return rows.stream().limit(2).map(r -> item(r, letGo(r))).toList();
   }
 
   private static final int NOTHING = 4;
@@ -158,7 +159,7 @@ final class SheetMoments {
     Want said =
         begin(r, exit)
             .then(Want.text(": let go "))
-            .then(ListFigures.gap(r, " short of center" + note + ", " + came + against + "."));
+            .then(ListFigures.gap(r, " before the red line" + note + ", " + came + against + "."));
     if (flag(r) < 0) {
       return said;
     }

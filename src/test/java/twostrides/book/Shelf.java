@@ -49,7 +49,7 @@ final class Shelf {
             "0.0",
             new BookNote("hybrid", "", java.util.List.of(), java.util.List.of()),
             "5 rows read = 5 rows used + 0 rows set aside.",
-            new BookOptions(Videos.named("{game}.mp4"), true)),
+            new BookOptions(Videos.named("{game}.mp4"), true, true)),
         (n, all) -> {});
   }
 

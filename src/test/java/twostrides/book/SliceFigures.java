@@ -91,14 +91,14 @@ final class SliceFigures {
             "Slice",
             "Attempts",
             "Carry over center",
-            "Released short",
+            "Sent before the red line",
             "Icings",
             "Share",
             "95 % interval",
             "Against the rest",
             "After a penalty",
             "Other face-offs",
-            "Releases short of center",
+            "Pucks sent before the red line",
             "Iced",
             "Share");
     for (Map.Entry<String, List<BookData.Row>> line : attempts(d, heading).entrySet()) {

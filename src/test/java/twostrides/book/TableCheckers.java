@@ -61,7 +61,7 @@ final class TableCheckers {
               (b, t) -> b.figures.habit(b.player(t.page()))),
           known(
               "players",
-              "Releases short of center",
+              "Pucks sent before the red line",
               (b, t) -> ListFigures.releases(b.data, b.player(t.page()))),
           known(
               "sheets",

@@ -14,14 +14,14 @@ final class TeamFigures {
   static final List<String> WAYS =
       List.of(
           "carry over center",
-          "carried, released short",
+          "carried, sent before the red line",
           "carry, other end",
           "pass",
           "chip",
           "long clearance",
           "missed pass",
           "moved, means unknown",
-          "kept in");
+          "failed clear");
 
   /** The strengths in their order. */
   static final List<String> STRENGTHS = List.of("even", "shorthanded", "power play", "unknown");
@@ -30,12 +30,17 @@ final class TeamFigures {
 
   /** A carry is split by what became of it at center. */
   static String way(BookData.Row r) {
+    if (r.is("way_out", "kept in")) {
+      return "failed clear";
+    }
     if (!r.is("way_out", "carry")) {
       return r.get("way_out");
     }
     return r.is("at_center", "gained")
         ? "carry over center"
-        : r.is("at_center", "released short") ? "carried, released short" : "carry, other end";
+        : r.is("at_center", "released short")
+            ? "carried, sent before the red line"
+            : "carry, other end";
   }
 
   static String strength(BookData.Row r) {
@@ -103,7 +108,7 @@ final class TeamFigures {
             "Player",
             "Attempts",
             "Carry over center",
-            "Carried, released short",
+            "Carried, sent before the red line",
             "Iced",
             "Adjusted rate (95 %)",
             "After a penalty",

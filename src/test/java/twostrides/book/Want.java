@@ -136,9 +136,9 @@ record Want(String words, List<Num> numbers, boolean figure) {
     if (equals(ANY)) {
       return true;
     }
-    String shown = written.replace('#', '\uFFFD').strip();
+    String shown = together(written.replace('#', '\uFFFD'));
     StringBuilder pattern = new StringBuilder();
-    for (String part : words.strip().split("#", -1)) {
+    for (String part : together(words).split("#", -1)) {
       pattern
           .append(pattern.isEmpty() ? "" : "((?:under |over |[+-])?\\d+(?:\\.\\d+)?)")
           .append(quoted(part));
@@ -153,6 +153,11 @@ record Want(String words, List<Num> numbers, boolean figure) {
       }
     }
     return true;
+  }
+
+  /** Thousands are set apart on pages and not in tables. */
+  private static String together(String words) {
+    return words.strip().replaceAll("(?<=\\d),(?=\\d{3}(?!\\d))", "");
   }
 
   /** Never empty, so that only the first part is told from the others by length. */

@@ -116,7 +116,7 @@ class BookPrintTest {
           heading + " and its sentence stand on one sheet");
     }
     for (String sheet : printed("restarts.html")) {
-      assertTrue(sheet.contains("Short of center") || sheet.contains("Arriving first"), sheet);
+      assertTrue(sheet.contains("Before the red line") || sheet.contains("Arriving first"), sheet);
     }
   }
 }

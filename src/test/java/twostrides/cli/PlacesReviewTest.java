@@ -65,8 +65,8 @@ class PlacesReviewTest {
     assertTrue(
         said("after")
             .contains(
-                "Clicked places: 5 rows read = 5 rows used + 0 rows set aside. Skaters at 1 release"
-                    + " short of center."),
+                "Clicked places: 5 rows read = 5 rows used + 0 rows set aside. Skaters at 1 puck"
+                    + " sent before the red line."),
         said("after"));
     assertTrue(after.selectFirst("footer").text().contains("Clicked places: 5 rows read"));
     String run = Files.readString(dir.resolve("after/run.json"));
@@ -106,7 +106,7 @@ class PlacesReviewTest {
         said("aside")
             .contains(
                 "clicks.csv, line 3, column \"clock\": found \"12:10\", expected the clock of a"
-                    + " release short of center in the game's sheet"),
+                    + " puck sent before the red line in the game's sheet"),
         said("aside"));
     assertTrue(
         Files.readString(dir.resolve("aside/set-aside/clicks.csv")).contains("12:10,opponent"));

@@ -164,7 +164,11 @@ class PlayerSheetsPagesTest {
                     if (one.scrollHeight > one.clientHeight + 1) { cut.push('sheet'); }
                     const advice = one.querySelector('.advice');
                     if (advice.scrollHeight > advice.clientHeight + 1) { cut.push('advice'); }
-                    if (box('table').right > box('.two figure').left) { cut.push('table'); }
+                    if (box('table').bottom > box('.last').top) { cut.push('table'); }
+                    const small = Array.from(one.querySelectorAll('*')).filter(e => e.getClientRects().length > 0
+                      && Array.from(e.childNodes).some(n => n.nodeType === 3 && n.data.trim())
+                      && parseFloat(getComputedStyle(e).fontSize) < 11 * 96 / 72 - 0.01);
+                    small.forEach(e => cut.push('small letters: ' + e.textContent));
                     if (box('.fine').bottom > one.getBoundingClientRect().bottom) { cut.push('foot'); }
                     if (box('.notes').bottom > box('.fine').top) { cut.push('foot under the notes'); }
                     if (box('.notes').height < 25 * 96 / 25.4) { cut.push('notes'); }

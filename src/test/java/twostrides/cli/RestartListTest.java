@@ -100,7 +100,7 @@ class RestartListTest {
             .map(e -> e.get("game") + " " + e.get("exit"))
             .collect(Collectors.toSet());
     pick("Opponent", "Tarn Wolves");
-    pick("Way out", "kept in");
+    pick("Way out", "failed clear");
     assertEquals(
         wanted(
             r ->
@@ -155,10 +155,10 @@ class RestartListTest {
   @Test
   void everyTableHasTheListsThatTellItsRowsApart() {
     assertEquals(
-        "Had it last; Team; Opponent; Game; Period; Strength; Way out; Cause; By the book; Face-off won by",
+        "Had it last; Team; Opponent; Game; Period; Strength; Way out; Pressure; Cause; By the book; Face-off won by",
         lists("restarts.html", REGION));
     assertEquals(
-        "Had it last; Opponent; Game; Period; Strength; Way out; Cause; By the book; Face-off won by",
+        "Had it last; Opponent; Game; Period; Strength; Way out; Pressure; Cause; By the book; Face-off won by",
         lists("teams/01-glasswater-herons.html", REGION));
     assertEquals("Game; Period", lists("kill.html", "Every kill, Glasswater Herons"));
     assertEquals(

@@ -86,8 +86,8 @@ class TrackingReviewTest {
     assertEquals(0, r.code(), r.err());
     assertTrue(r.out().contains("Tracking: 206 rows read = 205 used + 1 set aside."), r.out());
     assertTrue(r.out().contains("t.csv, line 207, column \"team\": found \"Gulls\""), r.out());
-    assertTrue(r.out().contains("skaters found at 1 of 1 release short of center."), r.out());
-    assertTrue(r.out().contains("releases short of center: 1 measured."), r.out());
+    assertTrue(r.out().contains("skaters found at 1 of 1 puck sent before the red line."), r.out());
+    assertTrue(r.out().contains("pucks sent before the red line: 1 measured."), r.out());
     assertTrue(Files.readString(book.resolve("set-aside/t.csv")).contains("Gulls"));
     String run = Files.readString(book.resolve("run.json"));
     assertTrue(run.contains("\"t.csv\""), run);
@@ -211,7 +211,7 @@ class TrackingReviewTest {
     String flags = flags(dir.resolve("book"));
     assertTrue(flags.contains(",unknown,1,7.28,"), flags);
     assertTrue(flags.contains("too few near the puck to measure"), flags);
-    assertTrue(r.out().contains("releases short of center: 1 unknown."), r.out());
+    assertTrue(r.out().contains("pucks sent before the red line: 1 unknown."), r.out());
   }
 
   @Test
@@ -245,7 +245,7 @@ class TrackingReviewTest {
                 "Tracking: 616 rows read = 410 used + 1 set aside + 205 of games without a play"
                     + " sheet."),
         r.out());
-    assertTrue(r.out().contains("found at 2 of 2 releases"), r.out());
+    assertTrue(r.out().contains("found at 2 of 2 pucks"), r.out());
   }
 
   @Test
@@ -259,7 +259,7 @@ class TrackingReviewTest {
     assertTrue(nobody.err().contains("names no game, beside 2 games"), nobody.err());
     Run one = Run.of("review", a, b, "--tracking", write("G1 cam.csv", unnamed), "--out", out);
     assertEquals(0, one.code(), one.err());
-    assertTrue(one.out().contains("found at 1 of 2 releases"), one.out());
+    assertTrue(one.out().contains("found at 1 of 2 pucks"), one.out());
     assertTrue(one.out().contains("Not found: 1 the game was not tracked."), one.out());
     Run mixed =
         Run.of(

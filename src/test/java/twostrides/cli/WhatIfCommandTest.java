@@ -43,7 +43,7 @@ class WhatIfCommandTest {
         "NHL, season ",
         "Release at -5.0, 6.0 m (-16.4, 19.7 ft) on the nhl rink, sent with no receiver, even"
             + " strength.",
-        "4.8 m (15.8 ft) short of the red line, 0.9 s away at 5.2 m/s.",
+        "4.8 m (15.8 ft) before the red line, 0.9 s away at 5.2 m/s.",
         "  Icing: from short of the line, over the goal line, and a defender would touch it first"
             + " (81.1, S).",
         "Let go now, in 2000 simulations (seed 1; simulation error after +/-):",
@@ -99,7 +99,9 @@ class WhatIfCommandTest {
     assertFalse(r.out().contains("Chance of icing"), r.out());
     assertTrue(
         r.lines().stream()
-            .anyMatch(l -> l.startsWith("  release now:") && l.contains("own-zone restart 0.0 %")));
+            .anyMatch(
+                l ->
+                    l.startsWith("  release now:") && l.contains("defensive-zone face-off 0.0 %")));
     says(
         run("--release", "-20,6", "--strength", "shorthanded", "--rulebook", "usah-youth-14u"),
         "  Icing: ");
@@ -178,7 +180,7 @@ class WhatIfCommandTest {
     String first = Files.readString(svg);
     assertTrue(first.contains("viewBox=\"-20 "), first);
     assertTrue(first.contains("<desc"), first);
-    assertTrue(first.contains("7.8 m (25.6 ft) short of the red line"), first);
+    assertTrue(first.contains("7.8 m (25.6 ft) before the red line"), first);
     assertEquals(0, run(Stream.concat(Arrays.stream(asked), Stream.of(svg)).toArray()).code());
     assertEquals(first, Files.readString(svg));
     assertEquals(0, run(Stream.concat(Arrays.stream(asked), Stream.of(png)).toArray()).code());

@@ -71,7 +71,7 @@ class AdviceTest {
       flagged = new Count(flags, 14);
       iced = ICED;
       assertEquals(
-          "Look at how it is let go: of the releases short of center, 12 of 41 (adjusted rate 22 %,"
+          "Look at how it is let go: of the pucks sent before the red line, 12 of 41 (adjusted rate 22 %,"
               + " 95 % interval 10 to 36 %) were iced; in the rest of the team 14 of 280 (5 %, 95 %"
               + " interval 3 to 8 %).",
           AdviceWords.sentence(advice()));
@@ -102,7 +102,7 @@ class AdviceTest {
     releasedShort = SHORT;
     assertEquals(
         "Take it to center more often: of the pucks carried or passed out, 31 of 96 (32 %, 95 %"
-            + " interval 24 to 42 %) were released short of center; in the rest of the team 145 of"
+            + " interval 24 to 42 %) were sent before the red line; in the rest of the team 145 of"
             + " 804 (18 %, 95 % interval 16 to 21 %).",
         AdviceWords.sentence(advice()));
   }
@@ -112,7 +112,7 @@ class AdviceTest {
     releasedShort = pair(24, 96, 145, 804);
     assertEquals(
         "Nothing stands out: of the pucks carried or passed out, 24 of 96 (25 %, 95 % interval 17"
-            + " to 35 %) were released short of center; in the rest of the team 145 of 804 (18 %, 95"
+            + " to 35 %) were sent before the red line; in the rest of the team 145 of 804 (18 %, 95"
             + " % interval 16 to 21 %).",
         AdviceWords.sentence(advice()));
   }
@@ -151,7 +151,7 @@ class AdviceTest {
     iced = pair(9, 9, 1, 280);
     keptIn = pair(60, 60, 0, 9);
     assertEquals(
-        "Nothing stands out; with 9 of 9 pucks carried or passed out released short of center it is"
+        "Nothing stands out; with 9 of 9 pucks carried or passed out sent before the red line it is"
             + " too few to say more.",
         AdviceWords.sentence(advice()));
   }
@@ -179,7 +179,7 @@ class AdviceTest {
     keptIn = KEPT;
     assertEquals(
         "Get it out while there is room: of the attempts under no or light pressure, 20 of 50 (40"
-            + " %, 95 % interval 28 to 54 %) were kept in; in the rest of the team 100 of 700 (14 %,"
+            + " %, 95 % interval 28 to 54 %) were failed clears; in the rest of the team 100 of 700 (14 %,"
             + " 95 % interval 12 to 17 %).",
         AdviceWords.sentence(advice()));
   }
@@ -188,7 +188,7 @@ class AdviceTest {
   void anIcingAfterThePenaltyIsSaid() {
     late = new Count(1, 3);
     assertEquals(
-        "Know when the penalty is over: of 3 releases short of center within 10 s after it, 1 was"
+        "Know when the penalty is over: of 3 pucks sent before the red line within 10 s after it, 1 was"
             + " iced.",
         AdviceWords.sentence(advice()));
     late = new Count(2, 2);

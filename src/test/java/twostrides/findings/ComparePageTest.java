@@ -151,7 +151,7 @@ class ComparePageTest {
             "0.0",
             new BookNote("hybrid", "", List.of(), List.of()),
             "",
-            new BookOptions(Videos.named("{game}.mp4"), false)),
+            new BookOptions(Videos.named("{game}.mp4"), false, false)),
         (n, all) -> {});
   }
 
@@ -296,7 +296,7 @@ class ComparePageTest {
 
   private static String edge(String counts) {
     String[] kn = counts.split(" of ", 2);
-    int n = Integer.parseInt(kn[1]);
+    int n = Integer.parseInt(kn[1].replace(",", ""));
     return n < Count.FEWEST_TO_SAY
         ? "few: "
         : kn[0].equals("0") ? "0 of n: " : kn[0].equals(kn[1]) ? "all of n: " : "some: ";

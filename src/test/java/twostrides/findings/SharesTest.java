@@ -63,7 +63,7 @@ class SharesTest {
         t.columnNames());
     assertEquals(4, t.rowCount());
     assertEquals(List.of("carry over center", "8", "4", "0", "4"), row(t, 0));
-    assertEquals(List.of("carried, released short", "8", "2", "0", "2"), row(t, 1));
+    assertEquals(List.of("carried, sent before the red line", "8", "2", "0", "2"), row(t, 1));
     assertEquals(List.of("chip", "21", "3", "3", "3"), row(t, 2));
     assertEquals(
         List.of("chip", "8", "13", "2", "12"), row(t, 3), "one ending is not in the sheet");

@@ -40,7 +40,7 @@ record SideBySide(Comparison.Kind kind, Stretch a, Stretch b) {
     String words() {
       return from == 1 && to == group.games().size()
           ? group.label()
-          : group.label() + ", " + Format.games(from, to);
+          : group.label() + (from == to ? ", game " + from : ", games " + from + " to " + to);
     }
 
     /** What is counted, game by game. */
@@ -77,9 +77,9 @@ record SideBySide(Comparison.Kind kind, Stretch a, Stretch b) {
   static final List<Row> SUMMARY =
       List.of(
           ICINGS,
-          new Row("released short, of carries and passes", Measure.RELEASED_SHORT),
-          new Row("iced, of releases short of center", Measure.ICED_RELEASES),
-          new Row("kept in, of attempts", Measure.KEPT_IN));
+          new Row("sent before the red line, of carries and passes", Measure.RELEASED_SHORT),
+          new Row("iced, of pucks sent before the red line", Measure.ICED_RELEASES),
+          new Row("failed clears, of attempts", Measure.KEPT_IN));
 
   static final List<Row> WAYS =
       Stream.of(ShownWay.values())

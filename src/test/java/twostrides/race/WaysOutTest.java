@@ -276,7 +276,7 @@ class WaysOutTest {
       PuckSpread whole = PuckSpread.of(scene, luck, 200);
       PuckSpread.Row last = whole.rows().get(whole.rows().size() - 1);
       assertEquals(
-          new PuckSpread.Farthest(last, whole.past()), PuckSpread.farthest(scene, luck, 200));
+          new PuckSpread.Farthest(last, 200, whole.past()), PuckSpread.farthest(scene, luck, 200));
     }
   }
 

@@ -228,6 +228,7 @@ public final class SeasonTables {
             c.number("puck_right_m").orElseThrow(),
             c.number("puck_middle_m").orElseThrow(),
             c.number("puck_left_m").orElseThrow()),
+        400,
         c.number("p_length").orElseThrow());
   }
 

@@ -181,7 +181,7 @@ class PlacesSheetsTest {
     assertEquals(0, both.at("G1", "g.csv", 5).orElseThrow().others().size());
     assertAside(
         read(head + "2,12:00,9 Vik,,own,yes,-4,5\n"),
-        "2 clock: the clock of a release short of center in the game's sheet, with its line and"
+        "2 clock: the clock of a puck sent before the red line in the game's sheet, with its line and"
             + " who lets it go");
   }
 
@@ -195,8 +195,8 @@ class PlacesSheetsTest {
                 + "G1,1,12:00,own,yes,-4,5,,\n"
                 + "G1,2,,own,yes,-4,5,,\n"),
         "2 game: the id of a game whose sheet is read, such as G1",
-        "3 clock: the clock of a release short of center in the game's sheet",
-        "4 clock: the clock of a release short of center in the game's sheet",
+        "3 clock: the clock of a puck sent before the red line in the game's sheet",
+        "4 clock: the clock of a puck sent before the red line in the game's sheet",
         "5 clock: a clock such as 13:07, or seconds");
   }
 
@@ -250,7 +250,7 @@ class PlacesSheetsTest {
     PlacesSheets places = readBeside(tags, HEAD + CARRIER.replace("12:00", "11:00") + CARRIER);
     assertEquals(1, places.at("G1", "g.csv", 3).stream().count());
     assertEquals(
-        List.of("3 clock: the clock of a release short of center in the game's sheet"),
+        List.of("3 clock: the clock of a puck sent before the red line in the game's sheet"),
         messages(places));
   }
 

@@ -107,7 +107,7 @@ final class ChartSvg {
     // JFreeChart puts back a hint that it finds unset, and fails.
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     chart.draw(g, new Rectangle2D.Double(0, 0, width, height), null, info);
-    Sketch marks = new Sketch(width == Form.NARROW);
+    Sketch marks = new Sketch(width);
     for (Object entity : info.getEntityCollection().getEntities()) {
       int item = item((ChartEntity) entity);
       if (item >= 0) {

@@ -20,14 +20,20 @@ record Form(String body, int width, int height) {
   /** Pixels of a narrow form: a telephone of 390 pixels less the page's margins. */
   static final int NARROW = 366;
 
+  /** Pixels of a form for paper. */
+  static final int PAPER = 240;
+
+  /** Pixels of a mark that stands alone. */
+  static final int MARK = 18;
+
   /** Pixels around a picture that stands alone. */
   static final int MARGIN = 20;
 
   /** Draws one form; the drawing gives the pixels of its height. */
-  static Form of(boolean narrow, ToDoubleFunction<Sketch> drawing) {
-    Sketch sketch = new Sketch(narrow);
+  static Form of(int width, ToDoubleFunction<Sketch> drawing) {
+    Sketch sketch = new Sketch(width);
     int height = (int) Math.ceil(drawing.applyAsDouble(sketch));
-    return new Form(sketch.body(), (int) sketch.width(), height);
+    return new Form(sketch.body(), width, height);
   }
 
   /** Whether a mark leads somewhere. */
@@ -50,6 +56,19 @@ record Form(String body, int width, int height) {
         + "</svg>\n";
   }
 
+  /** The element with its title, to stand in a figure of a page to be printed: leads nowhere. */
+  String paper(Caption caption) {
+    return "<div class=\"paper\">"
+        + new Form(still(body), width, height).inline(caption, "paper")
+        + "</div>\n";
+  }
+
+  /** A mark beside words of the page, which say what it is. */
+  String sign() {
+    return ("<svg class=\"chart sign\" aria-hidden=\"true\" viewBox=\"0 0 " + width + " " + height)
+        + ("\">" + still(body) + "</svg>");
+  }
+
   /**
    * The text of a file of its own: with its title, on paper, with its styles, leading nowhere.
    *
@@ -57,14 +76,14 @@ record Form(String body, int width, int height) {
    * @param styles text of the style sheet
    */
   String standAlone(Caption caption, String styles) {
-    Sketch head = new Sketch(width == NARROW);
+    Sketch head = new Sketch(width);
     double next =
         head.lines(Type.TITLE, Lettering.lines(caption.title(), Type.TITLE, width, 2), 0, 0);
     double top = next + MARGIN;
     double wide = width + 2.0 * MARGIN;
     double tall = height + top + 1.5 * MARGIN;
     String box = -MARGIN + " " + Sketch.number(-top - MARGIN / 2.0) + " " + size(wide, tall, " ");
-    Sketch paper = new Sketch(false);
+    Sketch paper = new Sketch(WIDE);
     paper.rect("paper", -MARGIN, -top - MARGIN, wide, tall + MARGIN);
     String sized = box + "\" width=\"" + size(wide, tall, "\" height=\"");
     return element("img", "chart", sized, caption.id())
@@ -72,8 +91,14 @@ record Form(String body, int width, int height) {
         + ("<style>" + styles + "</style>")
         + paper.body()
         + ("<g transform=\"translate(0," + Sketch.number(-next) + ")\">" + head.body() + "</g>\n")
-        + body.replaceAll("<a href=\"[^\"]*\"", "<g").replace("</a>", "</g>")
+        + still(body)
         + "</svg>\n";
+  }
+
+  /** A drawing whose marks lead nowhere and say nothing: for paper and for a file of its own. */
+  private static String still(String drawn) {
+    return drawn.replaceAll(
+        "<a href=\"[^\"]*\"><title>[^<]*</title>|</a>|<rect class=\"hit\"[^>]*/>", "");
   }
 
   private static String size(double width, double height, String between) {

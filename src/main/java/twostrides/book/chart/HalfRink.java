@@ -41,9 +41,12 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
    *
    * @param cell which
    * @param iced icings of the pucks sent from there
-   * @param link to its rows
    */
-  public record Zone(ZoneCell cell, Count iced, Link link) {}
+  public record Zone(ZoneCell cell, Count iced) {
+    private String words() {
+      return cell.words() + ": " + Words.said(iced, iced.wilson());
+    }
+  }
 
   /**
    * One puck.
@@ -60,11 +63,40 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
    * @param id beginning of its ids, unique on its page: a-z, 0-9 and hyphens
    */
   public Picture picture(String id) {
+    return Picture.of(caption(id), this::draw);
+  }
+
+  /**
+   * The map for a page to be printed: the rink upright, and beside it, in the page's own letters,
+   * what came of the pucks. Its marks lead nowhere.
+   *
+   * @param id beginning of its ids, unique on its page: a-z, 0-9 and hyphens
+   */
+  public String paper(String id) {
+    StringBuilder kinds = new StringBuilder();
+    for (MarkKind kind : seen()) {
+      kinds
+          .append("<li>")
+          .append(Form.of(Form.MARK, s -> mark(s, kind)).sign())
+          .append(Lettering.escaped(counted(kind)))
+          .append("</li>");
+    }
+    return Form.of(Form.PAPER, this::upright).paper(caption(id))
+        + ("<figcaption>" + Lettering.escaped(title) + ": the rink from the red line, at the top,")
+        + (" to the own end.<ul>" + kinds + "</ul></figcaption>\n");
+  }
+
+  private static double mark(Sketch s, MarkKind kind) {
+    kind.draw(s, MarkKind.REACH + 1, MarkKind.REACH + 1);
+    return s.width();
+  }
+
+  private Caption caption(String id) {
     List<String> each = new ArrayList<>();
-    zones.forEach(z -> each.add(z.cell.words() + ": " + Words.said(z.iced, z.iced.wilson())));
+    zones.forEach(z -> each.add(z.words()));
     seen().forEach(k -> each.add(counted(k)));
     String description = each.isEmpty() ? note : note + " " + String.join("; ", each) + ".";
-    return Picture.of(new Caption(id, title, description), this::draw);
+    return new Caption(id, title, description);
   }
 
   /** Kinds that occur, what lies on top first. */
@@ -86,14 +118,30 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
     zones.forEach(z -> s.tinted(tint(z.iced, highest), () -> z.cell.draw(s, ice)));
     ice.lines(s);
     List<Rectangle2D> plates = new ArrayList<>();
-    zones.forEach(z -> s.linked(z.link, () -> plates.add(words(s, ice, z))));
-    for (MarkKind kind : MarkKind.values()) {
-      marks.stream().filter(m -> m.kind == kind).forEach(m -> mark(s, ice, m, plates));
-    }
+    zones.forEach(z -> s.linked(Link.words(z.words()), () -> plates.add(words(s, ice, z))));
+    marks(s, ice, plates);
     double red = s.either(ice.bounds().getMaxX(), ice.bounds().getCenterX());
     s.inside(Type.NOTE, "red line", red, 14, 0, ice.bounds().getMaxX());
     double bottom = zones.isEmpty() ? ice.bounds().getMaxY() + 4 : ZoneCell.names(s, ice);
-    return legend(s, ice, bottom);
+    double left = s.either(ice.bounds().getMaxX() + 24, 0);
+    double room = s.width() - left;
+    List<String> intro = Lettering.lines(note, Type.WORDS, room, 5);
+    double y = s.lines(Type.WORDS, intro, left, s.either(20, bottom) + 14) + 10;
+    return Math.max(bottom, legend(s, left, y));
+  }
+
+  private double upright(Sketch s) {
+    Ice ice = Ice.of(rink, PAST_CENTER, 8, 8, s.width() - 16, true);
+    ice.ground(s);
+    ice.lines(s);
+    marks(s, ice, List.of());
+    return ice.bounds().getMaxY() + 8;
+  }
+
+  private void marks(Sketch s, Ice ice, List<Rectangle2D> plates) {
+    for (MarkKind kind : MarkKind.values()) {
+      marks.stream().filter(m -> m.kind == kind).forEach(m -> mark(s, ice, m, plates));
+    }
   }
 
   private static int tint(Count iced, double highest) {
@@ -140,16 +188,14 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
     s.linked(mark.link, () -> mark.kind.draw(s, at.getX(), at.getY()));
   }
 
-  private double legend(Sketch s, Ice ice, double bottom) {
-    double left = s.either(ice.bounds().getMaxX() + 24, 0);
-    double room = s.width() - left;
-    List<String> intro = Lettering.lines(note, Type.WORDS, room, 5);
-    double y = s.lines(Type.WORDS, intro, left, s.either(20, bottom) + 14) + 10;
+  /** Every kind of mark with its count under each other; gives where they end. */
+  private double legend(Sketch s, double left, double top) {
+    double y = top;
     for (MarkKind kind : seen()) {
       kind.draw(s, left + 9, y - 4);
-      List<String> words = Lettering.lines(counted(kind), Type.WORDS, room - 26, 3);
+      List<String> words = Lettering.lines(counted(kind), Type.WORDS, s.width() - left - 26, 3);
       y = s.lines(Type.WORDS, words, left + 26, y) + 8;
     }
-    return Math.max(bottom, y - 8);
+    return y - 8;
   }
 }

@@ -28,8 +28,8 @@ public record Picture(
     Supplier<byte[]> png) {
 
   static Picture of(Caption caption, ToDoubleFunction<Sketch> drawing) {
-    Form wide = Form.of(false, drawing);
-    Form narrow = Form.of(true, drawing);
+    Form wide = Form.of(Form.WIDE, drawing);
+    Form narrow = Form.of(Form.NARROW, drawing);
     return of(caption, wide, narrow, () -> Raster.png(wide, caption));
   }
 
@@ -61,20 +61,6 @@ public record Picture(
         + "</h2>\n"
         + html()
         + "</section>\n";
-  }
-
-  /**
-   * The narrow form with its title, to stand in a figure of a page to be printed: leads nowhere.
-   */
-  public String paper() {
-    return "<div class=\"paper\">"
-        + narrow
-            .replaceAll(
-                "<a href=\"[^\"]*\"><title>[^<]*</title>|</a>|<rect class=\"hit\"[^>]*/>", "")
-            .replaceFirst("role=\"group\"", "role=\"img\"")
-        + "</div>\n<figcaption>"
-        + Lettering.escaped(title)
-        + "</figcaption>\n";
   }
 
   /** The text of {@code chart.css}, which a page with pictures needs once. */

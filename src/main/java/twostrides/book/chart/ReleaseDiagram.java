@@ -88,7 +88,7 @@ public record ReleaseDiagram(
           marks(s, ice);
           return ice.bounds().getMaxY() + 1;
         };
-    return Form.of(true, small).inline(caption(id), "thumbnail");
+    return Form.of(Form.NARROW, small).inline(caption(id), "thumbnail");
   }
 
   private Caption caption(String id) {

@@ -14,25 +14,26 @@ final class Sketch {
   private static final SVGGeneratorContext TENTHS = ChartSvg.context();
 
   private final StringBuilder body = new StringBuilder();
-  private final boolean narrow;
+  private final int width;
 
-  Sketch(boolean narrow) {
-    this.narrow = narrow;
+  /** Draws in a form of so many pixels from edge to edge. */
+  Sketch(int width) {
+    this.width = width;
   }
 
-  /** Whether this is the form for a hand's width. */
+  /** Whether this is a form for a hand's width. */
   boolean narrow() {
-    return narrow;
+    return width < Form.WIDE;
   }
 
   /** One of two lengths: in the wide form, in the narrow one. */
   double either(double wide, double slim) {
-    return narrow ? slim : wide;
+    return narrow() ? slim : wide;
   }
 
   /** Pixels from edge to edge. */
   double width() {
-    return narrow ? Form.NARROW : Form.WIDE;
+    return width;
   }
 
   String body() {

@@ -1,0 +1,207 @@
+package twostrides.book;
+
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import twostrides.findings.Grid;
+import twostrides.findings.LastGame;
+import twostrides.findings.Matched;
+import twostrides.findings.NumberPage;
+import twostrides.findings.Numbers;
+import twostrides.findings.Opponent;
+import twostrides.findings.Profile;
+import twostrides.findings.SeasonReview;
+import twostrides.findings.Shares;
+import twostrides.findings.TeamReview;
+import twostrides.season.Columns;
+import twostrides.season.Rows;
+
+/** The opening page and those about teams: icings, kills, costs, situations, opponents. */
+final class TeamPages {
+
+  /** Clips to show on the opening page: time for a meeting. Assumed. */
+  private static final int CLIPS = 3;
+
+  private final SeasonReview review;
+  private final Numbers numbers;
+  private final PageFiles pages;
+  private final IcingView icings;
+  private final FlagCards cards;
+  private final Matched afterIcing;
+
+  TeamPages(
+      SeasonReview review,
+      Numbers numbers,
+      PageFiles pages,
+      IcingView icings,
+      FlagCards cards,
+      Matched afterIcing) {
+    this.review = review;
+    this.numbers = numbers;
+    this.pages = pages;
+    this.icings = icings;
+    this.cards = cards;
+    this.afterIcing = afterIcing;
+  }
+
+  void index() throws IOException {
+    Optional<TeamReview> first = review.teams().stream().findFirst();
+    Optional<LastGame> last = review.ourTeam().flatMap(t -> LastGame.of(review.season(), t));
+    List<FlagCard> clips =
+        Stream.concat(
+                cards.some("flag", review.dearest(), review.flagged()).stream(),
+                cards.some("look", review.firstToLookAt(), review.toLookAt()).stream())
+            .limit(CLIPS)
+            .toList();
+    Map<String, Object> values = new HashMap<>();
+    values.put("review", review);
+    values.put("sentences", Sentences.of(review));
+    values.put("clips", clips);
+    values.put("last", last);
+    values.put(
+        "lastPicture",
+        last.map(l -> pages.headed("last-game", id -> IcingView.lastGame(id, l, review.ourTeam())))
+            .orElse(""));
+    values.put(
+        "numbers",
+        pages.headed("team-numbers", id -> TeamView.numbers(id, review, review.ourTeam(), "")));
+    values.put(
+        "ways",
+        first
+            .map(
+                t ->
+                    pages.headed(
+                        "team-ways",
+                        id -> IcingView.ways(id, List.of(t.profile()), Optional.of(t.team()), "")))
+            .orElse(""));
+    pages.render("index.html", "index.jte", values);
+  }
+
+  void icings() throws IOException {
+    Optional<String> ours = review.ourTeam();
+    Optional<TeamReview> team =
+        ours.flatMap(o -> review.teams().stream().filter(t -> t.team().equals(o)).findFirst());
+    List<Profile> profiles =
+        review.teams().stream()
+            .filter(t -> ours.isEmpty() || ours.get().equals(t.team()))
+            .map(TeamReview::profile)
+            .toList();
+    Map<String, Object> values = new HashMap<>();
+    values.put("review", review);
+    values.put("team", team);
+    values.put(
+        "zones",
+        pages.headed(
+            "icings-zones",
+            id ->
+                icings.zones(
+                    id,
+                    "Where icings start",
+                    r -> ours.isEmpty() || ours.get().equals(r.at().team()))));
+    values.put("ways", pages.headed("icings-ways", id -> IcingView.ways(id, profiles, ours, "")));
+    values.put("who", pages.headed("icings-who", id -> icings.who(id, ours)));
+    values.put(
+        "cost", pages.headed("icings-cost", id -> IcingView.cost(id, afterIcing, review.window())));
+    pages.render("icings.html", "icings.jte", values);
+  }
+
+  void opponents() throws IOException {
+    Optional<NumberPage> slices =
+        numbers.pages().stream().filter(p -> p.file().equals("slices.html")).findFirst();
+    Optional<Grid> grid =
+        slices.flatMap(p -> p.grids().stream().filter(g -> g.id().equals("opponent")).findFirst());
+    pages.render(
+        "opponents.html",
+        "opponents.jte",
+        Map.of(
+            "review",
+            review,
+            "picture",
+            grid.map(g -> pages.headed("opponents", id -> TeamView.opponents(id, g, review)))
+                .orElse("")));
+  }
+
+  void team(TeamReview t) throws IOException {
+    String id = Links.id(Links.file(t));
+    Map<String, Object> values = new HashMap<>();
+    values.put("review", review);
+    values.put("team", t);
+    values.put(
+        "numbers",
+        pages.headed(
+            id + "-numbers", n -> TeamView.numbers(n, review, Optional.of(t.team()), "../")));
+    values.put(
+        "ways",
+        pages.headed(
+            id + "-ways",
+            n -> IcingView.ways(n, List.of(t.profile()), Optional.of(t.team()), "../")));
+    values.put(
+        "zones",
+        pages.headed(
+            id + "-zones",
+            n -> icings.zones(n, "Where icings start", r -> r.at().team().equals(t.team()))));
+    boolean opponent = review.ourTeam().filter(o -> !o.equals(t.team())).isPresent();
+    values.put("ours", opponent ? review.ourTeam() : Optional.<String>empty());
+    values.put(
+        "against",
+        opponent
+            ? pages.headed(
+                id + "-against",
+                n ->
+                    icings.zones(
+                        n,
+                        "Where it forechecks us into icings",
+                        r ->
+                            r.at().team().equals(review.ourTeam().orElse(""))
+                                && r.at().opponent().equals(Optional.of(t.team()))))
+            : "");
+    values.put("after", opponent ? Opponent.of(review, t.team()) : Optional.empty());
+    pages.render(Links.file(t), "team.jte", values);
+  }
+
+  void numbers(NumberPage page) throws IOException {
+    Map<String, Object> values = new HashMap<>();
+    values.put("page", page);
+    switch (page.file()) {
+      case "kill.html" -> {
+        KillView kill = new KillView(review.season(), review.ourTeam());
+        values.put("kill", kill);
+        values.put("numbers", pages.headed("kill-numbers", kill::numbers));
+        values.put("strips", pages.headed("kill-strips", kill::strips));
+        values.put("who", pages.headed("kill-who", kill::who));
+        pages.render(page.file(), "kill.jte", values);
+      }
+      case "costs.html" -> {
+        values.put(
+            "picture",
+            pages.headed("costs", id -> IcingView.cost(id, afterIcing, review.window())));
+        pages.render(page.file(), "numbers.jte", values);
+      }
+      case "slices.html" -> {
+        Rows exits = new Rows(review.season().exits());
+        values.put(
+            "picture",
+            pages.headed(
+                "situations",
+                id ->
+                    TeamView.situations(
+                        id,
+                        page,
+                        review
+                            .ourTeam()
+                            .map(t -> exits.where(Columns.TEAM, t))
+                            .orElse(exits)
+                            .byGame(Shares::iced),
+                        review.ourTeam())));
+        pages.render(page.file(), "numbers.jte", values);
+      }
+      default -> {
+        values.put("picture", "");
+        pages.render(page.file(), "numbers.jte", values);
+      }
+    }
+  }
+}
