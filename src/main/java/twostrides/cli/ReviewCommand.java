@@ -316,8 +316,7 @@ class ReviewCommand implements Callable<Integer> {
                 Sheets.rows(season.rowsRead(), season.setAside().size())
                     + video.foot()
                     + clicked.foot(),
-                new BookOptions(
-                    new Videos(videoName, videoOf, video.unsure()), png, oneFile)),
+                new BookOptions(new Videos(videoName, videoOf, video.unsure()), png, oneFile)),
             (n, total) -> progress.step("writing pages", n, total));
         progress.done();
         one = oneFile ? Optional.of(ReviewBook.oneFile(review)) : one;

@@ -17,7 +17,7 @@ public record RinkPlan(Rink rink) {
   public String drawing(String id) {
     Caption caption = new Caption(id, "Where it was", "The attack goes to the right.");
     return Form.of(
-            true,
+            Form.NARROW,
             s -> {
               Ice ice = Ice.of(rink, rink.length() / 2, 1, 1, s.width() - 2, false);
               ice.ground(s);
