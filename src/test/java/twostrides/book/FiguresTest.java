@@ -213,17 +213,21 @@ class FiguresTest {
     FIGURES.say("%d sentences, captions and headings with numbers recomputed", checked);
   }
 
+  private static String whole(BookRun book, String key) {
+    return Drawings.whole(Integer.parseInt(book.data.run.get(key)));
+  }
+
   private static int sentences(BookRun book, String clicked) {
     List<String> wrong = new ArrayList<>();
     List<String> names = new ArrayList<>(Recognizer.rulebooks());
     book.players.forEach(p -> names.add(p.name()));
     int checked = 0;
     String rows =
-        book.data.run.get("read")
+        whole(book, "read")
             + " rows read = "
-            + book.data.run.get("used")
+            + whole(book, "used")
             + " rows used + "
-            + book.data.run.get("set_aside")
+            + whole(book, "set_aside")
             + " rows set aside."
             + clicked
             + FOOTER;

@@ -63,7 +63,8 @@ final class SentenceFigures {
         all.add(
             Want.text(
                 count(players, "sheet")
-                    + ": each is one printed page (A4 or Letter, upright), all of them one print job."));
+                    + ": each is one printed page (A4 or Letter, upright), all of them one print job. To"
+                    + " read it without glasses: large letters."));
       }
       case "costs.html" -> costs(b, all);
       case "kill.html" -> kill(b.data, all);

@@ -86,10 +86,14 @@ class SheetFiguresTest {
                 sheet.select(".better > span").text(),
                 headings.get(0).text(),
                 headings.get(1).text()));
-    for (Element item : sheet.select("li")) {
+    for (Element item : sheet.select("li:not(figcaption li)")) {
       shown.add(item.select("> i").text());
       shown.add(item.ownText());
       shown.addAll(item.select("dd").eachText());
+    }
+    String map = sheet.select("svg.paper > desc").text();
+    for (String kind : sheet.select("figcaption li").eachText()) {
+      assertTrue(map.contains(kind), p.name() + ": " + kind + " is not in " + map);
     }
     return FiguresTest.fit(wants, shown) + pictures(book, p, sheet.select("svg:not(.sign)"));
   }
