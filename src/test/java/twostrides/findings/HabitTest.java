@@ -29,7 +29,7 @@ class HabitTest {
 
   @Test
   void fewerThanThreeGamesAreFewerStretches() {
-    assertEquals(List.of("games 1 to 1, 1", "games 2 to 2, 2"), stretches(2));
+    assertEquals(List.of("game 1, 1", "game 2, 2"), stretches(2));
     assertEquals(List.of(), stretches(0));
   }
 
