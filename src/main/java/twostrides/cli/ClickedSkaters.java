@@ -3,6 +3,7 @@ package twostrides.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import twostrides.exits.Release;
 import twostrides.exits.When;
 import twostrides.game.OnIce;
 import twostrides.game.SheetsRead;
+import twostrides.rink.Place;
 import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
@@ -23,6 +25,14 @@ import twostrides.tracking.TrackForm;
 
 /** The places sheets of a review, and the skaters that they put at releases. */
 final class ClickedSkaters implements SkatersAtRelease {
+
+  /** Metres in half a second that are hardly a click's error. Assumed. */
+  private static final double CLEARLY = 1.5;
+
+  /** Carriers that it takes, and metres by which they come nearer to the puck. Assumed. */
+  private static final int LEAST = 3;
+
+  private static final double NEARER = 0.5;
 
   /** Largest error of a click that still says where somebody was, m. Assumed. */
   private static final double MOST_ERROR = 5;
@@ -127,6 +137,31 @@ final class ClickedSkaters implements SkatersAtRelease {
     return places.map(PlacesSheets::setAside).orElse(List.of());
   }
 
+  /** What two exchanged places of the carriers show; empty where they are not exchanged. */
+  private static Optional<String> laterFirst(PlacesSheets p) {
+    DoubleSummaryStatistics nearer = new DoubleSummaryStatistics();
+    for (PlacesSheets.Carrier c : p.carriers()) {
+      OnIce s = c.skater();
+      Place then =
+          new Place(
+              s.place().x() + s.vx() * PlacesSheets.LATER_S,
+              s.place().y() + s.vy() * PlacesSheets.LATER_S);
+      if (then.distanceTo(s.place()) >= CLEARLY) {
+        nearer.accept(s.place().distanceTo(c.puck()) - then.distanceTo(c.puck()));
+      }
+    }
+    return nearer.getCount() < LEAST || nearer.getAverage() <= NEARER
+        ? Optional.empty()
+        : Optional.of(
+            String.format(
+                Locale.ROOT,
+                "%d carriers come nearer to where the play sheet lets the puck go, by %.1f m on average."
+                    + " What to do: Check in the places map whether x_m, y_m and later_x_m, later_y_m are"
+                    + " exchanged, or the signs of the speeds.",
+                nearer.getCount(),
+                nearer.getAverage()));
+  }
+
   /** A sentence for the foot of the pages, with a space before it; empty without places sheets. */
   String foot() {
     return places.map(p -> " Clicked places: " + sum(p)).orElse("");
@@ -154,6 +189,10 @@ final class ClickedSkaters implements SkatersAtRelease {
       out.println("... and " + (all.size() - most) + " more in places sheets, in " + kept);
     }
     PlacesSheets p = places.get();
+    SamePlaces same =
+        new SamePlaces("a click marks who lets the puck go", "place.center_x and place.center_y");
+    p.carriers().forEach(c -> same.add(c.puck(), c.skater().place()));
+    same.doubt().or(() -> laterFirst(p)).ifPresent(d -> out.println("Look at this: " + d));
     out.println(
         "Clicked places: "
             + sum(p)

@@ -57,9 +57,9 @@ final class ReleaseMatcher {
   private final Game game;
   private final Tracks tracks;
   private final VideoClock clock;
-  private final TrackedPlaces places;
+  private final SamePlaces places;
 
-  ReleaseMatcher(Game game, Tracks tracks, VideoClock clock, TrackedPlaces places) {
+  ReleaseMatcher(Game game, Tracks tracks, VideoClock clock, SamePlaces places) {
     this.places = places;
     this.game = game;
     this.tracks = tracks;

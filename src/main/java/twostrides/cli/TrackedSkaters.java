@@ -35,7 +35,11 @@ final class TrackedSkaters implements SkatersAtRelease {
   private final Map<Key, DoubtfulRow> setAside = new LinkedHashMap<>();
   private final List<Problem> doubts = new ArrayList<>();
   private final Map<String, Integer> notFound = new TreeMap<>();
-  private final TrackedPlaces places = new TrackedPlaces();
+  private final SamePlaces places =
+      new SamePlaces(
+          "tracking reads the player's number",
+          "video.frames_per_second, video.first_frame_s and the sync sheet for the seconds, place.view,"
+              + " place.unit, place.center_x and place.center_y for the places");
   private int found;
   private int asked;
   private int rowsRead;

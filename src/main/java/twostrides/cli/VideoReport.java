@@ -12,8 +12,11 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import twostrides.book.Show;
+import twostrides.game.Game;
 import twostrides.game.SheetsRead;
+import twostrides.game.TaggedGame;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
 import twostrides.tracking.ClockMatch;
@@ -31,6 +34,12 @@ final class VideoReport {
    * another start of it, s. Assumed.
    */
   private static final double ANOTHER_VIDEO = 5;
+
+  /** Seconds of play between pairs that say how fast a video runs. Assumed. */
+  private static final double LEAST_PLAY = 300;
+
+  /** Seconds of video for a second of play that no game takes: it is two or three. Assumed. */
+  private static final double SLOWEST = 10;
 
   private final VideoSeconds seconds;
   private final SyncSheets sync;
@@ -143,7 +152,33 @@ final class VideoReport {
             + " used + "
             + setAside
             + " set aside.");
+    sync.doubts().forEach(d -> out.println("Look at this: " + d));
+    tooLong(out);
     exactness(out);
+  }
+
+  /** Says where the video is longer than any game: its seconds are frames, or thousandths. */
+  private void tooLong(PrintWriter out) {
+    SheetsRead season = seconds.season();
+    Stream.concat(
+            season.games().stream().map(Game::id), season.tagged().stream().map(TaggedGame::id))
+        .distinct()
+        .flatMap(id -> sync.of(id).spans().stream().map(s -> Map.entry(id, s)))
+        .filter(s -> s.getValue().play() >= LEAST_PLAY)
+        .filter(s -> s.getValue().video() > SLOWEST * s.getValue().play())
+        .findFirst()
+        .ifPresent(
+            s ->
+                out.println(
+                    String.format(
+                        Locale.ROOT,
+                        "Look at this: in %s, period %d, found %.0f s of video for %.0f s of play,"
+                            + " expected two or three times as many. What to do: Check in the sync map"
+                            + " whether video_s counts frames, or thousandths of a second.",
+                        s.getKey(),
+                        s.getValue().period(),
+                        s.getValue().video(),
+                        s.getValue().play())));
   }
 
   private void exactness(PrintWriter out) {

@@ -21,9 +21,6 @@ import twostrides.sheet.SheetRow;
  */
 record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
 
-  /** Seconds between a skater's place and the later one. */
-  static final double LATER_S = 0.5;
-
   /** Largest speed that is looked at, in the sheet's unit a second; more is none. */
   private static final double WIDE = 1000;
 
@@ -107,7 +104,12 @@ record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
     Optional<Place> moved = speed(home, period);
     if (moved.isEmpty() && at.isPresent()) {
       Place from = at.get();
-      moved = later.map(p -> new Place((p.x() - from.x()) / LATER_S, (p.y() - from.y()) / LATER_S));
+      moved =
+          later.map(
+              p ->
+                  new Place(
+                      (p.x() - from.x()) / PlacesSheets.LATER_S,
+                      (p.y() - from.y()) / PlacesSheets.LATER_S));
     }
     double vx = moved.map(Place::x).orElse(0.0);
     double vy = moved.map(Place::y).orElse(0.0);

@@ -32,6 +32,9 @@ public final class PlacesSheets {
   /** Farthest that the carrier may be from where the sheet lets the puck go, m. Assumed. */
   static final double SAME_PLACE = 5;
 
+  /** Seconds between a skater's place and the later one. */
+  public static final double LATER_S = 0.5;
+
   /** Most skaters of a team at a release. */
   private static final int MOST = 6;
 
@@ -62,9 +65,18 @@ public final class PlacesSheets {
     }
   }
 
+  /**
+   * Who lets a puck go, as clicked, whether his rows count or not.
+   *
+   * @param puck where the play sheet or tag sheet lets it go
+   * @param skater where he was clicked, and his speed
+   */
+  public record Carrier(Place puck, OnIce skater) {}
+
   private final Map<String, GameReleases> games;
   private final Map<Key, Group> groups = new LinkedHashMap<>();
   private final Map<Key, Clicked> clicked = new HashMap<>();
+  private final List<Carrier> carriers = new ArrayList<>();
   private final List<DoubtfulRow> setAside = new ArrayList<>();
   private int rowsRead;
 
@@ -121,6 +133,9 @@ public final class PlacesSheets {
   }
 
   private void take(Key key, Group group) {
+    group.skaters.stream()
+        .filter(s -> s.carrier() && s.skater().own())
+        .forEach(s -> carriers.add(new Carrier(group.release.place(), s.skater())));
     Optional<String> doubt = doubt(group);
     if (doubt.isEmpty()) {
       clicked.put(key, clicked(group));
@@ -210,6 +225,11 @@ public final class PlacesSheets {
   /** Releases whose skaters are known from these sheets. */
   public int releases() {
     return clicked.size();
+  }
+
+  /** Who let the pucks go, in the order of the sheets. */
+  public List<Carrier> carriers() {
+    return List.copyOf(carriers);
   }
 
   /** Rows of the sheets. */

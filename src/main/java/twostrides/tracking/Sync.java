@@ -2,10 +2,12 @@ package twostrides.tracking;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What the sync sheets say of one game: pairs of game clock and second of the video, and where the
@@ -46,6 +48,32 @@ public final class Sync {
   /** The pairs of clock and video, in the order of the sheets. */
   public List<ClockPair> pairs() {
     return pairs;
+  }
+
+  /**
+   * How much video a period has from its first pair to its last.
+   *
+   * @param period period, from 1
+   * @param play seconds of play between the two
+   * @param video seconds of video
+   */
+  public record Span(int period, double play, double video) {}
+
+  /** The span of each period. */
+  public List<Span> spans() {
+    Map<Integer, List<ClockPair>> periods = new TreeMap<>();
+    pairs.forEach(p -> periods.computeIfAbsent(p.period(), k -> new ArrayList<>()).add(p));
+    List<Span> spans = new ArrayList<>();
+    periods.forEach(
+        (period, list) -> {
+          DoubleSummaryStatistics play =
+              list.stream().mapToDouble(ClockPair::elapsed).summaryStatistics();
+          DoubleSummaryStatistics video =
+              list.stream().mapToDouble(ClockPair::video).summaryStatistics();
+          spans.add(
+              new Span(period, play.getMax() - play.getMin(), video.getMax() - video.getMin()));
+        });
+    return spans;
   }
 
   /** Whether any segment's frames are placed. */

@@ -29,6 +29,14 @@ public final class SyncSheets {
   /** No sync sheet. */
   public static final SyncSheets NONE = new SyncSheets(List.of(), true);
 
+  /** A step so many times the map's, in which no numbers all stand by chance. */
+  private static final double COARSER = 10;
+
+  /** So many numbers at least. Assumed. */
+  private static final int LEAST = 20;
+
+  private static final double ROUNDING = 1e-6;
+
   private record Place(String file, long line) {}
 
   private final Map<String, GameSpan> games = new TreeMap<>();
@@ -37,6 +45,28 @@ public final class SyncSheets {
   private final Map<String, Map<String, List<Sync.Start>>> starts = new HashMap<>();
   private final Map<Place, SheetRow> rows = new LinkedHashMap<>();
   private final Map<Place, DoubtfulRow> setAside = new LinkedHashMap<>();
+  private final Map<String, Steps> steps = new LinkedHashMap<>();
+
+  /** Numbers beside the step that the map says they have. */
+  private static final class Steps {
+    private int all;
+    private int between;
+    private int coarser;
+
+    void add(double value, double step) {
+      all++;
+      between += isStep(value, step) ? 0 : 1;
+      coarser += isStep(value, COARSER * step) ? 1 : 0;
+    }
+
+    private static boolean isStep(double value, double step) {
+      return Math.abs(value / step - Math.rint(value / step)) < ROUNDING;
+    }
+
+    boolean wrong() {
+      return between > 0 || (all >= LEAST && coarser == all);
+    }
+  }
 
   private SyncSheets(List<GameSpan> games, boolean tracked) {
     games.forEach(g -> this.games.put(g.id(), g));
@@ -122,12 +152,34 @@ public final class SyncSheets {
           .computeIfAbsent(in.text(TrackForm.SEGMENT).orElse(""), s -> new ArrayList<>())
           .add(new Sync.Start(first.get(), period.get(), second));
     }
-    double steps = frame.clockStep(in.clockDecimals()) + videoStep(map, row);
+    step(map, "video", second);
+    elapsed.ifPresent(e -> step(map, "clock", e));
+    double both = frame.clockStep(in.clockDecimals()) + videoStep(map, row);
     elapsed.ifPresent(
         e ->
             pairs
                 .computeIfAbsent(game.id(), g -> new ArrayList<>())
-                .add(new ClockPair(period.get(), e, second, steps / 2, row.file(), row.line())));
+                .add(new ClockPair(period.get(), e, second, both / 2, row.file(), row.line())));
+  }
+
+  private void step(SheetMap map, String table, double value) {
+    String key = map.name() + ": " + table + ".step_s";
+    map.number(table, "step_s")
+        .ifPresent(s -> steps.computeIfAbsent(key, k -> new Steps()).add(value, s));
+  }
+
+  /** What contradicts the steps that the maps say, sentences. */
+  public List<String> doubts() {
+    return steps.entrySet().stream()
+        .filter(s -> s.getValue().wrong())
+        .map(
+            s ->
+                s.getKey()
+                    + (s.getValue().between > 0
+                        ? ", found numbers between such steps"
+                        : ", found all numbers in steps ten times as long")
+                    + ". What to do: Write the step in which the sheet counts, or take the line out.")
+        .toList();
   }
 
   private static double videoStep(SheetMap map, SheetRow row) {

@@ -37,6 +37,67 @@ final class MapMistakes {
     return m.wrong;
   }
 
+  /**
+   * The wrong maps of places sheets, by what is wrong.
+   *
+   * @param right a map of places sheets that names every column
+   */
+  static Map<String, String> ofPlaces(String right) {
+    MapMistakes m = new MapMistakes(right);
+    m.clock();
+    m.places();
+    for (String[] two :
+        new String[][] {
+          {"x_m", "y_m"},
+          {"later_x_m", "later_y_m"},
+          {"x_m", "later_x_m"},
+          {"team", "carrier"},
+          {"let_go_by", "team"},
+          {"period", "clock"}
+        }) {
+      m.exchange(two[0], two[1]);
+    }
+    m.wrong.put(
+        "first and later place exchanged",
+        exchanged(exchanged(right, "x_m", "later_x_m"), "y_m", "later_y_m"));
+    m.wrong.put(
+        "later place read as speed",
+        right.replace("later_x_m =", "vx_m_s =").replace("later_y_m =", "vy_m_s ="));
+    m.wrong.put(
+        "own and opponent exchanged",
+        right + "\n[values.team]\nown = \"opponent\"\nopponent = \"own\"\n");
+    m.wrong.put("yes read as no", right + "\n[values.carrier]\nyes = \"no\"\n");
+    for (String column :
+        List.of("game", "period", "clock", "let_go_by", "team", "carrier", "x_m", "later_x_m")) {
+      m.without(column);
+    }
+    m.wrong.values().removeIf(right::equals);
+    return m.wrong;
+  }
+
+  /**
+   * The wrong maps of sync sheets, by what is wrong.
+   *
+   * @param right a map of sync sheets that names every column; the sheets have columns Frame and
+   *     Thousandths besides
+   */
+  static Map<String, String> ofSync(String right) {
+    MapMistakes m = new MapMistakes(right);
+    m.clock();
+    m.set("video", "step_s", "10");
+    m.exchange("period", "clock");
+    m.exchange("period", "video_s");
+    m.exchange("clock", "video_s");
+    for (String column : List.of("Frame", "Thousandths", "Minutes")) {
+      m.set("columns", "video_s", '"' + column + '"');
+    }
+    for (String column : List.of("game", "period", "clock", "video_s")) {
+      m.without(column);
+    }
+    m.wrong.values().removeIf(right::equals);
+    return m.wrong;
+  }
+
   private void file() {
     wrong.put("sheet = \"tag\"", right.replace("sheet = \"play\"", "sheet = \"tag\""));
     set("file", "delimiter", "\";\"");

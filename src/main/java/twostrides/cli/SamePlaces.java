@@ -11,11 +11,11 @@ import twostrides.rink.Place;
 import twostrides.rink.Units;
 
 /**
- * Whether tracking and play sheets mean the same places: where the number of the player who lets a
- * puck go is read, he has to stand where the play sheet has him. A tracking map that turns the rink
- * round, or takes feet for metres, is known by it.
+ * Whether two kinds of sheets mean the same places: the player who lets a puck go has to stand
+ * where the play sheet has him, by his number in tracking or by the click on the video. A map that
+ * turns the rink round, or takes feet for metres, is known by it.
  */
-final class TrackedPlaces {
+final class SamePlaces {
 
   /** Releases that it takes, and the share of them that must agree. Assumed. */
   private static final int LEAST = 3;
@@ -25,8 +25,21 @@ final class TrackedPlaces {
   /** What a map may have taken wrongly, and what makes it right. */
   private static final Map<String, UnaryOperator<Place>> OTHERWISE = otherwise();
 
+  private final String whoSeesHim;
+  private final String whatElse;
   private final List<Place> written = new ArrayList<>();
   private final List<Place> seen = new ArrayList<>();
+
+  /**
+   * Nobody seen yet.
+   *
+   * @param whoSeesHim what knows the player, with its verb
+   * @param whatElse what to check where no one line of the map makes it right
+   */
+  SamePlaces(String whoSeesHim, String whatElse) {
+    this.whoSeesHim = whoSeesHim;
+    this.whatElse = whatElse;
+  }
 
   private static Map<String, UnaryOperator<Place>> otherwise() {
     double foot = Units.FOOT.toMetres(1);
@@ -39,14 +52,14 @@ final class TrackedPlaces {
   }
 
   /**
-   * A release at which the player's number was read.
+   * A release at which the player was seen.
    *
    * @param sheet where the play sheet has the puck
-   * @param tracked the nearest place at which his number was read, in the same frame
+   * @param here where he was seen, in the same frame
    */
-  void add(Place sheet, Place tracked) {
+  void add(Place sheet, Place here) {
     written.add(sheet);
-    seen.add(tracked);
+    seen.add(here);
   }
 
   /** What contradicts the play sheets, a sentence; empty where nothing does. */
@@ -60,14 +73,13 @@ final class TrackedPlaces {
             .filter(o -> near(o.getValue()) > Math.max(near, SHARE * written.size()))
             .findFirst()
             .map(o -> o.getKey() + ", " + near(o.getValue()) + " of them would stand there")
-            .orElse(
-                "video.frames_per_second, video.first_frame_s and the sync sheet for the seconds, place.view,"
-                    + " place.unit, place.center_x and place.center_y for the places");
+            .orElse(whatElse);
     return Optional.of(
         String.format(
             Locale.ROOT,
-            "tracking reads the player's number at %d releases and has him where the play sheet has"
-                + " the puck, within %.0f m, at %d of them. What to do: Check in the tracking map %s.",
+            "%s at %d releases and has him where the play sheet has the puck, within %.0f m, at %d of"
+                + " them. What to do: Check in its map %s.",
+            whoSeesHim,
             written.size(),
             ReleaseMatcher.SAME_PLACE,
             near,
