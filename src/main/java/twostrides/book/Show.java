@@ -127,9 +127,9 @@ public final class Show {
                 + " less.")
         + (open == 0
             ? ""
-            : " Of "
+            : " For "
                 + open
-                + " nobody can say from these sheets; they stand in the order in which to look.");
+                + " more these sheets cannot say; they stand in the order in which to look.");
   }
 
   /** Icings among the own-zone restarts. */

@@ -54,9 +54,7 @@ record FlagWords(double threshold, double icing) {
         + ". "
         + gain.words()
         + "."
-        + (verdict == FlagVerdict.LOOK
-            ? " Clicks on the video at the release settle it (--places)."
-            : "");
+        + (verdict == FlagVerdict.LOOK ? " Clicks on the video at the release settle it." : "");
   }
 
   /** What a release that fell short was measured by. */

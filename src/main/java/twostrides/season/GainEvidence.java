@@ -96,8 +96,8 @@ public record GainEvidence(
 
   private static String unknown(boolean guessed) {
     return guessed
-        ? "Like it is how short, how far carried, how far off the middle, pass or not: only to order"
-            + " by"
+        ? "Like it means as short of center, carried as far, as far off the middle, a pass or not:"
+            + " good for the order of a list, not for a verdict"
         : String.format(
             Locale.ROOT,
             "Farther than %.0f m from center nothing in the sheet tells",

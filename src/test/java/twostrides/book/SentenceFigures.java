@@ -265,7 +265,9 @@ final class SentenceFigures {
                     + count(icings, "icing")
                     + " in "
                     + count(d.games.size(), "game")
-                    + ", # a game.",
+                    + ", # a game. "
+                    + BookData.icedAfter(BookData.rows(d.exits, BookData.team(d.ours()))).k()
+                    + " of them ended a try to get out.",
                 Want.num((double) icings / d.games.size(), 1)));
     all.add(Want.text("Shot attempts against in " + d.shortly()));
   }
@@ -285,9 +287,9 @@ final class SentenceFigures {
                 + " flagged: there was time to gain the red line first, and trying would have cost less.")
         + (look == 0
             ? ""
-            : " Of "
+            : " For "
                 + look
-                + " nobody can say from these sheets; they stand in the order in which to look.");
+                + " more these sheets cannot say; they stand in the order in which to look.");
   }
 
   private static String against(List<BookData.Row> faceOffs) {
