@@ -22,6 +22,8 @@ final class ColumnText {
           "y_m",
           "to_x_m",
           "to_y_m",
+          Zones.ZONE,
+          Zones.TO_ZONE,
           "skaters_home",
           "skaters_away",
           "skaters_for",

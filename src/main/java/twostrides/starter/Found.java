@@ -51,6 +51,9 @@ record Found(Map<String, Column> columns, Optional<Column> manpower) {
         }
       }
     }
+    if (found.containsKey(X)) {
+      found.keySet().removeAll(List.of(Zones.ZONE, Zones.TO_ZONE));
+    }
     Optional<Column> manpower =
         sheet.columns().stream()
             .filter(c -> !taken.contains(c) && c.all(MANPOWER) && c.words().size() > 1)
@@ -83,6 +86,7 @@ record Found(Map<String, Column> columns, Optional<Column> manpower) {
       case "venue" -> c.all(SIDES);
       case "skaters_home", "skaters_away", "skaters_for", "skaters_against" -> c.wholeNumbers(0, 7);
       case X, "y_m", TO_X, "to_y_m", "video_s" -> c.numbers();
+      case Zones.ZONE, Zones.TO_ZONE -> Zones.all(c);
       case DATE -> c.all(DATES);
       default -> !c.words().isEmpty();
     };

@@ -117,6 +117,10 @@ public record StarterMap(String text, int questions) {
     }
 
     private void place() {
+      if (found.get(Zones.ZONE).isPresent()) {
+        new Zones(sheet, found, words).write(out);
+        return;
+      }
       if (found.get("x_m").isEmpty() || found.get("y_m").isEmpty()) {
         out.line("");
         out.question(

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twostrides.game.Game;
+import twostrides.game.PlayRow;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
 import twostrides.game.SheetsRead;
@@ -166,6 +167,28 @@ class StarterMapTest {
             "step = 0.5")) {
       assertTrue(starter.text().lines().anyMatch(line::equals), line + "\n" + starter.text());
     }
+  }
+
+  @Test
+  void zonesStandInForPlaces() throws Exception {
+    StringBuilder text =
+        new StringBuilder("Period,Clock,Team,Event,Zone,End Zone\n1,20:00,A,Pass,DZ,NZ\n");
+    for (int i = 0; i < 9; i++) {
+      text.append("1,1").append(9 - i).append(":00,A,Pass,DZ,NZ\n");
+      text.append("1,1").append(9 - i).append(":00,B,Shot,OZ,\n");
+    }
+    Path sheet = file("g.csv", text.toString());
+    StarterMap starter = StarterMap.of(sheet);
+    assertEquals(0, starter.questions(), starter.text());
+    SheetsRead season =
+        SeasonReader.read(List.of(sheet), Optional.of(finished(starter)), false, n -> {});
+    assertEquals(19, season.rowsUsed());
+    List<PlayRow> rows = season.games().get(0).rows();
+    assertEquals(
+        List.of("Optional[OWN] Optional[NEUTRAL]", "Optional[ATTACKING] Optional.empty"),
+        rows.stream().map(r -> r.zone() + " " + r.toZone()).distinct().toList());
+    String few = text.substring(0, text.indexOf("1,17"));
+    assertTrue(StarterMap.of(file("f.csv", few)).text().contains("# ? Whose zones are they"));
   }
 
   @Test
