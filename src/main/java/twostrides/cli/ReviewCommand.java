@@ -313,7 +313,7 @@ class ReviewCommand implements Callable<Integer> {
             new Imprint(
                 Main.version(),
                 Books.note(byDate),
-                Sheets.rows(season.rowsRead(), season.setAside().size())
+                Sheets.rowsOnPage(season.rowsRead(), season.setAside().size())
                     + video.foot()
                     + clicked.foot(),
                 new BookOptions(new Videos(videoName, videoOf, video.unsure()), png, oneFile)),

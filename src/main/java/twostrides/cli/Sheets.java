@@ -161,13 +161,13 @@ final class Sheets {
     return String.format(Locale.ROOT, "%,d %s%s", n, noun, n == 1 ? "" : "s");
   }
 
-  /** Rows read, and what became of them. */
+  /** Rows read, and what became of them; in plain digits, as other programs read this line. */
   static String rows(int read, int aside) {
-    return String.format(
-        Locale.ROOT,
-        "%,d rows read = %,d rows used + %,d rows set aside.",
-        read,
-        read - aside,
-        aside);
+    return read + " rows read = " + (read - aside) + " rows used + " + aside + " rows set aside.";
+  }
+
+  /** The same for a page: thousands apart. */
+  static String rowsOnPage(int read, int aside) {
+    return rows(read, aside).replaceAll("\\B(?=(\\d{3})+\\b)", ",");
   }
 }
