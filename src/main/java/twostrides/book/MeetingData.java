@@ -321,9 +321,9 @@ final class MeetingData {
     return at.state().goalsAhead().isEmpty()
         ? ""
         : switch (Integer.signum(at.state().goalsAhead().getAsInt())) {
-          case 1 -> "ahead";
-          case 0 -> "level";
-          default -> "behind";
+          case 1 -> "leading";
+          case 0 -> "tied";
+          default -> "trailing";
         };
   }
 

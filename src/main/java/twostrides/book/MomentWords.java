@@ -78,7 +78,10 @@ public record MomentWords(double window) {
 
   private static List<String> circumstances(Moment m) {
     List<String> parts = new ArrayList<>();
-    parts.add(m.exit().map(e -> capital(e.way().label())).orElse("Play from outside the zone"));
+    parts.add(
+        m.exit()
+            .map(e -> capital(e.way() == WayOut.KEPT_IN ? "failed clear" : e.way().label()))
+            .orElse("Play from outside the zone"));
     if (m.at().state().strength() != Strength.EVEN) {
       parts.add(Format.phrase(m.at().state().strength()));
     }
@@ -104,7 +107,7 @@ public record MomentWords(double window) {
             ? "nothing against within " + seconds()
             : attempts
                 ? "no attempt against within " + seconds()
-                : restarts ? "no restart" : "what followed is not in the sheet");
+                : restarts ? "no face-off in our end" : "what followed is not in the sheet");
   }
 
   private String talk(Moment m) {

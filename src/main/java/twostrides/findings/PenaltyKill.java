@@ -321,7 +321,7 @@ final class PenaltyKill {
                         new Value.Whole(rows.iced().n()))));
     return new Grid(
         "exemption",
-        "Where the exemption does not hold",
+        "Shorthanded clears that could still be icing",
         "Pucks sent before the red line while shorthanded, by what the rulebook of this run says of"
             + " them, and how many the sheets take for icing.",
         List.of(

@@ -179,7 +179,7 @@ public final class RestartCosts {
         "matched",
         "Against matched exits without a face-off",
         "Each face-off is set against the exits of the same team that left the zone with no"
-            + " defensive-zone face-off after them, at the same score (ahead, level, behind) and at"
+            + " defensive-zone face-off after them, at the same score (leading, tied, trailing) and at"
             + " the strength of the face-off: after a penalty the team is shorthanded by then. The"
             + " interval resamples whole games ("
             + NumberSettings.RESAMPLES

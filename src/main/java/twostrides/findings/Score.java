@@ -6,11 +6,11 @@ import tech.tablesaw.api.StringColumn;
 import twostrides.season.Columns;
 import twostrides.season.Rows;
 
-/** Whether a team was ahead, level or behind. */
+/** Whether a team was leading, tied or trailing. */
 final class Score {
 
   /** The words, in the order to show. */
-  static final List<String> WORDS = List.of("ahead", "level", "behind");
+  static final List<String> WORDS = List.of("leading", "tied", "trailing");
 
   private Score() {}
 
@@ -23,7 +23,7 @@ final class Score {
         words.appendMissing();
       } else {
         int a = ahead.getInt(i);
-        words.append(a > 0 ? "ahead" : a < 0 ? "behind" : "level");
+        words.append(a > 0 ? "leading" : a < 0 ? "trailing" : "tied");
       }
     }
     return words;

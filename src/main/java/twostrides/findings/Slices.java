@@ -69,9 +69,9 @@ final class Slices {
         "Situations",
         "When and where it happens, " + team.orElse("all teams") + ".",
         List.of(
-            "Many slices are looked at here, so one in twenty differs from the rest by chance"
-                + " alone. A slice is a question for the video, not an answer. Rows whose sheet"
-                + " does not say stand under \"not in the sheet\"."),
+            "Many situations are looked at here, so one in twenty differs from the rest by chance"
+                + " alone. One that stands out is a question for the video, not an answer. Rows"
+                + " whose sheet does not say stand under \"not in the sheet\"."),
         CUTS.stream().map(this::grid).toList());
   }
 
@@ -105,7 +105,7 @@ final class Slices {
         "Exit attempts and pucks sent before the red line. Against the rest: points of a hundred, with a"
             + " 95 % interval.",
         List.of(
-            Head.words("Slice", "slice"),
+            Head.words("Situation", "situation"),
             Head.number("Attempts", "exit-attempt"),
             Head.number("Carry over center", "way-out"),
             Head.number("Sent before the red line", "at-center"),

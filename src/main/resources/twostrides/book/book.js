@@ -128,7 +128,7 @@ var BOOK = (function () {
         b.addEventListener('click', function () { CLIPLISTS.save(clipRows(self), form); });
         bar.appendChild(b);
       });
-      var meet = make('button', 'On the meeting list', { type: 'button' });
+      var meet = make('button', 'On the meeting list', { type: 'button', 'class': 'list' });
       meet.addEventListener('click', function () { LIST.add(clipRows(self)); });
       bar.appendChild(meet);
     }

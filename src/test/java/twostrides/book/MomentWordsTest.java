@@ -108,8 +108,8 @@ class MomentWordsTest {
             + " against within 20 s.",
         worked(Optional.of(RestartCause.NONE), shots(0, 0)));
     assertEquals(
-        "Carry, shorthanded, under heavy pressure, after 44 s on the ice: gained center, no"
-            + " restart.",
+        "Carry, shorthanded, under heavy pressure, after 44 s on the ice: gained center, no face-off"
+            + " in our end.",
         worked(Optional.of(RestartCause.NONE), Optional.empty()));
     assertEquals(
         "Carry, shorthanded, under heavy pressure, after 44 s on the ice: gained center, no attempt"

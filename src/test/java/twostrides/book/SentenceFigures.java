@@ -64,7 +64,7 @@ final class SentenceFigures {
             Want.text(
                 count(players, "sheet")
                     + ": each is one printed page (A4 or Letter, upright), all of them one print job. To"
-                    + " read it without glasses: large letters."));
+                    + " read them without glasses: large letters."));
       }
       case "costs.html" -> costs(b, all);
       case "kill.html" -> kill(b.data, all);
@@ -507,7 +507,7 @@ final class SentenceFigures {
             Want.num(b.goalPrior(), 0)));
     all.add(
         Want.text(
-            "Each face-off is set against the exits of the same team that left the zone with no defensive-zone face-off after them, at the same score (ahead, level, behind) and at the strength of the face-off: after a penalty the team is shorthanded by then. The interval resamples whole games (2000 times); it needs ten games."));
+            "Each face-off is set against the exits of the same team that left the zone with no defensive-zone face-off after them, at the same score (leading, tied, trailing) and at the strength of the face-off: after a penalty the team is shorthanded by then. The interval resamples whole games (2000 times); it needs ten games."));
   }
 
   private static void kill(BookData d, List<Want> all) {
@@ -581,7 +581,7 @@ final class SentenceFigures {
                 + " after "
                 + count(lost.size(), "puck")
                 + " lost before the red line, and "
-                + count(gained.k(), "restart")
+                + count(gained.k(), "defensive-zone face-off")
                 + " after "
                 + count(gained.n(), "exit")
                 + " that gained center, each adjusted toward an assumed value with the weight of 20 cases."));

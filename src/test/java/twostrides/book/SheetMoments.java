@@ -78,7 +78,7 @@ final class SheetMoments {
             ? "nothing against within " + data.shortly()
             : attempts
                 ? "no attempt against within " + data.shortly()
-                : restart ? "no restart" : "what followed is not in the sheet";
+                : restart ? "no face-off in our end" : "what followed is not in the sheet";
     return begin(r, Optional.of(r)).then(Want.text(": gained center, " + after + "."));
   }
 
@@ -171,7 +171,9 @@ final class SheetMoments {
 
   /** The way out and what made it hard. */
   private static Want begin(BookData.Row r, Optional<BookData.Row> exit) {
-    String way = exit.map(e -> e.get("way_out")).orElse("play from outside the zone");
+    String way =
+        exit.map(e -> e.get("way_out").replace("kept in", "failed clear"))
+            .orElse("play from outside the zone");
     String strength =
         switch (r.get("strength")) {
           case "even" -> "";

@@ -21,7 +21,7 @@ final class SliceFigures {
       return Optional.empty();
     }
     int ahead = r.count("goals_ahead");
-    return Optional.of(ahead > 0 ? "ahead" : ahead == 0 ? "level" : "behind");
+    return Optional.of(ahead > 0 ? "leading" : ahead == 0 ? "tied" : "trailing");
   }
 
   private static Function<BookData.Row, String> slice(String heading) {
@@ -40,7 +40,7 @@ final class SliceFigures {
   private static List<String> order(String heading) {
     return switch (heading) {
       case "Strength" -> TeamFigures.STRENGTHS;
-      case "Score" -> List.of("ahead", "level", "behind");
+      case "Score" -> List.of("leading", "tied", "trailing");
       case "Pressure at the release" -> List.of("none", "light", "heavy");
       case "Side of the rink, facing the attack" -> List.of("left", "middle", "right");
       case "Venue" -> List.of("home", "away");
@@ -88,7 +88,7 @@ final class SliceFigures {
     List<BookData.Row> releases = BookData.rows(d.releases, BookData.team(d.ours()));
     Wanted t =
         new Wanted(
-            "Slice",
+            "Situation",
             "Attempts",
             "Carry over center",
             "Sent before the red line",

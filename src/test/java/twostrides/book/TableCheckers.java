@@ -88,7 +88,7 @@ final class TableCheckers {
               (b, t) -> KillFigures.justAfter(b.data)),
           known(
               "kill.html",
-              "Where the exemption does not hold",
+              "Shorthanded clears that could still be icing",
               (b, t) -> KillFigures.exemption(b.data)),
           known("kill.html", "Every kill, .*", (b, t) -> KillFigures.kills(b.data)),
           known(

@@ -100,7 +100,12 @@ public record DotLines(
       if (!group.heading.isEmpty()) {
         double beneath = y;
         List<String> lines = Lettering.lines(group.heading, Type.HEAD, s.width(), 2);
-        marks.add(() -> s.lines(Type.HEAD, lines, 0, beneath + 16));
+        marks.add(
+            () -> {
+              // The line of the reference passes beneath.
+              s.rect("plate", 0, beneath, Type.HEAD.widest(lines) + 4, lines.size() * 20);
+              s.lines(Type.HEAD, lines, 0, beneath + 16);
+            });
         y += lines.size() * Type.HEAD.leading() + 8;
       }
       for (Row row : group.rows) {
@@ -136,7 +141,7 @@ public record DotLines(
           "adjusted toward the group",
           (x, middle) -> s.line("whisker " + tone, x, middle, x + 20, middle));
       legend.entry(
-          "the own count alone", (x, middle) -> s.line("whisker pale", x, middle, x + 20, middle));
+          "own count alone", (x, middle) -> s.line("whisker pale", x, middle, x + 20, middle));
     }
     return legend.bottom();
   }

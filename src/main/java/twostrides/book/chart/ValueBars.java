@@ -96,6 +96,7 @@ public record ValueBars(String title, List<Bar> bars) {
         i -> {
           double low = scale.at(i.low());
           String ends = "m0 -5v10m0 -5h" + Sketch.number(scale.at(i.high()) - low) + "m0 -5v10";
+          s.mark("halo", low, middle, ends);
           s.mark("error", low, middle, ends);
         });
     s.text(Type.NUMBER, bar.said(), scale.at(bar.end()) + 10, middle + 6);
