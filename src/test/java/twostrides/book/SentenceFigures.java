@@ -265,9 +265,11 @@ final class SentenceFigures {
                     + count(icings, "icing")
                     + " in "
                     + count(d.games.size(), "game")
-                    + ", # a game. "
-                    + BookData.icedAfter(BookData.rows(d.exits, BookData.team(d.ours()))).k()
-                    + " of them ended a try to get out.",
+                    + ", # a game. Icing ended "
+                    + Want.counts(
+                            BookData.icedAfter(BookData.rows(d.exits, BookData.team(d.ours()))))
+                        .words()
+                    + " tries to get out.",
                 Want.num((double) icings / d.games.size(), 1)));
     all.add(Want.text("Shot attempts against in " + d.shortly()));
   }
