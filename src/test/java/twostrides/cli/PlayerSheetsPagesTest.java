@@ -172,6 +172,7 @@ class PlayerSheetsPagesTest {
                     if (box('.fine').bottom > one.getBoundingClientRect().bottom) { cut.push('foot'); }
                     if (box('.notes').bottom > box('.fine').top) { cut.push('foot under the notes'); }
                     if (box('.notes').height < 25 * 96 / 25.4) { cut.push('notes'); }
+                    if (box('.last figcaption').bottom > box('.last').bottom + 1) { cut.push('what the marks mean'); }
                     if (box('.last svg').height < 25 * 96 / 25.4) { cut.push('map'); }
                     for (const li of one.querySelectorAll('li')) {
                       if (li.getBoundingClientRect().right > one.getBoundingClientRect().right) { cut.push('clip'); }

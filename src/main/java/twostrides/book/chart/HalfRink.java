@@ -67,7 +67,7 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
   }
 
   /**
-   * The map for a page to be printed: the rink upright, and beside it, in the page's own letters,
+   * The map for a page to be printed: the rink upright, and under it, in the page's own letters,
    * what came of the pucks. Its marks lead nowhere.
    *
    * @param id beginning of its ids, unique on its page: a-z, 0-9 and hyphens
@@ -82,8 +82,8 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
           .append("</li>");
     }
     return Form.of(Form.PAPER, this::upright).paper(caption(id))
-        + ("<figcaption>" + Lettering.escaped(title) + ": the rink from the red line, at the top,")
-        + (" to the own end.<ul>" + kinds + "</ul></figcaption>\n");
+        + ("<figcaption>" + Lettering.escaped(title) + " (at the top):<ul>" + kinds)
+        + "</ul></figcaption>\n";
   }
 
   private static double mark(Sketch s, MarkKind kind) {
