@@ -50,10 +50,7 @@ public final class Links {
 
   /** A player's sheet on his team's page of sheets. */
   public static Optional<String> sheet(SeasonReview review, PlayerReview p) {
-    return review.teams().stream()
-        .filter(t -> t.team().equals(p.team()))
-        .findFirst()
-        .map(t -> sheets(t) + "#" + sheetId(p));
+    return review.team(p.team()).map(t -> sheets(t) + "#" + sheetId(p));
   }
 
   /** The sheet's place on its page. */

@@ -22,6 +22,7 @@ import twostrides.exits.WayOut;
 import twostrides.exits.When;
 import twostrides.findings.Moment;
 import twostrides.findings.PlayerReview;
+import twostrides.findings.Score;
 import twostrides.findings.SeasonReview;
 import twostrides.game.Pressure;
 import twostrides.game.Strength;
@@ -84,7 +85,12 @@ final class MeetingData {
   private final Map<String, Row> rows = new LinkedHashMap<>();
   private final Map<String, Integer> games = new LinkedHashMap<>();
 
-  private MeetingData(SeasonReview review) {
+  /**
+   * Gathers what can be watched.
+   *
+   * @param review what the book shows
+   */
+  MeetingData(SeasonReview review) {
     this.review = review;
     this.words = new MomentWords(review.window());
     review.season().games().forEach(g -> games.putIfAbsent(g.game().id(), games.size()));
@@ -98,19 +104,17 @@ final class MeetingData {
    * What the script of all pages has to know: the book's key, the game of each file, and which
    * seconds are not exact.
    *
-   * @param review what the book shows
    * @param videos the games' videos
    */
-  static String games(SeasonReview review, Videos videos) {
-    MeetingData data = new MeetingData(review);
+  String games(Videos videos) {
     Map<String, List<Row>> byGame = new LinkedHashMap<>();
-    data.games.keySet().forEach(g -> byGame.put(g, new ArrayList<>()));
-    data.inOrder().forEach(r -> byGame.get(r.at.when().game().id()).add(r));
+    games.keySet().forEach(g -> byGame.put(g, new ArrayList<>()));
+    inOrder().forEach(r -> byGame.get(r.at.when().game().id()).add(r));
     return "var GAMES = "
         + text(
             json -> {
               json.writeStartObject();
-              json.writeStringField("key", data.key());
+              json.writeStringField("key", key());
               json.writeArrayFieldStart("games");
               for (Map.Entry<String, List<Row>> e : byGame.entrySet()) {
                 json.writeStartArray();
@@ -145,11 +149,10 @@ final class MeetingData {
   /**
    * The clips of the meeting page.
    *
-   * @param review what the book shows
    * @param rink the rink of the diagrams
    */
-  static String clips(SeasonReview review, Rink rink) {
-    return "var CLIPS = " + text(json -> new MeetingData(review).write(json, rink)) + ";\n";
+  String clips(Rink rink) {
+    return "var CLIPS = " + text(json -> write(json, rink)) + ";\n";
   }
 
   /**
@@ -318,13 +321,7 @@ final class MeetingData {
   }
 
   private static String score(Situation at) {
-    return at.state().goalsAhead().isEmpty()
-        ? ""
-        : switch (Integer.signum(at.state().goalsAhead().getAsInt())) {
-          case 1 -> "leading";
-          case 0 -> "tied";
-          default -> "trailing";
-        };
+    return at.state().goalsAhead().stream().mapToObj(Score::word).findFirst().orElse("");
   }
 
   private static void moments(

@@ -80,7 +80,7 @@ public record MomentWords(double window) {
     List<String> parts = new ArrayList<>();
     parts.add(
         m.exit()
-            .map(e -> capital(e.way() == WayOut.KEPT_IN ? "failed clear" : e.way().label()))
+            .map(e -> capital(e.way() == WayOut.KEPT_IN ? Show.way(e) : e.way().label()))
             .orElse("Play from outside the zone"));
     if (m.at().state().strength() != Strength.EVEN) {
       parts.add(Format.phrase(m.at().state().strength()));

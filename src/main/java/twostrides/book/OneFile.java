@@ -5,8 +5,6 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Base64;
@@ -21,6 +19,7 @@ import org.jsoup.parser.ParseSettings;
 import org.jsoup.parser.Parser;
 import twostrides.findings.SeasonReview;
 import twostrides.findings.TeamReview;
+import twostrides.sheet.FilesRead;
 
 /**
  * A team's book as one file, for a mail or a tablet: the written pages under each other, with their
@@ -79,7 +78,8 @@ final class OneFile {
     String script = shared + ReviewBook.resource("compare.js");
     String policy =
         "default-src 'none'; script-src 'sha256-"
-            + hash(script)
+            + Base64.getEncoder()
+                .encodeToString(FilesRead.digest().digest(script.getBytes(StandardCharsets.UTF_8)))
             + "'; style-src 'unsafe-inline'; img-src data:; media-src blob:; form-action 'none';"
             + " base-uri 'none'";
     StringBuilder html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n");
@@ -144,15 +144,5 @@ final class OneFile {
     String to = path.isEmpty() ? page : URI.create("/" + page).resolve(path).getPath().substring(1);
     String rest = hash < 0 ? "" : ":" + href.substring(hash + 1);
     return Stream.of(to).filter(pages::contains).map(t -> "#" + t + rest).findFirst();
-  }
-
-  private static String hash(String script) {
-    try {
-      byte[] sum =
-          MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
-      return Base64.getEncoder().encodeToString(sum);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

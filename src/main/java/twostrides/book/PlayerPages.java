@@ -62,10 +62,7 @@ final class PlayerPages {
   }
 
   private int games(String team) {
-    return review.teams().stream()
-        .filter(t -> t.team().equals(team))
-        .mapToInt(TeamReview::games)
-        .sum();
+    return review.team(team).map(TeamReview::games).orElse(0);
   }
 
   void sheets(TeamReview t) throws IOException {

@@ -59,11 +59,12 @@ public final class ReviewBook {
     for (String own : List.of("book.css", "chart.css", "icon.svg", "compare.js")) {
       Files.writeString(out.resolve(own), resource(own), StandardCharsets.UTF_8);
     }
-    String script = Script.text(MeetingData.games(review, imprint.options().videos()));
+    MeetingData watched = new MeetingData(review);
+    String script = Script.text(watched.games(imprint.options().videos()));
     Files.writeString(out.resolve("book.js"), script, StandardCharsets.UTF_8);
     Files.writeString(
         out.resolve("meeting.js"),
-        MeetingData.clips(review, rink) + resource("meeting.js"),
+        watched.clips(rink) + resource("meeting.js"),
         StandardCharsets.UTF_8);
     write(pages(out, review, settings, rink, imprint), progress);
     if (imprint.options().oneFile()) {

@@ -157,7 +157,7 @@ public final class Show {
 
   /** Whether a try to clear got out. */
   public static String result(Exit e) {
-    return e.way() == WayOut.KEPT_IN ? "failed clear" : "cleared";
+    return e.way() == WayOut.KEPT_IN ? way(e) : "cleared";
   }
 
   /** Seconds that a clear bought. */

@@ -82,13 +82,9 @@ final class TeamPages {
 
   void icings() throws IOException {
     Optional<String> ours = review.ourTeam();
-    Optional<TeamReview> team =
-        ours.flatMap(o -> review.teams().stream().filter(t -> t.team().equals(o)).findFirst());
+    Optional<TeamReview> team = ours.flatMap(review::team);
     List<Profile> profiles =
-        review.teams().stream()
-            .filter(t -> ours.isEmpty() || ours.get().equals(t.team()))
-            .map(TeamReview::profile)
-            .toList();
+        team.map(List::of).orElse(review.teams()).stream().map(TeamReview::profile).toList();
     Map<String, Object> values = new HashMap<>();
     values.put("review", review);
     values.put("team", team);

@@ -212,9 +212,8 @@ final class TeamView {
                                     l.name(),
                                     List.of(dot(l)),
                                     "",
-                                    review.teams().stream()
-                                        .filter(t -> t.team().equals(l.name()))
-                                        .findFirst()
+                                    review
+                                        .team(l.name())
                                         .map(t -> Link.to(Links.file(t), l.name()))
                                         .orElse(Link.words(l.name()))))
                         .toList())),

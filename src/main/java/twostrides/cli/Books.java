@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import twostrides.book.BookNote;
+import twostrides.book.Format;
 import twostrides.exits.SeasonBooks;
 import twostrides.game.Game;
 import twostrides.game.SheetsRead;
@@ -215,7 +216,7 @@ final class Books {
         ? title + "."
         : title
             + "; "
-            + Sheets.count(assumed, "setting")
+            + Format.count(assumed, "setting")
             + " assumed, no source found (rulings.html).";
   }
 }

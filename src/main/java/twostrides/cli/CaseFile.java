@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import twostrides.book.Format;
 import twostrides.output.OutputException;
 import twostrides.output.WholeFile;
 import twostrides.rulebook.BookException;
@@ -160,15 +161,9 @@ final class CaseFile {
     problems.forEach(p -> console.println("Set aside: " + p.message()));
     if (checked > 0) {
       console.println(
-          (checked - unlike) + " of " + Sheets.count(checked, "row") + " answered as expected.");
+          (checked - unlike) + " of " + Format.count(checked, "row") + " answered as expected.");
     }
-    console.println(
-        sheet.rowsRead()
-            + " rows read = "
-            + (rows.size() - setAside)
-            + " rows used + "
-            + setAside
-            + " rows set aside.");
+    console.println(Sheets.rows(sheet.rowsRead(), setAside));
     console.println("Answers: " + out);
     return Main.DONE;
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import twostrides.book.Format;
 import twostrides.game.SheetsRead;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
@@ -89,9 +90,9 @@ final class Causes {
     if (worst.size() > most) {
       lines.add(
           "... and "
-              + Sheets.count(worst.stream().skip(most).mapToInt(r -> r.count).sum(), "row")
+              + Format.count(worst.stream().skip(most).mapToInt(r -> r.count).sum(), "row")
               + " for "
-              + Sheets.count(worst.size() - most, "other cause")
+              + Format.count(worst.size() - most, "other cause")
               + where);
     }
     if (!skipped.isEmpty()) {

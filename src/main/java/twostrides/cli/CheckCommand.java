@@ -12,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import twostrides.book.Format;
 import twostrides.game.Coverage;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetsRead;
@@ -66,7 +67,7 @@ final class CheckCommand implements Callable<Integer> {
                 + ": "
                 + used.schema().name()
                 + " sheet, "
-                + Sheets.count(sheet.rowsRead(), "row")
+                + Format.count(sheet.rowsRead(), "row")
                 + (unused.isEmpty() ? "" : "; columns not used: " + String.join(", ", unused)));
       }
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Option;
+import twostrides.book.Format;
 import twostrides.exits.Around;
 import twostrides.exits.Release;
 import twostrides.exits.When;
@@ -197,7 +198,7 @@ final class ClickedSkaters implements SkatersAtRelease {
         "Clicked places: "
             + sum(p)
             + " Skaters at "
-            + Sheets.count(p.releases(), "puck")
+            + Format.count(p.releases(), "puck")
             + " sent before the red line.");
   }
 }

@@ -16,6 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import twostrides.book.Format;
 import twostrides.book.Links;
 import twostrides.output.OutputFolder;
 import twostrides.sheet.SheetException;
@@ -107,7 +108,7 @@ final class CutCommand implements Callable<Integer> {
     }
     PrintWriter console = spec.commandLine().getOut();
     console.println(
-        Sheets.count(clips.size(), "clip")
+        Format.count(clips.size(), "clip")
             + String.format(
                 Locale.ROOT, " cut; the reel lasts %.1f s: %s", ffmpeg.seconds(reel), reel));
     return Main.DONE;

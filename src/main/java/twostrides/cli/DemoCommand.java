@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import twostrides.book.Format;
 import twostrides.demo.DemoLeague;
 import twostrides.output.OutputException;
 
@@ -56,7 +57,7 @@ final class DemoCommand implements Callable<Integer> {
     PrintWriter console = spec.commandLine().getOut();
     console.println(
         "Wrote "
-            + Sheets.count(games, "game")
+            + Format.count(games, "game")
             + " of an invented league, seed "
             + seed
             + ", and the truth in "

@@ -8,8 +8,6 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -23,6 +21,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import twostrides.sheet.FilesRead;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetRow;
 
@@ -163,10 +162,8 @@ final class GameVideos {
 
   private static String print(Path file) throws IOException {
     try (InputStream in = Files.newInputStream(file)) {
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(in.readNBytes(PRINT));
+      byte[] digest = FilesRead.digest().digest(in.readNBytes(PRINT));
       return Files.size(file) + " " + HexFormat.of().formatHex(digest);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
     }
   }
 

@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import twostrides.book.Format;
 import twostrides.output.WholeFile;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
@@ -73,7 +74,7 @@ final class MapCommand implements Callable<Integer> {
         "Written to "
             + out
             + " with "
-            + Sheets.count(map.questions(), "open question")
+            + Format.count(map.questions(), "open question")
             + " (# ?). Answer them in a text editor, then: two-strides check "
             + sheet
             + " --map "

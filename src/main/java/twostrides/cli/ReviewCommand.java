@@ -23,6 +23,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import tech.tablesaw.api.StringColumn;
 import twostrides.book.BookOptions;
+import twostrides.book.Format;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
 import twostrides.book.Videos;
@@ -267,7 +268,7 @@ class ReviewCommand implements Callable<Integer> {
       sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
       throw SheetException.ofFile(
           files.get(0).toString(),
-          "no row that could be used in " + Sheets.count(files.size(), "sheet"),
+          "no row that could be used in " + Format.count(files.size(), "sheet"),
           "rows of a play sheet or a tag sheet",
           "Run the command check on it; a sheet with other columns needs --map (docs/maps/README.md).");
     }
@@ -391,17 +392,17 @@ class ReviewCommand implements Callable<Integer> {
         MOST_PROBLEMS,
         "; all of them: " + book.resolve("set-aside").resolve(SetAside.PROBLEMS));
     console.println(
-        Sheets.count(Reviewer.games(all), "game")
+        Format.count(Reviewer.games(all), "game")
             + ", "
-            + Sheets.count(all.exits().rowCount(), "exit attempt")
+            + Format.count(all.exits().rowCount(), "exit attempt")
             + ", "
-            + Sheets.count(
+            + Format.count(
                 number(all.restartRecords(), SeasonReview::own), "defensive-zone face-off")
             + ".");
     console.println(books.line(rules));
     console.println(rink);
     console.println(
-        Sheets.count(number(all.flagRecords(), Flag::flagged), "release")
+        Format.count(number(all.flagRecords(), Flag::flagged), "release")
             + " flagged, "
             + number(all.flagRecords(), Flag::toLookAt)
             + " to look at without a verdict, of "
@@ -454,7 +455,7 @@ class ReviewCommand implements Callable<Integer> {
         "Manpower: columns and penalty rows disagree on "
             + disagree.successes()
             + " of "
-            + Sheets.count(disagree.trials(), "row")
+            + Format.count(disagree.trials(), "row")
             + (disagree.successes() == 0
                 ? "."
                 : "; the " + manpower.word() + " were used (data/manpower.csv)."));

@@ -9,6 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import twostrides.book.Format;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.Grade;
@@ -83,7 +84,7 @@ final class RulebooksCommand implements Callable<Integer> {
     out.println(
         assumed.isEmpty()
             ? "Nothing is assumed."
-            : Sheets.count(assumed.size(), "setting")
+            : Format.count(assumed.size(), "setting")
                 + " assumed, no source found: "
                 + String.join(", ", assumed.stream().map(s -> s.key().word()).toList())
                 + ".");

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import twostrides.book.Format;
 import twostrides.tag.PageServer;
 import twostrides.tag.PlacesFile;
 import twostrides.tag.SettleServer;
@@ -60,7 +61,7 @@ final class SettleCommand extends ReviewCommand {
     try (PageServer server =
         SettleServer.start(settling, places, book.book(), films, book.read().rink())) {
       console.println(
-          Sheets.count(settling.icings().size(), "icing")
+          Format.count(settling.icings().size(), "icing")
               + " to settle; clicks go to "
               + sheet.toAbsolutePath()
               + ".");

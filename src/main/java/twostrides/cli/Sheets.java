@@ -4,10 +4,11 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import twostrides.book.Format;
 import twostrides.game.PeriodDoubt;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
@@ -152,22 +153,26 @@ final class Sheets {
             + (season.unreadable().isEmpty()
                 ? ""
                 : " Not counted: "
-                    + count(season.unreadable().size(), "file")
+                    + Format.count(season.unreadable().size(), "file")
                     + " set aside whole."));
-  }
-
-  /** A number with its noun, in the singular for one. */
-  static String count(int n, String noun) {
-    return String.format(Locale.ROOT, "%,d %s%s", n, noun, n == 1 ? "" : "s");
   }
 
   /** Rows read, and what became of them; in plain digits, as other programs read this line. */
   static String rows(int read, int aside) {
-    return read + " rows read = " + (read - aside) + " rows used + " + aside + " rows set aside.";
+    return rows(read, aside, Integer::toString);
   }
 
   /** The same for a page: thousands apart. */
   static String rowsOnPage(int read, int aside) {
-    return rows(read, aside).replaceAll("\\B(?=(\\d{3})+\\b)", ",");
+    return rows(read, aside, Format::whole);
+  }
+
+  private static String rows(int read, int aside, IntFunction<String> shown) {
+    return shown.apply(read)
+        + " rows read = "
+        + shown.apply(read - aside)
+        + " rows used + "
+        + shown.apply(aside)
+        + " rows set aside.";
   }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import twostrides.book.Format;
 import twostrides.exits.Around;
 import twostrides.exits.Release;
 import twostrides.exits.When;
@@ -172,7 +173,7 @@ final class TrackedSkaters implements SkatersAtRelease {
         "Tracking: skaters found at "
             + found
             + " of "
-            + Sheets.count(asked, "puck")
+            + Format.count(asked, "puck")
             + " sent before the red line"
             + (notFound.isEmpty()
                 ? "."

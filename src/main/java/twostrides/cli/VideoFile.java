@@ -38,7 +38,7 @@ final class VideoFile {
 
   private static String how(ClockMatch match) {
     if (match instanceof ClockMatch.Beyond b) {
-      return "drifts, past " + Sheets.count(b.stoppages(), "stoppage");
+      return "drifts, past " + Format.count(b.stoppages(), "stoppage");
     }
     return match instanceof ClockMatch.NotCovered n
         ? n.reason()

@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import twostrides.book.Format;
 import twostrides.book.Show;
 import twostrides.game.Game;
 import twostrides.game.SheetsRead;
@@ -100,7 +101,7 @@ final class VideoReport {
       return "";
     }
     return " The video seconds of "
-        + Sheets.count(sure.size() + inferred.size() + beyond.size(), "row")
+        + Format.count(sure.size() + inferred.size() + beyond.size(), "row")
         + " come from sync sheets; "
         + inferred.size()
         + " of them are inferred"
@@ -146,7 +147,7 @@ final class VideoReport {
     int setAside = sync.setAside().size();
     out.println(
         "Sync: "
-            + Sheets.count(sync.rowsRead(), "row")
+            + Format.count(sync.rowsRead(), "row")
             + " read = "
             + (sync.rowsRead() - setAside)
             + " used + "
@@ -189,14 +190,14 @@ final class VideoReport {
     int own = seconds.rows().size() - open.size();
     out.println(
         "Video: "
-            + Sheets.count(sure.size(), "row")
+            + Format.count(sure.size(), "row")
             + " got a second from the sync sheets"
             + (sure.isEmpty() ? "" : ", off by at most " + off(sure))
             + (own > 0 ? "; " + own + " keep their own." : "."));
     if (!inferred.isEmpty()) {
       out.println(
           "Video: "
-              + Sheets.count(inferred.size(), "further second")
+              + Format.count(inferred.size(), "further second")
               + " inferred, since the length of a stoppage is not known; off by at most "
               + off(inferred)
               + ": "
@@ -210,7 +211,7 @@ final class VideoReport {
               .orElse(0);
       out.println(
           "Video: "
-              + Sheets.count(beyond.size(), "second")
+              + Format.count(beyond.size(), "second")
               + " drift: outside the pairs of the period they run on at the clock's pace and are off by"
               + " the length of the stoppages in between"
               + (stoppages > 0 ? " (up to " + stoppages + " in the sheet)" : "")
@@ -228,7 +229,7 @@ final class VideoReport {
         (reason, rows) ->
             out.println(
                 "Video: "
-                    + Sheets.count(rows.size(), "row")
+                    + Format.count(rows.size(), "row")
                     + " without a second, "
                     + reason
                     + ": "
@@ -268,7 +269,7 @@ final class VideoReport {
                     game,
                     Math.abs(middle),
                     middle > 0 ? "before" : "after",
-                    Sheets.count(sorted.length, "row")));
+                    Format.count(sorted.length, "row")));
           }
         });
   }

@@ -196,7 +196,7 @@ final class WhatIfWords {
       lines.add(
           format(
               "Ways out over the same simulations. Price: attempts against within 20 s, beyond those after a"
-                  + " puck sent deep; %.2f for an defensive-zone face-off, %.2f for a puck that the opponent"
+                  + " puck sent deep; %.2f for a defensive-zone face-off, %.2f for a puck that the opponent"
                   + " takes before his own blue line (both assumed):",
               Assumptions.ATTEMPTS_AFTER_RESTART.value(), Assumptions.ATTEMPTS_AFTER_LOSS.value()));
       ways.outcomes().stream().filter(o -> !o.way().shot()).forEach(o -> way(o, lines));

@@ -20,16 +20,4 @@ public record Situation(
     Optional<String> player,
     Where where,
     Onward onward,
-    GameState state) {
-
-  /** One of which nothing says where the puck was going. */
-  public Situation(
-      When when,
-      String team,
-      Optional<String> opponent,
-      Optional<String> player,
-      Where where,
-      GameState state) {
-    this(when, team, opponent, player, where, Onward.UNKNOWN, state);
-  }
-}
+    GameState state) {}

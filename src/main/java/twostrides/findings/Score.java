@@ -7,12 +7,21 @@ import twostrides.season.Columns;
 import twostrides.season.Rows;
 
 /** Whether a team was leading, tied or trailing. */
-final class Score {
+public final class Score {
 
   /** The words, in the order to show. */
   static final List<String> WORDS = List.of("leading", "tied", "trailing");
 
   private Score() {}
+
+  /**
+   * The word of a lead.
+   *
+   * @param ahead goals for less goals against
+   */
+  public static String word(int ahead) {
+    return WORDS.get(1 - Integer.signum(ahead));
+  }
 
   /** The word of each row; missing where the game's sheet writes no shots. */
   static StringColumn words(Rows rows) {
@@ -22,8 +31,7 @@ final class Score {
       if (ahead.isMissing(i)) {
         words.appendMissing();
       } else {
-        int a = ahead.getInt(i);
-        words.append(a > 0 ? "leading" : a < 0 ? "trailing" : "tied");
+        words.append(word(ahead.getInt(i)));
       }
     }
     return words;

@@ -70,6 +70,15 @@ public record SeasonReview(
     return r.ownLast().orElse(false);
   }
 
+  /**
+   * A team of the book.
+   *
+   * @param name its name
+   */
+  public Optional<TeamReview> team(String name) {
+    return teams.stream().filter(t -> t.team().equals(name)).findFirst();
+  }
+
   /** Seconds in which restarts, attempts and goals count. */
   public double window() {
     return season.columns().window();

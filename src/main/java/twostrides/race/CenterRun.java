@@ -27,9 +27,6 @@ final class CenterRun {
   private final Rink rink;
   private final SkaterSettings legs;
   private final Skater carrying;
-  private final double carryingSpeed;
-  private final double topSpeed;
-  private final double reach;
   private final double scale;
 
   /** Seconds' worth of the velocity he had that a carrier has come, at each look. */
@@ -81,9 +78,6 @@ final class CenterRun {
     this.rink = rink;
     this.legs = legs;
     this.carrying = legs.carrier();
-    this.carryingSpeed = legs.carryingSpeed();
-    this.topSpeed = legs.topSpeed();
-    this.reach = legs.reach();
     this.scale = legs.errorScale();
     this.later = Math.exp(legs.reaction() / legs.tau());
     for (int j = 0; j < LOOKS; j++) {
@@ -124,7 +118,7 @@ final class CenterRun {
     double wx = ahead - carrier.vx() * come;
     double wy = side - carrier.vy() * come;
     double length = Math.hypot(wx, wy);
-    double push = length > 0 ? carryingSpeed / length : 0;
+    double push = length > 0 ? legs.carryingSpeed() / length : 0;
     double chance = 1;
     for (int i = 1; i < bodies.size(); i++) {
       double a = arrival(carrier, push * wx, push * wy, bodies.get(i), time + AFTER * scale);
@@ -156,7 +150,7 @@ final class CenterRun {
       double qx = ax + vx * coast[j] + wx * push[j] - ox * drift[j];
       double qy = ay + vy * coast[j] + wy * push[j] - oy * drift[j];
       double q = length(qx, qy);
-      double late = q - reach - topSpeed * stride[j];
+      double late = q - legs.reach() - legs.topSpeed() * stride[j];
       if (late <= 0) {
         double last = skipped > 1 ? late(carrier, wx, wy, checker, j - 1) : before;
         return j == 0 ? 0 : STEP * (j - 1 + last / (last - late));
@@ -167,8 +161,8 @@ final class CenterRun {
       double rate =
           ((wx + pace * (vx - wx) - drive * ox) * qx + (wy + pace * (vy - wy) - drive * oy) * qy)
                   / q
-              - topSpeed * (1 - drive);
-      double most = bend * ease[j] + topSpeed * fade[j];
+              - legs.topSpeed() * (1 - drive);
+      double most = bend * ease[j] + legs.topSpeed() * fade[j];
       double root = Math.sqrt(rate * rate + 2 * late * most);
       double sooner = rate < 0 ? 2 * late / (root - rate) : (root + rate) / most;
       skipped = Math.max(1, (int) (sooner / STEP));
@@ -194,6 +188,6 @@ final class CenterRun {
             + carrier.vy() * coast[j]
             + wy * push[j]
             - checker.vy() * drift[j];
-    return length(qx, qy) - reach - topSpeed * stride[j];
+    return length(qx, qy) - legs.reach() - legs.topSpeed() * stride[j];
   }
 }

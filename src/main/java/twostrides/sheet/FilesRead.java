@@ -69,7 +69,7 @@ public final class FilesRead {
   }
 
   /** A digest to put a file's bytes through, in their order. */
-  static MessageDigest digest() {
+  public static MessageDigest digest() {
     try {
       return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {

@@ -9,9 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import twostrides.sheet.FilesRead;
 
 /**
  * The place of the sheet on the disk: it is written beside it, flushed, and moved there in one
@@ -81,11 +80,7 @@ record SheetPlace(Path file) {
   }
 
   private static String digest(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    return HexFormat.of().formatHex(FilesRead.digest().digest(bytes));
   }
 
   /** Not every system can flush a folder; the journal holds everything all the same. */

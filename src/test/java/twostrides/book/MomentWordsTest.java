@@ -12,6 +12,7 @@ import twostrides.exits.AtCenter;
 import twostrides.exits.Exit;
 import twostrides.exits.ExitOutcome;
 import twostrides.exits.GameState;
+import twostrides.exits.Onward;
 import twostrides.exits.RestartCause;
 import twostrides.exits.Situation;
 import twostrides.exits.WayOut;
@@ -49,6 +50,7 @@ class MomentWordsTest {
                 Optional.of(new Place(-4, 2)),
                 worked ? OptionalDouble.empty() : OptionalDouble.of(3.8),
                 Optional.empty()),
+            Onward.UNKNOWN,
             new GameState(
                 strength,
                 Optional.empty(),

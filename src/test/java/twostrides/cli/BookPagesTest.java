@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,7 +29,7 @@ class BookPagesTest {
 
   @TempDir private static Path dir;
   private static Path book;
-  private static Browser browser;
+  @AutoClose private static Browser browser;
 
   @BeforeAll
   static void review() throws IOException {
@@ -37,13 +37,6 @@ class BookPagesTest {
     book =
         SampleBook.of(
             dir.resolve("book"), SampleBook.games().subList(0, 4), "--simulations", "200");
-  }
-
-  @AfterAll
-  static void close() throws IOException {
-    if (browser != null) {
-      browser.close();
-    }
   }
 
   private static String address(String page) {

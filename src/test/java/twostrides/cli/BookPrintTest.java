@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
-import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,26 +32,12 @@ class BookPrintTest {
 
   @TempDir private static Path dir;
   private static Path book;
-  private static Browser browser;
+  @AutoClose private static Browser browser;
 
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1280, 900);
-    book =
-        SampleBook.of(
-            dir.resolve("book"),
-            SampleBook.games(),
-            "--simulations",
-            "200",
-            "--places",
-            "sample-data/places");
-  }
-
-  @AfterAll
-  static void close() throws IOException {
-    if (browser != null) {
-      browser.close();
-    }
+    book = SampleBook.season(dir.resolve("book"), "--simulations", "200");
   }
 
   /** The words of each sheet of a printed page of the book. */

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -33,7 +33,7 @@ class BookVideoTest {
 
   @TempDir private static Path dir;
   private static Path book;
-  private static Browser browser;
+  @AutoClose private static Browser browser;
 
   /** A row of the restarts: its game and its second of the video. */
   private record Row(String game, int second) {}
@@ -44,13 +44,6 @@ class BookVideoTest {
     book =
         SampleBook.of(
             dir.resolve("book"), SampleBook.games().subList(0, 2), "--simulations", "100");
-  }
-
-  @AfterAll
-  static void close() throws IOException {
-    if (browser != null) {
-      browser.close();
-    }
   }
 
   @BeforeEach

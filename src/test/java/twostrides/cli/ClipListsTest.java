@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,7 +42,7 @@ class ClipListsTest {
 
   @TempDir private static Path dir;
   private static Path clips;
-  private static Browser browser;
+  @AutoClose private static Browser browser;
 
   @BeforeAll
   static void review() throws IOException {
@@ -52,13 +52,6 @@ class ClipListsTest {
             dir, NAMES, "--flag-threshold", "0.01", "--video-name", "../../my video/{game}.mp4");
     clips = book.resolve("clips");
     browser.driver().get(book.resolve("restarts.html").toUri().toString());
-  }
-
-  @AfterAll
-  static void close() throws IOException {
-    if (browser != null) {
-      browser.close();
-    }
   }
 
   /** What the guard against spreadsheets makes of a cell. */

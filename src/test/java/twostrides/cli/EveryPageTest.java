@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -82,26 +82,12 @@ class EveryPageTest {
 
   @TempDir private static Path dir;
   private static Path book;
-  private static Browser browser;
+  @AutoClose private static Browser browser;
 
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1280, 900);
-    book =
-        SampleBook.of(
-            dir.resolve("book"),
-            SampleBook.games(),
-            "--simulations",
-            "100",
-            "--places",
-            "sample-data/places");
-  }
-
-  @AfterAll
-  static void close() throws IOException {
-    if (browser != null) {
-      browser.close();
-    }
+    book = SampleBook.season(dir.resolve("book"), "--simulations", "100");
   }
 
   private static List<Path> pages() throws IOException {

@@ -10,7 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,19 +41,12 @@ class GameNamesTest {
 
   @TempDir private static Path dir;
   private static Path book;
-  private static Browser browser;
+  @AutoClose private static Browser browser;
 
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1280, 900);
     book = SampleBook.ofGames(dir, NAMES);
-  }
-
-  @AfterAll
-  static void close() throws IOException {
-    if (browser != null) {
-      browser.close();
-    }
   }
 
   @BeforeEach

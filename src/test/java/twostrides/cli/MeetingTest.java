@@ -3,12 +3,11 @@ package twostrides.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -37,8 +36,8 @@ class MeetingTest {
   @TempDir private static Path dir;
   private static Path book;
   private static Path films;
-  private static Browser browser;
-  private static LocalServer server;
+  @AutoClose private static Browser browser;
+  @AutoClose private static LocalServer server;
 
   @BeforeAll
   static void review() throws Exception {
@@ -52,16 +51,6 @@ class MeetingTest {
     }
     GameVideos videos = GameVideos.in(films, GameVideos.gamesOf(book));
     server = LocalServer.start("show", new ShowSite(book, videos.files(), videos.script("")));
-  }
-
-  @AfterAll
-  static void close() throws IOException {
-    if (server != null) {
-      server.close();
-    }
-    if (browser != null) {
-      browser.close();
-    }
   }
 
   /** Short clips, and a record of where the player stopped. */

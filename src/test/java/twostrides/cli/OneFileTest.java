@@ -15,7 +15,7 @@ import java.util.Set;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
-import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,32 +31,17 @@ class OneFileTest {
   @TempDir private static Path dir;
   private static Path file;
   private static Document read;
-  private static Browser browser;
+  @AutoClose private static Browser browser;
 
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(820, 1180);
-    Path book =
-        SampleBook.of(
-            dir.resolve("book"),
-            SampleBook.games(),
-            "--simulations",
-            "100",
-            "--one-file",
-            "--places",
-            "sample-data/places");
+    Path book = SampleBook.season(dir.resolve("book"), "--simulations", "100", "--one-file");
     file =
         Files.move(
             book.resolve("glasswater-herons-book.html"),
             Files.createDirectories(dir.resolve("mail")).resolve("book.html"));
     read = Jsoup.parse(file.toFile(), "UTF-8");
-  }
-
-  @AfterAll
-  static void close() throws IOException {
-    if (browser != null) {
-      browser.close();
-    }
   }
 
   private static void open(String address) {

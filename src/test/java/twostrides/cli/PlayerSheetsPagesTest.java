@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
-import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,7 +43,7 @@ class PlayerSheetsPagesTest {
   @TempDir private static Path dir;
   private static Path plain;
   private static Path longest;
-  private static Browser browser;
+  @AutoClose private static Browser browser;
 
   @BeforeAll
   static void review() throws IOException {
@@ -52,13 +52,6 @@ class PlayerSheetsPagesTest {
     longest =
         review(
             "longest", " of the Upper Valley by the Long Lake and its Eleven Islands, the Second");
-  }
-
-  @AfterAll
-  static void close() throws IOException {
-    if (browser != null) {
-      browser.close();
-    }
   }
 
   /** The whole sample season, its names made longer: nobody's sheet is fuller. */

@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -62,26 +62,12 @@ class QuestionsTest {
 
   @TempDir private static Path dir;
   private static Path book;
-  private static Browser browser;
+  @AutoClose private static Browser browser;
 
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1280, SEEN);
-    book =
-        SampleBook.of(
-            dir.resolve("book"),
-            SampleBook.games(),
-            "--simulations",
-            "100",
-            "--places",
-            "sample-data/places");
-  }
-
-  @AfterAll
-  static void close() throws IOException {
-    if (browser != null) {
-      browser.close();
-    }
+    book = SampleBook.season(dir.resolve("book"), "--simulations", "100");
   }
 
   @Test

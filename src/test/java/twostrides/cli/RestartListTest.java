@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -31,7 +31,7 @@ class RestartListTest {
   @TempDir private static Path dir;
   private static Path book;
   private static List<Map<String, String>> restarts;
-  private static Browser browser;
+  @AutoClose private static Browser browser;
 
   @BeforeAll
   static void review() throws IOException {
@@ -41,13 +41,6 @@ class RestartListTest {
         ClipFiles.csv(Files.readString(book.resolve("data/restarts.csv"))).stream()
             .filter(r -> r.get("own_last").equals("true"))
             .toList();
-  }
-
-  @AfterAll
-  static void close() throws IOException {
-    if (browser != null) {
-      browser.close();
-    }
   }
 
   @BeforeEach

@@ -58,6 +58,19 @@ final class SampleBook {
   }
 
   /**
+   * Reviews the sample season with the skaters clicked at its releases.
+   *
+   * @param book where the book goes
+   * @param options further options
+   * @return the book's folder
+   */
+  static Path season(Path book, String... options) throws IOException {
+    List<String> all = new ArrayList<>(List.of("--places", "sample-data/places"));
+    all.addAll(List.of(options));
+    return of(book, games(), all.toArray(String[]::new));
+  }
+
+  /**
    * Reviews sheets.
    *
    * @param book where the book goes

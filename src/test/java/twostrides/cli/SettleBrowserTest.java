@@ -108,6 +108,18 @@ class SettleBrowserTest {
     return men;
   }
 
+  /** The program with one icing to settle and no video. */
+  private TagProcess settling(Path places) throws Exception {
+    return TagProcess.of(
+        "settle",
+        FOLDER.resolve("game.csv").toString(),
+        "--out",
+        dir.resolve("book").toString(),
+        "--places",
+        places.toString(),
+        "--no-open");
+  }
+
   private static void verdict(Browser b) throws InterruptedException {
     b.await(
         "return document.getElementById('gain').textContent.startsWith('Gain center: ')"
@@ -194,15 +206,7 @@ class SettleBrowserTest {
   /** Without a mouse: arrows and the space bar, then the same men again half a second later. */
   @Test
   void theKeyboardAloneSettlesAnIcing() throws Exception {
-    try (TagProcess p =
-            TagProcess.of(
-                "settle",
-                FOLDER.resolve("game.csv").toString(),
-                "--out",
-                dir.resolve("book").toString(),
-                "--places",
-                dir.resolve("p.csv").toString(),
-                "--no-open");
+    try (TagProcess p = settling(dir.resolve("p.csv"));
         Browser b = Browser.open(820, 1180)) {
       open(b, p, "");
       b.await("return document.getElementById('heading').textContent !== ''");
@@ -222,15 +226,7 @@ class SettleBrowserTest {
   @Test
   void aFingerAloneSettlesAnIcing() throws Exception {
     Path places = dir.resolve("p.csv");
-    try (TagProcess p =
-            TagProcess.of(
-                "settle",
-                FOLDER.resolve("game.csv").toString(),
-                "--out",
-                dir.resolve("book").toString(),
-                "--places",
-                places.toString(),
-                "--no-open");
+    try (TagProcess p = settling(places);
         Browser b = Browser.open(820, 1180)) {
       open(b, p, "");
       b.await("return document.getElementById('heading').textContent !== ''");

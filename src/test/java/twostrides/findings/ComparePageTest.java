@@ -20,7 +20,7 @@ import java.util.TreeSet;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
-import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,7 +54,7 @@ class ComparePageTest {
   @TempDir static Path dir;
 
   private static Comparison comparison;
-  private static Browser browser;
+  @AutoClose private static Browser browser;
 
   /**
    * Players who always, never and seldom see a restart, with nine, ten, a hundred cases and more,
@@ -153,13 +153,6 @@ class ComparePageTest {
             "",
             new BookOptions(Videos.named("{game}.mp4"), false, false)),
         (n, all) -> {});
-  }
-
-  @AfterAll
-  static void close() throws IOException {
-    if (browser != null) {
-      browser.close();
-    }
   }
 
   private static void open(String state) {

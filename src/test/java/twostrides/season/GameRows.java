@@ -16,6 +16,7 @@ import twostrides.exits.GameState;
 import twostrides.exits.Kill;
 import twostrides.exits.LetGo;
 import twostrides.exits.NextTouch;
+import twostrides.exits.Onward;
 import twostrides.exits.Release;
 import twostrides.exits.Restart;
 import twostrides.exits.RestartCause;
@@ -207,6 +208,7 @@ final class GameRows {
                 : Optional.empty(),
             c.number(Columns.SHORT_OF_CENTER_M),
             c.text("line_note")),
+        Onward.UNKNOWN,
         new GameState(
             c.one(Columns.STRENGTH, Strength.class, Strength::label).orElse(Strength.UNKNOWN),
             c.one(Columns.NET_EMPTY, NetEmpty.class, NetEmpty::word),
