@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import twostrides.game.Strength;
+import twostrides.game.TaggedExit;
 import twostrides.rink.Rink;
 import twostrides.rink.Zone;
 import twostrides.rulebook.Choice;
@@ -56,14 +57,18 @@ final class SheetFacts {
    * The facts of a tagged exit that was let go.
    *
    * @param rink the rink
-   * @param x metres along the rink, where the tag has a place
-   * @param strength the team's strength
+   * @param tag the tag
    * @param iced whether it was tagged as icing
    * @param played the book of the game
    */
-  static Facts tagged(
-      Rink rink, OptionalDouble x, Strength strength, boolean iced, IcingBook played) {
-    Facts facts = Facts.NONE.with(from(rink, x), strength(strength), Fact.FACE_OFF_UNKNOWN);
+  static Facts tagged(Rink rink, TaggedExit tag, boolean iced, IcingBook played) {
+    OptionalDouble x =
+        tag.place().isPresent() ? OptionalDouble.of(tag.place().get().x()) : OptionalDouble.empty();
+    Fact from = from(rink, x, tag.zone());
+    if (x.isEmpty() && tag.releasedShort() && tag.zone().equals(Optional.of(Zone.NEUTRAL))) {
+      from = Fact.FROM_OWN_HALF;
+    }
+    Facts facts = Facts.NONE.with(from, strength(tag.strength()), Fact.FACE_OFF_UNKNOWN);
     return iced
         ? wentTheIcingWay(facts.with(Fact.TOUCH_NONE), played)
         : facts.with(Fact.TOUCH_UNKNOWN);
@@ -115,25 +120,26 @@ final class SheetFacts {
   private Facts atRelease(PuckEvent release) {
     Facts facts =
         Facts.NONE.with(
-            from(timeline.rink(), release), strength(release.strength()), faceOff(release));
+            from(timeline.rink(), release.x(), release.zone()),
+            strength(release.strength()),
+            faceOff(release));
     // The sheet says where a pass was meant to go, not whether it could have been reached.
     return release.kind() == PuckEvent.Kind.MISSED_PASS ? facts.with(Fact.PASS_UNKNOWN) : facts;
   }
 
   /** From the place; of a zone alone the neutral one lies on both sides of center. */
-  private static Fact from(Rink rink, PuckEvent release) {
-    if (release.x().isPresent() || release.zone().isEmpty()) {
-      return from(rink, release.x());
+  private static Fact from(Rink rink, OptionalDouble x, Optional<Zone> zone) {
+    if (x.isPresent()) {
+      return Facts.from(rink, x.getAsDouble());
     }
-    return switch (release.zone().get()) {
+    if (zone.isEmpty()) {
+      return Fact.FROM_UNKNOWN;
+    }
+    return switch (zone.get()) {
       case OWN -> Fact.FROM_OWN_ZONE;
       case NEUTRAL -> Fact.FROM_UNKNOWN;
       case ATTACKING -> Fact.FROM_PAST_THE_LINE;
     };
-  }
-
-  private static Fact from(Rink rink, OptionalDouble place) {
-    return place.isPresent() ? Facts.from(rink, place.getAsDouble()) : Fact.FROM_UNKNOWN;
   }
 
   private static Fact strength(Strength strength) {

@@ -185,9 +185,7 @@ public final class TagReader {
   }
 
   private Facts facts(TaggedExit tag, boolean iced) {
-    OptionalDouble x =
-        tag.place().isPresent() ? OptionalDouble.of(tag.place().get().x()) : OptionalDouble.empty();
-    return SheetFacts.tagged(game.rink(), x, tag.strength(), iced, book);
+    return SheetFacts.tagged(game.rink(), tag, iced, book);
   }
 
   private static <T> Optional<T> find(T[] values, Function<T, String> label, String word) {

@@ -56,8 +56,11 @@ public record Coverage(List<String> present, Map<String, String> costs) {
     if (columns.contains(SheetForms.ZONE) && !columns.contains(SheetForms.X)) {
       costs.put(
           SheetForms.X,
-          "a zone says which way the puck came out, and an icing from the own zone; how short of center,"
-              + " what became of a puck let go in the neutral zone, flags and maps need places");
+          tags
+              ? "a zone says what the rulebook makes of an icing from it; how short of center, flags and maps"
+                  + " need places"
+              : "a zone says which way the puck came out, and an icing from the own zone; how short of center,"
+                  + " what became of a puck let go in the neutral zone, flags and maps need places");
     }
     boolean stops =
         season.games().stream()

@@ -14,7 +14,6 @@ import twostrides.rink.Place;
 import twostrides.rink.Zone;
 import twostrides.rulebook.penalty.PenaltyKind;
 import twostrides.sheet.DoubtfulRow;
-import twostrides.sheet.Problem;
 import twostrides.sheet.SheetRow;
 
 /**
@@ -190,29 +189,21 @@ final class PlayRows {
 
   private boolean actingIsHome(RowReader in, SheetRow source, Optional<String> team, Teams teams) {
     boolean places =
-        frame.view() != Frame.View.ACTING_TEAM
-            && present(
-                source,
-                SheetForms.X,
-                SheetForms.ZONE,
-                SheetForms.OWN_SKATERS,
-                SheetForms.OPPONENT_SKATERS);
+        in.needHome(
+            teams.home(),
+            SheetForms.X,
+            SheetForms.ZONE,
+            SheetForms.OWN_SKATERS,
+            SheetForms.OPPONENT_SKATERS);
     boolean skaters =
         team.isPresent()
             && Stream.of(SKATERS, NETS, PLACES, ON_ICE)
                 .anyMatch(s -> present(source, s.home(), s.away()));
-    if ((places || skaters) && teams.home().isEmpty()) {
-      in.problems()
-          .add(
-              new Problem(
-                  source.file(),
-                  source.line(),
-                  SheetForms.HOME,
-                  "",
-                  places
-                      ? "the home team: the sheet map says that places are seen by the home team or fixed to the rink"
-                      : "the home team: skaters are written for home and away",
-                  "map a home or venue column"));
+    if (skaters && !places && teams.home().isEmpty()) {
+      in.doubt(
+          SheetForms.HOME,
+          "the home team: skaters are written for home and away",
+          "map a home column, or in a play sheet a venue column");
     }
     return team.isPresent() && team.equals(teams.home());
   }

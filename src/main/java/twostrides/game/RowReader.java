@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 import twostrides.rink.Units;
@@ -376,6 +377,27 @@ public final class RowReader {
     outside(x.get(), p.x(), rink.length() / 2, slack, "along the rink");
     outside(y.get(), p.y(), rink.width() / 2, slack, "across the rink");
     return Optional.of(onTheBoards(p, Mend.PLACE));
+  }
+
+  /**
+   * Says that the home team is missing where a place is not written as the acting team sees it.
+   *
+   * @param home the home team
+   * @param places our columns of places
+   * @return whether it is missing
+   */
+  boolean needHome(Optional<String> home, String... places) {
+    boolean missing =
+        frame.view() != Frame.View.ACTING_TEAM
+            && home.isEmpty()
+            && Stream.of(places).anyMatch(c -> row.cell(c).isPresent());
+    if (missing) {
+      doubt(
+          SheetForms.HOME,
+          "the home team: the sheet map says that places are seen by the home team or fixed to the rink",
+          "map a home column, or in a play sheet a venue column");
+    }
+    return missing;
   }
 
   /** The row's cell of one of our columns. */

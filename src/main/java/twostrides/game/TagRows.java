@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import twostrides.rink.Place;
+import twostrides.rink.Zone;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SheetRow;
 
@@ -88,10 +89,12 @@ final class TagRows {
     Optional<NetEmpty> net = in.word(SheetForms.NET_EMPTY, NetEmpty.words());
     Optional<TagEnd> ended = in.word(SheetForms.ENDED, TagEnd.words());
     Optional<Pressure> pressure = in.word(SheetForms.PRESSURE, Pressure.words());
-    Optional<Place> place =
-        in.place(SheetForms.X, SheetForms.Y, team.equals(home), period.orElse(1));
-    Optional<Place> end =
-        in.place(SheetForms.END_X, SheetForms.END_Y, team.equals(home), period.orElse(1));
+    in.needHome(home, SheetForms.X, SheetForms.ZONE, SheetForms.END_X);
+    boolean atHome = team.equals(home);
+    int p = period.orElse(1);
+    Optional<Place> place = in.place(SheetForms.X, SheetForms.Y, atHome, p);
+    Optional<Zone> zone = in.zone(SheetForms.ZONE, atHome, p);
+    Optional<Place> end = in.place(SheetForms.END_X, SheetForms.END_Y, atHome, p);
     var video = in.video();
     boolean happened =
         Stream.of(SheetForms.ENDED, SheetForms.FACE_OFF, SheetForms.STRENGTH)
@@ -130,6 +133,7 @@ final class TagRows {
             strength.orElse(Strength.UNKNOWN),
             net,
             place,
+            zone,
             ended,
             end,
             faceOffWon,

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import twostrides.rink.Place;
+import twostrides.rink.Zone;
 
 /**
  * One row of a tag sheet: an exit as a video coordinator logged it, or, with no way out, what
@@ -19,6 +20,7 @@ import twostrides.rink.Place;
  * @param strength manpower at the release
  * @param netEmpty whose net was empty
  * @param place where it was released, metres, team's frame
+ * @param zone in which zone it was released, team's frame, where the row says a zone
  * @param ended what came of it
  * @param end where that was, metres, team's frame
  * @param faceOffWon whether the team won a face-off: the row's own, or the one that followed
@@ -38,6 +40,7 @@ public record TaggedExit(
     Strength strength,
     Optional<NetEmpty> netEmpty,
     Optional<Place> place,
+    Optional<Zone> zone,
     Optional<TagEnd> ended,
     Optional<Place> end,
     Optional<Boolean> faceOffWon,
@@ -47,11 +50,17 @@ public record TaggedExit(
     long line) {
 
   private static final Set<String> SENT = Set.of("chip", "long clearance", "missed pass");
+  private static final Optional<String> SHORT = Optional.of("released short");
 
   /** Whether the puck was let go with nobody receiving it, as the words say. */
   public boolean letGo() {
-    return atCenter.equals(Optional.of("released short"))
+    return releasedShort()
         || wayOut.map(SENT::contains).orElse(ended.equals(Optional.of(TagEnd.ICING)));
+  }
+
+  /** Whether the row says that it was let go short of center. */
+  public boolean releasedShort() {
+    return atCenter.equals(SHORT);
   }
 
   /** Whether it says from when on a strength holds, and nothing else. */
@@ -85,6 +94,7 @@ public record TaggedExit(
         strength,
         netEmpty,
         place,
+        zone,
         ended,
         end,
         faceOffWon,
