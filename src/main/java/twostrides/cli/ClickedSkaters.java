@@ -7,6 +7,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import twostrides.book.Format;
 import twostrides.exits.Around;
@@ -14,6 +15,7 @@ import twostrides.exits.Release;
 import twostrides.exits.When;
 import twostrides.game.OnIce;
 import twostrides.game.SheetsRead;
+import twostrides.race.Sighting;
 import twostrides.rink.Place;
 import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.DoubtfulRow;
@@ -35,9 +37,6 @@ final class ClickedSkaters implements SkatersAtRelease {
 
   private static final double NEARER = 0.5;
 
-  /** Largest error of a click that still says where somebody was, m. Assumed. */
-  private static final double MOST_ERROR = 5;
-
   @Option(
       names = "--places",
       paramLabel = "SHEET",
@@ -57,19 +56,20 @@ final class ClickedSkaters implements SkatersAtRelease {
       paramLabel = "M",
       defaultValue = "1",
       description =
-          "How far off a clicked place is, standard error in metres (${DEFAULT-VALUE}, assumed).")
+          "How far off a clicked place is, standard error in metres, where its row does not say it"
+              + " (${DEFAULT-VALUE}, assumed).")
   double error;
 
   private Optional<PlacesSheets> places = Optional.empty();
 
   /** What stands in an option that cannot do anything, as a sentence; empty when all can. */
   Optional<String> wrong() {
-    if (!(error > 0 && error <= MOST_ERROR)) {
+    if (!(error > 0 && error <= PlacesSheets.MOST_ERROR)) {
       return Optional.of(
           "--places-error: found "
               + error
               + ", expected metres above 0 and up to "
-              + Math.round(MOST_ERROR)
+              + Math.round(PlacesSheets.MOST_ERROR)
               + ".");
     }
     return map != null && names.isEmpty()
@@ -124,13 +124,23 @@ final class ClickedSkaters implements SkatersAtRelease {
   }
 
   private Around around(PlacesSheets.Clicked clicked) {
-    OnIce carrier = clicked.carrier();
+    List<Sighting> others = clicked.others().stream().map(this::sighting).toList();
+    Sighting carrier = sighting(clicked.carrier());
+    DoubleSummaryStatistics off =
+        Stream.concat(Stream.of(carrier), others.stream())
+            .mapToDouble(Sighting::clickError)
+            .summaryStatistics();
+    String least = String.format(Locale.ROOT, "%.1f", off.getMin());
+    String most = String.format(Locale.ROOT, "%.1f", off.getMax());
     return new Around(
-        Around.sighting(carrier, carrier.place()),
-        clicked.others().stream().map(s -> Around.sighting(s, s.place())).toList(),
-        error,
-        String.format(Locale.ROOT, "each place off by %.1f m", error),
+        carrier,
+        others,
+        "each place off by " + (least.equals(most) ? "" : least + " to ") + most + " m",
         Optional.empty());
+  }
+
+  private Sighting sighting(PlacesSheets.Placed s) {
+    return Around.sighting(s.skater(), s.skater().place(), s.error().orElse(error));
   }
 
   /** Rows that were not used, and why. */

@@ -176,7 +176,7 @@ final class ReleaseMatcher {
     }
     String speeds = camera ? "; speeds not used, the picture moved as one" : "";
     return new ReleaseMatch.Found(
-        new Around(carrier, others, 0, how + speeds, here.frame()), here.doubts());
+        new Around(carrier, others, how + speeds, here.frame()), here.doubts());
   }
 
   private static Sighting sighting(

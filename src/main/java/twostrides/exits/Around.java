@@ -15,17 +15,11 @@ import twostrides.rink.Place;
  *
  * @param carrier who let it go, at the release's place
  * @param others the others who were seen, of both teams
- * @param placeError standard error of a place along and across, metres, where places were clicked;
- *     0 otherwise
  * @param note how their places were found or what is doubtful about them, a phrase; else empty
  * @param frame where in tracking sheets they stand, where those count frames
  */
 public record Around(
-    Sighting carrier,
-    List<Sighting> others,
-    double placeError,
-    String note,
-    Optional<VideoFrame> frame) {
+    Sighting carrier, List<Sighting> others, String note, Optional<VideoFrame> frame) {
   /**
    * An own skater this near the puck is who has it, metres. Assumed: in three tracked games (open
    * data) the nearest own skater was that near at 330 of 345 releases short of center, within 1.5 m
@@ -43,9 +37,12 @@ public record Around(
    *
    * @param s the skater
    * @param at where he is taken to be
+   * @param clickError standard error of that place each way, metres, where it was clicked; 0
+   *     otherwise
    */
-  public static Sighting sighting(OnIce s, Place at) {
-    return new Sighting(new Racer(s.own(), at.x(), at.y(), s.vx(), s.vy()), s.speedKnown());
+  public static Sighting sighting(OnIce s, Place at, double clickError) {
+    Racer racer = new Racer(s.own(), at.x(), at.y(), s.vx(), s.vy());
+    return new Sighting(racer, s.speedKnown(), clickError);
   }
 
   /** The skaters whose places the row of a play sheet itself writes down. */
@@ -63,16 +60,15 @@ public record Around(
     List<Sighting> others = new ArrayList<>();
     for (OnIce s : row.skaters()) {
       if (!Optional.of(s).equals(carrier)) {
-        others.add(sighting(s, s.place()));
+        others.add(sighting(s, s.place(), 0));
       }
     }
     return Optional.of(
         new Around(
             carrier
-                .map(c -> sighting(c, puck))
+                .map(c -> sighting(c, puck, 0))
                 .orElseGet(() -> new Sighting(new Racer(true, puck.x(), puck.y(), 0, 0), false)),
             others,
-            0,
             "places from the play sheet",
             Optional.empty()));
   }

@@ -79,12 +79,12 @@ public final class MeasuredGain {
   /** The carrier, then the opponents, the nearest to the puck first. */
   private final List<Sighting> seen;
 
-  private final double placeError;
+  private final double ownError;
   private final GainGrade grade;
   private final CenterRun runs;
 
   /**
-   * A race of one release whose places were tracked.
+   * A race of one release.
    *
    * @param rink the rink
    * @param carrier who let the puck go, at its place; acting team's frame
@@ -93,50 +93,24 @@ public final class MeasuredGain {
    */
   public MeasuredGain(
       Rink rink, Sighting carrier, List<Sighting> checkers, SkaterSettings skaters) {
-    this(rink, carrier, checkers, skaters, 0);
+    this(rink, carrier, checkers, skaters, OWN_ERROR);
   }
 
-  /**
-   * A race of one release whose places were clicked.
-   *
-   * @param rink the rink
-   * @param carrier who let the puck go, at its place; acting team's frame
-   * @param checkers the opponents who were seen
-   * @param skaters what a skater of this game can do
-   * @param clickError standard error of each place along and across, metres, 0 to 5; 0 for
-   *     tracking. A known speed is then taken to come from two such places {@link #CLICKS_APART}
-   *     apart
-   * @throws IllegalArgumentException for an error outside that range
-   */
-  public MeasuredGain(
-      Rink rink,
-      Sighting carrier,
-      List<Sighting> checkers,
-      SkaterSettings skaters,
-      double clickError) {
-    this(rink, carrier, checkers, skaters, clickError, Math.hypot(clickError, OWN_ERROR));
-  }
-
-  /** The same with an error of places of one's own, 0 for a race by exact places. */
+  /** The same with an error of one's own in place of {@link #OWN_ERROR}, 0 for exact places. */
   MeasuredGain(
       Rink rink,
       Sighting carrier,
       List<Sighting> checkers,
       SkaterSettings skaters,
-      double clickError,
-      double placeError) {
-    if (!(clickError >= 0 && clickError <= 5)) {
-      throw new IllegalArgumentException(
-          "the standard error of a clicked place lies from 0 to 5 m, not " + clickError);
-    }
+      double ownError) {
     this.rink = rink;
-    this.placeError = placeError;
+    this.ownError = ownError;
     Comparator<Sighting> nearest =
         Comparator.comparingDouble(c -> apart(carrier.racer(), c.racer()));
     seen = Stream.concat(Stream.of(carrier), checkers.stream().sorted(nearest)).toList();
     boolean moving = seen.stream().limit(1 + SPEEDS_NEEDED).allMatch(Sighting::speedKnown);
-    grade =
-        !moving ? GainGrade.PLACES_ONLY : clickError > 0 ? GainGrade.CLICKED : GainGrade.MEASURED;
+    boolean byHand = seen.stream().anyMatch(s -> s.clickError() > 0);
+    grade = !moving ? GainGrade.PLACES_ONLY : byHand ? GainGrade.CLICKED : GainGrade.MEASURED;
     runs = new CenterRun(rink, skaters);
   }
 
@@ -190,7 +164,11 @@ public final class MeasuredGain {
 
   /** Whether every simulation would be the same. */
   private boolean exact() {
-    return placeError == 0 && seen.stream().allMatch(Sighting::speedKnown);
+    return seen.stream().allMatch(s -> s.speedKnown() && placeError(s) == 0);
+  }
+
+  private double placeError(Sighting s) {
+    return Math.hypot(s.clickError(), ownError);
   }
 
   private static int straightest(double[] chances, int n) {
@@ -228,11 +206,12 @@ public final class MeasuredGain {
 
   /** Everybody where he may have been, the carrier first. */
   private List<Body> bodies(Simulation luck) {
-    // Clicked twice, a velocity is off by so much; it comes from both that and what skaters do.
-    double off = Math.sqrt(2) * placeError / CLICKS_APART;
-    double share = square(SPEED_SPREAD) / (square(SPEED_SPREAD) + square(off));
     List<Body> bodies = new ArrayList<>();
     for (Sighting s : seen) {
+      double placeError = placeError(s);
+      // Clicked twice, a velocity is off by so much; it comes from both that and what skaters do.
+      double off = Math.sqrt(2) * placeError / CLICKS_APART;
+      double share = square(SPEED_SPREAD) / (square(SPEED_SPREAD) + square(off));
       Racer r = s.racer();
       double weight = s.speedKnown() ? share : 0;
       double spread = SPEED_SPREAD * Math.sqrt(1 - weight);

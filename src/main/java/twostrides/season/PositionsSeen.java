@@ -59,8 +59,7 @@ public record PositionsSeen(Around around, List<Sighting> opponents, Optional<Ga
         opponents,
         enough
             ? Optional.of(
-                new MeasuredGain(rink, around.carrier(), opponents, skaters, around.placeError())
-                    .run(random, n))
+                new MeasuredGain(rink, around.carrier(), opponents, skaters).run(random, n))
             : Optional.empty());
   }
 

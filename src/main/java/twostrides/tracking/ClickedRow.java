@@ -33,8 +33,9 @@ record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
    * @param row the row
    * @param skater the skater
    * @param carrier whether he is marked as who lets the puck go
+   * @param error standard error of his places each way, metres, where the row says it
    */
-  record Skater(SheetRow row, OnIce skater, boolean carrier) {}
+  record Skater(SheetRow row, OnIce skater, boolean carrier, Optional<Double> error) {}
 
   /** The release; empty, with a problem, where none of the game's, or more than one, fits. */
   Optional<GameReleases.LetGo> release() {
@@ -124,10 +125,25 @@ record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
               speed),
           "Click again, or leave the speed out and keep the place.");
     }
+    Optional<Double> error = error();
     return in.problems().isEmpty() && at.isPresent() && own.isPresent()
         ? Optional.of(
-            new Skater(row, new OnIce(own.get(), at.get(), moved.isPresent(), vx, vy), carrier))
+            new Skater(
+                row, new OnIce(own.get(), at.get(), moved.isPresent(), vx, vy), carrier, error))
         : Optional.empty();
+  }
+
+  /** How far off the row says that its places are, in metres. */
+  private Optional<Double> error() {
+    Optional<Double> error = in.number(TrackForm.ERROR, -WIDE, WIDE).map(frame.unit()::toMetres);
+    if (error.isPresent() && !(error.get() > 0 && error.get() <= PlacesSheets.MOST_ERROR)) {
+      in.doubt(
+          TrackForm.ERROR,
+          String.format(
+              Locale.ROOT, "metres above 0 and up to %.0f, each way", PlacesSheets.MOST_ERROR),
+          "Correct it, or leave the cell empty: then --places-error counts.");
+    }
+    return error;
   }
 
   /** A speed in the sheet's unit and view, as metres a second in the acting team's frame. */

@@ -32,6 +32,9 @@ public final class PlacesSheets {
   /** Farthest that the carrier may be from where the sheet lets the puck go, m. Assumed. */
   static final double SAME_PLACE = 5;
 
+  /** Largest error of a click that still says where somebody was, m. Assumed. */
+  public static final double MOST_ERROR = 5;
+
   /** Seconds between a skater's place and the later one. */
   public static final double LATER_S = 0.5;
 
@@ -52,13 +55,21 @@ public final class PlacesSheets {
   }
 
   /**
+   * A skater as he was clicked.
+   *
+   * @param skater the skater
+   * @param error standard error of his places each way, metres, where his row says it
+   */
+  public record Placed(OnIce skater, Optional<Double> error) {}
+
+  /**
    * Skaters at a release, everybody moved along so that the carrier stands where the play sheet
    * lets the puck go.
    *
    * @param carrier who let it go
    * @param others the others
    */
-  public record Clicked(OnIce carrier, List<OnIce> others) {
+  public record Clicked(Placed carrier, List<Placed> others) {
     /** Copies the skaters. */
     public Clicked {
       others = List.copyOf(others);
@@ -190,25 +201,19 @@ public final class PlacesSheets {
 
   private static Clicked clicked(Group group) {
     Place puck = group.release.place();
-    OnIce carrier =
-        group.skaters.stream()
-            .filter(ClickedRow.Skater::carrier)
-            .map(ClickedRow.Skater::skater)
-            .findFirst()
-            .orElseThrow();
-    double dx = puck.x() - carrier.place().x();
-    double dy = puck.y() - carrier.place().y();
+    ClickedRow.Skater carrier =
+        group.skaters.stream().filter(ClickedRow.Skater::carrier).findFirst().orElseThrow();
+    double dx = puck.x() - carrier.skater().place().x();
+    double dy = puck.y() - carrier.skater().place().y();
     return new Clicked(
         moved(carrier, dx, dy),
-        group.skaters.stream()
-            .filter(s -> !s.carrier())
-            .map(s -> moved(s.skater(), dx, dy))
-            .toList());
+        group.skaters.stream().filter(s -> !s.carrier()).map(s -> moved(s, dx, dy)).toList());
   }
 
-  private static OnIce moved(OnIce s, double dx, double dy) {
+  private static Placed moved(ClickedRow.Skater clicked, double dx, double dy) {
+    OnIce s = clicked.skater();
     Place at = new Place(s.place().x() + dx, s.place().y() + dy);
-    return new OnIce(s.own(), at, s.speedKnown(), s.vx(), s.vy());
+    return new Placed(new OnIce(s.own(), at, s.speedKnown(), s.vx(), s.vy()), clicked.error());
   }
 
   /**

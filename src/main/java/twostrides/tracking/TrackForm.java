@@ -36,6 +36,7 @@ public final class TrackForm {
   static final String VY = "vy_m_s";
   static final String LATER_X = "later_x_m";
   static final String LATER_Y = "later_y_m";
+  static final String ERROR = "error_m";
   static final String NOTE = "note";
 
   /** Last frame of a file that can be read: more than ten hours at 240 frames a second. */
@@ -134,6 +135,7 @@ public final class TrackForm {
               new ColumnSpec(VY, false, "speed across the rink, a second"),
               new ColumnSpec(LATER_X, false, "the place along the rink half a second later"),
               new ColumnSpec(LATER_Y, false, "the place across the rink half a second later"),
+              new ColumnSpec(ERROR, false, "how far off his places are, standard error each way"),
               new ColumnSpec(NOTE, false, "any text")),
           PLACE_SETTINGS);
 

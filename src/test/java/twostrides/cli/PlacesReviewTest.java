@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
@@ -89,6 +90,27 @@ class PlacesReviewTest {
     double one = chance(review("one", "--places", PLACES));
     double three = chance(review("three", "--places", PLACES, "--places-error", "3"));
     assertTrue(three < one, three + " with 3 m, " + one + " with 1 m");
+  }
+
+  /** What a row says of its own places counts before what the run says of all of them. */
+  @Test
+  void theErrorOfARowWinsOverThatOfTheRun() throws IOException {
+    double run = chance(review("run", "--places", off("3"), "--places-error", "0.3"));
+    double all = chance(review("all", "--places", PLACES, "--places-error", "3"));
+    assertEquals(all, run, 1e-9);
+    Document some = review("some", "--places", off("0.25", "", "", "2.5", ""));
+    String card = some.selectFirst("details.flag:not(.look)").text();
+    assertTrue(card.contains("each place off by 0.3 to 2.5 m"), card);
+  }
+
+  /** The places sheet with errors, one a row; one alone is that of every row. */
+  private Path off(String... errors) throws IOException {
+    List<String> lines = Files.readAllLines(PLACES);
+    StringBuilder text = new StringBuilder(lines.get(0) + ",error_m\n");
+    for (int i = 1; i < lines.size(); i++) {
+      text.append(lines.get(i) + "," + errors[errors.length == 1 ? 0 : i - 1] + "\n");
+    }
+    return Files.writeString(dir.resolve("off.csv"), text);
   }
 
   private static double chance(Document flags) {

@@ -79,19 +79,23 @@ class ChanceTest {
   }
 
   private static Sighting skater(boolean own, double x, double y, double vx, boolean known) {
-    return new Sighting(new Racer(own, x, y, vx, 0), known);
+    return clicked(own, x, y, vx, known, 0);
+  }
+
+  private static Sighting clicked(
+      boolean own, double x, double y, double vx, boolean known, double error) {
+    return new Sighting(new Racer(own, x, y, vx, 0), known, error);
   }
 
   private static GainChance gain(double click, boolean carrier, boolean second, boolean third) {
     return new MeasuredGain(
             RINK,
-            skater(true, -6, 3, 4, carrier),
+            clicked(true, -6, 3, 4, carrier, click),
             List.of(
-                skater(false, 8, -9, 0, third),
-                skater(false, -3, 1, -2, true),
-                skater(false, -9, 5, 4, second)),
-            SkaterLevel.ELITE_MEN.settings(),
-            click)
+                clicked(false, 8, -9, 0, third, click),
+                clicked(false, -3, 1, -2, true, click),
+                clicked(false, -9, 5, 4, second, click)),
+            SkaterLevel.ELITE_MEN.settings())
         .run(DRAWS, 2000);
   }
 
@@ -116,6 +120,28 @@ class ChanceTest {
       assertTrue(g.chance().low() < g.chance().p() && g.chance().p() < g.chance().high());
     }
     assertEquals(clicked, gain(3, true, true, true), "the same seed");
+  }
+
+  /**
+   * Not known well where the nearest checker stands, a sure thing is less so; of one far off not.
+   */
+  @Test
+  void eachManHasTheErrorOfHisOwnClick() {
+    GainChance sure = byErrors(0.3, 0.3);
+    assertEquals(GainGrade.CLICKED, sure.grade());
+    assertTrue(sure.raw() > 0.95, "" + sure);
+    assertEquals(sure.raw(), byErrors(0.3, 3).raw(), 0.01);
+    assertTrue(byErrors(3, 0.3).raw() < sure.raw() - 0.05, "" + byErrors(3, 0.3));
+    assertEquals(GainGrade.CLICKED, byErrors(0, 0.3).grade(), "one who was clicked is enough");
+  }
+
+  private static GainChance byErrors(double near, double far) {
+    return new MeasuredGain(
+            RINK,
+            skater(true, -6, 3, 6, true),
+            List.of(clicked(false, -10, 3, 3, true, near), clicked(false, 24, 9, 0, true, far)),
+            SkaterLevel.ELITE_MEN.settings())
+        .run(DRAWS, 2000);
   }
 
   @Test

@@ -27,7 +27,7 @@ class MeasuredGainTest {
   }
 
   private static GainChance chance(Sighting carrier, List<Sighting> checkers, int draws) {
-    return new MeasuredGain(RINK, carrier, checkers, LEGS, 0, 0)
+    return new MeasuredGain(RINK, carrier, checkers, LEGS, 0)
         .run(new SeededRandom(7, "g#1"), draws);
   }
 

@@ -46,7 +46,15 @@ class OpenPlacesTest {
       String id, String game, String zone, boolean gained, Sighting carrier, List<Sighting> them) {
 
     MeasuredGain race(double clickError) {
-      return new MeasuredGain(Rink.INTERNATIONAL, carrier, them, LEGS, clickError);
+      return new MeasuredGain(
+          Rink.INTERNATIONAL,
+          off(carrier, clickError),
+          them.stream().map(s -> off(s, clickError)).toList(),
+          LEGS);
+    }
+
+    private static Sighting off(Sighting s, double clickError) {
+      return new Sighting(s.racer(), s.speedKnown(), clickError);
     }
 
     GainChance chance(double clickError, LogisticLine line) {
@@ -169,7 +177,7 @@ class OpenPlacesTest {
         said(
             measurable,
             k ->
-                new MeasuredGain(Rink.INTERNATIONAL, k.carrier(), k.them(), sharper, 0, 0)
+                new MeasuredGain(Rink.INTERNATIONAL, k.carrier(), k.them(), sharper, 0)
                     .run(new SeededRandom(1, k.id()), DRAWS)
                     .raw()),
         k -> true);

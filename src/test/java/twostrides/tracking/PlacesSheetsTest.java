@@ -102,18 +102,43 @@ class PlacesSheetsTest {
     // The carrier was clicked 1 m behind and 0.5 m left of where the play sheet has the puck.
     assertSkater(c.carrier(), true, -4, 5, 6, -1);
     assertSkater(c.others().get(0), false, -10, 0.5, 6, 2);
-    OnIce still = c.others().get(1);
+    OnIce still = c.others().get(1).skater();
     assertFalse(still.speedKnown());
     assertEquals(7, still.place().x(), 1e-9);
   }
 
-  private static void assertSkater(OnIce s, boolean own, double x, double y, double vx, double vy) {
+  private static void assertSkater(
+      PlacesSheets.Placed clicked, boolean own, double x, double y, double vx, double vy) {
+    OnIce s = clicked.skater();
     assertEquals(own, s.own());
     assertEquals(x, s.place().x(), 1e-9);
     assertEquals(y, s.place().y(), 1e-9);
     assertTrue(s.speedKnown());
     assertEquals(vx, s.vx(), 1e-9);
     assertEquals(vy, s.vy(), 1e-9);
+  }
+
+  @Test
+  void aRowMaySayHowFarOffItsPlacesAre() throws Exception {
+    String head = "period,clock,team,carrier,x_m,y_m,error_m\n";
+    PlacesSheets.Clicked c =
+        clicked(read(head + "2,720,own,yes,-4,5,0.35\n2,720,opponent,no,3,1,\n"));
+    assertEquals(Optional.of(0.35), c.carrier().error());
+    assertEquals(Optional.empty(), c.others().get(0).error());
+    PlacesSheets.Clicked feet =
+        clicked(
+            read(
+                head + "2,720,own,yes,-13,16,10\n",
+                "[place]",
+                "unit = \"ft\"",
+                "[rink]",
+                "name = \"nhl\""));
+    assertEquals(3.048, feet.carrier().error().orElseThrow(), 1e-9);
+    for (String wrong : List.of("0", "-1", "5.1", "1000")) {
+      assertAside(
+          read(head + "2,720,own,yes,-4,5," + wrong + "\n"),
+          "2 error_m: metres above 0 and up to 5, each way");
+    }
   }
 
   @Test
@@ -155,11 +180,11 @@ class PlacesSheetsTest {
                 "view = \"home_team\"",
                 "center_x = 100",
                 "center_y = 42.5"));
-    OnIce carrier = c.carrier();
+    OnIce carrier = c.carrier().skater();
     assertEquals(-4, carrier.place().x(), 1e-3);
     assertEquals(5, carrier.place().y(), 1e-3);
     assertEquals(3.048, carrier.vx(), 1e-9);
-    OnIce opponent = c.others().get(0);
+    OnIce opponent = c.others().get(0).skater();
     assertEquals(3.048, opponent.place().x(), 1e-3);
     assertEquals(-3.048, opponent.vx(), 1e-9);
     assertEquals(3.048, opponent.vy(), 1e-9);
