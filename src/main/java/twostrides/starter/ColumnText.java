@@ -2,6 +2,7 @@ package twostrides.starter;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The part of the map that says where our columns come from. */
 final class ColumnText {
@@ -49,7 +50,7 @@ final class ColumnText {
   void write() {
     out.heading("[columns]");
     game();
-    for (String ours : COLUMNS.subList(1, COLUMNS.size())) {
+    for (String ours : Stream.concat(COLUMNS.stream().skip(1), Tags.columns()).toList()) {
       found.get(ours).ifPresent(c -> column(ours, c));
       if (found.get(ours).isEmpty() && REQUIRED.contains(ours)) {
         out.question("No column looks like " + ours + ", which is needed. Name it:");

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Which columns of an unknown sheet are which of ours: found by name, and only where the content
@@ -31,6 +32,22 @@ record Found(Map<String, Column> columns, Optional<Column> manpower) {
   private static final Pattern DATES = Pattern.compile(".*\\d.*[-/. ].*\\d.*");
   private static final Pattern SIDES = Pattern.compile("(?i)home|away");
   static final Pattern MANPOWER = Pattern.compile("(\\d)\\s*(?:on|v|vs|x|-)\\s*(\\d)");
+
+  /** What a tag sheet cannot say. */
+  private static final Set<String> PLAY_ONLY =
+      Set.of(
+          "venue",
+          "other_player",
+          TO_X,
+          "to_y_m",
+          Zones.TO_ZONE,
+          "skaters_home",
+          "skaters_away",
+          "skaters_for",
+          "skaters_against",
+          "net_home_empty",
+          "net_away_empty");
+
   private static final int MOST_PERIODS = 20;
   private static final int MOST_TEAMS = 80;
   private static final double LONGEST_CLOCK = 7200;
@@ -38,7 +55,7 @@ record Found(Map<String, Column> columns, Optional<Column> manpower) {
   static Found in(UnknownSheet sheet) {
     Map<String, Column> found = new HashMap<>();
     Set<Column> taken = new HashSet<>();
-    List<Patterns> names = Patterns.read("columns.txt", 1);
+    List<Patterns> names = names(sheet);
     for (Patterns ours : names) {
       String name = ours.keys().get(0);
       sheet.column(name).ifPresent(c -> take(found, taken, name, c));
@@ -56,9 +73,24 @@ record Found(Map<String, Column> columns, Optional<Column> manpower) {
     }
     Optional<Column> manpower =
         sheet.columns().stream()
-            .filter(c -> !taken.contains(c) && c.all(MANPOWER) && c.words().size() > 1)
+            .filter(c -> !found.containsKey(Tags.WAY_OUT) && !taken.contains(c))
+            .filter(c -> c.all(MANPOWER) && c.words().size() > 1)
             .findFirst();
     return new Found(Map.copyOf(found), manpower);
+  }
+
+  /** The columns to look for: those of a tag sheet where a column holds ways out. */
+  private static List<Patterns> names(UnknownSheet sheet) {
+    List<Patterns> play = Patterns.read("columns.txt", 1);
+    boolean tags =
+        candidates(sheet, Tags.names().get(0)).stream()
+            .anyMatch(c -> Tags.waysOut(c, sheet.rows().size()));
+    return tags
+        ? Stream.concat(
+                Tags.names().stream(),
+                play.stream().filter(p -> !PLAY_ONLY.contains(p.keys().get(0))))
+            .toList()
+        : play;
   }
 
   private static void take(Map<String, Column> found, Set<Column> taken, String name, Column c) {
@@ -85,11 +117,16 @@ record Found(Map<String, Column> columns, Optional<Column> manpower) {
       case TEAM, HOME, AWAY, "opponent" -> !c.numbers() && c.words().size() <= MOST_TEAMS;
       case "venue" -> c.all(SIDES);
       case "skaters_home", "skaters_away", "skaters_for", "skaters_against" -> c.wholeNumbers(0, 7);
-      case X, "y_m", TO_X, "to_y_m", "video_s" -> c.numbers();
+      case X, "y_m", TO_X, "to_y_m", Tags.END_X, Tags.END_Y, "video_s" -> c.numbers();
       case Zones.ZONE, Zones.TO_ZONE -> Zones.all(c);
       case DATE -> c.all(DATES);
       default -> !c.words().isEmpty();
     };
+  }
+
+  /** Whether a row is an exit that somebody tagged. */
+  boolean tags() {
+    return columns.containsKey(Tags.WAY_OUT);
   }
 
   Optional<Column> get(String ours) {

@@ -50,7 +50,7 @@ public record StarterMap(String text, int questions) {
           "Every line is a guess; what it rests on stands above it. Lines that begin with # ? are");
       out.note(
           "questions: answer each, take its line out, then run two-strides check with this map.");
-      out.line("sheet = \"play\"");
+      out.line("sheet = " + (found.tags() ? "\"tag\"" : "\"play\""));
       if (sheet.columns().stream()
           .flatMap(c -> c.words().keySet().stream())
           .anyMatch(w -> COMMA.matcher(w).matches())) {
@@ -60,7 +60,11 @@ public record StarterMap(String text, int questions) {
       }
       Targets targets = Targets.of(sheet, found, words);
       new ColumnText(sheet, found, targets, out).write();
-      new RuleText(sheet, found, words, targets, out).write();
+      if (found.tags()) {
+        new Tags(found).write(out);
+      } else {
+        new RuleText(sheet, found, words, targets, out).write();
+      }
       team();
       clock();
       place();

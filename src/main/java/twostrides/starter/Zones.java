@@ -16,17 +16,18 @@ import java.util.regex.Pattern;
 record Zones(UnknownSheet sheet, Found found, Words words) {
   static final String ZONE = "zone";
   static final String TO_ZONE = "to_zone";
+  private static final String OWN = "own";
   private static final String ATTACKING = "attacking";
   private static final Map<String, Pattern> ZONES = zones();
 
-  /** Shots that it takes to tell whose zones they are, and the share of them. Assumed. */
-  private static final int LEAST_SHOTS = 8;
+  /** Shots or exits that it takes to tell whose zones they are, and the share of them. Assumed. */
+  private static final int LEAST_ROWS = 8;
 
   private static final double LEAST_SHARE = 0.75;
 
   private static Map<String, Pattern> zones() {
     Map<String, Pattern> zones = new LinkedHashMap<>();
-    zones.put("own", Pattern.compile("(?i)(d|dz|def(en[cs]e|ensive|ending)?|own)( ?zone)?"));
+    zones.put(OWN, Pattern.compile("(?i)(d|dz|def(en[cs]e|ensive|ending)?|own)( ?zone)?"));
     zones.put("neutral", Pattern.compile("(?i)(n|nz|neutral)( ?zone)?"));
     zones.put(
         ATTACKING,
@@ -51,19 +52,34 @@ record Zones(UnknownSheet sheet, Found found, Words words) {
     for (String ours : List.of(ZONE, TO_ZONE)) {
       found.get(ours).ifPresent(c -> values(ours, c, out));
     }
-    List<String> shots =
+    String usual = found.tags() ? OWN : ATTACKING;
+    List<String> told =
         sheet.rows().stream()
-            .filter(r -> words.actionIn(r).equals(Optional.of("shot")))
+            .filter(this::tells)
             .flatMap(r -> of(found.cell(ZONE, r)).stream())
             .toList();
-    long ahead = shots.stream().filter(ATTACKING::equals).count();
+    long there = told.stream().filter(usual::equals).count();
     out.heading("[place]");
     out.note(
-        "No places, but zones: " + ahead + " of " + shots.size() + " shots in the attacking one.");
-    if (shots.size() < LEAST_SHOTS || ahead < LEAST_SHARE * shots.size()) {
+        "No places, but zones: "
+            + there
+            + " of "
+            + told.size()
+            + (found.tags() ? " exits" : " shots")
+            + " in the "
+            + usual
+            + " one.");
+    if (told.size() < LEAST_ROWS || there < LEAST_SHARE * told.size()) {
       out.question("Whose zones are they: acting_team, home_team, or rink_fixed?");
     }
     out.line("view = \"acting_team\"");
+  }
+
+  /** Whether it is known in whose zone such rows lie: a shot, or an exit. */
+  private boolean tells(List<String> row) {
+    return found.tags()
+        ? !found.cell(Tags.WAY_OUT, row).isEmpty()
+        : words.actionIn(row).equals(Optional.of("shot"));
   }
 
   private static void values(String ours, Column c, StarterText out) {

@@ -1,6 +1,7 @@
 package twostrides.starter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -189,6 +190,62 @@ class StarterMapTest {
         rows.stream().map(r -> r.zone() + " " + r.toZone()).distinct().toList());
     String few = text.substring(0, text.indexOf("1,17"));
     assertTrue(StarterMap.of(file("f.csv", few)).text().contains("# ? Whose zones are they"));
+  }
+
+  /** A sheet of exits gets a map for a tag sheet; its zones stand in for places as in others. */
+  @Test
+  void aSheetOfExitsIsATagSheet() throws Exception {
+    StringBuilder text =
+        new StringBuilder("Period,Clock,Team,Exit,Zone,Result,Situation,Empty Net\n");
+    for (int i = 0; i < 8; i++) {
+      String clock = (20 - i) + ":00";
+      text.append("1,").append(clock).append(",A,").append(i % 2 == 0 ? "Clear" : "Chipped out");
+      text.append(",DZ,Iced,5v5,\n");
+    }
+    text.append("1,10:00,B,Carry,NZ,ZZZ,PK,\n1,9:00,B,,,Icing,EV,\n");
+    Path sheet = file("g.csv", text.toString());
+    StarterMap starter = StarterMap.of(sheet);
+    assertEquals(1, starter.questions(), starter.text());
+    assertTrue(starter.text().contains("# ? What is \"ZZZ\" (1 row)?"), starter.text());
+    assertTrue(starter.text().contains("8 of 9 exits in the own one."), starter.text());
+    SheetsRead season =
+        SeasonReader.read(List.of(sheet), Optional.of(finished(starter)), true, n -> {});
+    assertEquals(1, season.setAside().size());
+    assertEquals(
+        List.of(
+            "long clearance Optional[OWN] ICING EVEN",
+            "chip Optional[OWN] ICING EVEN",
+            "none Optional.empty ICING EVEN"),
+        season.tagged().get(0).exits().stream()
+            .map(
+                e ->
+                    e.wayOut().orElse("none")
+                        + " "
+                        + e.zone()
+                        + " "
+                        + e.ended().orElseThrow()
+                        + " "
+                        + e.strength())
+            .distinct()
+            .toList());
+    String few = text.substring(0, text.indexOf("1,15"));
+    assertTrue(StarterMap.of(file("f.csv", few)).text().contains("# ? Whose zones are they"));
+  }
+
+  /** Our own tag sheet needs no line but what it is. */
+  @Test
+  void ourOwnTagSheetAsksNothing() throws Exception {
+    Path sheet =
+        file(
+            "g.csv",
+            "period,clock,team,way_out,at_center,x_m,y_m,ended,end_x_m,end_y_m\n"
+                + "1,19:00,A,\"moved, means unknown\",,-9,3,own-zone restart,,\n"
+                + "1,18:00,B,carry,released short,-3,3,opponent,9,1\n");
+    StarterMap starter = StarterMap.of(sheet);
+    assertFalse(starter.text().contains("[values"), starter.text());
+    SheetsRead season =
+        SeasonReader.read(List.of(sheet), Optional.of(finished(starter)), false, n -> {});
+    assertEquals(2, season.tagged().get(0).exits().size());
   }
 
   @Test
