@@ -28,7 +28,7 @@ final class Script {
     }
     meanings.append("};\n");
     for (String part :
-        List.of("kit.js", "picks.js", "video.js", "list.js", "clips.js", "book.js")) {
+        List.of("kit.js", "picks.js", "video.js", "list.js", "clips.js", "fit.js", "book.js")) {
       meanings.append(ReviewBook.resource(part));
     }
     return meanings.toString();

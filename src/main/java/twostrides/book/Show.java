@@ -112,11 +112,13 @@ public final class Show {
     return Format.decimals(a, 2) + " attempts against";
   }
 
-  /** The sentence that opens the flags. */
+  /** How many icings of the book's team are flagged. */
   public static String flagged(SeasonReview review) {
-    int flags = review.flagged().size();
-    int open = review.toLookAt().size();
-    String icings = Format.count(review.icingsLetGo(), "icing") + " let go before the red line ";
+    int flags = review.ours(review.flagged()).size();
+    int open = review.ours(review.toLookAt()).size();
+    String icings =
+        Format.count(review.ours(review.icingsLetGo()).size(), "icing")
+            + " let go before the red line ";
     return (flags == 0
             ? "None of " + icings + "is flagged."
             : flags
@@ -130,6 +132,17 @@ public final class Show {
             : " For "
                 + open
                 + " more these sheets cannot say; they stand in the order in which to look.");
+  }
+
+  /** The same of all teams, beside the book's. */
+  public static String flaggedOfAll(SeasonReview review) {
+    return "All teams: "
+        + review.flagged().size()
+        + " of "
+        + Format.count(review.icingsLetGo().size(), "icing")
+        + " flagged, "
+        + review.toLookAt().size()
+        + " to look at.";
   }
 
   /** Icings among the own-zone restarts. */

@@ -182,7 +182,7 @@ public final class RestartCosts {
             + " defensive-zone face-off after them, at the same score (leading, tied, trailing) and at"
             + " the strength of the face-off: after a penalty the team is shorthanded by then. The"
             + " interval resamples whole games ("
-            + NumberSettings.RESAMPLES
+            + String.format(Locale.ROOT, "%,d", NumberSettings.RESAMPLES)
             + " times); it needs ten games.",
         List.of(
             Head.words("Face-offs", "matched-exits"),

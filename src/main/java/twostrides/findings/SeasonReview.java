@@ -3,7 +3,6 @@ package twostrides.findings;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import twostrides.exits.Against;
 import twostrides.exits.OtherRuling;
 import twostrides.exits.Release;
@@ -131,7 +130,7 @@ public record SeasonReview(
 
   /** The few flags of our team to show first. */
   public List<Flag> dearest() {
-    return few(flagged().stream(), FEW);
+    return ours(flagged()).stream().limit(FEW).toList();
   }
 
   /** Icings without a verdict in the order in which to look, the likeliest first. */
@@ -141,15 +140,20 @@ public record SeasonReview(
 
   /** The few of our team to look at first. */
   public List<Flag> firstToLookAt() {
-    return few(
-        toLookAt().stream().filter(f -> f.assessment().gain().chance().isPresent()),
-        Math.max(LEAST_TO_LOOK_AT, FEW - dearest().size()));
+    return ours(toLookAt()).stream()
+        .filter(f -> f.assessment().gain().chance().isPresent())
+        .limit(Math.max(LEAST_TO_LOOK_AT, FEW - dearest().size()))
+        .toList();
   }
 
-  private List<Flag> few(Stream<Flag> flags, int most) {
-    return flags
+  /**
+   * Those of the team that the book is about; all of them where it is about none.
+   *
+   * @param flags flags, or what stands beside them
+   */
+  public List<Flag> ours(List<Flag> flags) {
+    return flags.stream()
         .filter(f -> ourTeam.isEmpty() || ourTeam.get().equals(f.release().at().team()))
-        .limit(most)
         .toList();
   }
 
@@ -164,8 +168,8 @@ public record SeasonReview(
   }
 
   /** Icings that were let go short of center. */
-  public int icingsLetGo() {
-    return (int) flags().stream().filter(Flag::icing).count();
+  public List<Flag> icingsLetGo() {
+    return flags().stream().filter(Flag::icing).toList();
   }
 
   /**

@@ -30,19 +30,23 @@ var BOOK = (function () {
     history.replaceState(null, '', text ? '#' + text : location.pathname + location.search);
   }
   // ---- units and theme ----
-  var LENGTH = /(\d+(?:\.\d+)?) m \((\d+) ft\)/g;
+  var LENGTH = /(\d+(?:\.\d+)?)\sm\s\((\d+)\sft\)/g;
   var lengths = [];
   function collect(page) {
-    var walker = document.createTreeWalker(page.querySelector('main'), NodeFilter.SHOW_TEXT);
+    var walker = document.createTreeWalker(page, NodeFilter.SHOW_TEXT);
     var node;
     while ((node = walker.nextNode())) {
+      var tied = tie(node.data);
+      if (tied !== node.data && !node.parentNode.closest('svg, script')) { node.data = tied; }
       if (node.data.search(LENGTH) >= 0) { lengths.push([node, node.data]); }
     }
   }
+  // No line ends between a number and its unit.
+  function tie(text) { return text.replace(/(\d) (?=(?:%|m|ft|s)(?!\w))/g, '$1\u00a0'); }
   var unit = '';
   var told = []; // who writes lengths later, and wants to know of another unit
   function inUnits(text) {
-    return unit === 'm' ? text.replace(LENGTH, '$1 m') : unit === 'ft' ? text.replace(LENGTH, '$2 ft') : text;
+    return unit === 'm' ? text.replace(LENGTH, '$1\u00a0m') : unit === 'ft' ? text.replace(LENGTH, '$2\u00a0ft') : text;
   }
   function units(u) {
     unit = u;
@@ -336,6 +340,7 @@ var BOOK = (function () {
         s.build();
       }
     }, page);
+    FIT.watch(page);
     return { element: page, sheets: sheets, show: function () {
       choices.forEach(function (c) { c.show(); });
       sheets.forEach(function (s) { s.show(); });

@@ -141,8 +141,8 @@
     var wide = box.clientWidth >= 690;
     var width = wide ? 780 : 360;
     var left = wide ? 330 : 12;
-    var right = width - 16;
-    var step = wide ? 40 : 62;
+    var right = width - (wide ? 112 : 96); // what is left is for the counts
+    var step = wide ? 46 : 66;
     var most = Math.max.apply(null, told.map(function (r) { return Math.max(wilson(r.a).high, wilson(r.b).high); }));
     var end = Math.min(1, Math.ceil(most * 10) / 10);
     function x(share) { return left + (right - left) * share / end; }
@@ -158,10 +158,11 @@
       var y = 22 + n * step + (wide ? 20 : 40);
       var differs = verdict(r.a, r.b) !== CHANCE;
       svg.appendChild(shape('text', { 'class': differs ? 't-strong' : 't-words', x: wide ? 0 : 12, y: wide ? y + 4 : y - 20 }, r.label));
-      [[r.a, -6, 'ink'], [r.b, 6, 'hollow']].forEach(function (side) {
+      [[r.a, -8, 'ink'], [r.b, 8, 'hollow']].forEach(function (side) {
         var w = wilson(side[0]);
         svg.appendChild(shape('line', { 'class': 'whisker ' + (differs ? 'trouble' : 'plain'), x1: x(w.low), x2: x(w.high), y1: y + side[1], y2: y + side[1] }));
         svg.appendChild(shape('circle', { 'class': side[2], cx: x(side[0].k / side[0].n), cy: y + side[1], r: 4.5 }));
+        svg.appendChild(shape('text', { 'class': 't-note', x: width, y: y + side[1] + 4, 'text-anchor': 'end' }, of(side[0])));
       });
     });
     box.appendChild(svg);
@@ -193,6 +194,7 @@
       });
       body.appendChild(tr);
     });
+    FIT.again(table);
   }
   function whole(n) { return String(n).replace(/\B(?=(\d{3})+$)/g, ','); }
   function of(c) { return whole(c.k) + ' of ' + whole(c.n); }

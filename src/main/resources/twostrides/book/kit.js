@@ -7,7 +7,7 @@ var KIT = (function () {
     Object.keys(attributes || {}).forEach(function (k) { e.setAttribute(k, attributes[k]); });
     return e;
   }
-  function words(cell) { return cell ? cell.textContent.trim() : ''; }
+  function words(cell) { return cell ? cell.textContent.replace(/\u00a0/g, ' ').trim() : ''; }
   // Hours, minutes and seconds of a video.
   function seconds(text) {
     var m = /^(\d+):(\d\d):(\d\d)$/.exec(text);

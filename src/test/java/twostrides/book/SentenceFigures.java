@@ -276,9 +276,10 @@ final class SentenceFigures {
 
   /** How many icings are flagged, and of how many nobody can say. */
   private static String flaggedOf(BookData d) {
-    int flagged = flagged(d);
-    int look = ListFigures.toLookAt(d).size();
-    int weighed = BookData.rows(d.flags, ListFigures::fellShort).size();
+    List<BookData.Row> ours = BookData.rows(d.flags, BookData.team(d.ours()));
+    int flagged = flagged(ours);
+    int look = look(ours);
+    int weighed = BookData.rows(ours, ListFigures::fellShort).size();
     String icings = count(flagged + look + weighed, "icing") + " let go before the red line ";
     return (flagged == 0
             ? "None of " + icings + "is flagged."
@@ -309,8 +310,25 @@ final class SentenceFigures {
             + after);
   }
 
-  private static int flagged(BookData d) {
-    return BookData.rows(d.flags, f -> f.is("flagged", "true")).size();
+  private static int flagged(List<BookData.Row> flags) {
+    return BookData.rows(flags, f -> f.is("flagged", "true")).size();
+  }
+
+  private static int look(List<BookData.Row> flags) {
+    return BookData.rows(flags, ListFigures::look).size();
+  }
+
+  /** The same of all teams. */
+  private static String flaggedOfAll(BookData d) {
+    int look = look(d.flags);
+    int weighed = BookData.rows(d.flags, ListFigures::fellShort).size();
+    return "All teams: "
+        + flagged(d.flags)
+        + " of "
+        + count(flagged(d.flags) + look + weighed, "icing")
+        + " flagged, "
+        + look
+        + " to look at.";
   }
 
   /** Restarts of the first and the last third of the games, and whether all games say more. */
@@ -569,7 +587,11 @@ final class SentenceFigures {
         BookData.restarted(
             BookData.rows(
                 d.exits, r -> r.has("restart_within_20s") && r.is("at_center", "gained")));
-    all.add(Want.text(flaggedOf(d)));
+    all.add(
+        Want.text(
+            d.ours()
+                .map(t -> t + ": " + flaggedOf(d) + " " + flaggedOfAll(d))
+                .orElse(flaggedOf(d))));
     all.add(
         Want.text(
             "A release is flagged when icing followed, skaters' places and speeds say that gaining center would likely have avoided it, and the expected cost of trying is below that of the icing. Chances are estimates, not verdicts on a player: look at the video. Costs are shot attempts against within "
@@ -594,7 +616,7 @@ final class SentenceFigures {
               count(near.size(), "icing")
                   + " not flagged, though gaining center would as likely as not have avoided it; the likeliest first. Each says why not."));
     }
-    if (flagged(d) > 0) {
+    if (flagged(d.flags) > 0) {
       all.add(dearestFirst(d, "Those that cost most stand first: ", ""));
     }
     int look = ListFigures.toLookAt(d).size();
@@ -611,7 +633,7 @@ final class SentenceFigures {
     }
     all.add(
         Want.text(
-            count(d.flags.size() - flagged(d) - look, "puck")
+            count(d.flags.size() - flagged(d.flags) - look, "puck")
                 + " sent before the red line that a defensive-zone face-off followed and that are neither flagged nor to be looked at."));
   }
 

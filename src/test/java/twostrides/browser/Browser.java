@@ -161,6 +161,14 @@ public final class Browser implements AutoCloseable {
   }
 
   /**
+   * Waits until the page has been drawn as it is now: scripts that fit it to its place have run.
+   */
+  public void drawn() {
+    driver.executeAsyncScript(
+        "const done = arguments[0]; requestAnimationFrame(() => requestAnimationFrame(() => done()));");
+  }
+
+  /**
    * Waits until a script on the page gives back true.
    *
    * @param script a script that returns a truth value
@@ -219,7 +227,7 @@ public final class Browser implements AutoCloseable {
         PDFTextStripper words = new PDFTextStripper();
         words.setStartPage(i);
         words.setEndPage(i);
-        sheets.add(words.getText(document).replaceAll("\\s+", " ").strip());
+        sheets.add(words.getText(document).replaceAll("(?U)\\s+", " ").strip());
       }
     }
     return sheets;

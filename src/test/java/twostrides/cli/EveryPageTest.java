@@ -51,6 +51,12 @@ class EveryPageTest {
       if (page.scrollWidth > page.clientWidth) {
         wrong.push('the page is ' + page.scrollWidth + ' px wide');
       }
+      document.querySelectorAll('main .scroll, main .draw').forEach(place => {
+        if (place.scrollWidth > place.clientWidth + 1) {
+          wrong.push('to be scrolled: ' + (place.getAttribute('aria-label') || place.id) + ', '
+            + place.scrollWidth + ' px in ' + place.clientWidth);
+        }
+      });
       let seen = 0;
       document.querySelectorAll('main svg').forEach(svg => {
         const frame = svg.getBoundingClientRect();
@@ -136,6 +142,7 @@ class EveryPageTest {
       BookPagesTest.unfold(browser);
       for (int width : WIDTHS) {
         browser.size(width, 900);
+        browser.drawn();
         List<String> said = browser.ask(LOOK).lines().toList();
         seen += Long.parseLong(said.get(0));
         said.stream().skip(1).map(s -> name + " at " + width + ": " + s).forEach(wrong::add);

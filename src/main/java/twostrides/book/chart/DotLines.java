@@ -138,10 +138,11 @@ public record DotLines(
     if (dots().stream().anyMatch(d -> d.raw().isPresent())) {
       String tone = dots().get(0).tone().css();
       legend.entry(
-          "adjusted toward the group",
+          "percentage, adjusted toward the group",
           (x, middle) -> s.line("whisker " + tone, x, middle, x + 20, middle));
       legend.entry(
-          "own count alone", (x, middle) -> s.line("whisker pale", x, middle, x + 20, middle));
+          "own count, as written",
+          (x, middle) -> s.line("whisker pale", x, middle, x + 20, middle));
     }
     return legend.bottom();
   }
