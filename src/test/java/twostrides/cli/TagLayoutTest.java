@@ -8,6 +8,7 @@ import static twostrides.cli.TagPages.open;
 import static twostrides.cli.TagPages.rows;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -83,7 +84,16 @@ class TagLayoutTest {
       seen(b, "g-way_out");
       seen(b, "g-ended");
       b.size(820, 1180);
-      for (String id : new String[] {"video", "rink", "g-way_out", "g-at_center", "g-ended"}) {
+      for (String id :
+          List.of(
+              "video",
+              "rink",
+              "g-way_out",
+              "g-at_center",
+              "g-ended",
+              "g-team",
+              "g-faceoff",
+              "g-strength")) {
         seen(b, id);
       }
       b.size(820, 800);

@@ -1,5 +1,6 @@
 package twostrides.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Keys;
@@ -12,13 +13,17 @@ import twostrides.clips.TestVideo;
 final class TagPages {
 
   /** Metres across the drawing of the rink: 200 ft and a margin of 0.6 m on both sides. */
-  private static final double DRAWN_M = 60.96 + 1.2;
+  static final double DRAWN_M = 60.96 + 1.2;
 
   private TagPages() {}
 
   /** The program with a video of its own beside an empty sheet in a folder. */
   static TagProcess program(Path dir, int seconds) throws Exception {
-    Path film = TestVideo.write(dir.resolve("game.mp4"), seconds, 5);
+    return program(dir, TestVideo.write(dir.resolve("game.mp4"), seconds, 5));
+  }
+
+  /** The program with a video, beside an empty sheet in a folder. */
+  static TagProcess program(Path dir, Path film) throws IOException {
     return TagProcess.start(
         dir.resolve("tags.csv"),
         "--home",

@@ -26,6 +26,9 @@ public final class CounterVideo {
   private static final int BITS = 16;
   private static final int SECOND_BITS = 13;
 
+  /** Height of each bar of a picture of 16 to 9. */
+  private static final int TOP = (COLUMNS * SQUARE * 9 / 16 - BITS / COLUMNS * SQUARE) / 2;
+
   private CounterVideo() {}
 
   /**
@@ -85,6 +88,24 @@ public final class CounterVideo {
    */
   public static Path write(Path file, int seconds, int mark)
       throws IOException, InterruptedException {
+    return write(file, seconds, mark, "null");
+  }
+
+  /**
+   * Writes a video of 16 to 9, as those of games are, with bars above and below the squares.
+   *
+   * @param file where
+   * @param seconds how long
+   * @param mark a number from 0 to 7 that tells this file from others
+   */
+  public static Path writeWide(Path file, int seconds, int mark)
+      throws IOException, InterruptedException {
+    int width = COLUMNS * SQUARE;
+    return write(file, seconds, mark, "pad=" + width + ":" + width * 9 / 16 + ":0:" + TOP);
+  }
+
+  private static Path write(Path file, int seconds, int mark, String filter)
+      throws IOException, InterruptedException {
     String number = "(floor(T)+" + (mark << SECOND_BITS) + ")";
     String squares =
         "color=s=%dx%d:r=10:d=%d,format=yuv420p,geq=lum='16+219*mod(floor(%s/pow(2,floor(X/%d)+%d*floor(Y/%d))),2)':cb=128:cr=128"
@@ -104,6 +125,7 @@ public final class CounterVideo {
         webm
             ? List.of("-c:v", "libvpx", "-b:v", "200k", "-g", "50", "-c:a", "libvorbis")
             : List.of("-c:v", "libx264", "-g", "50", "-c:a", "aac"));
+    command.addAll(List.of("-vf", filter));
     command.add(file.toString());
     run(command);
     return file;
@@ -140,10 +162,9 @@ public final class CounterVideo {
                 "rawvideo",
                 "-"));
     assertEquals(width * height, gray.length);
-    int top = (height - BITS / COLUMNS * SQUARE) / 2;
     int number = 0;
     for (int b = 0; b < BITS; b++) {
-      int row = top + b / COLUMNS * SQUARE + SQUARE / 2;
+      int row = TOP + b / COLUMNS * SQUARE + SQUARE / 2;
       int column = b % COLUMNS * SQUARE + SQUARE / 2;
       number |= (gray[row * width + column] & 0xFF) > 128 ? 1 << b : 0;
     }
