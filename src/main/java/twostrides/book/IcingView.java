@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import twostrides.book.chart.Dot;
 import twostrides.book.chart.DotLines;
 import twostrides.book.chart.HalfRink;
@@ -45,12 +44,21 @@ final class IcingView {
     this.rink = rink;
   }
 
-  /** Where a team's icings start; only pucks that the book may call icing. */
-  Picture zones(String id, String title, Predicate<Release> whose) {
+  /**
+   * Where a team's icings start; only pucks that the book may call icing.
+   *
+   * @param title what is shown
+   * @param team the team; empty for all
+   * @param opponent against whom; empty for all
+   * @param up from the page to the book's folder
+   */
+  Picture zones(
+      String id, String title, Optional<String> team, Optional<String> opponent, String up) {
     List<Release> releases =
         review.season().releaseRecords().stream()
             .map(Assessed::release)
-            .filter(whose)
+            .filter(r -> team.isEmpty() || team.get().equals(r.at().team()))
+            .filter(r -> opponent.isEmpty() || opponent.equals(r.at().opponent()))
             .filter(r -> r.rulings().mayBeIcing() && r.outcome().restarted().isPresent())
             .toList();
     Map<ZoneCell, Count> zones = new LinkedHashMap<>();
@@ -68,13 +76,26 @@ final class IcingView {
             "Of the pucks sent from a zone before the red line: how many were iced. Pucks that the"
                 + " rule book exempts are left out.",
             zones.entrySet().stream()
-                .map(e -> new HalfRink.Zone(e.getKey(), e.getValue()))
+                .map(
+                    e ->
+                        new HalfRink.Zone(
+                            e.getKey(),
+                            e.getValue(),
+                            Optional.of(up + icings(team, opponent, e.getKey()))))
                 .toList(),
             releases.stream()
                 .filter(Release::iced)
                 .map(r -> mark(r, Optional.ofNullable(flags.get(r))))
                 .toList())
         .picture(id);
+  }
+
+  private static String icings(Optional<String> team, Optional<String> opponent, ZoneCell zone) {
+    List<String> picks = new ArrayList<>();
+    opponent.ifPresent(o -> picks.addAll(List.of("opponent", o)));
+    picks.addAll(List.of("from", zone.depth().words(), "side", zone.side().words()));
+    picks.addAll(List.of("cause", Links.ICINGS));
+    return Links.restarts(team, picks.toArray(String[]::new));
   }
 
   private static HalfRink.Mark mark(Release r, Optional<Flag> flag) {

@@ -16,6 +16,9 @@ public final class Links {
   /** Icings, written or inferred, in a page's list of causes. */
   static final String ICINGS = "icing, any";
 
+  /** What the sheet does not say, in every list. */
+  static final String NOT_KNOWN = "not known";
+
   private Links() {}
 
   /** A team's page. */

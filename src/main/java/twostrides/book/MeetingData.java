@@ -22,7 +22,6 @@ import twostrides.exits.WayOut;
 import twostrides.exits.When;
 import twostrides.findings.Moment;
 import twostrides.findings.PlayerReview;
-import twostrides.findings.Score;
 import twostrides.findings.SeasonReview;
 import twostrides.game.Pressure;
 import twostrides.game.Strength;
@@ -298,7 +297,7 @@ final class MeetingData {
     json.writeNumber(shared.of(r.at.opponent().orElse("")));
     json.writeNumber(shared.of(r.player.orElse("")));
     json.writeNumber(shared.of(r.at.state().strength().label()));
-    json.writeNumber(shared.of(score(r.at)));
+    json.writeNumber(shared.of(Show.score(r.at).orElse("")));
     json.writeNumber(r.kinds.stream().mapToInt(k -> 1 << KINDS.indexOf(k)).sum());
     json.writeNumber(shared.of(r.sentence));
     json.writeNumber(shared.of(when.sheet()));
@@ -318,10 +317,6 @@ final class MeetingData {
       }
     }
     json.writeEndArray();
-  }
-
-  private static String score(Situation at) {
-    return at.state().goalsAhead().stream().mapToObj(Score::word).findFirst().orElse("");
   }
 
   private static void moments(

@@ -3,6 +3,7 @@ package twostrides.book;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import twostrides.book.chart.ZoneCell;
 import twostrides.exits.Against;
 import twostrides.exits.Exit;
 import twostrides.exits.Release;
@@ -13,6 +14,7 @@ import twostrides.exits.When;
 import twostrides.findings.MarkOutcome;
 import twostrides.findings.Moment;
 import twostrides.findings.Names;
+import twostrides.findings.Score;
 import twostrides.findings.SeasonReview;
 import twostrides.findings.ShownWay;
 import twostrides.findings.TeamReview;
@@ -161,6 +163,27 @@ public final class Show {
         .flatMap(b -> b.exit())
         .map(e -> ShownWay.of(e.way(), e.mark()).label())
         .orElse("no exit before it");
+  }
+
+  /** Leading, tied or trailing, for a list's filter; empty where the sheet writes no shots. */
+  public static Optional<String> score(Situation at) {
+    return at.state().goalsAhead().stream().mapToObj(Score::word).findFirst();
+  }
+
+  /** Third of the rink's width from which a puck came, for a list's filter. */
+  public static Optional<String> side(Situation at) {
+    return at.where().side(at.when().game().rink());
+  }
+
+  /** How far up ice a puck came from, for a list's filter. */
+  public static Optional<String> from(Situation at) {
+    return at.where()
+        .place()
+        .map(
+            p ->
+                at.where().shortOfCenter().isPresent()
+                    ? ZoneCell.of(p, at.when().game().rink()).depth().words()
+                    : "at the red line or past it");
   }
 
   /** How somebody got it out, or lost it inside. */

@@ -92,11 +92,7 @@ final class TeamPages {
         "zones",
         pages.headed(
             "icings-zones",
-            id ->
-                icings.zones(
-                    id,
-                    "Where icings start",
-                    r -> ours.isEmpty() || ours.get().equals(r.at().team()))));
+            id -> icings.zones(id, "Where icings start", ours, Optional.empty(), "")));
     values.put("ways", pages.headed("icings-ways", id -> IcingView.ways(id, profiles, ours, "")));
     values.put("who", pages.headed("icings-who", id -> icings.who(id, ours)));
     values.put(
@@ -138,7 +134,9 @@ final class TeamPages {
         "zones",
         pages.headed(
             id + "-zones",
-            n -> icings.zones(n, "Where icings start", r -> r.at().team().equals(t.team()))));
+            n ->
+                icings.zones(
+                    n, "Where icings start", Optional.of(t.team()), Optional.empty(), "../")));
     boolean opponent = review.ourTeam().filter(o -> !o.equals(t.team())).isPresent();
     values.put("ours", opponent ? review.ourTeam() : Optional.<String>empty());
     values.put(
@@ -150,9 +148,9 @@ final class TeamPages {
                     icings.zones(
                         n,
                         "Where it forechecks us into icings",
-                        r ->
-                            r.at().team().equals(review.ourTeam().orElse(""))
-                                && r.at().opponent().equals(Optional.of(t.team()))))
+                        review.ourTeam(),
+                        Optional.of(t.team()),
+                        "../"))
             : "");
     values.put("after", opponent ? Opponent.of(review, t.team()) : Optional.empty());
     pages.render(Links.file(t), "team.jte", values);

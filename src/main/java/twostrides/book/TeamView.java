@@ -232,13 +232,14 @@ final class TeamView {
 
   /** The icings of a situation in the list of face-offs, where the list can tell them apart. */
   private static Link icings(Grid grid, Line line, Optional<String> team) {
-    boolean told =
-        List.of("strength", "period", "pressure", "opponent").contains(grid.id())
-            && !List.of("overtime", "not in the sheet").contains(line.name());
-    String value = line.name().replaceFirst("^period ", "");
-    return told
-        ? Link.to(Links.restarts(team, grid.id(), value, "cause", Links.ICINGS), line.name())
-        : Link.words(line.name());
+    if (line.name().equals("overtime")) {
+      return Link.words(line.name());
+    }
+    String value =
+        line.name().equals("not in the sheet")
+            ? Links.NOT_KNOWN
+            : line.name().replaceFirst("^period ", "");
+    return Link.to(Links.restarts(team, grid.id(), value, "cause", Links.ICINGS), line.name());
   }
 
   private static Dot dot(Line line) {

@@ -5,8 +5,9 @@ var PICKS = (function () {
   'use strict';
   // Columns by what their heading leads to in numbers.html, in the order in which a coach asks, and
   // what a row may say without a column.
-  var LISTS = ['team', 'opponent', 'game', 'period', 'strength', 'way-out', 'pressure', 'cleared', 'kind', 'cause', 'what-came-of-it', 'ruling', 'face-off-won-by'];
-  var UNSHOWN = new Map([['opponent', 'Opponent'], ['strength', 'Strength'], ['way-out', 'Way out'], ['pressure', 'Pressure']]);
+  var LISTS = ['team', 'opponent', 'venue', 'game', 'period', 'score', 'strength', 'way-out', 'pressure', 'from', 'side', 'cleared', 'kind', 'cause', 'what-came-of-it', 'ruling', 'face-off-won-by'];
+  var UNSHOWN = new Map([['opponent', 'Opponent'], ['venue', 'Venue'], ['score', 'Score'], ['strength', 'Strength'], ['way-out', 'Way out'],
+    ['pressure', 'Pressure'], ['from', 'From'], ['side', 'Side']]);
   var NAMES = ['player', 'unit'];
   var MANY = 20; // rows from which a table without lists and names is searched by its first column; assumed
   var UNKNOWN = 'not known';

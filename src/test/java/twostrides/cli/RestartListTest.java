@@ -7,10 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
@@ -148,10 +151,10 @@ class RestartListTest {
   @Test
   void everyTableHasTheListsThatTellItsRowsApart() {
     assertEquals(
-        "Had it last; Team; Opponent; Game; Period; Strength; Way out; Pressure; Cause; By the book; Face-off won by",
+        "Had it last; Team; Opponent; Venue; Game; Period; Score; Strength; Way out; Pressure; From; Side; Cause; By the book; Face-off won by",
         lists("restarts.html", REGION));
     assertEquals(
-        "Had it last; Opponent; Game; Period; Strength; Way out; Pressure; Cause; By the book; Face-off won by",
+        "Had it last; Opponent; Venue; Game; Period; Score; Strength; Way out; Pressure; From; Side; Cause; By the book; Face-off won by",
         lists("teams/01-glasswater-herons.html", REGION));
     assertEquals("Game; Period", lists("kill.html", "Every kill, Glasswater Herons"));
     assertEquals(
@@ -162,6 +165,64 @@ class RestartListTest {
     assertEquals("Strength; Way out", lists("index.html", "Ways out of Glasswater Herons"));
     assertEquals("Point", lists("rulings.html", "What this book says"));
     assertEquals("", lists("costs.html", "After a defensive-zone face-off"));
+  }
+
+  /** A zone of the icings' rink leads to as many rows as it counts. */
+  @Test
+  void everyZoneLeadsToItsIcings() {
+    Map<String, Integer> zones = links("icings.html", "icings-zones");
+    assertEquals(12, zones.size());
+    assertEquals(
+        wanted(RestartListTest::iced).size(),
+        zones.values().stream().mapToInt(Integer::intValue).sum());
+    zones.forEach(
+        (href, icings) -> {
+          browser.driver().get("about:blank");
+          browser.driver().get(href);
+          assertEquals(icings, shown().size(), href);
+        });
+  }
+
+  /** A situation leads to the icings that are so in the data. */
+  @Test
+  void everySituationLeadsToItsIcings() {
+    Map<String, Predicate<Map<String, String>>> asked =
+        Map.of(
+            "f0-score=trailing", r -> r.get("goals_ahead").startsWith("-"),
+            "f0-score=tied", r -> r.get("goals_ahead").equals("0"),
+            "f0-venue=away", r -> r.get("venue").equals("away"),
+            "f0-side=left", r -> r.get("side").equals("left"),
+            "f0-pressure=not%20known", r -> r.get("pressure").isEmpty(),
+            "f0-period=2", r -> r.get("period").equals("2"));
+    Set<String> links = links("slices.html", "situations").keySet();
+    asked.forEach(
+        (pick, which) -> {
+          browser.driver().get("about:blank");
+          browser
+              .driver()
+              .get(links.stream().filter(l -> l.contains(pick)).findFirst().orElseThrow());
+          List<String> wanted = wanted(r -> iced(r) && which.test(r));
+          assertEquals(wanted, shown(), pick);
+          assertTrue(wanted.size() > 4, pick + ": " + wanted.size());
+        });
+  }
+
+  /** Where the marks of a picture lead, and how many of how many each counts. */
+  private static Map<String, Integer> links(String page, String picture) {
+    browser.driver().get(book.resolve(page).toUri().toString());
+    Pattern counted = Pattern.compile("([\\d,]+) of [\\d,]+");
+    Map<String, Integer> links = new LinkedHashMap<>();
+    for (WebElement a :
+        browser.driver().findElements(By.cssSelector("#" + picture + " svg.wide a"))) {
+      String href = a.getDomAttribute("href");
+      Matcher said = counted.matcher(a.getDomProperty("textContent"));
+      if (href.startsWith("restarts.html") && said.find()) {
+        links.put(
+            book.resolve(page).toUri().resolve(href).toString(),
+            Integer.parseInt(said.group(1).replace(",", "")));
+      }
+    }
+    return links;
   }
 
   private static String lists(String page, String region) {

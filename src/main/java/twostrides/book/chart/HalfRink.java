@@ -5,6 +5,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 import twostrides.stats.Count;
@@ -41,8 +42,13 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
    *
    * @param cell which
    * @param iced icings of the pucks sent from there
+   * @param rows where these icings are listed, if anywhere
    */
-  public record Zone(ZoneCell cell, Count iced) {
+  public record Zone(ZoneCell cell, Count iced, Optional<String> rows) {
+    private Link link() {
+      return new Link(rows, words());
+    }
+
     private String words() {
       return cell.words() + ": " + Words.said(iced, iced.wilson());
     }
@@ -118,7 +124,7 @@ public record HalfRink(String title, Rink rink, String note, List<Zone> zones, L
     zones.forEach(z -> s.tinted(tint(z.iced, highest), () -> z.cell.draw(s, ice)));
     ice.lines(s);
     List<Rectangle2D> plates = new ArrayList<>();
-    zones.forEach(z -> s.linked(Link.words(z.words()), () -> plates.add(words(s, ice, z))));
+    zones.forEach(z -> s.linked(z.link(), () -> plates.add(words(s, ice, z))));
     marks(s, ice, plates);
     double red = s.either(ice.bounds().getMaxX(), ice.bounds().getCenterX());
     s.inside(Type.NOTE, "red line", red, 14, 0, ice.bounds().getMaxX());

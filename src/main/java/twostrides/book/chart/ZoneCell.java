@@ -28,6 +28,11 @@ public record ZoneCell(Depth depth, Side side) {
     /** The last strides before the red line. */
     LAST_STRIDES;
 
+    /** For example "behind the dots". */
+    public String words() {
+      return ZoneCell.words(this);
+    }
+
     /** Metres from center ice to the end of it that is nearer to center, 0 or less. */
     private double near(Rink rink) {
       return switch (this) {
@@ -46,7 +51,12 @@ public record ZoneCell(Depth depth, Side side) {
     /** The middle. */
     MIDDLE,
     /** At the right boards. */
-    RIGHT
+    RIGHT;
+
+    /** For example "left". */
+    public String words() {
+      return ZoneCell.words(this);
+    }
   }
 
   /**
@@ -70,7 +80,7 @@ public record ZoneCell(Depth depth, Side side) {
 
   /** For example "behind the dots, left". */
   String words() {
-    return words(depth) + ", " + words(side);
+    return depth.words() + ", " + side.words();
   }
 
   private static String words(Enum<?> name) {
@@ -115,7 +125,7 @@ public record ZoneCell(Depth depth, Side side) {
     for (Depth depth : Depth.values()) {
       Rectangle2D box = new ZoneCell(depth, Side.RIGHT).box(ice);
       double room = s.narrow() ? ice.bounds().getX() - 6 : Math.max(box.getWidth() - 4, 44);
-      List<String> lines = Lettering.lines(words(depth), Type.NOTE, room, 3);
+      List<String> lines = Lettering.lines(depth.words(), Type.NOTE, room, 3);
       if (s.narrow()) {
         double middle = box.getCenterY() + 10 - lines.size() * Type.NOTE.leading() / 2;
         s.lines(Type.NOTE, lines, 0, middle);

@@ -255,7 +255,7 @@ final class Gallery {
         ZoneCell cell = new ZoneCell(depth, side);
         int n = 6 + random.nextInt(150);
         Count iced = new Count(random.nextInt(1 + n / 7), n);
-        zones.add(new HalfRink.Zone(cell, iced));
+        zones.add(new HalfRink.Zone(cell, iced, Optional.of("clip.html#zone")));
       }
     }
     List<HalfRink.Mark> icings = new ArrayList<>();

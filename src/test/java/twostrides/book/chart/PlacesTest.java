@@ -213,9 +213,9 @@ class PlacesTest {
             Rink.INTERNATIONAL,
             "Iced of sent.",
             List.of(
-                new HalfRink.Zone(worst, new Count(10, 50)),
-                new HalfRink.Zone(half, new Count(5, 50)),
-                new HalfRink.Zone(few, new Count(1, 5))),
+                new HalfRink.Zone(worst, new Count(10, 50), Optional.empty()),
+                new HalfRink.Zone(half, new Count(5, 50), Optional.empty()),
+                new HalfRink.Zone(few, new Count(1, 5), Optional.empty())),
             List.of(new HalfRink.Mark(new Place(-14, 0), MarkKind.FLAGGED, ROW)));
     for (SvgPage page : forms(zones.picture("z"))) {
       List<Double> shades =
