@@ -51,6 +51,33 @@ public final class Links {
     return String.format(Locale.ROOT, "players/%03d-%s.html", p.number(), slug(p.player()));
   }
 
+  /**
+   * The page of a player by name; none where the book has no page about him.
+   *
+   * @param team his team
+   * @param player his name, where it is known
+   */
+  public static Optional<String> player(SeasonReview review, String team, Optional<String> player) {
+    return review.playersOf(team).stream()
+        .filter(p -> Optional.of(p.player()).equals(player))
+        .map(Links::file)
+        .findFirst();
+  }
+
+  /**
+   * The page of a player of whom a row of figures speaks: by name and team, or of the book's team
+   * by name alone.
+   */
+  public static Optional<String> named(SeasonReview review, String words) {
+    return review.players().stream()
+        .filter(
+            p ->
+                words.equals(p.player() + ", " + p.team())
+                    || (words.equals(p.player()) && review.ourTeam().equals(Optional.of(p.team()))))
+        .map(Links::file)
+        .findFirst();
+  }
+
   /** A player's sheet on his team's page of sheets. */
   public static Optional<String> sheet(SeasonReview review, PlayerReview p) {
     return review.team(p.team()).map(t -> sheets(t) + "#" + sheetId(p));

@@ -80,7 +80,7 @@ final class ListPages {
     pages.render(
         "compare.html",
         "compare.jte",
-        Map.of("comparison", comparison, "data", data, "books", books));
+        Map.of("review", review, "comparison", comparison, "data", data, "books", books));
   }
 
   void glossary() throws IOException {

@@ -158,6 +158,7 @@ final class TeamPages {
 
   void numbers(NumberPage page) throws IOException {
     Map<String, Object> values = new HashMap<>();
+    values.put("review", review);
     values.put("page", page);
     switch (page.file()) {
       case "kill.html" -> {

@@ -351,6 +351,36 @@ class FiguresTest {
     return drawing.select("> desc").text();
   }
 
+  /** A name in a list of face-offs, flags, tries or rulings leads to the page of that player. */
+  @Test
+  void everyNameLeadsToHisPage() {
+    int links = 0;
+    for (BookRun book : List.of(season, game, tags)) {
+      Set<String> about = new HashSet<>(book.pages.keySet());
+      for (Map.Entry<String, Document> page : book.pages.entrySet()) {
+        for (Element name : page.getValue().select("td.name:has(a), dd:has(a[href*=players/])")) {
+          String to = name.selectFirst("a").attr("href").replace("../", "");
+          assertTrue(about.contains(to), page.getKey() + " leads to " + to);
+          assertEquals(book.pages.get(to).select("h1").text(), name.text(), page.getKey());
+          links++;
+        }
+        // Whoever has a page and stands in a list leads there.
+        for (Element row :
+            page.getValue().select("th:contains(Had it last), th:contains(Let go by)")) {
+          int column = row.elementSiblingIndex();
+          for (Element tr : row.closest("table").select("tbody tr:not(.zero)")) {
+            Element cell = tr.child(column);
+            assertTrue(
+                cell.text().equals(Want.NONE) || cell.selectFirst("a") != null,
+                page.getKey() + ": " + cell.text());
+          }
+        }
+      }
+    }
+    System.out.println(links + " names lead to their pages.");
+    assertTrue(links > 600, links + " names");
+  }
+
   @Test
   void everyFlagSaysWhatItsRowSays() {
     int figures = 0;

@@ -354,7 +354,7 @@ final class ListFigures {
 
   /** The list beside a flag's drawing: label and value in turn. */
   static List<Want> flagList(BookData d, BookData.Row r) {
-    List<Want> list = new ArrayList<>(List.of(gain(r), evidence(r)));
+    List<Want> list = new ArrayList<>(List.of(word(r, "player"), gain(r), evidence(r)));
     if (r.has("p_avoid")) {
       list.add(withInterval(r, "p_avoid", "p_avoid_low", "p_avoid_high"));
       list.add(Want.like("# attempts against", Want.num(r.number("cost_icing"), 2, CHANCE_STEP)));
@@ -436,7 +436,13 @@ final class ListFigures {
   /** The short list beside a drawing on the opening page. */
   static List<Want> dearestList(BookData d, BookData.Row r) {
     return List.of(
-        after(d, r), gap(r, ""), gain(r), evidence(r), Want.name(r.get("strength")), video(r));
+        word(r, "player"),
+        after(d, r),
+        gap(r, ""),
+        gain(r),
+        evidence(r),
+        Want.name(r.get("strength")),
+        video(r));
   }
 
   /** The heading of a flag. */
