@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import twostrides.serve.Answer;
 import twostrides.serve.BookFiles;
 import twostrides.serve.LocalServer;
@@ -19,6 +20,21 @@ public final class TagServer implements PageServer.Page {
 
   private static final String VIDEO = "video";
   private static final String BOOK = "book/";
+
+  /** The page's scripts: the one that it names, and the parts which that one asks for. */
+  static final Set<String> SCRIPTS =
+      Set.of(
+          "tag.js",
+          "clock.js",
+          "form.js",
+          "keys.js",
+          "list.js",
+          "page.js",
+          "program.js",
+          "rink.js",
+          "save.js",
+          "setup.js",
+          "strength.js");
 
   private final TagActions actions;
   private final Optional<MediaFile> video;
@@ -55,9 +71,11 @@ public final class TagServer implements PageServer.Page {
     if (path.startsWith(BOOK)) {
       return book.reply(path.substring(BOOK.length()));
     }
+    if (SCRIPTS.contains(path)) {
+      return Reply.of(Reply.OK, Reply.SCRIPT, resource(path));
+    }
     return switch (path) {
       case "" -> Reply.of(Reply.OK, Reply.HTML, page);
-      case "tag.js" -> Reply.of(Reply.OK, Reply.SCRIPT, resource(path));
       case "tag.css" -> Reply.of(Reply.OK, Reply.STYLE, resource(path));
       case "state" -> Reply.of(Reply.OK, Reply.JSON, actions.state(History.ANYBODY));
       default -> Reply.plain(Reply.NOT_FOUND, "No such page.");

@@ -75,7 +75,7 @@ class TagPageTest {
           m.group(3).toLowerCase(java.util.Locale.ROOT) + " " + m.group(1) + " " + m.group(2));
     }
     TreeSet<String> known = new TreeSet<>();
-    Matcher k = Pattern.compile("(\\w): \\[\"(\\w+)\", \"([a-z -]+)\"\\]").matcher(file("tag.js"));
+    Matcher k = Pattern.compile("(\\w): \\[\"(\\w+)\", \"([a-z -]+)\"\\]").matcher(file("keys.js"));
     while (k.find()) {
       known.add(k.group(1) + " " + k.group(2) + " " + k.group(3));
     }
@@ -92,13 +92,22 @@ class TagPageTest {
   }
 
   @Test
-  void nothingRunsButTheOneScript() throws Exception {
+  void nothingRunsButItsOwnScripts() throws Exception {
     String html = file("tag.html");
-    assertEquals(List.of("tag.js"), all("<script src=\"([^\"]*)\" defer></script>", html));
+    assertEquals(
+        List.of("tag.js"), all("<script type=\"module\" src=\"([^\"]*)\"></script>", html));
     assertEquals(1, html.split("<script", -1).length - 1);
     assertEquals(List.of(), all("(\\son[a-z]+=)", html));
     assertEquals(List.of(), all("(\\sstyle=)", html));
-    String js = file("tag.js");
+    StringBuilder scripts = new StringBuilder();
+    Set<String> asked = new TreeSet<>(Set.of("tag.js"));
+    for (String name : TagServer.SCRIPTS) {
+      scripts.append(file(name));
+      asked.addAll(all(" from \"\\./([a-z]+\\.js)\";", file(name)));
+    }
+    assertEquals(new TreeSet<>(TagServer.SCRIPTS), asked);
+    String js = scripts.toString();
+    assertEquals(js.split("\\bimport\\b", -1).length, js.split("\\bfrom \"\\./", -1).length);
     for (String unsafe :
         List.of(
             "innerHTML",
