@@ -5,6 +5,7 @@ var BOOK = (function () {
   'use strict';
   var FEWEST = 4; // rows from which a table can be filtered and sorted
   var AT_ONCE = 3; // lists that a phone shows beside the table; assumed
+  var FIRST = 200; // rows that are shown before the rest is asked for; assumed
 
   var make = KIT.make;
   var words = KIT.words;
@@ -137,6 +138,12 @@ var BOOK = (function () {
       bar.appendChild(meet);
     }
     if (controls.length > 0 || bar.children.length > 3) { region.parentNode.insertBefore(bar, region); }
+    this.rest = make('button', '', { type: 'button', 'class': 'rest', hidden: '' });
+    this.rest.addEventListener('click', function () {
+      self.whole = true;
+      self.limit();
+    });
+    region.appendChild(this.rest);
     Array.prototype.forEach.call(this.table.tHead.rows[0].cells, function (th, i) {
       var name = words(th);
       th.setAttribute('data-label', name);
@@ -178,6 +185,19 @@ var BOOK = (function () {
     this.fixed.forEach(function (r) { r.hidden = any; });
     this.all.hidden = !any;
     this.count.textContent = any ? shown + ' of ' + this.rows.length + ' rows' : '';
+    this.limit();
+  };
+  // A season's list is long: the first rows are there at once, the others when they are asked for, and on paper.
+  Sheet.prototype.limit = function () {
+    var left = this.whole ? Infinity : FIRST;
+    var later = 0;
+    Array.prototype.forEach.call(this.body.rows, function (r) {
+      var waits = !r.hidden && left-- <= 0;
+      later += waits ? 1 : 0;
+      r.classList.toggle('later', waits);
+    });
+    this.rest.hidden = later === 0;
+    this.rest.textContent = 'Show ' + later + ' more rows';
   };
   Sheet.prototype.sort = function () {
     var m = /^(\d+)([ud])$/.exec(state().get('s' + this.number) || '');
@@ -208,8 +228,13 @@ var BOOK = (function () {
       if (on) { th.setAttribute('aria-sort', m[2] === 'u' ? 'ascending' : 'descending'); }
       else { th.removeAttribute('aria-sort'); }
     });
-    var body = this.body;
-    rows.concat(this.fixed).forEach(function (r) { body.appendChild(r); });
+    // Rows stand in the order of play until they are sorted for the first time.
+    if (m || this.sorted) {
+      var body = this.body;
+      rows.concat(this.fixed).forEach(function (r) { body.appendChild(r); });
+      this.limit();
+    }
+    this.sorted = Boolean(m);
   };
 
   // ---- clips ----

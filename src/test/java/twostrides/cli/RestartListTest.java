@@ -147,6 +147,37 @@ class RestartListTest {
     assertEquals(wanted, shown());
   }
 
+  /**
+   * A season's list of twice as many rows: the first are there at once, what is picked counts all.
+   */
+  @Test
+  void aLongListBeginsWithItsFirstRows() throws IOException {
+    String page = Files.readString(book.resolve("restarts.html"));
+    int from = page.indexOf("<tbody>") + "<tbody>".length();
+    int to = page.indexOf("</tbody>");
+    Path twice = book.resolve("twice.html");
+    Files.writeString(twice, page.substring(0, to) + page.substring(from));
+    browser.driver().get(twice.toUri().toString());
+    int all = 2 * restarts.size();
+    assertEquals(200, seen());
+    WebElement rest = browser.driver().findElement(By.cssSelector("button.rest"));
+    assertEquals("Show " + (all - 200) + " more rows", rest.getText());
+    pick("Team", OURS);
+    int ours = 2 * wanted(r -> r.get("team").equals(OURS)).size();
+    assertTrue(ours > 200 && browser.text().contains(ours + " of " + all + " rows"), ours + "");
+    assertEquals(200, seen());
+    rest.click();
+    assertEquals(ours, seen());
+    assertFalse(rest.isDisplayed());
+  }
+
+  private static int seen() {
+    return Integer.parseInt(
+        browser.ask(
+            "return String(Array.from(document.querySelectorAll('tbody tr'))"
+                + ".filter(r => r.getClientRects().length > 0).length)"));
+  }
+
   /** The same mechanism serves every list: teams' restarts, kills, units, releases, flags. */
   @Test
   void everyTableHasTheListsThatTellItsRowsApart() {
