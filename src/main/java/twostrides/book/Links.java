@@ -6,6 +6,7 @@ import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import twostrides.findings.Names;
 import twostrides.findings.PlayerReview;
 import twostrides.findings.SeasonReview;
 import twostrides.findings.TeamReview;
@@ -76,6 +77,38 @@ public final class Links {
                     || (words.equals(p.player()) && review.ourTeam().equals(Optional.of(p.team()))))
         .map(Links::file)
         .findFirst();
+  }
+
+  /**
+   * A sentence that names a player, in parts.
+   *
+   * @param before up to his name
+   * @param name his name; empty where it names nobody
+   * @param page his page
+   * @param after what follows
+   */
+  public record Mention(String before, String name, Optional<String> page, String after) {}
+
+  /** A sentence with the first player whom it names. */
+  public static Mention mention(SeasonReview review, String sentence) {
+    return review.players().stream()
+        .filter(
+            p ->
+                sentence.contains(Names.player(p.player()) + ":")
+                    || sentence.contains(
+                        Names.player(p.player()) + " (" + Names.shown(p.team()) + "):"))
+        .findFirst()
+        .map(
+            p -> {
+              String name = Names.player(p.player());
+              int at = sentence.indexOf(name);
+              return new Mention(
+                  sentence.substring(0, at),
+                  name,
+                  Optional.of(file(p)),
+                  sentence.substring(at + name.length()));
+            })
+        .orElse(new Mention(sentence, "", Optional.empty(), ""));
   }
 
   /** A player's sheet on his team's page of sheets. */

@@ -355,6 +355,7 @@ class FiguresTest {
   @Test
   void everyNameLeadsToHisPage() {
     int links = 0;
+    int sentences = 0;
     for (BookRun book : List.of(season, game, tags)) {
       Set<String> about = new HashSet<>(book.pages.keySet());
       for (Map.Entry<String, Document> page : book.pages.entrySet()) {
@@ -363,6 +364,11 @@ class FiguresTest {
           assertTrue(about.contains(to), page.getKey() + " leads to " + to);
           assertEquals(book.pages.get(to).select("h1").text(), name.text(), page.getKey());
           links++;
+        }
+        for (Element name : page.getValue().select("ol.says a")) {
+          Document to = book.pages.get(name.attr("href"));
+          assertTrue(name.text().endsWith(to.select("h1").text()), name.text());
+          sentences++;
         }
         // Whoever has a page and stands in a list leads there.
         for (Element row :
@@ -379,6 +385,7 @@ class FiguresTest {
     }
     System.out.println(links + " names lead to their pages.");
     assertTrue(links > 600, links + " names");
+    assertTrue(sentences > 0);
   }
 
   @Test
