@@ -8,7 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import twostrides.book.Settled;
 import twostrides.book.Show;
 import twostrides.exits.When;
@@ -24,6 +26,9 @@ import twostrides.tag.Settler;
  * read back by the reader of {@code --places}, weighed as the season weighs.
  */
 final class Settling implements Settler {
+
+  /** The smallest error that a sheet writes, m. */
+  private static final double FINEST = 0.01;
 
   private final ReviewCommand.Made made;
   private final ClickedSkaters clicked;
@@ -102,11 +107,22 @@ final class Settling implements Settler {
       row.put("line", String.valueOf(when.line()));
       row.put("team", s.own() ? "own" : "opponent");
       row.put("carrier", s.carrier() ? "yes" : "no");
-      put(row, "x_m", "y_m", s.at());
-      s.later().ifPresent(p -> put(row, "later_x_m", "later_y_m", p));
+      put(row, "x_m", "y_m", s.at().place());
+      s.later().ifPresent(c -> put(row, "later_x_m", "later_y_m", c.place()));
+      error(s).ifPresent(e -> row.put("error_m", e));
       rows.add(row);
     }
     return rows;
+  }
+
+  /** The larger error of a man's clicks; empty where all were on the rink: the run says theirs. */
+  private Optional<String> error(Clicked s) {
+    List<Optional<Double>> errors =
+        Stream.concat(Stream.of(s.at()), s.later().stream()).map(Click::error).toList();
+    double most = errors.stream().mapToDouble(e -> e.orElse(clicked.error)).max().orElseThrow();
+    return errors.stream().allMatch(Optional::isEmpty)
+        ? Optional.empty()
+        : Optional.of(String.format(Locale.ROOT, "%.2f", Math.max(FINEST, most)));
   }
 
   private static void put(Map<String, String> row, String x, String y, Place at) {

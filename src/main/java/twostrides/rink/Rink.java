@@ -98,6 +98,14 @@ public record Rink(
     return Units.FOOT.toMetres(feet);
   }
 
+  /** Long axis to where the goal line meets the boards, in metres. */
+  public double goalLineHalf() {
+    double into = goalLine - (length / 2 - cornerRadius);
+    return into <= 0
+        ? width / 2
+        : width / 2 - cornerRadius + Math.sqrt(cornerRadius * cornerRadius - into * into);
+  }
+
   /**
    * How far short of gaining center a puck was let go: from the puck's near side to the near edge
    * of the red line, in metres. Zero or less means the puck touched the line or was past it.

@@ -9,6 +9,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import twostrides.sheet.CsvOut;
 import twostrides.sheet.SheetException;
 
@@ -31,14 +32,18 @@ public final class PlacesFile {
           "x_m",
           "y_m",
           "later_x_m",
-          "later_y_m");
+          "later_y_m",
+          "error_m");
+
+  /** The column of rows that say how far off they are; a sheet made before had none. */
+  private static final String ERROR = "error_m";
 
   /** Columns without which clicks could not be kept. */
   private static final List<String> NEEDED =
-      NEW.stream().filter(c -> !c.equals("line") && !c.equals("game")).toList();
+      NEW.stream().filter(c -> !List.of("line", "game", ERROR).contains(c)).toList();
 
   private final SheetPlace place;
-  private final List<String> columns;
+  private List<String> columns;
   private final Deque<String> before = new ArrayDeque<>();
 
   private PlacesFile(SheetPlace place, List<String> columns) {
@@ -60,13 +65,12 @@ public final class PlacesFile {
       place.write(String.join(",", NEW) + "\n");
       place.move();
     }
-    String header = Files.readString(file).lines().findFirst().orElse("").replace("\uFEFF", "");
-    List<String> columns = Arrays.asList(header.strip().split("\\s*,\\s*", -1));
+    List<String> columns = columns(Files.readString(file));
     if (!columns.containsAll(NEEDED)) {
       throw SheetException.atLine(
           file.toString(),
           1,
-          "\"" + header + "\"",
+          "\"" + String.join(",", columns) + "\"",
           "the columns " + String.join(", ", NEEDED) + ", with commas between them",
           "Give --places a file that does not exist yet; it may be given several times, and the last is"
               + " written to.");
@@ -74,13 +78,25 @@ public final class PlacesFile {
     return new PlacesFile(place, columns);
   }
 
+  private static List<String> columns(String sheet) {
+    String header = sheet.lines().findFirst().orElse("").replace("\uFEFF", "");
+    return Arrays.asList(header.strip().split("\\s*,\\s*", -1));
+  }
+
   /**
-   * Adds the rows of an icing; they are on the disk when this returns.
+   * Adds the rows of an icing; they are on the disk when this returns. Where one says its error and
+   * the sheet has no column for it, the sheet gets one at its end, empty in the rows that stood
+   * there.
    *
    * @param rows the rows, column to words
    */
   synchronized void add(List<Map<String, String>> rows) throws IOException {
-    String now = Files.readString(place.file());
+    String before = Files.readString(place.file());
+    String now = before;
+    if (!columns.contains(ERROR) && rows.stream().anyMatch(r -> r.containsKey(ERROR))) {
+      now = wider(before);
+      columns = Stream.concat(columns.stream(), Stream.of(ERROR)).toList();
+    }
     String more =
         rows.stream()
             .map(
@@ -91,7 +107,28 @@ public final class PlacesFile {
                         + "\n")
             .collect(Collectors.joining());
     put(now + (now.endsWith("\n") ? "" : "\n") + more);
-    before.push(now);
+    this.before.push(before);
+  }
+
+  /** The sheet with one more column: a comma before the end of each row, quoted ends left alone. */
+  private static String wider(String sheet) {
+    StringBuilder out = new StringBuilder();
+    boolean quoted = false;
+    int from = 0;
+    for (int i = 0; i <= sheet.length(); i++) {
+      boolean end = i == sheet.length() || sheet.charAt(i) == '\n';
+      quoted ^= !end && sheet.charAt(i) == '"';
+      if (end && !quoted) {
+        String row = sheet.substring(from, i);
+        String bare = row.endsWith("\r") ? row.substring(0, row.length() - 1) : row;
+        out.append(bare)
+            .append(bare.isBlank() ? "" : from == 0 ? "," + ERROR : ",")
+            .append(row, bare.length(), row.length())
+            .append(i < sheet.length() ? "\n" : "");
+        from = i + 1;
+      }
+    }
+    return out.toString();
   }
 
   private static String cell(String words) {
@@ -105,7 +142,7 @@ public final class PlacesFile {
       return false;
     }
     put(before.peek());
-    before.pop();
+    columns = columns(before.pop());
     return true;
   }
 

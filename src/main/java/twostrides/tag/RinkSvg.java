@@ -59,10 +59,7 @@ final class RinkSvg {
 
   /** Everything of one end; {@code side} is -1 for the left one. */
   private void end(int side) {
-    double into = rink.goalLine() - (rink.length() / 2 - rink.cornerRadius());
-    double round = Math.sqrt(rink.cornerRadius() * rink.cornerRadius() - into * into);
-    double half = into <= 0 ? rink.width() / 2 : rink.width() / 2 - rink.cornerRadius() + round;
-    across("goalline", side * rink.goalLine(), rink.goalLineWidth(), half);
+    across("goalline", side * rink.goalLine(), rink.goalLineWidth(), rink.goalLineHalf());
     across(
         "blueline",
         side * (rink.blueLineNeutralEdge() + rink.blueLineWidth() / 2),

@@ -10,8 +10,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import twostrides.picture.PictureFit;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
+import twostrides.rink.RinkMark;
 import twostrides.serve.Answer;
 import twostrides.serve.BookFiles;
 import twostrides.serve.LocalServer;
@@ -34,6 +36,7 @@ public final class SettleServer implements PageServer.Page {
   private final BookFiles book;
   private final Function<String, Optional<Path>> videos;
   private final String page;
+  private final PictureClicks clicks;
   private volatile String picture = "";
 
   private SettleServer(
@@ -47,6 +50,7 @@ public final class SettleServer implements PageServer.Page {
     this.book = new BookFiles(book);
     this.videos = videos;
     this.page = resource("settle.html").replace("<!-- rink -->", RinkSvg.of(rink));
+    this.clicks = new PictureClicks(rink);
   }
 
   /**
@@ -97,7 +101,8 @@ public final class SettleServer implements PageServer.Page {
     }
     return switch (path) {
       case "" -> Reply.of(Reply.OK, Reply.HTML, page);
-      case "settle.js", "settle-link.js" -> Reply.of(Reply.OK, Reply.SCRIPT, resource(path));
+      case "settle.js", "settle-picture.js", "settle-link.js" ->
+          Reply.of(Reply.OK, Reply.SCRIPT, resource(path));
       case "tag.css" -> Reply.of(Reply.OK, Reply.STYLE, resource(path));
       default -> Reply.plain(Reply.NOT_FOUND, "No such page.");
     };
@@ -111,6 +116,9 @@ public final class SettleServer implements PageServer.Page {
       icing = Integer.parseInt(fields.getOrDefault("icing", "0"));
       skaters = skaters(fields.getOrDefault("skaters", ""));
       Objects.checkIndex(icing, Math.max(1, settler.icings().size()));
+      if (action.equals("picture")) {
+        return clicks.answer(fields, settler.icings().get(icing).place());
+      }
     } catch (RuntimeException e) {
       return FieldProblem.reply(Reply.REFUSED, "a request that is no form", WORDS.form());
     }
@@ -124,22 +132,26 @@ public final class SettleServer implements PageServer.Page {
     };
   }
 
-  /** One skater a piece: "own,yes,x,y" or with ",x,y" half a second later; semicolons between. */
+  /** One skater a piece: "own,yes" and a click, then that of half a second later. */
   private static List<Settler.Clicked> skaters(String words) {
     List<Settler.Clicked> skaters = new ArrayList<>();
     for (String s : words.isEmpty() ? new String[0] : words.split(";", -1)) {
       String[] w = s.split(",", -1);
-      boolean later = w.length == 6;
       skaters.add(
           new Settler.Clicked(
               w[0].equals("own"),
               w[1].equals("yes"),
-              new Place(Double.parseDouble(w[2]), Double.parseDouble(w[3])),
-              later
-                  ? Optional.of(new Place(Double.parseDouble(w[4]), Double.parseDouble(w[5])))
-                  : Optional.empty()));
+              click(w, 2),
+              w.length > 5 ? Optional.of(click(w, 5)) : Optional.empty()));
     }
     return skaters;
+  }
+
+  /** Three of the words from a number on: x, y, and the error, empty for a click on the rink. */
+  private static Settler.Click click(String[] w, int from) {
+    return new Settler.Click(
+        new Place(Double.parseDouble(w[from]), Double.parseDouble(w[from + 1])),
+        w[from + 2].isEmpty() ? Optional.empty() : Optional.of(Double.parseDouble(w[from + 2])));
   }
 
   private Reply weigh(int icing, List<Settler.Clicked> skaters, boolean save) throws IOException {
@@ -193,6 +205,17 @@ public final class SettleServer implements PageServer.Page {
               json.writeNumberField("video", i.video().getAsDouble());
             }
             json.writeBooleanField("film", videos.apply(i.game()).isPresent());
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+          json.writeNumberField("fewest", PictureFit.FEWEST);
+          json.writeArrayFieldStart("marks");
+          for (RinkMark m : clicks.marks()) {
+            json.writeStartObject();
+            json.writeStringField("id", m.id());
+            json.writeStringField("name", m.name());
+            json.writeNumberField("x", m.place().x());
+            json.writeNumberField("y", m.place().y());
             json.writeEndObject();
           }
           json.writeEndArray();

@@ -29,14 +29,23 @@ public interface Settler {
       String sentence) {}
 
   /**
-   * A skater as he was clicked; a place in metres, frame of the team that let the puck go.
+   * A click.
    *
-   * @param own whether he is of that team
+   * @param place metres, frame of the team that let the puck go
+   * @param error standard error of the place each way, metres, where it was clicked on the picture;
+   *     on the rink a click has the error of the run
+   */
+  record Click(Place place, Optional<Double> error) {}
+
+  /**
+   * A skater as he was clicked.
+   *
+   * @param own whether he is of the team that let the puck go
    * @param carrier whether he let it go
    * @param at his place
    * @param later his place half a second later, empty where it was not clicked
    */
-  record Clicked(boolean own, boolean carrier, Place at, Optional<Place> later) {}
+  record Clicked(boolean own, boolean carrier, Click at, Optional<Click> later) {}
 
   /**
    * What is said of an icing with those skaters.

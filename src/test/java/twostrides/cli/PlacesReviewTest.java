@@ -20,6 +20,9 @@ class PlacesReviewTest {
   private static final Path GAME = FOLDER.resolve("game.csv");
   private static final Path PLACES = FOLDER.resolve("places.csv");
 
+  /** What a card says of the chance to gain center. */
+  private static final String GAIN = "dt:contains(Gain center) + dd";
+
   @TempDir Path dir;
 
   private Document review(String book, Object... more) throws IOException {
@@ -52,7 +55,7 @@ class PlacesReviewTest {
     Document before = review("before");
     assertEquals(0, before.select("details.flag:not(.look):not(.near)").size());
     assertEquals(1, before.select("details.look").size());
-    assertTrue(before.selectFirst("details.look dd").text().startsWith("unknown; like it "));
+    assertTrue(before.selectFirst("details.look " + GAIN).text().startsWith("unknown; like it "));
     assertFalse(before.selectFirst("details.look").text().contains("Avoid the icing"));
     assertTrue(said("before").contains("0 releases flagged, 1 to look at without a verdict, of 1"));
     Document after = review("after", "--places", PLACES);
@@ -114,7 +117,7 @@ class PlacesReviewTest {
   }
 
   private static double chance(Document flags) {
-    String dd = flags.selectFirst("details.flag:not(.look) dd").text();
+    String dd = flags.selectFirst("details.flag:not(.look) " + GAIN).text();
     return dd.startsWith("over 99") ? 99.5 : Double.parseDouble(dd.split(" ", -1)[0]);
   }
 

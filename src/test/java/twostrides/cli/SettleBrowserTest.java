@@ -266,7 +266,7 @@ class SettleBrowserTest {
   }
 
   /** A finger put down at pixels from the middle of something, moved by pixels, and lifted. */
-  private static void finger(Browser b, WebElement on, int x, int y, int byX, int byY) {
+  static void finger(Browser b, WebElement on, int x, int y, int byX, int byY) {
     PointerInput finger = new PointerInput(PointerInput.Kind.TOUCH, "finger");
     Duration quick = Duration.ofMillis(50);
     Sequence touch =
