@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import twostrides.game.Strength;
 import twostrides.game.TagEnd;
 import twostrides.game.TaggedExit;
 import twostrides.game.TaggedGame;
@@ -40,8 +41,9 @@ public final class TagReader {
    * @param book the book of the run
    */
   public static GameRecords read(TaggedGame game, IcingBook book) {
-    TagReader reader = new TagReader(game, book);
-    game.exits().forEach(reader::row);
+    TaggedGame held = game.withExits(held(game.exits()));
+    TagReader reader = new TagReader(held, book);
+    held.exits().forEach(reader::row);
     return new GameRecords(
         game.fixture(),
         reader.exits,
@@ -51,6 +53,25 @@ public final class TagReader {
         List.of(),
         0,
         new Carries(List.of()));
+  }
+
+  /** From a row that says a strength alone, that strength holds until a row shows another. */
+  private static List<TaggedExit> held(List<TaggedExit> rows) {
+    List<TaggedExit> all = new ArrayList<>();
+    Optional<TaggedExit> said = Optional.empty();
+    for (TaggedExit row : rows) {
+      boolean known = row.strength() != Strength.UNKNOWN;
+      if (known && (said.isPresent() || row.strengthAlone())) {
+        said = Optional.of(row);
+      }
+      if (known || said.isEmpty()) {
+        all.add(row);
+      } else {
+        Strength held = said.get().strength();
+        all.add(row.withStrength(said.get().team().equals(row.team()) ? held : held.ofOpponent()));
+      }
+    }
+    return all;
   }
 
   private void row(TaggedExit tag) {

@@ -74,15 +74,24 @@ public record TaggedExit(
    * @param second the second
    */
   public TaggedExit atVideo(double second) {
-    return with(player, OptionalDouble.of(second));
+    return with(player, strength, OptionalDouble.of(second));
   }
 
   /** The exit with another name for its player. */
   TaggedExit withPlayer(Optional<String> name) {
-    return with(name, video);
+    return with(name, strength, video);
   }
 
-  private TaggedExit with(Optional<String> name, OptionalDouble second) {
+  /**
+   * The exit at another strength.
+   *
+   * @param held manpower that holds at the release
+   */
+  public TaggedExit withStrength(Strength held) {
+    return with(player, held, video);
+  }
+
+  private TaggedExit with(Optional<String> name, Strength held, OptionalDouble second) {
     return new TaggedExit(
         period,
         elapsed,
@@ -91,7 +100,7 @@ public record TaggedExit(
         name,
         wayOut,
         atCenter,
-        strength,
+        held,
         netEmpty,
         place,
         zone,

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -17,7 +18,11 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import tech.tablesaw.api.DoubleColumn;
+import tech.tablesaw.api.IntColumn;
+import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
+import twostrides.game.Pressure;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
 import twostrides.game.SheetsRead;
@@ -84,6 +89,72 @@ class CaseFilesTest {
     compare(dir.resolve("rulings.csv"), tables.rulings());
     compare(dir.resolve("manpower.csv"), tables.manpower());
     compare(dir.resolve("flags.csv"), tables.flags());
+    compare(dir.resolve("kills.csv"), tables.kills());
+    GameRecords game =
+        season.games().isEmpty()
+            ? TagReader.read(season.tagged().get(0), settings(dir).book())
+            : GameReader.read(season.games().get(0), settings(dir));
+    compare(dir.resolve("kill-events.csv"), killEvents(game));
+    compare(dir.resolve("carries.csv"), carries(game));
+    compare(dir.resolve("onward.csv"), onward(game));
+  }
+
+  /** What happens in kills, which no table of the book lists. */
+  private static Table killEvents(GameRecords game) {
+    IntColumn kill = IntColumn.create("kill");
+    StringColumn what = StringColumn.create("what");
+    DoubleColumn secondsIn = DoubleColumn.create("seconds_in");
+    DoubleColumn video = DoubleColumn.create("video_s");
+    for (Kill k : game.kills()) {
+      for (Kill.Event e : k.events()) {
+        kill.append(k.number());
+        what.append(e.what().name());
+        secondsIn.append(e.secondsIn());
+        add(video, e.video());
+      }
+    }
+    return Table.create("kill-events", kill, what, secondsIn, video);
+  }
+
+  /** From which the pace and the losses of carriers are taken. */
+  private static Table carries(GameRecords game) {
+    StringColumn pressure = StringColumn.create("pressure");
+    DoubleColumn seconds = DoubleColumn.create("seconds");
+    StringColumn lost = StringColumn.create("lost");
+    DoubleColumn metres = DoubleColumn.create("metres_up_ice");
+    for (Carries.Step step : game.carries().steps()) {
+      add(pressure, step.pressure().map(Pressure::word));
+      seconds.append(step.seconds());
+      lost.append(String.valueOf(step.lost()));
+      add(metres, step.metresUpIce());
+    }
+    return Table.create("carries", pressure, seconds, lost, metres);
+  }
+
+  /** What the lines of exits say of where the puck was going. */
+  private static Table onward(GameRecords game) {
+    IntColumn exit = IntColumn.create("exit");
+    StringColumn receiver = StringColumn.create("receiver");
+    DoubleColumn received = DoubleColumn.create("received_s");
+    DoubleColumn x = DoubleColumn.create("end_x_m");
+    DoubleColumn y = DoubleColumn.create("end_y_m");
+    for (Exit e : game.exits()) {
+      Onward to = e.at().onward();
+      exit.append(e.number());
+      add(receiver, to.receiver());
+      add(received, to.received());
+      add(x, to.end().map(p -> OptionalDouble.of(p.x())).orElse(OptionalDouble.empty()));
+      add(y, to.end().map(p -> OptionalDouble.of(p.y())).orElse(OptionalDouble.empty()));
+    }
+    return Table.create("onward", exit, receiver, received, x, y);
+  }
+
+  private static void add(DoubleColumn column, OptionalDouble value) {
+    value.ifPresentOrElse(column::append, column::appendMissing);
+  }
+
+  private static void add(StringColumn column, Optional<String> value) {
+    value.ifPresentOrElse(column::append, column::appendMissing);
   }
 
   /** The default settings, or what the case's own settings.txt changes: one word a line. */
