@@ -26,15 +26,6 @@ class TagLiveTest {
   /** Seconds of video in the period; the game clock runs with them. */
   private static final int PERIOD = 1200;
 
-  private static final List<String> WAYS =
-      List.of("carry", "pass", "chip", "long clearance", "missed pass", "kept in");
-
-  private static final List<String> CENTER =
-      List.of("gained", "released short", "lost short", "brought back", "stopped");
-
-  private static final List<String> ENDS =
-      List.of("icing", "own-zone restart", "opponent", "own", "goal against", "stopped");
-
   @TempDir Path dir;
 
   private static Browser tagging(TagProcess p, int width, int height) throws Exception {
@@ -124,13 +115,13 @@ class TagLiveTest {
                 team,
                 "",
                 "",
-                WAYS.get(way),
-                marked ? CENTER.get(i % 5) : "",
+                TagScript.WAYS.get(way),
+                marked ? TagScript.CENTER.get(i % 5) : "",
                 strength,
                 "",
                 "",
                 "",
-                ENDS.get(end),
+                TagScript.ENDS.get(end),
                 "",
                 "",
                 ""));
