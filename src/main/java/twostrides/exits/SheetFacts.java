@@ -157,9 +157,10 @@ final class SheetFacts {
     if (last.kind() != PuckEvent.Kind.FACEOFF) {
       return Fact.FACE_OFF_NO;
     }
+    // Who won it may have sent it on at once; where one of the two has no name, it may be he.
     Optional<String> winner = last.player();
-    return winner.isEmpty() || winner.equals(release.player())
-        ? Fact.FACE_OFF_UNKNOWN
-        : Fact.FACE_OFF_LATER;
+    boolean another =
+        winner.isPresent() && release.player().isPresent() && !winner.equals(release.player());
+    return another ? Fact.FACE_OFF_LATER : Fact.FACE_OFF_UNKNOWN;
   }
 }
