@@ -110,7 +110,7 @@ final class PictureClicks {
               json.writeBooleanField("rough", rough);
               json.writeStringField(
                   "words",
-                  "He is off by "
+                  "His place is off by "
                       + metres(seen.error())
                       + (rough ? tooRough("Take him back (U), and ") : ". "));
               json.writeEndObject();

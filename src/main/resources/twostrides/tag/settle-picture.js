@@ -134,6 +134,7 @@ export function settlePicture(desk) {
   const plus = (p, r) => "M" + (p.u - r) + " " + p.v + "h" + 2 * r + "M" + p.u + " " + (p.v - r) + "v" + 2 * r;
 
   function draw() {
+    on = on && !video.hidden;
     lens.hidden = !on;
     at("marking").hidden = !on;
     at("desk").classList.toggle("onpicture", on);

@@ -210,6 +210,9 @@ class SettleBrowserTest {
         Browser b = Browser.open(820, 1180)) {
       open(b, p, "");
       b.await("return document.getElementById('heading').textContent !== ''");
+      keys(b, "p");
+      b.await(
+          "return document.getElementById('live').textContent.startsWith('There is no picture yet')");
       keys(b, " ", Keys.ARROW_LEFT, Keys.ARROW_LEFT, Keys.ARROW_LEFT, Keys.ARROW_LEFT, " ");
       keys(b, Keys.ARROW_DOWN, Keys.ARROW_DOWN, Keys.ARROW_DOWN, Keys.ARROW_DOWN, " ", "l");
       for (int i = 0; i < 3; i++) {

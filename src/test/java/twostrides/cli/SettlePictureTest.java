@@ -185,7 +185,9 @@ class SettlePictureTest {
         coach.men(later, LATER);
         b.await(
             "return document.getElementById('gain').textContent.startsWith('Gain center: ')"
-                + " && document.getElementById('picture').naturalWidth > 0");
+                + " && document.getElementById('picture').naturalWidth > 0"
+                + " && /each place off by 0.\\d to \\d.\\d m/.test("
+                + "document.getElementById('sentence').textContent)");
         keys(b, Keys.ENTER);
         b.await(
             "return document.getElementById('live').textContent.startsWith('Saved: "
@@ -279,7 +281,7 @@ class SettlePictureTest {
       coach.click(camera.shows(-5, 24));
       says(b, "m outside the boards, expected a place on the ice");
       coach.men(camera, AT.subList(0, 1));
-      says(b, "He is off by ");
+      says(b, "His place is off by ");
       // A hand that shakes: the error grows, and from 1.5 m on the page sends him to the rink.
       b.at("click-error").clear();
       b.at("click-error").sendKeys("20", Keys.TAB);

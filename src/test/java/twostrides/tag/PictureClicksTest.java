@@ -127,7 +127,7 @@ class PictureClicksTest {
   void aManGetsHisPlaceAndItsError() throws Exception {
     String man = said(fields(CAMERA.wide(RINK), "man", words(CAMERA.shows(-9, 3))));
     assertTrue(man.matches("\\{\"x\":-(9\\.0|8\\.9)\\d*,\"y\":(3\\.0|2\\.9).*"), man);
-    assertTrue(man.contains("\"rough\":false,\"words\":\"He is off by 0."), man);
+    assertTrue(man.contains("\"rough\":false,\"words\":\"His place is off by 0."), man);
     String far = said(fields(CAMERA.wide(RINK), "man", words(CAMERA.shows(-9, 3)), "error", "25"));
     assertTrue(far.contains("\"rough\":true"), far);
     assertTrue(far.contains("more than 1.5 m. Take him back (U), and click him on the rink"), far);
