@@ -2,7 +2,9 @@ package twostrides.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,6 +16,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import twostrides.book.Format;
 import twostrides.game.Coverage;
+import twostrides.game.Game;
+import twostrides.game.PlayRow;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetsRead;
 import twostrides.rulebook.BookException;
@@ -82,9 +86,48 @@ final class CheckCommand implements Callable<Integer> {
     for (Map.Entry<String, String> cost : coverage.costs().entrySet()) {
       out.println("  " + cost.getKey() + ": " + cost.getValue());
     }
+    side(season).forEach(out::println);
     out.println();
     sheets.report(season, out, MOST_PROBLEMS, "; correct these first and check again.");
     sheets.refuseContradictions(spec.commandLine().getErr());
     return Main.DONE;
+  }
+
+  /**
+   * What only the video can prove: left and right exchanged for everybody is the same game in a
+   * mirror.
+   */
+  private static List<String> side(SheetsRead season) {
+    Optional<Game> seen =
+        season.games().stream()
+            .filter(g -> g.rows().stream().anyMatch(CheckCommand::byTheBoards))
+            .findFirst();
+    return seen.map(
+            g -> {
+              PlayRow widest =
+                  g.rows().stream()
+                      .filter(CheckCommand::byTheBoards)
+                      .max(Comparator.comparingDouble(r -> Math.abs(r.place().orElseThrow().y())))
+                      .orElseThrow();
+              boolean left = widest.place().orElseThrow().y() > 0;
+              return List.of(
+                  "Left or right, which no sheet can prove; look at this one on the video:",
+                  String.format(
+                      Locale.ROOT,
+                      "  %s, line %d: %s, %s, %s: %s by the boards on the %s of the attack; else"
+                          + " left and right are exchanged (y_m, or place.y_left of the map).",
+                      widest.sheet(),
+                      widest.line(),
+                      Format.clock(widest.period(), g.periodLength() - widest.elapsed()),
+                      Format.word(widest.player()),
+                      widest.team().orElseThrow(),
+                      widest.action().word(),
+                      left ? "left" : "right"));
+            })
+        .orElse(List.of());
+  }
+
+  private static boolean byTheBoards(PlayRow r) {
+    return r.place().isPresent() && r.team().isPresent() && r.place().get().y() != 0;
   }
 }

@@ -153,7 +153,8 @@ class MapMistakesTest {
       return Answer.REFUSED;
     }
     Set<String> more = new TreeSet<>();
-    for (String kind : List.of("Look at this", "Set aside", "Mended", "  ")) {
+    for (String kind :
+        List.of("Look at this", "Set aside", "Mended", "Left or right", "There:", "  ")) {
       more.addAll(said(wrong, kind));
       more.removeAll(said(right, kind));
     }
@@ -163,6 +164,14 @@ class MapMistakesTest {
   /** Lines of what is missing, or that begin with some words; another figure is nothing new. */
   private static List<String> said(Run run, String kind) {
     List<String> lines = run.lines().stream().map(l -> l.replaceAll("\\d+", "#")).toList();
+    if (kind.equals("Left or right")) {
+      int at =
+          lines.indexOf("Left or right, which no sheet can prove; look at this one on the video:");
+      return at < 0 ? List.of() : List.of(lines.get(at + 1));
+    }
+    if (kind.equals("There:")) {
+      return lines.stream().filter(l -> l.matches("  .*: .*, # rows, # periods?")).toList();
+    }
     if (kind.isBlank()) {
       int from = lines.indexOf("Missing, and what that costs:");
       return lines.subList(from + 1, lines.size()).stream()
