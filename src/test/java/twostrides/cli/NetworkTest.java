@@ -208,4 +208,56 @@ class NetworkTest {
     }
     assertEquals(List.of(), tried());
   }
+
+  @Test
+  void mergingShowingAndSettlingAskNobody() throws Exception {
+    String header = "period,clock,team,player,way_out\n";
+    Path one = Files.writeString(dir.resolve("one.csv"), header + "1,19:00,Herons,4 Berg,chip\n");
+    Path two = Files.writeString(dir.resolve("two.csv"), header + "2,12:00,Herons,4 Berg,pass\n");
+    Path book = dir.resolve("book");
+    Object[] words = {
+      Commands.class.getName(),
+      "merge",
+      one,
+      two,
+      "--out",
+      dir.resolve("both.csv"),
+      "then",
+      "review",
+      SampleBook.games().get(0),
+      "--out",
+      book,
+      "--simulations",
+      "100",
+      "then"
+    };
+    Child run = Child.run(guarded(Child.java(words)));
+    assertTrue(run.said().contains("\nmerge: 0\n"), run.said());
+    assertTrue(run.said().contains("\nreview: 0\n"), run.said());
+    Path videos = Files.createDirectory(dir.resolve("videos"));
+    Files.write(videos.resolve("2031-10-04 GLA-TAR.mp4"), new byte[1000]);
+    try (TagProcess show =
+        TagProcess.of(guarded(Child.program("show", "--no-open", "--video", videos, book)))) {
+      assertTrue(show.get("index.html").contains("The team in three numbers"));
+      show.end();
+    }
+    List<String> settle =
+        Child.program(
+            "settle",
+            "--no-open",
+            "--simulations",
+            "100",
+            "--video",
+            videos,
+            "--places",
+            dir.resolve("places.csv"),
+            "--out",
+            dir.resolve("settled"),
+            SampleBook.games().get(0));
+    try (TagProcess page = TagProcess.of(guarded(settle))) {
+      assertTrue(page.get("").contains("Click"), page.opening());
+      page.end();
+    }
+    assertEquals(List.of(), tried());
+  }
 }
