@@ -238,8 +238,14 @@ function go(to) {
   rink.focus({ preventScroll: true });
 }
 
+const stamp = (s) => Math.floor(s / 3600) + ":" + String(Math.floor(s / 60) % 60).padStart(2, "0") + ":" + String(Math.floor(s) % 60).padStart(2, "0");
+
 function seek(more) {
   video.pause();
+  const tooShort = icing() && icing().video > video.duration;
+  problem(tooShort
+    ? "This file ends at " + stamp(video.duration) + ", before the release at " + stamp(icing().video) + ": it is not the video of this game, or not all of it."
+    : "");
   if (icing() && icing().video !== undefined) video.currentTime = icing().video + more;
   else if (more > 0) video.currentTime += more;
 }

@@ -173,6 +173,9 @@ class SettleBrowserTest {
       b.await(
           "return document.getElementById('heading') !== null && document.getElementById('heading').textContent !== ''");
       b.await("return document.getElementById('video').readyState > 0");
+      // The test's video is short; nobody settles an icing on another game's picture unwarned.
+      String ends = "This file ends at 0:00:30, before the release at 0:28:55: it is not";
+      b.await("return document.getElementById('problems').textContent.startsWith('" + ends + "')");
       long begun = System.nanoTime();
       List<Man> men = men();
       chosen(b, men, "");
