@@ -625,6 +625,7 @@ final class SentenceFigures {
           Want.text(
               "Of "
                   + count(look, "icing")
+                  + (d.ours().isPresent() ? " of all teams" : "")
                   + " these sheets do not say where the skaters were and how fast they went. Whether there was time to gain center is unknown, and none of them is a flag. They stand in the order in which to look at the video, the likeliest first; the interval says how little the sheet knows."));
       all.add(
           Want.text(
