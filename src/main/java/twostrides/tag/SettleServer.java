@@ -101,7 +101,7 @@ public final class SettleServer implements PageServer.Page {
     }
     return switch (path) {
       case "" -> Reply.of(Reply.OK, Reply.HTML, page);
-      case "settle.js", "settle-picture.js", "settle-link.js" ->
+      case "settle.js", "settle-picture.js", "settle-link.js", "ice.js" ->
           Reply.of(Reply.OK, Reply.SCRIPT, resource(path));
       case "tag.css" -> Reply.of(Reply.OK, Reply.STYLE, resource(path));
       default -> Reply.plain(Reply.NOT_FOUND, "No such page.");

@@ -27,6 +27,7 @@ public final class TagServer implements PageServer.Page {
           "tag.js",
           "clock.js",
           "form.js",
+          "ice.js",
           "keys.js",
           "list.js",
           "page.js",

@@ -1,21 +1,16 @@
 // The page of two-strides settle: skaters clicked at a release, and the verdict of the program.
 // What comes from outside is shown by textContent only.
+import * as ice from "./ice.js";
 import { settlePicture } from "./settle-picture.js";
 
 const LATER = 0.5; // seconds between a skater's two places
 const DRAGGED = 0.3; // metres from which on a press is a drag; assumed
 const SAME = 1.2; // metres within which a press takes hold of a man who stands there; assumed
-const STEP = 0.5; // metres that an arrow moves the cross; assumed
-const FAR = 3; // with Shift
-const NEAR = 0.1; // with Ctrl: the resolution of a place
 const MOST = 6; // skaters: the carrier and five more
 
 const at = (id) => document.getElementById(id);
 const video = at("video");
 const rink = at("rink");
-const ice = at("ice");
-const marks = at("marks");
-const half = { x: Number(ice.dataset.halfLength), y: Number(ice.dataset.halfWidth) };
 
 let icings = [];
 let n = 0; // the icing
@@ -56,49 +51,30 @@ function problem(words) {
 
 // ---- the rink and the picture
 
-const tenth = (v) => Math.round(v * 10) / 10 + 0;
-const inside = (p) => ({ x: tenth(Math.max(-half.x, Math.min(half.x, p.x))), y: tenth(Math.max(-half.y, Math.min(half.y, p.y))) });
 const apart = (a, b) => Math.hypot(a.x - b.x, a.y - b.y);
 
-const picture = settlePicture({ at, video, ask, say, set, inside, draw: () => draw(), remember: () => remember(), icing: () => n, men: () => men });
-
-function place(event) {
-  const p = new DOMPoint(event.clientX, event.clientY).matrixTransform(ice.getScreenCTM().inverse());
-  return inside({ x: turned * p.x, y: -turned * p.y });
-}
-
-function svg(tag, attributes, kind) {
-  const node = document.createElementNS("http://www.w3.org/2000/svg", tag);
-  for (const [k, v] of Object.entries(attributes)) node.setAttribute(k, v);
-  node.setAttribute("class", kind);
-  marks.appendChild(node);
-  return node;
-}
+const picture = settlePicture({ at, video, ask, say, set, inside: ice.inside, draw: () => draw(), remember: () => remember(), icing: () => n, men: () => men });
 
 function draw() {
-  marks.replaceChildren();
-  const on = (p) => ({ x: turned * p.x, y: -turned * p.y });
+  ice.cleared(turned);
+  const on = (p) => ice.onScreen(p, turned);
   const puck = on(icing() ? icing() : { x: 0, y: 0 });
-  svg("circle", { cx: puck.x, cy: puck.y, r: 1.3 }, "finished");
+  ice.mark("circle", { cx: puck.x, cy: puck.y, r: 1.3 }, "finished");
   men.forEach((m, i) => {
     const a = on(m.at);
     if (m.later) {
       const b = on(m.later);
-      svg("line", { x1: a.x, y1: a.y, x2: b.x, y2: b.y }, "way");
-      svg("circle", { cx: b.x, cy: b.y, r: 0.35 }, "way");
+      ice.line(a, b, "way");
+      ice.mark("circle", { cx: b.x, cy: b.y, r: 0.35 }, "way");
     }
-    if (m.own) svg("circle", { cx: a.x, cy: a.y, r: 0.75 }, m.carrier ? "released" : "mate");
-    else svg("path", { d: "M" + (a.x - 0.7) + " " + (a.y - 0.7) + "l1.4 1.4m0 -1.4l-1.4 1.4" }, "cross");
-    const number = svg("text", { x: a.x + 0.9, y: a.y - 0.6 }, "who");
+    if (m.own) ice.mark("circle", { cx: a.x, cy: a.y, r: 0.75 }, m.carrier ? "released" : "mate");
+    else ice.mark("path", { d: "M" + (a.x - 0.7) + " " + (a.y - 0.7) + "l1.4 1.4m0 -1.4l-1.4 1.4" }, "cross");
+    const number = ice.mark("text", { x: a.x + 0.9, y: a.y - 0.6 }, "who");
     number.textContent = String(i + 1);
   });
-  picture.drawMarks(svg, on);
+  picture.drawMarks(ice.mark, on);
   picture.draw();
-  const c = on(cross);
-  svg("line", { x1: c.x - 1.2, y1: c.y, x2: c.x + 1.2, y2: c.y }, "path");
-  svg("line", { x1: c.x, y1: c.y - 1.2, x2: c.x, y2: c.y + 1.2 }, "path");
-  at("end-left").textContent = turned > 0 ? "own goal" : "their goal";
-  at("end-right").textContent = turned > 0 ? "their goal" : "own goal";
+  ice.cross(on(cross), "path");
   const next = men.findIndex((m) => !m.later);
   at("step").textContent = picture.picking()
     ? "Choose a mark"
@@ -218,7 +194,7 @@ function go(to) {
   mate = false;
   steps.length = 0;
   picture.clear();
-  cross = inside(icing());
+  cross = ice.inside(icing());
   at("heading").textContent = n + 1 + " of " + icings.length + ". " + icing().heading;
   at("game").textContent = icing().game;
   at("pick").hidden = icing().film;
@@ -274,7 +250,7 @@ rink.addEventListener("pointerdown", (e) => {
   if (!icing()) return;
   e.preventDefault();
   rink.focus({ preventScroll: true });
-  const p = place(e);
+  const p = ice.pressedAt(e, turned);
   if (picture.picking()) {
     picture.pick(p);
     return;
@@ -285,7 +261,7 @@ rink.addEventListener("pointerdown", (e) => {
 });
 rink.addEventListener("pointermove", (e) => {
   if (!held || !held.man) return;
-  const p = place(e);
+  const p = ice.pressedAt(e, turned);
   if (apart(p, held.from) < DRAGGED) return;
   if (!held.fresh && !held.moved) remember();
   held.moved = true;
@@ -308,10 +284,8 @@ rink.addEventListener("pointercancel", () => { held = null; });
 
 function pressed(e) {
   if (e.altKey || e.metaKey || e.target.matches("input") || picture.pressed(e)) return;
-  if (e.key.startsWith("Arrow") && e.target === rink) {
-    const by = e.shiftKey ? FAR : e.ctrlKey ? NEAR : STEP;
-    const way = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] }[e.key];
-    cross = inside({ x: cross.x + turned * way[0] * by, y: cross.y + turned * way[1] * by });
+  if (ice.isArrow(e.key) && e.target === rink) {
+    cross = ice.moved(cross, e, turned);
     draw();
     say("Cross at " + cross.x + ", " + cross.y + " m.");
     e.preventDefault();
