@@ -53,7 +53,7 @@ class QuestionsTest {
               List.of("Players", "css #players-who svg.wide a"),
               "[id$='-trend']"),
           new Question("When does it happen?", List.of("More", "Situations"), "#situations"),
-          new Question("How do two differ?", List.of("More", "Compare"), "#pick"),
+          new Question("How do two differ?", List.of("More", "Compare"), "#pairs"),
           new Question(
               "What gives the next opponent?",
               List.of("Opponents", "Tarn Wolves"),
