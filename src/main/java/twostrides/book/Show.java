@@ -133,7 +133,7 @@ public final class Show {
             ? ""
             : " For "
                 + open
-                + " more these sheets cannot say; they stand in the order in which to look.");
+                + " of them these sheets cannot say; they stand in the order in which to look.");
   }
 
   /** The same of all teams, beside the book's. */

@@ -46,8 +46,10 @@ final class TeamView {
     Rows own = team.map(t -> all.where(Columns.TEAM, t)).orElse(all);
     Kills kills = Kills.of(review.season(), team);
     Kills everybody = Kills.of(review.season(), Optional.empty());
+    String whose =
+        team.isPresent() ? "The team" : review.teams().size() == 2 ? "Both teams" : "All teams";
     return new BigNumbers(
-            "The team in three numbers",
+            whose + " in three numbers",
             List.of(
                 number(
                     "iced, of the tries to get out",

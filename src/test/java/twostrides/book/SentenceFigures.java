@@ -292,7 +292,7 @@ final class SentenceFigures {
             ? ""
             : " For "
                 + look
-                + " more these sheets cannot say; they stand in the order in which to look.");
+                + " of them these sheets cannot say; they stand in the order in which to look.");
   }
 
   private static String against(List<BookData.Row> faceOffs) {

@@ -238,7 +238,7 @@ class NetworkTest {
     Files.write(videos.resolve("2031-10-04 GLA-TAR.mp4"), new byte[1000]);
     try (TagProcess show =
         TagProcess.of(guarded(Child.program("show", "--no-open", "--video", videos, book)))) {
-      assertTrue(show.get("index.html").contains("The team in three numbers"));
+      assertTrue(show.get("index.html").contains("Both teams in three numbers"));
       show.end();
     }
     List<String> settle =
