@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,6 +22,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.jsoup.Jsoup;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twostrides.exits.Settings;
@@ -49,12 +51,25 @@ class ReviewBookTest {
               11, 3, "Herons", List.of("Wolves", "Otters"), List.of("8 Brandt", "17 Vance"), 240)
           .season();
 
+  @TempDir private static Path shared;
+
+  /** Books of the two seasons, written once for all tests: their pictures as PNG take long. */
+  private static SortedMap<String, byte[]> hostile;
+
+  private static SortedMap<String, byte[]> plain;
+
   @TempDir Path dir;
 
-  private SortedMap<String, byte[]> book(Season tables) throws IOException {
+  @BeforeAll
+  static void books() throws IOException {
+    hostile = book(shared.resolve("hostile"), HOSTILE_SEASON);
+    plain = book(shared.resolve("plain"), PLAIN_SEASON);
+  }
+
+  private static SortedMap<String, byte[]> book(Path dir, Season tables) throws IOException {
     Path out = dir.resolve("book");
     Shelf.write(out, tables);
-    return Shelf.files(out);
+    return Collections.unmodifiableSortedMap(Shelf.files(out));
   }
 
   private static String withoutOwnFiles(String page, SortedMap<String, byte[]> files) {
@@ -70,7 +85,7 @@ class ReviewBookTest {
 
   @Test
   void namesFromSheetsAreNeverMarkup() throws IOException {
-    SortedMap<String, byte[]> files = book(HOSTILE_SEASON);
+    SortedMap<String, byte[]> files = hostile;
     for (Map.Entry<String, byte[]> f : files.entrySet()) {
       String text = Shelf.text(f.getValue());
       if (f.getKey().endsWith(".html") || f.getKey().endsWith(".svg")) {
@@ -89,7 +104,7 @@ class ReviewBookTest {
 
   @Test
   void fileNamesHoldOnlyPlainLettersAndNothingLeavesTheFolder() throws IOException {
-    SortedMap<String, byte[]> files = book(HOSTILE_SEASON);
+    SortedMap<String, byte[]> files = hostile;
     for (String name : files.keySet()) {
       assertTrue(
           name.matches(
@@ -98,12 +113,14 @@ class ReviewBookTest {
       assertTrue(name.length() < 80, name);
     }
     assertEquals(
-        1, dir.toFile().list().length, "only the book itself lies in the folder it was given");
+        1,
+        shared.resolve("hostile").toFile().list().length,
+        "only the book itself lies in the folder it was given");
   }
 
   @Test
   void nothingIsFetchedAndEveryLinkLeadsToAFileOfTheBook() throws IOException {
-    SortedMap<String, byte[]> files = book(HOSTILE_SEASON);
+    SortedMap<String, byte[]> files = hostile;
     int links = 0;
     for (Map.Entry<String, byte[]> f : files.entrySet()) {
       if (!f.getKey().endsWith(".html")) {
@@ -135,7 +152,7 @@ class ReviewBookTest {
 
   @Test
   void everyPlayerAndTeamHasAPageWithPicturesAndTheirSlides() throws IOException {
-    SortedMap<String, byte[]> files = book(PLAIN_SEASON);
+    SortedMap<String, byte[]> files = plain;
     List<String> pages =
         files.keySet().stream()
             .filter(n -> n.startsWith("teams/") || n.startsWith("players/"))
@@ -175,7 +192,7 @@ class ReviewBookTest {
 
   @Test
   void pagesSayTheirLanguageAndTablesTheirHeads() throws IOException {
-    for (Map.Entry<String, byte[]> f : book(PLAIN_SEASON).entrySet()) {
+    for (Map.Entry<String, byte[]> f : plain.entrySet()) {
       if (f.getKey().endsWith(".html")) {
         String page = Shelf.text(f.getValue());
         assertTrue(page.startsWith("<!DOCTYPE html>"), f.getKey());
@@ -191,7 +208,7 @@ class ReviewBookTest {
 
   @Test
   void tablesOpenSafelyInASpreadsheetAndKeepTheirNumbers() throws IOException {
-    SortedMap<String, byte[]> files = book(HOSTILE_SEASON);
+    SortedMap<String, byte[]> files = hostile;
     String csv = Shelf.text(files.get("data/exits.csv"));
     try (CSVParser rows =
         CSVFormat.DEFAULT
@@ -249,7 +266,7 @@ class ReviewBookTest {
         Season.of(
             Anonymous.games(read.games()), List.of(), Settings.DEFAULT, SkatersAtRelease.NONE);
     assertTrue(season.flags().rowCount() > 0, "flags name players too");
-    SortedMap<String, byte[]> book = book(season);
+    SortedMap<String, byte[]> book = book(dir.resolve("without"), season);
     assertTrue(Shelf.text(book.get("players.html")).contains("No. 17"));
     for (Map.Entry<String, byte[]> f : book.entrySet()) {
       String text = Shelf.text(f.getValue());
@@ -261,9 +278,7 @@ class ReviewBookTest {
 
   @Test
   void theSameTablesWriteTheSameBytesWhateverTheMachineIsSetTo() throws IOException {
-    Path first = dir.resolve("first");
     Path second = dir.resolve("second");
-    Shelf.write(first, HOSTILE_SEASON);
     Locale locale = Locale.getDefault();
     TimeZone zone = TimeZone.getDefault();
     try {
@@ -274,10 +289,9 @@ class ReviewBookTest {
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);
     }
-    SortedMap<String, byte[]> a = Shelf.files(first);
     SortedMap<String, byte[]> b = Shelf.files(second);
-    assertEquals(a.keySet(), b.keySet());
-    a.forEach((name, bytes) -> assertArrayEquals(bytes, b.get(name), name));
+    assertEquals(hostile.keySet(), b.keySet());
+    hostile.forEach((name, bytes) -> assertArrayEquals(bytes, b.get(name), name));
   }
 
   @Test
