@@ -16,7 +16,6 @@ import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import twostrides.browser.Browser;
 
 /** What comes out of the printer: how many sheets, nothing torn apart, nothing almost empty. */
@@ -30,14 +29,13 @@ class BookPrintTest {
   /** Letters that a sheet holds at least; fewer would be a heading left behind by its table. */
   private static final int LEAST = 150;
 
-  @TempDir private static Path dir;
   private static Path book;
   @AutoClose private static Browser browser;
 
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1280, 900);
-    book = SampleBook.season(dir.resolve("book"), "--simulations", "200");
+    book = SampleBook.season();
   }
 
   /** The words of each sheet of a printed page of the book. */

@@ -36,11 +36,7 @@ class OneFileTest {
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(820, 1180);
-    Path book = SampleBook.season(dir.resolve("book"), "--simulations", "100", "--one-file");
-    file =
-        Files.move(
-            book.resolve("glasswater-herons-book.html"),
-            Files.createDirectories(dir.resolve("mail")).resolve("book.html"));
+    file = Files.copy(SampleBook.season().resolve(SampleBook.ONE_FILE), dir.resolve("book.html"));
     read = Jsoup.parse(file.toFile(), "UTF-8");
   }
 

@@ -10,7 +10,6 @@ import java.util.List;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import twostrides.browser.Browser;
 
@@ -60,14 +59,13 @@ class QuestionsTest {
               "[id$='-against']"),
           new Question("Could center have been gained?", List.of("More", "Flags"), "details.flag"));
 
-  @TempDir private static Path dir;
   private static Path book;
   @AutoClose private static Browser browser;
 
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1280, SEEN);
-    book = SampleBook.season(dir.resolve("book"), "--simulations", "100");
+    book = SampleBook.season();
   }
 
   @Test

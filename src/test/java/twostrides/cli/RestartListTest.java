@@ -39,7 +39,7 @@ class RestartListTest {
   @BeforeAll
   static void review() throws IOException {
     browser = Browser.open(1280, 900);
-    book = SampleBook.of(dir.resolve("book"), SampleBook.games(), "--simulations", "100");
+    book = SampleBook.season();
     restarts =
         ClipFiles.csv(Files.readString(book.resolve("data/restarts.csv"))).stream()
             .filter(r -> r.get("own_last").equals("true"))
@@ -155,7 +155,10 @@ class RestartListTest {
     String page = Files.readString(book.resolve("restarts.html"));
     int from = page.indexOf("<tbody>") + "<tbody>".length();
     int to = page.indexOf("</tbody>");
-    Path twice = book.resolve("twice.html");
+    for (String beside : List.of("book.css", "chart.css", "book.js", "icon.svg")) {
+      Files.copy(book.resolve(beside), dir.resolve(beside));
+    }
+    Path twice = dir.resolve("twice.html");
     Files.writeString(twice, page.substring(0, to) + page.substring(from));
     browser.driver().get(twice.toUri().toString());
     int all = 2 * restarts.size();

@@ -6,11 +6,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** Books of the sample season, or of sheets that a test wrote. */
 final class SampleBook {
+
+  /** Name of the team's book as one file in that of the season. */
+  static final String ONE_FILE = "glasswater-herons-book.html";
+
+  private static Path season;
 
   private SampleBook() {}
 
@@ -58,16 +64,35 @@ final class SampleBook {
   }
 
   /**
-   * Reviews the sample season with the skaters clicked at its releases.
-   *
-   * @param book where the book goes
-   * @param options further options
-   * @return the book's folder
+   * The sample season's book with the skaters clicked at its releases, and that of its team as one
+   * file. It is written once for all test classes of a process and removed when that ends: nobody
+   * writes into it.
    */
-  static Path season(Path book, String... options) throws IOException {
-    List<String> all = new ArrayList<>(List.of("--places", "sample-data/places"));
-    all.addAll(List.of(options));
-    return of(book, games(), all.toArray(String[]::new));
+  static synchronized Path season() throws IOException {
+    if (season == null) {
+      Path dir = Files.createTempDirectory("two-strides-season");
+      Runtime.getRuntime().addShutdownHook(new Thread(() -> remove(dir)));
+      season =
+          of(
+              dir.resolve("book"),
+              games(),
+              "--places",
+              "sample-data/places",
+              "--simulations",
+              "100",
+              "--one-file");
+    }
+    return season;
+  }
+
+  private static void remove(Path dir) {
+    try (Stream<Path> all = Files.walk(dir)) {
+      for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(p);
+      }
+    } catch (IOException e) {
+      System.err.println("A book stays in the temporary folder: " + e);
+    }
   }
 
   /**
