@@ -3,9 +3,7 @@ package twostrides.book.chart;
 import java.awt.Color;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
-import java.io.IOException;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
@@ -18,7 +16,6 @@ import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGGraphics2DIOException;
 import org.jfree.chart.ChartRenderingInfo;
-import org.jfree.chart.ChartUtils;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.entity.CategoryItemEntity;
 import org.jfree.chart.entity.ChartEntity;
@@ -68,12 +65,8 @@ final class ChartSvg {
     chart.getTitle().setHorizontalAlignment(HorizontalAlignment.LEFT);
     chart.getTitle().setPadding(6, 8, 16, 8);
     int wide = Raster.SCALE * Form.WIDE;
-    try {
-      return ChartUtils.encodeAsPNG(
-          chart.createBufferedImage(wide, Raster.SCALE * height, Form.WIDE, height, null));
-    } catch (IOException e) {
-      throw new UncheckedIOException("memory does not fail", e);
-    }
+    return Raster.png(
+        chart.createBufferedImage(wide, Raster.SCALE * height, Form.WIDE, height, null));
   }
 
   /** The colours of the light theme by their names, from the style sheet. */

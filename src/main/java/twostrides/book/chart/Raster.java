@@ -1,13 +1,16 @@
 package twostrides.book.chart;
 
-import java.io.ByteArrayOutputStream;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.batik.transcoder.TranscoderException;
 import org.apache.batik.transcoder.TranscoderInput;
 import org.apache.batik.transcoder.TranscoderOutput;
-import org.apache.batik.transcoder.image.PNGTranscoder;
+import org.apache.batik.transcoder.image.ImageTranscoder;
+import org.jfree.chart.ChartUtils;
 
 /** Diagrams as PNG in the light theme, drawn by Apache Batik. */
 final class Raster {
@@ -23,17 +26,44 @@ final class Raster {
   private Raster() {}
 
   static byte[] png(Form form, Caption caption) {
-    PNGTranscoder painter = new PNGTranscoder();
+    Painter painter = new Painter();
     float width = SCALE * (form.width() + 2f * Form.MARGIN);
-    painter.addTranscodingHint(PNGTranscoder.KEY_WIDTH, width);
+    painter.addTranscodingHint(ImageTranscoder.KEY_WIDTH, width);
     String svg = form.standAlone(caption, light(Picture.styles()));
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
-      painter.transcode(new TranscoderInput(new StringReader(svg)), new TranscoderOutput(out));
+      painter.transcode(new TranscoderInput(new StringReader(svg)), new TranscoderOutput());
+      return png(painter.painted);
     } catch (TranscoderException e) {
       throw new IllegalStateException("our own drawing cannot be drawn", e);
     }
-    return out.toByteArray();
+  }
+
+  /** A picture's bytes as PNG. */
+  static byte[] png(BufferedImage picture) {
+    try {
+      return ChartUtils.encodeAsPNG(picture);
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory does not fail", e);
+    }
+  }
+
+  /**
+   * Batik up to the pixels. Its own writer of PNG tries every filter on every row of them, which
+   * takes several times as long as all the rest.
+   */
+  private static final class Painter extends ImageTranscoder {
+
+    private BufferedImage painted;
+
+    @Override
+    public BufferedImage createImage(int width, int height) {
+      return new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+    }
+
+    @Override
+    public void writeImage(BufferedImage image, TranscoderOutput nowhere) {
+      painted = image;
+    }
   }
 
   /** The looks with the colours of the light theme in place of variables, which Batik lacks. */
