@@ -109,6 +109,7 @@ var BOOK = (function () {
     var self = this;
     var region = this.table.parentNode;
     var bar = make('div', '', { 'class': 'tools', role: 'group', 'aria-label': 'Rows of ' + region.getAttribute('aria-label') });
+    this.bar = bar;
     this.picks = PICKS.of(this.table, this.rows, this.number, { make: make, state: state, keep: keep, prefix: this.prefix }, function () { self.filter(); });
     var controls = this.picks.controls;
     var box = make('div', '', { 'class': 'picks', id: this.prefix + 'picks' + this.number });
@@ -167,7 +168,8 @@ var BOOK = (function () {
     this.picks.show();
     if (this.picks.any()) {
       unfold(this.table);
-      this.table.parentNode.scrollIntoView({ block: 'nearest' });
+      // What is picked stands above the rows.
+      this.bar.scrollIntoView({ block: 'start' });
     }
     this.expand(this.picks.controls.length <= AT_ONCE || this.picks.any());
     this.sort();
