@@ -98,36 +98,31 @@ final class CheckCommand implements Callable<Integer> {
    * mirror.
    */
   private static List<String> side(SheetsRead season) {
-    Optional<Game> seen =
-        season.games().stream()
-            .filter(g -> g.rows().stream().anyMatch(CheckCommand::byTheBoards))
-            .findFirst();
-    return seen.map(
-            g -> {
-              PlayRow widest =
-                  g.rows().stream()
-                      .filter(CheckCommand::byTheBoards)
-                      .max(Comparator.comparingDouble(r -> Math.abs(r.place().orElseThrow().y())))
-                      .orElseThrow();
-              boolean left = widest.place().orElseThrow().y() > 0;
-              return List.of(
-                  "Left or right, which no sheet can prove; look at this one on the video:",
-                  String.format(
-                      Locale.ROOT,
-                      "  %s, line %d: %s, %s, %s: %s by the boards on the %s of the attack; else"
-                          + " left and right are exchanged (y_m, or place.y_left of the map).",
-                      widest.sheet(),
-                      widest.line(),
-                      Format.clock(widest.period(), g.periodLength() - widest.elapsed()),
-                      Format.word(widest.player()),
-                      widest.team().orElseThrow(),
-                      widest.action().word(),
-                      left ? "left" : "right"));
-            })
+    return season.games().stream()
+        .flatMap(g -> nearestToTheBoards(g).map(r -> side(g, r)).stream())
+        .findFirst()
         .orElse(List.of());
   }
 
-  private static boolean byTheBoards(PlayRow r) {
-    return r.place().isPresent() && r.team().isPresent() && r.place().get().y() != 0;
+  private static Optional<PlayRow> nearestToTheBoards(Game game) {
+    return game.rows().stream()
+        .filter(r -> r.place().isPresent() && r.team().isPresent() && r.place().get().y() != 0)
+        .max(Comparator.comparingDouble(r -> Math.abs(r.place().orElseThrow().y())));
+  }
+
+  private static List<String> side(Game game, PlayRow row) {
+    return List.of(
+        "Left or right, which no sheet can prove; look at this one on the video:",
+        String.format(
+            Locale.ROOT,
+            "  %s, line %d: %s, %s, %s: %s by the boards on the %s of the attack; else left and"
+                + " right are exchanged (y_m, or place.y_left of the map).",
+            row.sheet(),
+            row.line(),
+            Format.clock(row.period(), game.periodLength() - row.elapsed()),
+            Format.word(row.player()),
+            row.team().orElseThrow(),
+            row.action().word(),
+            row.place().orElseThrow().y() > 0 ? "left" : "right"));
   }
 }

@@ -35,9 +35,8 @@ record FieldProblem(String field, String found, String expected, String toDo) {
     return Reply.of(
         status,
         Reply.JSON,
-        Json.text(
+        Json.object(
             json -> {
-              json.writeStartObject();
               json.writeArrayFieldStart("problems");
               for (FieldProblem p : problems) {
                 json.writeStartObject();
@@ -48,7 +47,6 @@ record FieldProblem(String field, String found, String expected, String toDo) {
                 json.writeEndObject();
               }
               json.writeEndArray();
-              json.writeEndObject();
             }));
   }
 }

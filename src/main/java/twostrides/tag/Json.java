@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import twostrides.serve.Reply;
 
 /** The two forms of JSON that are read here: a flat object of words, and a list of words. */
 final class Json {
@@ -32,6 +33,21 @@ final class Json {
       throw new UncheckedIOException("writing to memory cannot fail", e);
     }
     return out.toString();
+  }
+
+  /** An object of what is written, on one line. */
+  static String object(Writing fields) {
+    return text(
+        json -> {
+          json.writeStartObject();
+          fields.to(json);
+          json.writeEndObject();
+        });
+  }
+
+  /** The answer to a request that went well: an object of what is written. */
+  static Reply reply(Writing fields) {
+    return Reply.of(Reply.OK, Reply.JSON, object(fields));
   }
 
   /** Writes a flat object. */

@@ -98,23 +98,18 @@ final class PictureClicks {
 
   private static Reply place(SeenPlace seen) {
     boolean rough = seen.error() > PictureFit.ROUGH;
-    return Reply.of(
-        Reply.OK,
-        Reply.JSON,
-        Json.text(
-            json -> {
-              json.writeStartObject();
-              json.writeNumberField("x", seen.place().x());
-              json.writeNumberField("y", seen.place().y());
-              json.writeNumberField("error", seen.error());
-              json.writeBooleanField("rough", rough);
-              json.writeStringField(
-                  "words",
-                  "His place is off by "
-                      + metres(seen.error())
-                      + (rough ? tooRough("Take him back (U), and ") : ". "));
-              json.writeEndObject();
-            }));
+    return Json.reply(
+        json -> {
+          json.writeNumberField("x", seen.place().x());
+          json.writeNumberField("y", seen.place().y());
+          json.writeNumberField("error", seen.error());
+          json.writeBooleanField("rough", rough);
+          json.writeStringField(
+              "words",
+              "His place is off by "
+                  + metres(seen.error())
+                  + (rough ? tooRough("Take him back (U), and ") : ". "));
+        });
   }
 
   private static String tooRough(String first) {
@@ -133,25 +128,20 @@ final class PictureClicks {
   private static Reply lines(PictureFit fit, Question q, Place puck) {
     Optional<Double> error = fit.errorAt(puck);
     boolean rough = fit.disagrees() || error.filter(e -> e <= PictureFit.ROUGH).isEmpty();
-    return Reply.of(
-        Reply.OK,
-        Reply.JSON,
-        Json.text(
-            json -> {
-              json.writeStartObject();
-              json.writeArrayFieldStart("lines");
-              for (List<Pixel> line : fit.lines(q.width(), q.height())) {
-                json.writeString(points(line));
-              }
-              json.writeEndArray();
-              Optional<Pixel> at = fit.point(puck);
-              if (at.isPresent()) {
-                json.writeStringField("puck", points(List.of(at.get())));
-              }
-              json.writeBooleanField("rough", rough);
-              json.writeStringField("words", agree(fit) + " " + atPuck(error));
-              json.writeEndObject();
-            }));
+    return Json.reply(
+        json -> {
+          json.writeArrayFieldStart("lines");
+          for (List<Pixel> line : fit.lines(q.width(), q.height())) {
+            json.writeString(points(line));
+          }
+          json.writeEndArray();
+          Optional<Pixel> at = fit.point(puck);
+          if (at.isPresent()) {
+            json.writeStringField("puck", points(List.of(at.get())));
+          }
+          json.writeBooleanField("rough", rough);
+          json.writeStringField("words", agree(fit) + " " + atPuck(error));
+        });
   }
 
   /** "u,v u,v", as a picture of lines has it. */

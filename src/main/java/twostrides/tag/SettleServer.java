@@ -161,37 +161,26 @@ public final class SettleServer implements PageServer.Page {
     if (saved) {
       places.add(settler.rows(icing, skaters));
     }
-    return Reply.of(
-        Reply.OK,
-        Reply.JSON,
-        Json.text(
-            json -> {
-              json.writeStartObject();
-              json.writeBooleanField("settled", verdict.settled());
-              json.writeBooleanField("saved", saved);
-              json.writeStringField("gain", verdict.gain());
-              json.writeStringField("sentence", verdict.sentence());
-              json.writeBooleanField("picture", !verdict.picture().isEmpty());
-              json.writeEndObject();
-            }));
+    return Json.reply(
+        json -> {
+          json.writeBooleanField("settled", verdict.settled());
+          json.writeBooleanField("saved", saved);
+          json.writeStringField("gain", verdict.gain());
+          json.writeStringField("sentence", verdict.sentence());
+          json.writeBooleanField("picture", !verdict.picture().isEmpty());
+        });
   }
 
   private static Reply said(String words) {
-    return Reply.of(
-        Reply.OK,
-        Reply.JSON,
-        Json.text(
-            json -> {
-              json.writeStartObject();
-              json.writeStringField("said", words);
-              json.writeEndObject();
-            }));
+    return Json.reply(
+        json -> {
+          json.writeStringField("said", words);
+        });
   }
 
   private String state() {
-    return Json.text(
+    return Json.object(
         json -> {
-          json.writeStartObject();
           json.writeArrayFieldStart("icings");
           for (Settler.Icing i : settler.icings()) {
             json.writeStartObject();
@@ -219,7 +208,6 @@ public final class SettleServer implements PageServer.Page {
             json.writeEndObject();
           }
           json.writeEndArray();
-          json.writeEndObject();
         });
   }
 

@@ -83,16 +83,11 @@ final class TagActions {
 
   private Reply book() {
     BookMaker.Made made = desk.tagged() == 0 ? nothing() : maker.make();
-    return Reply.of(
-        Reply.OK,
-        Reply.JSON,
-        Json.text(
-            json -> {
-              json.writeStartObject();
-              json.writeBooleanField("made", made.made());
-              json.writeStringField("words", made.words());
-              json.writeEndObject();
-            }));
+    return Json.reply(
+        json -> {
+          json.writeBooleanField("made", made.made());
+          json.writeStringField("words", made.words());
+        });
   }
 
   private static BookMaker.Made nothing() {
@@ -101,15 +96,10 @@ final class TagActions {
 
   private Reply end() {
     String words = desk.closing();
-    return Reply.of(
-        Reply.OK,
-        Reply.JSON,
-        Json.text(
-            json -> {
-              json.writeStartObject();
-              json.writeStringField("words", words);
-              json.writeEndObject();
-            }));
+    return Json.reply(
+        json -> {
+          json.writeStringField("words", words);
+        });
   }
 
   /** A whole number of a request, which is then no field of the row. */

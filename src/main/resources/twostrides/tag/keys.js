@@ -1,5 +1,6 @@
 // What each key does.
 import { fast, logging, teamName, wayOut } from "./form.js";
+import { isArrow } from "./ice.js";
 import { LEAP, NAMES, at, choose, chosen, field, hasVideo, rink, say, video } from "./page.js";
 import { cross, move, moved, place, set, takeBack, turned } from "./rink.js";
 import { discard, ended, faceoff, save, undo } from "./save.js";
@@ -93,7 +94,7 @@ export function pressed(event) {
     discard();
     return;
   }
-  if (target === rink && event.key.startsWith("Arrow") && logging) {
+  if (target === rink && isArrow(event.key) && logging) {
     move(event);
     event.preventDefault();
     return;

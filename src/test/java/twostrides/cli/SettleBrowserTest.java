@@ -110,14 +110,7 @@ class SettleBrowserTest {
 
   /** The program with one icing to settle and no video. */
   private TagProcess settling(Path places) throws Exception {
-    return TagProcess.of(
-        "settle",
-        FOLDER.resolve("game.csv").toString(),
-        "--out",
-        dir.resolve("book").toString(),
-        "--places",
-        places.toString(),
-        "--no-open");
+    return TagProcess.settle(FOLDER.resolve("game.csv"), dir, places);
   }
 
   private static void verdict(Browser b) throws InterruptedException {
@@ -156,17 +149,7 @@ class SettleBrowserTest {
     Path places = dir.resolve("places.csv");
     Path film = TestVideo.write(dir.resolve("G1.mp4"), 30, 5);
     Path game = FOLDER.resolve("game.csv");
-    try (TagProcess p =
-            TagProcess.of(
-                "settle",
-                game.toString(),
-                "--out",
-                dir.resolve("book").toString(),
-                "--places",
-                places.toString(),
-                "--video",
-                film.toString(),
-                "--no-open");
+    try (TagProcess p = TagProcess.settle(game, dir, places, "--video", film.toString());
         Browser b = Browser.open(1280, 800)) {
       open(b, p, "book/flags.html");
       b.driver().findElement(By.cssSelector("details.look a.settle")).click();

@@ -88,16 +88,7 @@ class SettlePictureTest {
   }
 
   private TagProcess settling(Path game, Path places) throws IOException {
-    return TagProcess.of(
-        "settle",
-        game.toString(),
-        "--out",
-        dir.resolve("book").toString(),
-        "--places",
-        places.toString(),
-        "--video",
-        dir.resolve("videos").toString(),
-        "--no-open");
+    return TagProcess.settle(game, dir, places, "--video", dir.resolve("videos").toString());
   }
 
   private static void opened(Browser b, TagProcess p) throws InterruptedException {

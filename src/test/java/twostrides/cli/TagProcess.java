@@ -43,6 +43,19 @@ final class TagProcess implements AutoCloseable {
             .toArray(String[]::new));
   }
 
+  /**
+   * The program that settles the icings of a sheet.
+   *
+   * @param dir where the book goes
+   * @param more further options
+   */
+  static TagProcess settle(Path sheet, Path dir, Path places, String... more) throws IOException {
+    List<String> args = new ArrayList<>(List.of("settle", sheet.toString(), "--no-open"));
+    args.addAll(List.of("--out", dir.resolve("book").toString(), "--places", places.toString()));
+    args.addAll(List.of(more));
+    return of(args.toArray(String[]::new));
+  }
+
   /** Any command that serves a page. */
   static TagProcess of(String... args) throws IOException {
     return of(Child.program((Object[]) args));
