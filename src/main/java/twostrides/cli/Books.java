@@ -2,6 +2,8 @@ package twostrides.cli;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +13,6 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -20,9 +21,6 @@ import picocli.CommandLine.Spec;
 import twostrides.book.BookNote;
 import twostrides.book.Format;
 import twostrides.exits.SeasonBooks;
-import twostrides.game.Game;
-import twostrides.game.SheetsRead;
-import twostrides.game.TaggedGame;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.BookSeason;
 import twostrides.rulebook.Bookshelf;
@@ -51,6 +49,8 @@ final class Books {
           "Season of the book; without it each game's own by its date, else the newest that the book"
               + " covers.")
   String season;
+
+  private final Map<Optional<BookSeason>, SeasonBooks> bySeason = new HashMap<>();
 
   /** The book. */
   IcingBook book() throws BookException {
@@ -119,30 +119,50 @@ final class Books {
   }
 
   /**
-   * The book in the season of each game, unless the command line gives one season for all.
+   * The book in the season of a game, unless the command line gives one season for all; asked on
+   * any thread.
    *
-   * @param read the games
+   * @param day the game's day
    * @param compare names or files of other books
    * @param played what a book becomes on the rink and with the periods of this run
    */
-  ByDate byDate(SheetsRead read, List<String> compare, UnaryOperator<IcingBook> played)
+  synchronized SeasonBooks on(
+      Optional<LocalDate> day, List<String> compare, UnaryOperator<IcingBook> played)
+      throws BookException {
+    Optional<BookSeason> on = day.flatMap(BookSeason::on);
+    SeasonBooks books = bySeason.get(on);
+    if (books == null) {
+      IcingBook newest = book();
+      books =
+          on.isPresent()
+              ? in(inBook(newest, on.get()), compare, played)
+              : new SeasonBooks(played.apply(newest), others(compare));
+      bySeason.put(on, books);
+    }
+    return books;
+  }
+
+  /**
+   * The book in the season of each game, unless the command line gives one season for all.
+   *
+   * @param days the games' days
+   * @param compare names or files of other books
+   * @param played what a book becomes on the rink and with the periods of this run
+   */
+  ByDate byDate(
+      Collection<Optional<LocalDate>> days, List<String> compare, UnaryOperator<IcingBook> played)
       throws BookException {
     IcingBook newest = book();
     SortedMap<BookSeason, SeasonBooks> books = new TreeMap<>();
     SortedSet<BookSeason> used = new TreeSet<>();
-    List<Optional<LocalDate>> days =
-        Stream.concat(
-                read.games().stream().map(Game::date), read.tagged().stream().map(TaggedGame::date))
-            .distinct()
-            .toList();
     boolean undated = false;
     for (Optional<LocalDate> day : days) {
       Optional<BookSeason> on = day.flatMap(BookSeason::on);
       BookSeason covered = on.map(s -> inBook(newest, s)).orElse(newest.season());
       used.add(covered);
       undated |= on.isEmpty();
-      if (on.isPresent() && !books.containsKey(on.get())) {
-        books.put(on.get(), in(covered, compare, played));
+      if (on.isPresent()) {
+        books.put(on.get(), on(day, compare, played));
       }
     }
     if (books.isEmpty() || undated) {

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import twostrides.book.Format;
-import twostrides.game.SheetsRead;
+import twostrides.game.RowAccount;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
 
@@ -56,7 +56,7 @@ final class Causes {
     this.rowsRead = rowsRead;
   }
 
-  static Causes of(SheetsRead season) {
+  static Causes of(RowAccount season) {
     Causes causes = new Causes(season.rowsRead());
     season.setAside().forEach(causes::add);
     return causes;

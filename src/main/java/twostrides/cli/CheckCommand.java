@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -53,7 +54,9 @@ final class CheckCommand implements Callable<Integer> {
     SheetMaps maps = sheets.sheetMaps();
     IcingBook book = books.book();
     Ice.Played played = ice.of(book, maps);
-    SheetsRead season = sheets.read(files, maps, played, new Progress(spec.commandLine().getErr()));
+    Progress progress = new Progress(spec.commandLine().getErr());
+    SheetsRead season =
+        SheetsRead.of(sheets.read(files, maps, played, progress, Function.identity()));
     out.println("Map: " + (maps.names().isEmpty() ? "none, our own columns" : maps.names()));
     out.println(played.rinkLine(book));
     Set<String> columns = new TreeSet<>();

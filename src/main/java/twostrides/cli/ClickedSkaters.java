@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
@@ -14,7 +15,6 @@ import twostrides.exits.Around;
 import twostrides.exits.Release;
 import twostrides.exits.When;
 import twostrides.game.OnIce;
-import twostrides.game.SheetsRead;
 import twostrides.race.Sighting;
 import twostrides.rink.Place;
 import twostrides.season.SkatersAtRelease;
@@ -23,6 +23,7 @@ import twostrides.sheet.Problem;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
+import twostrides.tracking.GameOutline;
 import twostrides.tracking.PlacesSheets;
 import twostrides.tracking.TrackForm;
 
@@ -93,25 +94,25 @@ final class ClickedSkaters implements SkatersAtRelease {
   /**
    * Reads the sheets, if there are any.
    *
-   * @param season the play sheets and tag sheets
+   * @param games the games of the play sheets and tag sheets, by id
    * @throws SheetException when one cannot be read at all, or nobody knows whose it is
    */
-  void read(SheetsRead season) throws SheetException {
+  void read(Map<String, GameOutline> games) throws SheetException {
     if (!names.isEmpty()) {
       Optional<SheetMap> own =
           map == null
               ? Optional.empty()
               : Optional.of(SheetMap.read(map, List.of(TrackForm.PLACES)));
-      places = Optional.of(PlacesSheets.read(files(), own, season));
+      places = Optional.of(PlacesSheets.read(files(), own, games));
     }
   }
 
   /** The same settings with another sheet, in our own columns, and nothing else. */
-  ClickedSkaters of(Path sheet, SheetsRead season) throws SheetException {
+  ClickedSkaters of(Path sheet, Map<String, GameOutline> games) throws SheetException {
     ClickedSkaters other = new ClickedSkaters();
     other.names = List.of(sheet.toString());
     other.error = error;
-    other.read(season);
+    other.read(games);
     return other;
   }
 

@@ -3,17 +3,17 @@ package twostrides.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import twostrides.exits.Around;
-import twostrides.game.Game;
-import twostrides.game.PlayRow;
 import twostrides.race.Racer;
 import twostrides.race.Sighting;
 import twostrides.rink.Place;
 import twostrides.sheet.Problem;
 import twostrides.tracking.ClockMatch;
+import twostrides.tracking.GameOutline;
 import twostrides.tracking.Motion;
 import twostrides.tracking.SeenSkater;
 import twostrides.tracking.Skaters;
@@ -54,12 +54,12 @@ final class ReleaseMatcher {
 
   private static final Pattern NUMBER = Pattern.compile("(?<!\\d)(\\d{1,2})(?!\\d)");
 
-  private final Game game;
+  private final GameOutline game;
   private final Tracks tracks;
   private final VideoClock clock;
   private final SamePlaces places;
 
-  ReleaseMatcher(Game game, Tracks tracks, VideoClock clock, SamePlaces places) {
+  ReleaseMatcher(GameOutline game, Tracks tracks, VideoClock clock, SamePlaces places) {
     this.places = places;
     this.game = game;
     this.tracks = tracks;
@@ -72,11 +72,11 @@ final class ReleaseMatcher {
   }
 
   /**
-   * The skaters at a row.
+   * The skaters at a release.
    *
-   * @param row a row that {@link Game#letsGoShort} took
+   * @param row the release
    */
-  ReleaseMatch match(PlayRow row) {
+  ReleaseMatch match(GameOutline.LetGo row) {
     double second;
     double error;
     if (row.video().isPresent()) {
@@ -92,8 +92,8 @@ final class ReleaseMatcher {
     if (error > LONGEST_SEARCH) {
       return new ReleaseMatch.NotFound("in a stretch in which the clock stood for an unknown time");
     }
-    Place puck = row.place().orElseThrow();
-    boolean home = row.team().orElseThrow().equals(game.home());
+    Place puck = row.place();
+    boolean home = game.home().equals(Optional.of(row.team()));
     OptionalInt number = number(row);
     Skaters best = null;
     SeenSkater player = null;
@@ -153,7 +153,7 @@ final class ReleaseMatcher {
     return home ? here : here.seenByOpponent();
   }
 
-  private static OptionalInt number(PlayRow row) {
+  private static OptionalInt number(GameOutline.LetGo row) {
     Matcher m = NUMBER.matcher(row.player().orElse(""));
     return m.find() ? OptionalInt.of(Integer.parseInt(m.group(1))) : OptionalInt.empty();
   }

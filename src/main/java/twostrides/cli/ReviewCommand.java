@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,6 +16,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,25 +25,32 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import tech.tablesaw.api.StringColumn;
 import twostrides.book.BookOptions;
 import twostrides.book.Format;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
 import twostrides.book.Videos;
+import twostrides.exits.GameReader;
+import twostrides.exits.GameRecords;
 import twostrides.exits.ManpowerSource;
 import twostrides.exits.RaceSettings;
+import twostrides.exits.SeasonBooks;
 import twostrides.exits.Settings;
+import twostrides.exits.TagReader;
 import twostrides.findings.NumberSettings;
 import twostrides.findings.Reviewer;
 import twostrides.findings.SeasonReview;
 import twostrides.game.Anonymous;
-import twostrides.game.SheetsRead;
+import twostrides.game.Game;
+import twostrides.game.GamesRead;
+import twostrides.game.RowAccount;
+import twostrides.game.TaggedGame;
 import twostrides.output.OutputFolder;
 import twostrides.race.SkaterSet;
 import twostrides.race.TravelBound;
+import twostrides.rink.Rink;
+import twostrides.rulebook.BookException;
 import twostrides.rulebook.IcingBook;
-import twostrides.season.Columns;
 import twostrides.season.Evidence;
 import twostrides.season.Flag;
 import twostrides.season.Season;
@@ -50,6 +61,7 @@ import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMaps;
 import twostrides.stats.Count;
+import twostrides.tracking.GameOutline;
 import twostrides.tracking.SyncSheets;
 import twostrides.tracking.VideoSeconds;
 
@@ -207,14 +219,36 @@ class ReviewCommand implements Callable<Integer> {
   /**
    * What a run made, for a command that goes on from it.
    *
-   * @param read the sheets
+   * @param games the games that were read, by id
+   * @param rink the rink to draw
    * @param all the season
    * @param whose the team asked for
    * @param tracked skaters of tracking sheets
    * @param book the book's folder
    */
   record Made(
-      SheetsRead read, Season all, Optional<String> whose, TrackedSkaters tracked, Path book) {}
+      Map<String, GameOutline> games,
+      Rink rink,
+      Season all,
+      Optional<String> whose,
+      TrackedSkaters tracked,
+      Path book) {}
+
+  /**
+   * What is kept of a game of play sheets. Its rows are forgotten once its records are made, but
+   * where they wait for what only all sheets together say: seconds of a sync sheet, and a code for
+   * each name.
+   *
+   * @param outline what tracking, sync and places sheets can speak of
+   * @param date day of the game, where the sheet has it
+   * @param records its records; empty while they wait, or where its book cannot be used
+   * @param rows its rows, while the records wait
+   */
+  private record Played(
+      GameOutline outline,
+      Optional<LocalDate> date,
+      Optional<GameRecords> records,
+      Optional<Game> rows) {}
 
   /** Empty until the book is written. */
   Optional<Made> made = Optional.empty();
@@ -263,7 +297,22 @@ class ReviewCommand implements Callable<Integer> {
     OutputFolder.at(out, SheetFiles.onDisk(inputs)).close();
     SheetMaps sheetMaps = sheets.sheetMaps();
     Ice.Played played = ice.of(asRead, sheetMaps);
-    SheetsRead read = sheets.read(files, sheetMaps, played, progress);
+    UnaryOperator<IcingBook> onIce = b -> ice.of(b, sheetMaps).book();
+    Settings usual =
+        new Settings(window, asRead, List.of(), Map.of(), manpower, race(), TravelBound.DEFAULT);
+    boolean wait = noNames || tracking.synced();
+    GamesRead<Played, TaggedGame> read =
+        sheets.read(
+            files,
+            sheetMaps,
+            played,
+            progress,
+            g ->
+                new Played(
+                    GameOutline.of(g),
+                    g.date(),
+                    wait ? Optional.empty() : records(g, usual, onIce),
+                    wait ? Optional.of(g) : Optional.empty()));
     if (read.rowsUsed() == 0) {
       sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
       throw SheetException.ofFile(
@@ -273,13 +322,21 @@ class ReviewCommand implements Callable<Integer> {
           "Run the command check on it; a sheet with other columns needs --map (docs/maps/README.md).");
     }
     sheets.refuseContradictions(spec.commandLine().getErr());
-    Books.ByDate byDate = books.byDate(read, compare, b -> ice.of(b, sheetMaps).book());
+    Books.ByDate byDate = books.byDate(days(read), compare, onIce);
     TrackingSheets.Maps maps = tracking.maps();
-    SyncSheets sync = tracking.sync(read, maps);
-    TrackedSkaters tracked = tracking.read(read, maps, sync, progress);
-    clicked.read(read);
-    VideoReport video = VideoReport.of(VideoSeconds.of(read, sync, tracking.syncReach), sync);
-    SheetsRead season = video.season();
+    List<GameOutline> outlines = read.played().stream().map(Played::outline).toList();
+    Map<String, GameOutline> games =
+        GameOutline.byId(outlines, read.tagged().stream().map(GameOutline::of).toList());
+    SyncSheets sync = tracking.sync(games, maps);
+    TrackedSkaters tracked = tracking.read(outlines, maps, sync, progress);
+    clicked.read(games);
+    VideoSeconds seconds =
+        VideoSeconds.of(
+            read.played().stream().flatMap(g -> g.rows().stream()).toList(),
+            read.tagged(),
+            sync,
+            tracking.syncReach);
+    VideoReport video = VideoReport.of(seconds, sync);
     Settings settings =
         new Settings(
             window,
@@ -289,20 +346,18 @@ class ReviewCommand implements Callable<Integer> {
             manpower,
             race(),
             TravelBound.DEFAULT);
+    Rink rink = rink(read);
     try (OutputFolder folder = OutputFolder.at(out, SheetFiles.onDisk(inputs))) {
       Season all =
-          Season.of(
-              noNames ? Anonymous.games(season.games()) : season.games(),
-              noNames ? Anonymous.tagged(season.tagged()) : season.tagged(),
+          Season.ofRecords(
+              wait
+                  ? records(seconds.played(), settings)
+                  : read.played().stream().flatMap(g -> g.records().stream()).toList(),
+              (noNames ? Anonymous.tagged(seconds.tagged()) : seconds.tagged())
+                  .stream().map(g -> TagReader.read(g, settings)).toList(),
               settings,
               tracked.and(clicked));
       Optional<String> whose = whose(all);
-      Path tables = folder.writing().resolve("data");
-      TableFile.write(all.tables(), tables);
-      video.write(tables);
-      if (jsonLines) {
-        TableFile.writeLines(all.lines(), tables);
-      }
       Optional<String> one = Optional.empty();
       if (!tablesOnly) {
         SeasonReview review = Reviewer.review(all, whose);
@@ -310,11 +365,11 @@ class ReviewCommand implements Callable<Integer> {
             folder.writing(),
             review,
             new NumberSettings(window, seed, goalPriorWeight),
-            season.rink(),
+            rink,
             new Imprint(
                 Main.version(),
                 Books.note(byDate),
-                Sheets.rowsOnPage(season.rowsRead(), season.setAside().size())
+                Sheets.rowsOnPage(read.rowsRead(), read.setAside().size())
                     + video.foot()
                     + clicked.foot(),
                 new BookOptions(new Videos(videoName, videoOf, video.unsure()), png, oneFile)),
@@ -322,16 +377,23 @@ class ReviewCommand implements Callable<Integer> {
         progress.done();
         one = oneFile ? Optional.of(ReviewBook.oneFile(review)) : one;
       }
+      // After the pages, which keep most of the tables.
+      Path tables = folder.writing().resolve("data");
+      TableFile.write(all.tables(), tables);
+      video.write(tables);
+      if (jsonLines) {
+        TableFile.writeLines(all.lines(), tables);
+      }
       List<DoubtfulRow> setAside =
-          Stream.of(season.setAside(), sync.setAside(), tracked.setAside(), clicked.setAside())
+          Stream.of(read.setAside(), sync.setAside(), tracked.setAside(), clicked.setAside())
               .flatMap(List::stream)
               .toList();
-      if (!setAside.isEmpty() || !season.unreadable().isEmpty()) {
-        SetAside.write(folder.writing().resolve("set-aside"), setAside, season.unreadable());
+      if (!setAside.isEmpty() || !read.unreadable().isEmpty()) {
+        SetAside.write(folder.writing().resolve("set-aside"), setAside, read.unreadable());
       }
       RunFile.write(
           folder.writing(),
-          season,
+          read,
           inputs,
           sheetMaps,
           settings,
@@ -343,7 +405,7 @@ class ReviewCommand implements Callable<Integer> {
           tracking.syncReach,
           clicked.error);
       Path written = folder.finish();
-      tell(console, season, all, tracked, video, written, byDate, played.rinkLine(asRead));
+      tell(console, read, all, tracked, video, written, byDate, played.rinkLine(asRead));
       if (one.isPresent()) {
         Path file = written.resolve(one.get());
         console.println(
@@ -353,12 +415,44 @@ class ReviewCommand implements Callable<Integer> {
                 file,
                 Files.size(file) / 1e6));
       }
-      made = Optional.of(new Made(season, all, whose, tracked, written));
+      made = Optional.of(new Made(games, rink, all, whose, tracked, written));
     }
     return Main.DONE;
   }
 
-  /** Everything the run read: the sheets, the map if there is one, and tracking. */
+  /** The records of a game by the book of its season; empty where that cannot be used. */
+  private Optional<GameRecords> records(Game game, Settings usual, UnaryOperator<IcingBook> onIce) {
+    try {
+      SeasonBooks books = this.books.on(game.date(), compare, onIce);
+      return Optional.of(
+          GameReader.read(game, usual.withBook(books.book()).withOthers(books.others())));
+    } catch (BookException e) {
+      // Thrown again, for the first game by date, once all sheets are read.
+      return Optional.empty();
+    }
+  }
+
+  /** The records of games whose rows waited. */
+  private List<GameRecords> records(List<Game> games, Settings settings) {
+    return (noNames ? Anonymous.games(games) : games)
+        .parallelStream().map(g -> GameReader.read(g, settings)).toList();
+  }
+
+  private static Set<Optional<LocalDate>> days(GamesRead<Played, TaggedGame> read) {
+    return Stream.concat(
+            read.played().stream().map(Played::date), read.tagged().stream().map(TaggedGame::date))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /** The rink to draw: that of the first game, as the sheets share one map. */
+  private static Rink rink(GamesRead<Played, TaggedGame> read) {
+    return Stream.concat(
+            read.played().stream().map(g -> g.outline().rink()),
+            read.tagged().stream().map(TaggedGame::rink))
+        .findFirst()
+        .orElse(Rink.NORTH_AMERICAN);
+  }
+
   /** The team that was asked for; refused where no sheet has it. */
   private Optional<String> whose(Season all) {
     Set<String> teams = Reviewer.teams(all);
@@ -370,6 +464,7 @@ class ReviewCommand implements Callable<Integer> {
     return Optional.ofNullable(team);
   }
 
+  /** Everything the run read: the sheets, the map if there is one, and tracking. */
   private List<Path> inputs(List<Path> files) throws SheetException {
     return Stream.of(files, sheets.mapFiles(), tracking.inputs(), clicked.inputs())
         .flatMap(List::stream)
@@ -378,7 +473,7 @@ class ReviewCommand implements Callable<Integer> {
 
   private void tell(
       PrintWriter console,
-      SheetsRead season,
+      RowAccount season,
       Season all,
       TrackedSkaters tracked,
       VideoReport video,
@@ -394,7 +489,7 @@ class ReviewCommand implements Callable<Integer> {
     console.println(
         Format.count(Reviewer.games(all), "game")
             + ", "
-            + Format.count(all.exits().rowCount(), "exit attempt")
+            + Format.count(all.exitRecords().size(), "exit attempt")
             + ", "
             + Format.count(
                 number(all.restartRecords(), SeasonReview::own), "defensive-zone face-off")
@@ -433,12 +528,15 @@ class ReviewCommand implements Callable<Integer> {
 
   /** On what the chances rest, the best first. */
   private static void evidence(PrintWriter console, Season all) {
-    StringColumn evidence = all.releases().stringColumn(Columns.EVIDENCE);
+    Map<Evidence, Long> of =
+        all.releaseRecords().stream()
+            .collect(
+                Collectors.groupingBy(
+                    a -> a.assessment().gain().evidence(),
+                    () -> new EnumMap<>(Evidence.class),
+                    Collectors.counting()));
     List<String> counts =
-        Arrays.stream(Evidence.values())
-            .filter(e -> evidence.countOccurrences(e.word()) > 0)
-            .map(e -> evidence.countOccurrences(e.word()) + " " + e.word())
-            .toList();
+        of.entrySet().stream().map(e -> e.getValue() + " " + e.getKey().word()).toList();
     if (!counts.isEmpty()) {
       console.println(
           "Chance of gaining center, pucks sent before the red line: "

@@ -13,7 +13,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import twostrides.exits.Settings;
-import twostrides.game.SheetsRead;
+import twostrides.game.RowAccount;
 import twostrides.rulebook.BookSeason;
 import twostrides.rulebook.Setting;
 import twostrides.sheet.FilesRead;
@@ -29,7 +29,7 @@ final class RunFile {
 
   static void write(
       Path out,
-      SheetsRead season,
+      RowAccount rows,
       List<Path> inputs,
       SheetMaps maps,
       Settings settings,
@@ -97,11 +97,11 @@ final class RunFile {
       }
       json.writeEndArray();
       json.writeObjectFieldStart("rows");
-      json.writeNumberField("read", season.rowsRead());
-      json.writeNumberField("used", season.rowsUsed());
-      json.writeNumberField("set_aside", season.setAside().size());
+      json.writeNumberField("read", rows.rowsRead());
+      json.writeNumberField("used", rows.rowsUsed());
+      json.writeNumberField("set_aside", rows.setAside().size());
       json.writeEndObject();
-      json.writeNumberField("files_set_aside", season.unreadable().size());
+      json.writeNumberField("files_set_aside", rows.unreadable().size());
       json.writeEndObject();
       json.writeRaw('\n');
     }

@@ -69,7 +69,7 @@ final class Settling implements Settler {
           csv.row(columns.stream().map(c -> r.getOrDefault(c, "")).toList());
         }
       }
-      ClickedSkaters known = clicked.of(sheet, made.read());
+      ClickedSkaters known = clicked.of(sheet, made.games());
       if (!known.setAside().isEmpty()) {
         return new Verdict(false, "", wrong(known), "");
       }

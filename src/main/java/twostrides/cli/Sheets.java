@@ -5,15 +5,22 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import twostrides.book.Format;
+import twostrides.game.Frame;
+import twostrides.game.Game;
+import twostrides.game.GamesRead;
 import twostrides.game.PeriodDoubt;
+import twostrides.game.RowAccount;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
-import twostrides.game.SheetsRead;
+import twostrides.game.TaggedGame;
 import twostrides.sanity.Doubt;
+import twostrides.sanity.GameSigns;
 import twostrides.sanity.SheetDoubts;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
@@ -71,28 +78,61 @@ final class Sheets {
    * @param sheetMaps their maps
    * @param played rink and period where the map does not say
    * @param progress told of each file
+   * @param keep what is kept of each game of play sheets; asked on any thread
    */
-  SheetsRead read(List<Path> files, SheetMaps sheetMaps, Ice.Played played, Progress progress)
+  <P> GamesRead<P, TaggedGame> read(
+      List<Path> files,
+      SheetMaps sheetMaps,
+      Ice.Played played,
+      Progress progress,
+      Function<Game, P> keep)
       throws SheetException {
-    SheetsRead season =
+    boolean countsDown =
+        sheetMaps.maps().stream()
+            .allMatch(m -> m.text("clock", "direction").orElse("down").equals("down"));
+    GamesRead<Looked<P>, TaggedGame> looked =
         SeasonReader.read(
             files,
             sheetMaps,
             keepGoing,
             played.usual(),
-            n -> progress.step("reading sheets", n, files.size()));
+            n -> progress.step("reading sheets", n, files.size()),
+            new Looking<>(countsDown, keep));
     progress.done();
     if (!played.periodSaid()) {
-      boolean countsDown =
-          sheetMaps.maps().stream()
-              .allMatch(m -> m.text("clock", "direction").orElse("down").equals("down"));
-      Optional<PeriodDoubt> doubt = PeriodDoubt.in(season, countsDown);
+      Optional<PeriodDoubt> doubt =
+          Stream.concat(
+                  looked.played().stream().map(Looked::period),
+                  looked.tagged().stream().map(g -> PeriodDoubt.in(g, countsDown)))
+              .flatMap(Optional::stream)
+              .findFirst();
       if (doubt.isPresent()) {
         throw doubtful(doubt.get(), Math.round(played.usual().periodLength() / 60));
       }
     }
-    doubts = SheetDoubts.of(season, sheetMaps);
-    return season;
+    doubts =
+        SheetDoubts.of(
+            looked.played().stream().flatMap(g -> g.signs().stream()).toList(),
+            looked.tagged(),
+            sheetMaps);
+    return looked.with(looked.played().stream().map(Looked::kept).toList());
+  }
+
+  /** What is asked of every game before its rows are forgotten, and what the command keeps. */
+  private record Looked<P>(Optional<GameSigns> signs, Optional<PeriodDoubt> period, P kept) {}
+
+  private record Looking<P>(boolean countsDown, Function<Game, P> keep)
+      implements SeasonReader.Keeper<Looked<P>, TaggedGame> {
+    @Override
+    public Looked<P> played(Game game, Frame frame) {
+      return new Looked<>(
+          GameSigns.of(game, frame), PeriodDoubt.in(game, countsDown), keep.apply(game));
+    }
+
+    @Override
+    public TaggedGame tagged(TaggedGame game) {
+      return game;
+    }
   }
 
   /**
@@ -139,7 +179,7 @@ final class Sheets {
    * @param most most causes to print
    * @param where where all of them can be found
    */
-  void report(SheetsRead season, PrintWriter out, int most, String where) {
+  void report(RowAccount season, PrintWriter out, int most, String where) {
     doubts.stream()
         .filter(d -> !stops(d))
         .forEach(d -> out.println("Look at this: " + d.message()));

@@ -14,11 +14,10 @@ import twostrides.book.Format;
 import twostrides.exits.Around;
 import twostrides.exits.Release;
 import twostrides.exits.When;
-import twostrides.game.Game;
-import twostrides.game.PlayRow;
 import twostrides.season.SkatersAtRelease;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
+import twostrides.tracking.GameOutline;
 import twostrides.tracking.GamesNamed;
 import twostrides.tracking.Sync;
 import twostrides.tracking.Tracks;
@@ -83,20 +82,17 @@ final class TrackedSkaters implements SkatersAtRelease {
    * @param tracks its tracks
    * @param sync what its sync sheets say
    */
-  void take(Game game, Tracks tracks, Sync sync) {
+  void take(GameOutline game, Tracks tracks, Sync sync) {
     rowsUsed += tracks.rowsUsed();
     rowsSetAside += tracks.rowsSetAside();
     tracks.setAside().forEach(this::setAside);
     ReleaseMatcher matcher = new ReleaseMatcher(game, tracks, tracks.clock(sync), places);
     doubts.addAll(matcher.doubts());
-    for (int i = 0; i < game.rows().size(); i++) {
-      if (game.letsGoShort(i)) {
-        PlayRow row = game.rows().get(i);
-        ReleaseMatch match = matcher.match(row);
-        matches.put(new Key(game.id(), row.sheet(), row.line()), match);
-        if (match instanceof ReleaseMatch.Found f) {
-          doubts.addAll(f.doubts());
-        }
+    for (GameOutline.LetGo release : game.releases()) {
+      ReleaseMatch match = matcher.match(release);
+      matches.put(new Key(game.id(), release.sheet(), release.line()), match);
+      if (match instanceof ReleaseMatch.Found f) {
+        doubts.addAll(f.doubts());
       }
     }
   }

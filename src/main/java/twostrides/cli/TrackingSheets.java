@@ -8,13 +8,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
-import twostrides.game.Game;
-import twostrides.game.SheetsRead;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
 import twostrides.sheet.ShippedMaps;
-import twostrides.tracking.GameSpan;
+import twostrides.tracking.GameOutline;
 import twostrides.tracking.GamesNamed;
 import twostrides.tracking.Sync;
 import twostrides.tracking.SyncSheets;
@@ -127,44 +125,49 @@ final class TrackingSheets {
     return new Maps(map, sync);
   }
 
+  /** Whether there are sync sheets. */
+  boolean synced() {
+    return !syncNames.isEmpty();
+  }
+
   /**
    * Reads the sync sheets; nothing when there are none.
    *
-   * @param season the sheets that they are for
+   * @param games the games that they are for, by id
    * @param maps the maps
    * @throws SheetException when one cannot be read at all, or nobody knows whose it is
    */
-  SyncSheets sync(SheetsRead season, Maps maps) throws SheetException {
-    return syncNames.isEmpty()
-        ? SyncSheets.NONE
-        : SyncSheets.read(sync(), maps.sync(), GameSpan.of(season), !names.isEmpty());
+  SyncSheets sync(Map<String, GameOutline> games, Maps maps) throws SheetException {
+    return synced()
+        ? SyncSheets.read(sync(), maps.sync(), games, !names.isEmpty())
+        : SyncSheets.NONE;
   }
 
   /**
    * Reads one game after the other and keeps the skaters at its releases, not the tracks.
    *
-   * @param season the play sheets
+   * @param games the games of the play sheets
    * @param maps the maps
    * @param sync the sync sheets
    * @param progress where to tell how far it is
    * @throws SheetException when a sheet cannot be read at all, or nobody knows whose it is
    */
-  TrackedSkaters read(SheetsRead season, Maps maps, SyncSheets sync, Progress progress)
+  TrackedSkaters read(List<GameOutline> games, Maps maps, SyncSheets sync, Progress progress)
       throws SheetException {
     TrackedSkaters tracked = new TrackedSkaters(!names.isEmpty());
     if (names.isEmpty()) {
       return tracked;
     }
     Optional<SheetMap> map = maps.tracking();
-    Map<String, List<Path>> files = byGame(season.games(), map, tracked);
+    Map<String, List<Path>> files = byGame(games, map, tracked);
     int done = 0;
-    for (Game game : season.games()) {
+    for (GameOutline game : games) {
       List<Path> own = files.getOrDefault(game.id(), List.of());
       if (!own.isEmpty()) {
         Sync pairs = sync.of(game.id());
         tracked.take(game, Tracks.read(own, map, TrackedGame.of(game), pairs), pairs);
       }
-      progress.step("reading tracking", ++done, season.games().size());
+      progress.step("reading tracking", ++done, games.size());
     }
     progress.done();
     return tracked;
@@ -172,7 +175,8 @@ final class TrackingSheets {
 
   /** Which sheets have rows of which game; a game of which no play sheet was read is counted. */
   private Map<String, List<Path>> byGame(
-      List<Game> games, Optional<SheetMap> map, TrackedSkaters tracked) throws SheetException {
+      List<GameOutline> games, Optional<SheetMap> map, TrackedSkaters tracked)
+      throws SheetException {
     Map<String, List<Path>> files = new TreeMap<>();
     for (Path file : tracking()) {
       GamesNamed named = GamesNamed.in(file, map);
@@ -184,7 +188,7 @@ final class TrackingSheets {
             "a game in every row of a sheet of several games",
             "Fill in the game, or give each game a sheet of its own.");
       }
-      List<String> known = games.stream().map(Game::id).toList();
+      List<String> known = games.stream().map(GameOutline::id).toList();
       List<String> ids =
           named.rows().isEmpty()
               ? GamesNamed.ofNameless(file, known).stream().toList()

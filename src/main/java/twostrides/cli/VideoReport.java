@@ -16,7 +16,6 @@ import java.util.stream.Stream;
 import twostrides.book.Format;
 import twostrides.book.Show;
 import twostrides.game.Game;
-import twostrides.game.SheetsRead;
 import twostrides.game.TaggedGame;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
@@ -54,11 +53,6 @@ final class VideoReport {
 
   static VideoReport of(VideoSeconds seconds, SyncSheets sync) {
     return new VideoReport(seconds, sync);
-  }
-
-  /** The season with the seconds. */
-  SheetsRead season() {
-    return seconds.season();
   }
 
   private boolean given() {
@@ -160,9 +154,8 @@ final class VideoReport {
 
   /** Says where the video is longer than any game: its seconds are frames, or thousandths. */
   private void tooLong(PrintWriter out) {
-    SheetsRead season = seconds.season();
     Stream.concat(
-            season.games().stream().map(Game::id), season.tagged().stream().map(TaggedGame::id))
+            seconds.played().stream().map(Game::id), seconds.tagged().stream().map(TaggedGame::id))
         .distinct()
         .flatMap(id -> sync.of(id).spans().stream().map(s -> Map.entry(id, s)))
         .filter(s -> s.getValue().play() >= LEAST_PLAY)

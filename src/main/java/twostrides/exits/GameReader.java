@@ -45,7 +45,7 @@ public final class GameReader {
     GameReader reader = new GameReader(new PuckTimeline(game, manpower, settings));
     List<Exit> exits = reader.exits();
     return new GameRecords(
-        game.fixture(),
+        reader.timeline.fixture(),
         exits,
         reader.releases(),
         reader.restarts(),

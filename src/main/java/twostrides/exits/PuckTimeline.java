@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import twostrides.game.Fixture;
 import twostrides.game.Game;
 import twostrides.race.TravelBound;
 import twostrides.rink.Rink;
@@ -20,6 +21,7 @@ final class PuckTimeline {
   private final int[] periodStart;
   private final int[] periodEnd;
   private final Game game;
+  private final Fixture fixture;
   private final Settings settings;
   private final OnIceNames names;
   private final boolean writesShots;
@@ -27,6 +29,7 @@ final class PuckTimeline {
   PuckTimeline(Game game, ManpowerRead manpower, Settings settings) {
     this.events = TimelineBuilder.events(game, manpower.strengths());
     this.game = game;
+    this.fixture = game.fixture();
     this.settings = settings;
     this.names = OnIceNames.of(game);
     this.writesShots = events.stream().anyMatch(PuckEvent::shot);
@@ -49,6 +52,10 @@ final class PuckTimeline {
 
   Game game() {
     return game;
+  }
+
+  Fixture fixture() {
+    return fixture;
   }
 
   Rink rink() {

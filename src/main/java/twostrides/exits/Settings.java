@@ -80,15 +80,6 @@ public record Settings(
   }
 
   /**
-   * The book of a game.
-   *
-   * @param date day of the game, where the sheet has it
-   */
-  public IcingBook bookOn(Optional<LocalDate> date) {
-    return on(date).book();
-  }
-
-  /**
    * The same compared with other books.
    *
    * @param books the books

@@ -1,12 +1,20 @@
 package twostrides.exits;
 
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.Map;
 import java.util.Optional;
 
-/** Situations at the events of one game. */
+/**
+ * Situations at the events of one game. An exit, its release and the restart behind it share one,
+ * and equal names share one object: a league's season stays in memory.
+ */
 final class Situations {
 
   private final PuckTimeline timeline;
   private final ScoreAndKills score;
+  private final IdentityHashMap<PuckEvent, Situation> ofActing = new IdentityHashMap<>();
+  private final Map<String, Optional<String>> names = new HashMap<>();
 
   Situations(PuckTimeline timeline, ScoreAndKills score) {
     this.timeline = timeline;
@@ -26,12 +34,16 @@ final class Situations {
    * @param team one of the two teams
    */
   Situation of(PuckEvent e, String team) {
+    return e.by(team) ? ofActing.computeIfAbsent(e, acting -> make(acting, team)) : make(e, team);
+  }
+
+  private Situation make(PuckEvent e, String team) {
     boolean acts = e.by(team);
     return new Situation(
         when(e),
         team,
-        Optional.of(timeline.game().opponentOf(team)),
-        acts ? e.player() : Optional.empty(),
+        name(timeline.game().opponentOf(team)),
+        acts ? e.player().flatMap(this::name) : Optional.empty(),
         acts ? Where.of(timeline, e) : Where.UNKNOWN,
         acts ? Onward.of(timeline, e) : Onward.UNKNOWN,
         new GameState(
@@ -44,9 +56,13 @@ final class Situations {
             score.kill(e, team)));
   }
 
+  private Optional<String> name(String name) {
+    return names.computeIfAbsent(name, Optional::of);
+  }
+
   When when(PuckEvent e) {
     return new When(
-        timeline.game().fixture(),
+        timeline.fixture(),
         e.period(),
         e.elapsed(),
         e.video(),

@@ -38,11 +38,11 @@ public final class TagReader {
    * Reads a tagged game.
    *
    * @param game the game
-   * @param book the book of the run
+   * @param run books of each season
    */
-  public static GameRecords read(TaggedGame game, IcingBook book) {
+  public static GameRecords read(TaggedGame game, Settings run) {
     TaggedGame held = game.withExits(held(game.exits()));
-    TagReader reader = new TagReader(held, book);
+    TagReader reader = new TagReader(held, run.on(game.date()).book());
     held.exits().forEach(reader::row);
     return new GameRecords(
         game.fixture(),

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * A game whose clocks say that its periods are shorter than they were taken for: no regular period
@@ -32,41 +31,39 @@ public record PeriodDoubt(String sheet, String game, int minutes) {
   private record Reading(String sheet, int period, double clock, boolean opens) {}
 
   /**
-   * The first game of a season that is in doubt.
+   * Whether a game of play sheets is in doubt.
    *
-   * @param season what was read
+   * @param game the game
    * @param countsDown whether the clocks show the time left
    */
-  public static Optional<PeriodDoubt> in(SheetsRead season, boolean countsDown) {
-    return Stream.concat(
-            season.games().stream()
-                .map(
-                    g ->
-                        of(
-                            g.id(),
-                            g.periodLength(),
-                            countsDown,
-                            g.rows().stream()
-                                .map(r -> reading(r, g.periodLength(), countsDown))
-                                .toList())),
-            season.tagged().stream()
-                .map(
-                    g ->
-                        of(
-                            g.id(),
-                            g.periodLength(),
-                            countsDown,
-                            g.exits().stream()
-                                .map(
-                                    e ->
-                                        new Reading(
-                                            e.sheet(),
-                                            e.period(),
-                                            clock(e.elapsed(), g.periodLength(), countsDown),
-                                            false))
-                                .toList())))
-        .flatMap(Optional::stream)
-        .findFirst();
+  public static Optional<PeriodDoubt> in(Game game, boolean countsDown) {
+    return of(
+        game.id(),
+        game.periodLength(),
+        countsDown,
+        game.rows().stream().map(r -> reading(r, game.periodLength(), countsDown)).toList());
+  }
+
+  /**
+   * Whether a game of tag sheets is in doubt.
+   *
+   * @param game the game
+   * @param countsDown whether the clocks show the time left
+   */
+  public static Optional<PeriodDoubt> in(TaggedGame game, boolean countsDown) {
+    return of(
+        game.id(),
+        game.periodLength(),
+        countsDown,
+        game.exits().stream()
+            .map(
+                e ->
+                    new Reading(
+                        e.sheet(),
+                        e.period(),
+                        clock(e.elapsed(), game.periodLength(), countsDown),
+                        false))
+            .toList());
   }
 
   private static Reading reading(PlayRow r, double length, boolean countsDown) {

@@ -2,7 +2,6 @@ package twostrides.game;
 
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -37,14 +36,50 @@ public final class SeasonReader {
   private static final int TELLING = 50;
 
   /** Files that are read at once, and held: enough for any number of processors. Assumed. */
-  private static final int AT_ONCE = 16;
+  private static final int AT_ONCE = 8;
+
+  /**
+   * What a run keeps of each game. A game is taken once its sheets are read, on any thread, and its
+   * rows are forgotten then. Where a later sheet has more of its rows it is taken again with all of
+   * them, and what is kept then counts.
+   *
+   * @param <P> what is kept of a game of play sheets
+   * @param <T> what is kept of a game of tag sheets
+   */
+  public interface Keeper<P, T> {
+    /**
+     * Takes a game of play sheets.
+     *
+     * @param game the game
+     * @param frame how its sheets write clock and places
+     */
+    P played(Game game, Frame frame);
+
+    /**
+     * Takes a game of tag sheets.
+     *
+     * @param game the game
+     */
+    T tagged(TaggedGame game);
+  }
+
+  /** Keeps games as they are. */
+  private static final Keeper<Game, TaggedGame> WHOLE =
+      new Keeper<>() {
+        @Override
+        public Game played(Game game, Frame frame) {
+          return game;
+        }
+
+        @Override
+        public TaggedGame tagged(TaggedGame game) {
+          return game;
+        }
+      };
 
   private final SheetMaps maps;
   private final boolean keepGoing;
   private final Usual usual;
-  private final Map<String, List<ReadRow<PlayRow>>> playRows = new LinkedHashMap<>();
-  private final Map<String, List<ReadRow<TaggedExit>>> tagRows = new LinkedHashMap<>();
-  private final Map<String, Frame> frames = new HashMap<>();
   private final Map<String, String> sheetOfPeriod = new HashMap<>();
   private final Map<UUID, String> gameOfRows = new HashMap<>();
   private final List<DoubtfulRow> setAside = new ArrayList<>();
@@ -124,20 +159,71 @@ public final class SeasonReader {
   public static SheetsRead read(
       List<Path> files, SheetMaps maps, boolean keepGoing, Usual usual, Consumer<Integer> eachFile)
       throws SheetException {
+    return SheetsRead.of(read(files, maps, keepGoing, usual, eachFile, WHOLE));
+  }
+
+  /**
+   * Reads files in their order, each through its map, and forgets the rows of each game once it is
+   * taken.
+   *
+   * @param files sheets
+   * @param maps which sheet is read through which map
+   * @param keepGoing whether a file that cannot be read is set aside whole instead of stopping the
+   *     run
+   * @param usual rink and period where the map does not say
+   * @param eachFile told the number of files read so far, for a progress line
+   * @param keeper what is kept of each game
+   * @throws SheetException when a file cannot be read and {@code keepGoing} is off, or one period
+   *     of a game stands in two sheets
+   */
+  public static <P, T> GamesRead<P, T> read(
+      List<Path> files,
+      SheetMaps maps,
+      boolean keepGoing,
+      Usual usual,
+      Consumer<Integer> eachFile,
+      Keeper<P, T> keeper)
+      throws SheetException {
     SeasonReader reader = new SeasonReader(maps, keepGoing, usual);
+    GamesUnread<PlayRow, P> played =
+        new GamesUnread<>(
+            GamesApart::check,
+            file -> reader.plays(reader.open(file)).rows(),
+            (builder, frame, rows) ->
+                builder
+                    .play(rows)
+                    .map(
+                        g ->
+                            new GamesUnread.Kept<>(
+                                g.date(),
+                                (int) g.rows().stream().filter(r -> !r.second()).count(),
+                                keeper.played(g, frame))));
+    GamesUnread<TaggedExit, T> tagged =
+        new GamesUnread<>(
+            GamesApart::checkTags,
+            file -> reader.tags(reader.open(file)).rows(),
+            (builder, frame, rows) -> {
+              TaggedGame g = builder.tags(rows);
+              return Optional.of(
+                  new GamesUnread.Kept<>(g.date(), g.exits().size(), keeper.tagged(g)));
+            });
     for (int i = 0; i < files.size(); i += AT_ONCE) {
       // Read on all threads, taken in order.
       List<Supplier<Reading>> some =
           files.subList(i, Math.min(files.size(), i + AT_ONCE)).stream()
-              .map(f -> FilesRead.shared(() -> reader.reading(f)))
+              .map(f -> FilesRead.shared(() -> reader.reading(f, played, tagged)))
               .toList();
       int done = i;
       for (Reading r : some.parallelStream().map(Supplier::get).toList()) {
         reader.take(r, files.size());
         eachFile.accept(++done);
       }
+      played.settle(false);
+      tagged.settle(false);
     }
-    return reader.season();
+    played.settle(true);
+    tagged.settle(true);
+    return reader.season(played, tagged);
   }
 
   /** A file on its way to be taken, in its turn. */
@@ -157,34 +243,74 @@ public final class SeasonReader {
   }
 
   /** Reads a file; it keeps to itself what it finds until it is taken. */
-  private Reading reading(Path file) {
+  private Reading reading(
+      Path file, GamesUnread<PlayRow, ?> played, GamesUnread<TaggedExit, ?> tagged) {
     try {
-      Optional<SheetMap> map = maps.of(file);
-      Sheet sheet =
-          map.isPresent()
-              ? SheetReader.read(file, map.get())
-              : SheetReader.readPlain(file, SeasonReader::plainMap);
-      SheetMap used = map.orElseGet(() -> plainMap(sheet.headers()));
-      Frame frame = Frame.of(used, Frame.View.ACTING_TEAM, usual);
-      List<DoubtfulRow> doubtful = new ArrayList<>(sheet.setAside());
-      List<Mend> mended = new ArrayList<>();
-      TeamWords teams = TeamWords.of(used, new HashMap<>());
-      if (used.schema().equals(SheetForms.TAG)) {
-        TagRows rows = new TagRows(frame, teams, sheet.name(), sheet.stem(), doubtful, mended);
-        Check<TaggedExit> check = GamesApart::checkTags;
-        return taking(
-            sheet, tagRows, all(sheet, rows::read), frame, When::of, check, doubtful, mended);
-      } else {
-        PlayRows rows = new PlayRows(frame, teams, sheet.name(), sheet.stem(), doubtful, mended);
-        Check<PlayRow> check = GamesApart::check;
-        return taking(
-            sheet, playRows, all(sheet, rows::read), frame, When::of, check, doubtful, mended);
+      Opened opened = open(file);
+      if (opened.map().schema().equals(SheetForms.TAG)) {
+        return taking(tags(opened), When::of, tagged);
       }
+      return taking(plays(opened), When::of, played);
     } catch (SheetException e) {
       return () -> {
         throw e;
       };
     }
+  }
+
+  /** A sheet in its cells, and the map it was read through. */
+  private record Opened(Sheet sheet, SheetMap map) {}
+
+  private Opened open(Path file) throws SheetException {
+    Optional<SheetMap> map = maps.of(file);
+    Sheet sheet =
+        map.isPresent()
+            ? SheetReader.read(file, map.get())
+            : SheetReader.readPlain(file, SeasonReader::plainMap);
+    return new Opened(sheet, map.orElseGet(() -> plainMap(sheet.headers())));
+  }
+
+  /**
+   * A sheet in its rows.
+   *
+   * @param doubtful rows that were not used
+   * @param mended what was put right
+   */
+  private record Rows<R>(
+      Path file,
+      String name,
+      int rowsRead,
+      Frame frame,
+      List<ReadRow<R>> rows,
+      List<DoubtfulRow> doubtful,
+      List<Mend> mended) {}
+
+  private Rows<PlayRow> plays(Opened o) {
+    List<DoubtfulRow> doubtful = new ArrayList<>(o.sheet().setAside());
+    List<Mend> mended = new ArrayList<>();
+    Frame frame = Frame.of(o.map(), Frame.View.ACTING_TEAM, usual);
+    TeamWords teams = TeamWords.of(o.map(), new HashMap<>());
+    PlayRows rows =
+        new PlayRows(frame, teams, o.sheet().name(), o.sheet().stem(), doubtful, mended);
+    return rows(o.sheet(), frame, all(o.sheet(), rows::read), doubtful, mended);
+  }
+
+  private Rows<TaggedExit> tags(Opened o) {
+    List<DoubtfulRow> doubtful = new ArrayList<>(o.sheet().setAside());
+    List<Mend> mended = new ArrayList<>();
+    Frame frame = Frame.of(o.map(), Frame.View.ACTING_TEAM, usual);
+    TeamWords teams = TeamWords.of(o.map(), new HashMap<>());
+    TagRows rows = new TagRows(frame, teams, o.sheet().name(), o.sheet().stem(), doubtful, mended);
+    return rows(o.sheet(), frame, all(o.sheet(), rows::read), doubtful, mended);
+  }
+
+  private static <R> Rows<R> rows(
+      Sheet sheet,
+      Frame frame,
+      List<ReadRow<R>> rows,
+      List<DoubtfulRow> doubtful,
+      List<Mend> mended) {
+    return new Rows<>(sheet.file(), sheet.name(), sheet.rowsRead(), frame, rows, doubtful, mended);
   }
 
   private static <T> List<ReadRow<T>> all(
@@ -201,20 +327,12 @@ public final class SeasonReader {
     return read;
   }
 
-  private <T> Reading taking(
-      Sheet sheet,
-      Map<String, List<ReadRow<T>>> rowsByGame,
-      List<ReadRow<T>> rows,
-      Frame frame,
-      Function<T, When> when,
-      Check<T> check,
-      List<DoubtfulRow> doubtful,
-      List<Mend> mended) {
+  private <R> Reading taking(Rows<R> rows, Function<R, When> when, GamesUnread<R, ?> into) {
     return () -> {
-      take(sheet, rowsByGame, rows, frame, when, check);
-      rowsRead += sheet.rowsRead();
-      setAside.addAll(doubtful);
-      mends.addAll(mended);
+      take(rows, when, into);
+      rowsRead += rows.rowsRead();
+      setAside.addAll(rows.doubtful());
+      mends.addAll(rows.mended());
     };
   }
 
@@ -258,25 +376,14 @@ public final class SeasonReader {
     }
   }
 
-  /** Refuses rows of one game that are several. */
-  private interface Check<T> {
-    void of(String id, List<ReadRow<T>> rows) throws SheetException;
-  }
-
   /** Takes all rows of a sheet, or none. */
-  private <T> void take(
-      Sheet sheet,
-      Map<String, List<ReadRow<T>>> rowsByGame,
-      List<ReadRow<T>> rows,
-      Frame frame,
-      Function<T, When> when,
-      Check<T> check)
+  private <R> void take(Rows<R> sheet, Function<R, When> when, GamesUnread<R, ?> into)
       throws SheetException {
     Map<String, String> periods = new LinkedHashMap<>();
-    Map<String, List<ReadRow<T>>> games = new LinkedHashMap<>();
+    Map<String, List<ReadRow<R>>> games = new LinkedHashMap<>();
     String game = "";
     int of = -1;
-    for (ReadRow<T> r : rows) {
+    for (ReadRow<R> r : sheet.rows()) {
       int period = when.apply(r.row()).period();
       if (period != of || !r.gameId().equals(game)) {
         game = r.gameId();
@@ -288,15 +395,12 @@ public final class SeasonReader {
       }
       games.computeIfAbsent(game, g -> new ArrayList<>()).add(r);
     }
-    for (Map.Entry<String, List<ReadRow<T>>> one : games.entrySet()) {
-      List<ReadRow<T>> all = one.getValue();
-      refuseTwice(sheet, one.getKey(), all.stream().map(r -> when.apply(r.row())).toList());
-      all.addAll(0, rowsByGame.getOrDefault(one.getKey(), List.of()));
-      check.of(one.getKey(), all);
+    for (Map.Entry<String, List<ReadRow<R>>> one : games.entrySet()) {
+      refuseTwice(
+          sheet, one.getKey(), one.getValue().stream().map(r -> when.apply(r.row())).toList());
     }
+    into.add(sheet.file(), sheet.frame(), games);
     sheetOfPeriod.putAll(periods);
-    games.keySet().forEach(id -> frames.putIfAbsent(id, frame));
-    rowsByGame.putAll(games);
   }
 
   private void refuseKnown(SheetRow row, String period) throws SheetException {
@@ -313,7 +417,7 @@ public final class SeasonReader {
   }
 
   /** A copy of a sheet under another name would count its game twice. */
-  private void refuseTwice(Sheet sheet, String id, List<When> rows) throws SheetException {
+  private void refuseTwice(Rows<?> sheet, String id, List<When> rows) throws SheetException {
     if (rows.size() < TELLING) {
       return;
     }
@@ -328,16 +432,12 @@ public final class SeasonReader {
     }
   }
 
-  private SheetsRead season() throws SheetException {
-    List<Game> games = new ArrayList<>();
-    for (Map.Entry<String, List<ReadRow<PlayRow>>> game : playRows.entrySet()) {
-      builder(game.getKey()).play(game.getValue()).ifPresent(games::add);
+  private <P, T> GamesRead<P, T> season(
+      GamesUnread<PlayRow, P> played, GamesUnread<TaggedExit, T> tagged) {
+    for (GamesUnread<?, ?> games : List.of(played, tagged)) {
+      games.setAside().forEach(setAside::add);
+      games.mended().forEach(mends::add);
     }
-    List<TaggedGame> tagged = new ArrayList<>();
-    tagRows.forEach((id, rows) -> tagged.add(builder(id).tags(rows)));
-    Comparator<Optional<LocalDate>> byDate = Comparator.comparing(d -> d.orElse(LocalDate.MIN));
-    games.sort(Comparator.comparing(Game::date, byDate).thenComparing(Game::id));
-    tagged.sort(Comparator.comparing(TaggedGame::date, byDate).thenComparing(TaggedGame::id));
     // Two events of one row are set aside once.
     Map<SheetRow, DoubtfulRow> rows = new LinkedHashMap<>();
     setAside.forEach(d -> rows.merge(d.row().whole(), d, DoubtfulRow::and));
@@ -347,10 +447,13 @@ public final class SeasonReader {
             .thenComparingLong(d -> d.row().line()));
     Map<Mend, Integer> mended = new TreeMap<>();
     mends.forEach(m -> mended.merge(m, 1, Integer::sum));
-    return new SheetsRead(games, tagged, rowsRead, ordered, unreadable, frames, mended);
-  }
-
-  private GameBuilder builder(String id) {
-    return new GameBuilder(id, frames.get(id), setAside, mends);
+    return new GamesRead<>(
+        played.kept(),
+        tagged.kept(),
+        rowsRead,
+        played.rowsUsed() + tagged.rowsUsed(),
+        ordered,
+        unreadable,
+        mended);
   }
 }

@@ -1,9 +1,9 @@
 package twostrides.sanity;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import twostrides.game.Game;
@@ -23,25 +23,20 @@ final class AtHome {
 
   private AtHome() {}
 
-  static List<Doubt> of(List<Game> games) {
-    List<Doubt> doubts = new ArrayList<>();
-    for (Game g : games) {
-      String sheet = g.rows().get(0).sheet();
-      List.of(g.id(), sheet).stream()
-          .filter(n -> g.venueOf(g.home()).isPresent() && turned(n, g.home(), g.away()))
-          .findFirst()
-          .map(
-              n ->
-                  Doubt.warn(
-                      sheet,
-                      g.home() + " at home by the columns, and away by the name \"" + n + "\"",
-                      "the team after \"at\" at home",
-                      "Exchange the columns of home and away (of team and opponent, where the sheet has"
-                          + " those) under [columns] of the sheet map; if the columns are right, the name"
-                          + " is wrong."))
-          .ifPresent(doubts::add);
-    }
-    return doubts;
+  /** What is odd about a game's name. */
+  static Optional<Doubt> doubt(Game g, String sheet) {
+    return List.of(g.id(), sheet).stream()
+        .filter(n -> g.venueOf(g.home()).isPresent() && turned(n, g.home(), g.away()))
+        .findFirst()
+        .map(
+            n ->
+                Doubt.warn(
+                    sheet,
+                    g.home() + " at home by the columns, and away by the name \"" + n + "\"",
+                    "the team after \"at\" at home",
+                    "Exchange the columns of home and away (of team and opponent, where the sheet has"
+                        + " those) under [columns] of the sheet map; if the columns are right, the name"
+                        + " is wrong."));
   }
 
   /** Whether a name has the home team before its "at", and the other one after it. */

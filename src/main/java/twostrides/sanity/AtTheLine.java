@@ -38,16 +38,24 @@ final class AtTheLine {
     return most;
   }
 
-  static List<Doubt> of(List<Game> games) {
+  /** How many rows of a game are at the far blue line, by action. */
+  static Map<Action, Share> atTheLine(Game g) {
     Map<Action, Share> shares = new LinkedHashMap<>();
-    for (Game g : games) {
-      double line = g.rink().blueLineNeutralEdge();
-      for (PlayRow r : g.rows()) {
-        if (TOO_MANY.containsKey(r.action()) && r.place().isPresent()) {
-          double past = r.place().get().x() - line;
-          shares.computeIfAbsent(r.action(), a -> new Share()).add(past > -BEFORE && past < BEHIND);
-        }
+    double line = g.rink().blueLineNeutralEdge();
+    for (PlayRow r : g.rows()) {
+      if (TOO_MANY.containsKey(r.action()) && r.place().isPresent()) {
+        double past = r.place().get().x() - line;
+        shares.computeIfAbsent(r.action(), a -> new Share()).add(past > -BEFORE && past < BEHIND);
       }
+    }
+    return shares;
+  }
+
+  static List<Doubt> of(List<GameSigns> games) {
+    Map<Action, Share> shares = new LinkedHashMap<>();
+    for (GameSigns g : games) {
+      g.atTheLine()
+          .forEach((action, of) -> shares.computeIfAbsent(action, a -> new Share()).add(of));
     }
     List<Doubt> doubts = new ArrayList<>();
     shares.forEach(
@@ -55,7 +63,7 @@ final class AtTheLine {
           if (share.above(TOO_MANY.get(action), LEAST)) {
             doubts.add(
                 Doubt.warn(
-                    games.get(0).rows().get(0).sheet(),
+                    games.get(0).sheet(),
                     share + " rows with action " + action.word() + " at the far blue line",
                     "few of them there",
                     "Check the words of action in the sheet map: entries into the zone are read as this"

@@ -69,67 +69,77 @@ final class Directions {
     }
   }
 
-  private final Map<Side, Tally> sides = new LinkedHashMap<>();
-  private final List<Game> games;
-  private final Frame frame;
+  /** The teams' periods of one game. */
+  static final class OfGame {
+    private final Map<Side, Tally> sides = new LinkedHashMap<>();
 
-  private Directions(List<Game> games, Frame frame) {
-    this.games = games;
-    this.frame = frame;
-    games.forEach(this::count);
+    OfGame(Game game) {
+      Optional<String> iced = Optional.empty();
+      for (PlayRow r : game.rows()) {
+        Optional<Boolean> near = near(r);
+        boolean placed = near.isPresent() && r.team().isPresent();
+        if (placed && r.action() == Action.SHOT) {
+          boolean goal = r.outcome().equals(Optional.of(Outcome.GOAL));
+          add(game, r, r.team().get(), goal ? "goals" : "shots", near.get());
+        } else if (placed && r.action() == Action.ENTRY) {
+          add(game, r, r.team().get(), "entries", near.get());
+        } else if (placed && r.action() == Action.FACEOFF && iced.isPresent()) {
+          boolean won = r.team().equals(iced);
+          add(game, r, iced.get(), "icings", near.get() != won);
+        }
+        if (r.action() == Action.STOPPAGE) {
+          iced = r.stop().equals(Optional.of(StopReason.ICING)) ? r.team() : Optional.empty();
+        } else if (r.action() == Action.FACEOFF) {
+          iced = Optional.empty();
+        }
+      }
+    }
+
+    /** Whether a row lies in its team's own half; empty in the neutral zone and without a place. */
+    private static Optional<Boolean> near(PlayRow r) {
+      return r.place()
+          .map(p -> p.x() < 0)
+          .or(() -> r.zone().filter(z -> z != Zone.NEUTRAL).map(z -> z == Zone.OWN));
+    }
+
+    private void add(Game game, PlayRow r, String team, String kind, boolean wrongEnd) {
+      Side side = new Side(game.id(), team, team.equals(game.home()), r.period());
+      sides.computeIfAbsent(side, s -> new Tally()).add(kind, wrongEnd);
+    }
+
+    private Share wrong() {
+      Share wrong = new Share();
+      sides.values().forEach(t -> wrong.add(t.sum));
+      return wrong;
+    }
   }
 
-  static List<Doubt> of(List<Game> games, Frame frame) {
+  private final Map<Side, Tally> sides = new LinkedHashMap<>();
+  private final List<GameSigns> games;
+  private final Frame frame;
+
+  private Directions(List<GameSigns> games, Frame frame) {
+    this.games = games;
+    this.frame = frame;
+    games.forEach(g -> sides.putAll(g.directions().sides));
+  }
+
+  static List<Doubt> of(List<GameSigns> games, Frame frame) {
     Directions d = new Directions(games, frame);
     List<Side> mirrored = d.mirrored();
     if (!mirrored.isEmpty()) {
       return List.of(d.mirroredDoubt(mirrored));
     }
     List<Doubt> none =
-        games.stream().map(d::noDirection).flatMap(Optional::stream).limit(1).toList();
+        games.stream().map(Directions::noDirection).flatMap(Optional::stream).limit(1).toList();
     return none.isEmpty() ? d.strayShots().stream().toList() : none;
-  }
-
-  private void count(Game game) {
-    List<PlayRow> rows = game.rows();
-    Optional<String> iced = Optional.empty();
-    for (PlayRow r : rows) {
-      Optional<Boolean> near = near(r);
-      boolean placed = near.isPresent() && r.team().isPresent();
-      if (placed && r.action() == Action.SHOT) {
-        boolean goal = r.outcome().equals(Optional.of(Outcome.GOAL));
-        add(game, r, r.team().get(), goal ? "goals" : "shots", near.get());
-      } else if (placed && r.action() == Action.ENTRY) {
-        add(game, r, r.team().get(), "entries", near.get());
-      } else if (placed && r.action() == Action.FACEOFF && iced.isPresent()) {
-        boolean won = r.team().equals(iced);
-        add(game, r, iced.get(), "icings", near.get() != won);
-      }
-      if (r.action() == Action.STOPPAGE) {
-        iced = r.stop().equals(Optional.of(StopReason.ICING)) ? r.team() : Optional.empty();
-      } else if (r.action() == Action.FACEOFF) {
-        iced = Optional.empty();
-      }
-    }
-  }
-
-  /** Whether a row lies in its team's own half; empty in the neutral zone and without a place. */
-  private static Optional<Boolean> near(PlayRow r) {
-    return r.place()
-        .map(p -> p.x() < 0)
-        .or(() -> r.zone().filter(z -> z != Zone.NEUTRAL).map(z -> z == Zone.OWN));
-  }
-
-  private void add(Game game, PlayRow r, String team, String kind, boolean wrongEnd) {
-    Side side = new Side(game.id(), team, team.equals(game.home()), r.period());
-    sides.computeIfAbsent(side, s -> new Tally()).add(kind, wrongEnd);
   }
 
   /** The teams' periods that are mirrored; once there is one, those with few rows count as well. */
   private List<Side> mirrored() {
     boolean any =
         sides.values().stream().anyMatch(Tally::mirrored)
-            || games.stream().anyMatch(g -> wrongOf(g).above(MIRRORED, LEAST));
+            || games.stream().anyMatch(g -> g.directions().wrong().above(MIRRORED, LEAST));
     return sides.keySet().stream().filter(s -> any && wrongEnd(s)).toList();
   }
 
@@ -138,22 +148,8 @@ final class Directions {
     return 2 * sum.yes() > sum.all();
   }
 
-  private Share wrongOf(Game game) {
-    Share wrong = new Share();
-    sides.forEach(
-        (side, tally) -> {
-          if (side.game().equals(game.id())) {
-            for (int i = 0; i < tally.sum.all(); i++) {
-              wrong.add(i < tally.sum.yes());
-            }
-          }
-        });
-    return wrong;
-  }
-
   private String sheetOf(Side side) {
-    Game game = games.stream().filter(g -> g.id().equals(side.game())).findFirst().orElseThrow();
-    return game.rows().get(0).sheet();
+    return games.stream().filter(g -> g.id().equals(side.game())).findFirst().orElseThrow().sheet();
   }
 
   private Doubt mirroredDoubt(List<Side> mirrored) {
@@ -268,33 +264,23 @@ final class Directions {
   /** More shots from the own half than true sheets have: other rows are read as shots. */
   private Optional<Doubt> strayShots() {
     Share wrong = new Share();
-    sides
-        .values()
-        .forEach(
-            t ->
-                Optional.ofNullable(t.kinds.get("shots"))
-                    .ifPresent(
-                        s -> {
-                          for (int i = 0; i < s.all(); i++) {
-                            wrong.add(i < s.yes());
-                          }
-                        }));
+    sides.values().forEach(t -> Optional.ofNullable(t.kinds.get("shots")).ifPresent(wrong::add));
     return wrong.above(STRAY, LEAST_OF_GAME)
         ? Optional.of(
             Doubt.warn(
-                games.get(0).rows().get(0).sheet(),
+                games.get(0).sheet(),
                 wrong + " shots from the own half",
                 "one in fifty",
                 "Check the words of action in the sheet map: other rows may be read as shots."))
         : Optional.empty();
   }
 
-  private Optional<Doubt> noDirection(Game game) {
-    Share wrong = wrongOf(game);
+  private static Optional<Doubt> noDirection(GameSigns game) {
+    Share wrong = game.directions().wrong();
     return wrong.above(1 - NO_DIRECTION, LEAST_OF_GAME)
         ? Optional.of(
             Doubt.stop(
-                game.rows().get(0).sheet(),
+                game.sheet(),
                 "shots and entries at both ends alike in game "
                     + game.id()
                     + ": "

@@ -45,7 +45,13 @@ final class Kinds {
 
   private static final Map<Action, String> COSTS = costs();
 
-  private Kinds() {}
+  /** Rows by action and outcome. */
+  private final Map<Action, Map<Optional<Outcome>, Integer>> outcomes = new EnumMap<>(Action.class);
+
+  /** Goals, and how many a face-off at center followed. */
+  private final Share center = new Share();
+
+  private int afterNoGoal;
 
   private static Map<Action, String> costs() {
     Map<Action, String> costs = new LinkedHashMap<>();
@@ -57,18 +63,47 @@ final class Kinds {
     return costs;
   }
 
-  static List<Doubt> of(List<Game> games) {
-    int rows = games.stream().mapToInt(g -> g.rows().size()).sum();
+  /** Nothing counted yet. */
+  private Kinds() {}
+
+  /** Counts a game. */
+  Kinds(Game g) {
+    for (PlayRow r : g.rows()) {
+      of(r.action()).merge(r.outcome(), 1, Integer::sum);
+    }
+    goals(g);
+  }
+
+  private Map<Optional<Outcome>, Integer> of(Action action) {
+    return outcomes.computeIfAbsent(action, a -> new HashMap<>());
+  }
+
+  private void add(Kinds game) {
+    game.outcomes.forEach(
+        (action, counts) -> counts.forEach((o, n) -> of(action).merge(o, n, Integer::sum)));
+    center.add(game.center);
+    afterNoGoal += game.afterNoGoal;
+  }
+
+  private int rows(Action action) {
+    return outcomes.getOrDefault(action, Map.of()).values().stream().mapToInt(n -> n).sum();
+  }
+
+  static List<Doubt> of(List<GameSigns> games) {
+    Kinds kinds = new Kinds();
+    games.forEach(g -> kinds.add(g.kinds()));
+    return kinds.doubts(games.get(0).sheet());
+  }
+
+  private List<Doubt> doubts(String where) {
+    int rows = Stream.of(Action.values()).mapToInt(this::rows).sum();
     if (rows < LEAST_ROWS) {
       return List.of();
     }
-    String where = games.get(0).rows().get(0).sheet();
-    Map<Action, Integer> seen = new EnumMap<>(Action.class);
-    games.forEach(g -> g.rows().forEach(r -> seen.merge(r.action(), 1, Integer::sum)));
     List<Doubt> doubts = new ArrayList<>();
     COSTS.forEach(
         (action, cost) -> {
-          if (!seen.containsKey(action)) {
+          if (rows(action) == 0) {
             doubts.add(
                 Doubt.warn(
                     where,
@@ -77,10 +112,7 @@ final class Kinds {
                     "Check the words of action in the sheet map; until then " + cost + "."));
           }
         });
-    int got =
-        Stream.of(Action.RECOVERY, Action.TAKEAWAY, Action.TOUCH)
-            .mapToInt(a -> seen.getOrDefault(a, 0))
-            .sum();
+    int got = Stream.of(Action.RECOVERY, Action.TAKEAWAY, Action.TOUCH).mapToInt(this::rows).sum();
     if (got < LEAST_GOT * rows) {
       doubts.add(
           Doubt.warn(
@@ -90,9 +122,9 @@ final class Kinds {
               "Check the words of action in the sheet map; until then loose pucks are won by nobody."));
     }
     for (Action action : List.of(Action.PASS, Action.RELEASE, Action.SHOT)) {
-      outcomes(games, action).ifPresent(words -> doubts.add(outcomeDoubt(where, words)));
+      outcomes(action).ifPresent(words -> doubts.add(outcomeDoubt(where, words)));
     }
-    goals(games, where, doubts);
+    goals(where, doubts);
     return doubts;
   }
 
@@ -106,14 +138,9 @@ final class Kinds {
   }
 
   /** What is odd about the outcomes of an action: some without, or all alike. */
-  private static Optional<String> outcomes(List<Game> games, Action action) {
-    Map<Optional<Outcome>, Integer> seen = new HashMap<>();
-    games.forEach(
-        g ->
-            g.rows().stream()
-                .filter(r -> r.action() == action)
-                .forEach(r -> seen.merge(r.outcome(), 1, Integer::sum)));
-    int all = seen.values().stream().mapToInt(n -> n).sum();
+  private Optional<String> outcomes(Action action) {
+    Map<Optional<Outcome>, Integer> seen = of(action);
+    int all = rows(action);
     int without = seen.getOrDefault(Optional.<Outcome>empty(), 0);
     Set<Optional<Outcome>> said = new HashSet<>(seen.keySet());
     said.remove(Optional.<Outcome>empty());
@@ -135,32 +162,31 @@ final class Kinds {
         : Optional.empty();
   }
 
-  private static void goals(List<Game> games, String where, List<Doubt> doubts) {
-    Share center = new Share();
-    int afterNoGoal = 0;
-    for (Game g : games) {
-      Optional<PlayRow> goal = Optional.empty();
-      int period = 0;
-      for (PlayRow r : g.rows()) {
-        boolean opens = r.period() != period;
-        period = r.period();
-        if (opens) {
-          goal = Optional.empty();
+  private void goals(Game g) {
+    Optional<PlayRow> goal = Optional.empty();
+    int period = 0;
+    for (PlayRow r : g.rows()) {
+      boolean opens = r.period() != period;
+      period = r.period();
+      if (opens) {
+        goal = Optional.empty();
+      }
+      if (r.outcome().equals(Optional.of(Outcome.GOAL))) {
+        goal.ifPresent(g2 -> center.add(false));
+        goal = Optional.of(r);
+      } else if (r.action() == Action.FACEOFF && r.place().isPresent()) {
+        boolean atCenter = Math.hypot(r.place().get().x(), r.place().get().y()) < AT_CENTER;
+        if (goal.isPresent()) {
+          center.add(atCenter);
+        } else if (atCenter && !opens) {
+          afterNoGoal++;
         }
-        if (r.outcome().equals(Optional.of(Outcome.GOAL))) {
-          goal.ifPresent(g2 -> center.add(false));
-          goal = Optional.of(r);
-        } else if (r.action() == Action.FACEOFF && r.place().isPresent()) {
-          boolean atCenter = Math.hypot(r.place().get().x(), r.place().get().y()) < AT_CENTER;
-          if (goal.isPresent()) {
-            center.add(atCenter);
-          } else if (atCenter && !opens) {
-            afterNoGoal++;
-          }
-          goal = Optional.empty();
-        }
+        goal = Optional.empty();
       }
     }
+  }
+
+  private void goals(String where, List<Doubt> doubts) {
     if (center.all() == 0 && afterNoGoal >= LEAST_CENTER) {
       doubts.add(
           Doubt.warn(

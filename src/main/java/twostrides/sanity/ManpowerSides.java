@@ -35,14 +35,20 @@ final class ManpowerSides {
   private final Share same = new Share();
   private final Share penaltyWrong = new Share();
 
-  private ManpowerSides(List<Game> games) {
-    for (Game g : games) {
-      for (int i = 0; i + 1 < g.rows().size(); i++) {
-        pair(g.rows().get(i), g.rows().get(i + 1));
-        if (g.rows().get(i).action() == Action.PENALTY) {
-          penalty(g.rows(), i);
-        }
+  /** Counts a game. */
+  ManpowerSides(Game g) {
+    for (int i = 0; i + 1 < g.rows().size(); i++) {
+      pair(g.rows().get(i), g.rows().get(i + 1));
+      if (g.rows().get(i).action() == Action.PENALTY) {
+        penalty(g.rows(), i);
       }
+    }
+  }
+
+  private ManpowerSides(List<ManpowerSides> games) {
+    for (ManpowerSides g : games) {
+      same.add(g.same);
+      penaltyWrong.add(g.penaltyWrong);
     }
   }
 
@@ -101,13 +107,13 @@ final class ManpowerSides {
     }
   }
 
-  static List<Doubt> of(List<Game> games) {
-    ManpowerSides sides = new ManpowerSides(games);
+  static List<Doubt> of(List<GameSigns> games) {
+    ManpowerSides sides = new ManpowerSides(games.stream().map(GameSigns::manpower).toList());
     List<Doubt> doubts = new ArrayList<>();
     if (sides.same.above(MOST, LEAST_PAIRS)) {
       doubts.add(
           Doubt.stop(
-              games.get(0).rows().get(0).sheet(),
+              games.get(0).sheet(),
               sides.same
                   + " times one team said to be short and, in the next row, the other team as well",
               "manpower columns that count the acting team's skaters first",
@@ -118,7 +124,7 @@ final class ManpowerSides {
     } else if (sides.penaltyWrong.above(MOST, LEAST_PENALTIES)) {
       doubts.add(
           Doubt.stop(
-              games.get(0).rows().get(0).sheet(),
+              games.get(0).sheet(),
               "the team that took the penalty with more skaters after " + sides.penaltyWrong,
               "fewer skaters for the team that took a penalty",
               "Exchange the two manpower columns, or the columns of home and away, under [columns] of the"

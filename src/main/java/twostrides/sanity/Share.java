@@ -10,6 +10,11 @@ final class Share {
     all++;
   }
 
+  void add(Share other) {
+    yes += other.yes;
+    all += other.all;
+  }
+
   int yes() {
     return yes;
   }
@@ -26,6 +31,11 @@ final class Share {
   /** Whether it is so in less than a share of enough cases. */
   boolean below(double share, int least) {
     return all >= least && yes < share * all;
+  }
+
+  /** Whether it is so in every one of enough cases. */
+  boolean everyOf(int least) {
+    return all >= least && yes == all;
   }
 
   @Override

@@ -14,7 +14,6 @@ import java.util.stream.IntStream;
 import twostrides.game.Action;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
-import twostrides.game.SheetsRead;
 import twostrides.game.TaggedExit;
 import twostrides.game.TaggedGame;
 
@@ -42,16 +41,16 @@ final class Spellings {
   /** Rows by spelling, by team; teams themselves under no team. */
   private final Map<String, Map<String, Integer>> rows = new TreeMap<>();
 
-  private Spellings(SheetsRead season) {
-    for (Game g : season.games()) {
-      g.rows().forEach(this::count);
-    }
-    for (TaggedGame g : season.tagged()) {
-      for (TaggedExit e : g.exits()) {
-        count(TEAMS, e.team());
-        e.player().ifPresent(p -> count(e.team(), p));
-      }
-    }
+  /** Nothing counted yet. */
+  private Spellings() {}
+
+  /** Counts a game. */
+  Spellings(Game g) {
+    g.rows().forEach(this::count);
+  }
+
+  private void add(Spellings game) {
+    game.rows.forEach((team, names) -> names.forEach((name, n) -> count(team, name, n)));
   }
 
   private void count(PlayRow r) {
@@ -66,7 +65,11 @@ final class Spellings {
   }
 
   private void count(String team, String name) {
-    rows.computeIfAbsent(team, t -> new TreeMap<>()).merge(name, 1, Integer::sum);
+    count(team, name, 1);
+  }
+
+  private void count(String team, String name, int n) {
+    rows.computeIfAbsent(team, t -> new TreeMap<>()).merge(name, n, Integer::sum);
   }
 
   /** One who is written in several ways. */
@@ -86,8 +89,15 @@ final class Spellings {
     }
   }
 
-  static List<Doubt> of(SheetsRead season) {
-    Spellings s = new Spellings(season);
+  static List<Doubt> of(List<GameSigns> games, List<TaggedGame> tagged) {
+    Spellings s = new Spellings();
+    games.forEach(g -> s.add(g.spellings()));
+    for (TaggedGame g : tagged) {
+      for (TaggedExit e : g.exits()) {
+        s.count(TEAMS, e.team());
+        e.player().ifPresent(p -> s.count(e.team(), p));
+      }
+    }
     List<Twice> found = new ArrayList<>();
     s.rows.forEach((team, names) -> found.addAll(twice(team, names)));
     found.sort(Comparator.comparingInt(Twice::lost).reversed());

@@ -39,33 +39,44 @@ final class Spots {
 
   private static final String EXPECTED = "face-offs on the rink's nine spots";
 
-  private final Frame frame;
-  private final List<Place> faceOffs = new ArrayList<>();
-  private final List<Place> asWritten = new ArrayList<>();
+  /**
+   * A face-off.
+   *
+   * @param place where, frame of the team that won it
+   * @param asWritten where, as the sheet sees the rink
+   */
+  record FaceOff(Place place, Place asWritten) {}
 
-  private Spots(List<Game> games, Frame frame) {
+  private final Frame frame;
+  private final List<FaceOff> faceOffs = new ArrayList<>();
+
+  private Spots(List<GameSigns> games, Frame frame) {
     this.frame = frame;
-    for (Game g : games) {
-      for (PlayRow r : g.rows()) {
-        if (r.action() == Action.FACEOFF && r.place().isPresent()) {
-          Place p = r.place().get();
-          faceOffs.add(p);
-          asWritten.add(turned(r, g) ? p.seenByOpponent() : p);
-        }
-      }
-    }
+    games.forEach(g -> faceOffs.addAll(g.faceOffs()));
   }
 
-  static List<Doubt> of(List<Game> games, Frame frame) {
+  /** The face-offs of a game. */
+  static List<FaceOff> faceOffs(Game game, Frame frame) {
+    List<FaceOff> faceOffs = new ArrayList<>();
+    for (PlayRow r : game.rows()) {
+      if (r.action() == Action.FACEOFF && r.place().isPresent()) {
+        Place p = r.place().get();
+        faceOffs.add(new FaceOff(p, turned(r, game, frame) ? p.seenByOpponent() : p));
+      }
+    }
+    return faceOffs;
+  }
+
+  static List<Doubt> of(List<GameSigns> games, Frame frame) {
     Spots spots = new Spots(games, frame);
     if (spots.faceOffs.size() < LEAST) {
       return List.of();
     }
-    String where = games.get(0).rows().get(0).sheet();
+    String where = games.get(0).sheet();
     return spots.doubt(where).stream().toList();
   }
 
-  private boolean turned(PlayRow r, Game g) {
+  private static boolean turned(PlayRow r, Game g, Frame frame) {
     boolean home = r.team().equals(Optional.of(g.home()));
     return switch (frame.view()) {
       case ACTING_TEAM -> false;
@@ -105,8 +116,8 @@ final class Spots {
   private Optional<Doubt> stray(String where, Rink rink) {
     Share far = new Share();
     Share on = new Share();
-    faceOffs.forEach(p -> far.add(distance(p, rink) > NOWHERE));
-    faceOffs.forEach(p -> on.add(distance(p, rink) <= ON_THEM));
+    faceOffs.forEach(f -> far.add(distance(f.place(), rink) > NOWHERE));
+    faceOffs.forEach(f -> on.add(distance(f.place(), rink) <= ON_THEM));
     return far.above(STRAY, LEAST) && on.above(PRECISE, LEAST)
         ? Optional.of(
             Doubt.warn(
@@ -140,7 +151,8 @@ final class Spots {
   private Optional<String> shift(Rink rink) {
     List<Double> alongs = new ArrayList<>();
     List<Double> acrosses = new ArrayList<>();
-    for (Place p : asWritten) {
+    for (FaceOff f : faceOffs) {
+      Place p = f.asWritten();
       Place spot = nearest(p, rink);
       alongs.add(p.x() - spot.x());
       acrosses.add(p.y() - spot.y());
@@ -148,7 +160,8 @@ final class Spots {
     double along = middle(alongs);
     double across = middle(acrosses);
     List<Double> rest =
-        asWritten.stream()
+        faceOffs.stream()
+            .map(FaceOff::asWritten)
             .map(p -> distance(new Place(p.x() - along, p.y() - across), rink))
             .toList();
     if (middle(rest) > ON_THEM) {
@@ -165,7 +178,7 @@ final class Spots {
   }
 
   private double median(UnaryOperator<Place> moved, Rink rink) {
-    return middle(faceOffs.stream().map(p -> distance(moved.apply(p), rink)).toList());
+    return middle(faceOffs.stream().map(f -> distance(moved.apply(f.place()), rink)).toList());
   }
 
   private static double middle(List<Double> numbers) {

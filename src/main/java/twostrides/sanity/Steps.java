@@ -1,8 +1,13 @@
 package twostrides.sanity;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import twostrides.game.Action;
 import twostrides.game.Frame;
@@ -25,53 +30,72 @@ final class Steps {
 
   private Steps() {}
 
-  static List<Doubt> of(List<Game> games, Frame frame) {
-    List<Doubt> doubts = new ArrayList<>();
-    if (games.isEmpty()) {
-      return doubts;
+  /** Steps in which sheets write numbers, the coarsest first. */
+  private static final List<Double> USUAL = List.of(10.0, 5.0, 1.0, 0.5, 0.1, 0.01);
+
+  /** How many of a game's clock readings stand on each step, where the map says one. */
+  static Map<Double, Share> clocks(Game g, Frame frame) {
+    return onSteps(frame.clockStep(), g.rows().stream().mapToDouble(PlayRow::elapsed));
+  }
+
+  /** The same of its places along the rink, as the sheet writes them. */
+  static Map<Double, Share> places(Game g, Frame frame) {
+    return onSteps(
+        frame.placeStep(),
+        g.rows().stream()
+            .flatMap(r -> r.place().stream())
+            .mapToDouble(p -> frame.unit().fromMetres(Math.abs(p.x())) + frame.centerX()));
+  }
+
+  private static Map<Double, Share> onSteps(OptionalDouble said, DoubleStream written) {
+    Map<Double, Share> on = new LinkedHashMap<>();
+    if (said.isPresent()) {
+      on.put(said.getAsDouble(), new Share());
+      USUAL.forEach(step -> on.putIfAbsent(step, new Share()));
+      written.forEach(
+          n ->
+              on.forEach(
+                  (step, share) -> share.add(Math.abs(n / step - Math.rint(n / step)) < ROUNDING)));
     }
-    String where = games.get(0).rows().get(0).sheet();
-    List<Double> clocks =
-        games.stream().flatMap(g -> g.rows().stream()).map(PlayRow::elapsed).toList();
+    return on;
+  }
+
+  static List<Doubt> of(List<GameSigns> games, Frame frame) {
+    List<Doubt> doubts = new ArrayList<>();
+    String where = games.get(0).sheet();
     frame
         .clockStep()
         .ifPresent(
-            step -> step(doubts, where, "clock.step_s", step, clocks.stream().mapToDouble(c -> c)));
+            step -> step(doubts, where, "clock.step_s", step, games, GameSigns::clocksOnSteps));
     frame
         .placeStep()
         .ifPresent(
-            step ->
-                step(
-                    doubts,
-                    where,
-                    "place.step",
-                    step,
-                    games.stream()
-                        .flatMap(g -> g.rows().stream())
-                        .flatMap(r -> r.place().stream())
-                        .mapToDouble(
-                            p -> frame.unit().fromMetres(Math.abs(p.x())) + frame.centerX())));
-    games.stream()
-        .filter(g -> endsEarly(g, frame))
-        .findFirst()
-        .ifPresent(g -> doubts.add(length(g, frame)));
+            step -> step(doubts, where, "place.step", step, games, GameSigns::placesOnSteps));
+    games.stream().flatMap(g -> g.endsEarly().stream()).findFirst().ifPresent(doubts::add);
     return doubts;
   }
 
   private static void step(
-      List<Doubt> doubts, String where, String key, double step, DoubleStream written) {
-    double[] numbers = written.toArray();
-    if (numbers.length < LEAST) {
-      return;
+      List<Doubt> doubts,
+      String where,
+      String key,
+      double step,
+      List<GameSigns> games,
+      Function<GameSigns, Map<Double, Share>> which) {
+    Map<Double, Share> on = new LinkedHashMap<>();
+    for (GameSigns g : games) {
+      which.apply(g).forEach((s, share) -> on.computeIfAbsent(s, k -> new Share()).add(share));
     }
-    for (double other : new double[] {step, 10, 5, 1, 0.5, 0.1, 0.01}) {
-      if (other == step ? share(numbers, step) < MOST : other > step && fits(numbers, other)) {
+    for (Map.Entry<Double, Share> s : on.entrySet()) {
+      boolean said = s.getKey() == step;
+      Share share = s.getValue();
+      if (said ? share.below(MOST, LEAST) : s.getKey() > step && share.everyOf(LEAST)) {
         doubts.add(
             Doubt.warn(
                 where,
                 String.format(
                     Locale.ROOT,
-                    other == step
+                    said
                         ? "numbers between the steps of %s = %s"
                         : "numbers in coarser steps than %s = %s",
                     key,
@@ -86,24 +110,12 @@ final class Steps {
     }
   }
 
-  private static boolean fits(double[] numbers, double step) {
-    return share(numbers, step) == 1;
-  }
-
-  private static double share(double[] numbers, double step) {
-    int on = 0;
-    for (double n : numbers) {
-      on += Math.abs(n / step - Math.rint(n / step)) < ROUNDING ? 1 : 0;
-    }
-    return (double) on / numbers.length;
-  }
-
   private static String plain(double n) {
     return java.math.BigDecimal.valueOf(n).stripTrailingZeros().toPlainString();
   }
 
-  /** Seconds that periods last by their rows, to the minute above; a game has at least two. */
-  private static boolean endsEarly(Game g, Frame frame) {
+  /** A game whose periods last less by their rows, to the minute above; it has at least two. */
+  static Optional<Doubt> endsEarly(Game g, Frame frame) {
     double length = seen(g, frame);
     List<Integer> periods =
         g.rows().stream()
@@ -112,8 +124,10 @@ final class Steps {
             .distinct()
             .toList();
     return periods.size() > 1
-        && length <= frame.periodLength() - 60
-        && periods.stream().allMatch(p -> full(g, frame, p, length));
+            && length <= frame.periodLength() - 60
+            && periods.stream().allMatch(p -> full(g, frame, p, length))
+        ? Optional.of(length(g, frame))
+        : Optional.empty();
   }
 
   private static double clock(PlayRow r, Frame frame) {

@@ -3,6 +3,7 @@ package twostrides.sanity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import twostrides.game.Action;
 import twostrides.game.Game;
 import twostrides.game.Outcome;
@@ -47,23 +48,40 @@ final class WhoFollows {
   private final Share receiver = new Share();
   private final Share exchanged = new Share();
   private final Share nearerToStart = new Share();
-  private final List<Double> fromEnd = new ArrayList<>();
+  private final double[] fromEnd;
 
-  private WhoFollows(List<Game> games) {
-    for (Game g : games) {
-      for (int i = 0; i + 1 < g.rows().size(); i++) {
-        PlayRow r = g.rows().get(i);
-        PlayRow next = g.rows().get(i + 1);
-        entry(r, next);
-        if (next.period() == r.period()
-            && r.team().isPresent()
-            && next.team().isPresent()
-            && !next.repeats()
-            && next.action() != Action.FACEOFF) {
-          look(r, next);
-        }
+  /** Counts a game. */
+  WhoFollows(Game g) {
+    DoubleStream.Builder ends = DoubleStream.builder();
+    for (int i = 0; i + 1 < g.rows().size(); i++) {
+      PlayRow r = g.rows().get(i);
+      PlayRow next = g.rows().get(i + 1);
+      entry(r, next);
+      if (next.period() == r.period()
+          && r.team().isPresent()
+          && next.team().isPresent()
+          && !next.repeats()
+          && next.action() != Action.FACEOFF) {
+        look(r, next, ends);
       }
     }
+    fromEnd = ends.build().toArray();
+  }
+
+  private WhoFollows(List<WhoFollows> games) {
+    for (WhoFollows g : games) {
+      complete.add(g.complete);
+      missed.add(g.missed);
+      regained.add(g.regained);
+      lost.add(g.lost);
+      unsaid.add(g.unsaid);
+      carriedAfterRelease.add(g.carriedAfterRelease);
+      dumpedAfterRelease.add(g.dumpedAfterRelease);
+      receiver.add(g.receiver);
+      exchanged.add(g.exchanged);
+      nearerToStart.add(g.nearerToStart);
+    }
+    fromEnd = games.stream().flatMapToDouble(g -> DoubleStream.of(g.fromEnd)).toArray();
   }
 
   /** A puck that is dumped in was sent on in the row before; one that is carried in was not. */
@@ -78,13 +96,13 @@ final class WhoFollows {
     }
   }
 
-  private void look(PlayRow r, PlayRow next) {
+  private void look(PlayRow r, PlayRow next, DoubleStream.Builder ends) {
     boolean own = next.team().equals(r.team());
     Optional<Outcome> outcome = r.outcome();
     if (r.action() == Action.PASS) {
       outcome.ifPresent(o -> (o == Outcome.COMPLETE ? complete : missed).add(own));
       if (own && next.control() && outcome.equals(Optional.of(Outcome.COMPLETE))) {
-        received(r, next);
+        received(r, next, ends);
       }
     } else if (r.action() == Action.RELEASE) {
       if (outcome.isEmpty()) {
@@ -95,14 +113,14 @@ final class WhoFollows {
     }
   }
 
-  private void received(PlayRow r, PlayRow next) {
+  private void received(PlayRow r, PlayRow next, DoubleStream.Builder ends) {
     if (r.otherPlayer().isPresent() && next.player().isPresent()) {
       receiver.add(next.player().equals(r.otherPlayer()));
       exchanged.add(next.otherPlayer().equals(r.player()));
     }
     if (r.place().isPresent() && r.target().isPresent() && next.place().isPresent()) {
       double end = distance(r.target().get(), next.place().get());
-      fromEnd.add(end);
+      ends.add(end);
       nearerToStart.add(end > distance(r.place().get(), next.place().get()));
     }
   }
@@ -111,12 +129,9 @@ final class WhoFollows {
     return Math.hypot(a.x() - b.x(), a.y() - b.y());
   }
 
-  static List<Doubt> of(List<Game> games) {
-    if (games.isEmpty()) {
-      return List.of();
-    }
-    WhoFollows w = new WhoFollows(games);
-    String where = games.get(0).rows().get(0).sheet();
+  static List<Doubt> of(List<GameSigns> games) {
+    WhoFollows w = new WhoFollows(games.stream().map(GameSigns::whoFollows).toList());
+    String where = games.get(0).sheet();
     List<Doubt> doubts = new ArrayList<>();
     w.outcomes(where, doubts);
     if (w.carriedAfterRelease.above(HALF, LEAST) && w.dumpedAfterRelease.below(HALF, LEAST)) {
@@ -202,10 +217,10 @@ final class WhoFollows {
   }
 
   private void ends(String where, List<Doubt> doubts) {
-    if (fromEnd.size() < LEAST) {
+    if (fromEnd.length < LEAST) {
       return;
     }
-    double median = fromEnd.stream().sorted().skip(fromEnd.size() / 2).findFirst().orElseThrow();
+    double median = DoubleStream.of(fromEnd).sorted().toArray()[fromEnd.length / 2];
     boolean exchange = nearerToStart.above(HALF, LEAST);
     if (exchange || median > FAR) {
       doubts.add(
@@ -216,7 +231,7 @@ final class WhoFollows {
                   : String.format(
                       java.util.Locale.ROOT,
                       "half of %d complete passes received %.0f m or more from their end",
-                      fromEnd.size(),
+                      fromEnd.length,
                       median),
               "complete passes received where they end",
               "Check the columns of x_m, y_m, to_x_m and to_y_m in the sheet map: first place and second"

@@ -3,6 +3,9 @@ package twostrides.season;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import twostrides.exits.AtCenter;
+import twostrides.exits.Exit;
 
 /**
  * Counts of exit attempts of a player.
@@ -24,9 +27,6 @@ record PlayerCount(
     int attempts,
     int restarts) {
 
-  private static final List<String> KEY =
-      List.of(Columns.TEAM, Columns.PLAYER, Columns.WAY_OUT, Columns.AT_CENTER, Columns.STRENGTH);
-
   private static final Comparator<PlayerCount> ORDER =
       Comparator.comparing(PlayerCount::team)
           .thenComparing(c -> c.player().orElse(""))
@@ -34,21 +34,33 @@ record PlayerCount(
           .thenComparing(c -> c.mark().orElse(""))
           .thenComparing(PlayerCount::strength);
 
-  static List<PlayerCount> of(Rows exits) {
-    return exits.by(KEY.toArray(String[]::new)).entrySet().stream()
+  private record Key(
+      String team, Optional<String> player, String way, Optional<String> mark, String strength) {
+    static Key of(Exit e) {
+      return new Key(
+          e.at().team(),
+          e.player(),
+          e.way().label(),
+          e.mark().map(AtCenter::label),
+          e.at().state().strength().label());
+    }
+  }
+
+  static List<PlayerCount> of(List<Exit> exits) {
+    return exits.stream().collect(Collectors.groupingBy(Key::of)).entrySet().stream()
         .map(e -> of(e.getKey(), e.getValue()))
         .sorted(ORDER)
         .toList();
   }
 
-  private static PlayerCount of(List<String> key, Rows rows) {
+  private static PlayerCount of(Key key, List<Exit> exits) {
     return new PlayerCount(
-        key.get(0),
-        Optional.of(key.get(1)).filter(p -> !p.isEmpty()),
-        key.get(2),
-        Optional.of(key.get(3)).filter(m -> !m.isEmpty()),
-        key.get(4),
-        rows.n(),
-        rows.isTrue(Columns.OWN_ZONE_RESTART).n());
+        key.team(),
+        key.player(),
+        key.way(),
+        key.mark(),
+        key.strength(),
+        exits.size(),
+        (int) exits.stream().filter(e -> e.outcome().restarted().orElse(false)).count());
   }
 }

@@ -1,7 +1,11 @@
 package twostrides.season;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import tech.tablesaw.api.Table;
 import twostrides.exits.Exit;
@@ -32,18 +36,9 @@ public final class Season {
   private final Costs costs;
   private final RaceSettings race;
   private final Columns.Windows columns;
-  private final Tables tables;
-
-  /** The tables, each made once. */
-  private record Tables(
-      Table exits,
-      Table releases,
-      Table restarts,
-      Table kills,
-      Table rulings,
-      Table flags,
-      Table manpower,
-      Table players) {}
+  private final Schemas schemas;
+  private final Map<String, Supplier<Table>> makers = new LinkedHashMap<>();
+  private final Map<String, Table> made = new ConcurrentHashMap<>();
 
   /**
    * A season whose releases are weighed.
@@ -70,22 +65,31 @@ public final class Season {
     this.costs = costs;
     this.race = settings.race();
     this.columns = new Columns.Windows(settings.window(), settings.longWindow());
-    Schemas schemas = new Schemas(columns, settings.race().seed());
-    Table exits = schemas.exits().table(exits(games));
-    this.tables =
-        new Tables(
-            exits,
-            schemas.releases().table(releases),
-            schemas.restarts().table(restarts),
-            schemas.kills().table(games.stream().flatMap(g -> g.kills().stream()).toList()),
-            schemas.rulings().table(asked(games)),
-            schemas.flags().table(flags),
-            schemas.manpower().table(games.stream().flatMap(g -> g.gaps().stream()).toList()),
-            schemas.players().table(PlayerCount.of(new Rows(exits))));
+    this.schemas = new Schemas(columns, race.seed());
+    maker(schemas.exits(), this::exitRecords);
+    maker(schemas.releases(), () -> this.releases);
+    maker(schemas.restarts(), () -> restarts);
+    maker(schemas.kills(), this::killRecords);
+    maker(schemas.rulings(), this::asked);
+    maker(schemas.flags(), () -> this.flags);
+    maker(schemas.manpower(), this::gaps);
+    maker(schemas.players(), () -> PlayerCount.of(exitRecords()));
   }
 
-  /** What only a season knows, from its play sheets; then every release is weighed by it. */
-  private static Season weigh(
+  private <R> void maker(TableSchema<R> schema, Supplier<List<R>> records) {
+    makers.put(schema.name(), () -> schema.table(records.get()));
+  }
+
+  /**
+   * A season of games whose records were made one by one. What only a season knows comes from its
+   * play sheets; then every release is weighed by it.
+   *
+   * @param played the records of games of play sheets
+   * @param tagged the records of games of tag sheets
+   * @param settings windows, books, race
+   * @param skaters who was where at a release, besides what the play sheets say
+   */
+  public static Season ofRecords(
       List<GameRecords> played,
       List<GameRecords> tagged,
       Settings settings,
@@ -101,11 +105,12 @@ public final class Season {
     return new Season(games, releases, flags, carrying, costs, settings);
   }
 
-  private static List<Exit> exits(List<GameRecords> games) {
+  /** Its exit attempts. */
+  public List<Exit> exitRecords() {
     return games.stream().flatMap(g -> g.exits().stream()).toList();
   }
 
-  private static List<Schemas.Asked> asked(List<GameRecords> games) {
+  private List<Schemas.Asked> asked() {
     List<Schemas.Asked> asked = new ArrayList<>();
     for (GameRecords g : games) {
       for (Release r : g.releases()) {
@@ -125,9 +130,9 @@ public final class Season {
    */
   public static Season of(
       List<Game> games, List<TaggedGame> tagged, Settings settings, SkatersAtRelease skaters) {
-    return weigh(
+    return ofRecords(
         games.parallelStream().map(g -> GameReader.read(g, settings)).toList(),
-        tagged.stream().map(g -> TagReader.read(g, settings.bookOn(g.date()))).toList(),
+        tagged.stream().map(g -> TagReader.read(g, settings)).toList(),
         settings,
         skaters);
   }
@@ -184,44 +189,52 @@ public final class Season {
         games.stream().mapToInt(GameRecords::manpowerCompared).sum());
   }
 
+  private Table kept(String name) {
+    return made.computeIfAbsent(name, n -> makers.get(n).get());
+  }
+
   /** One row an exit attempt. */
   public Table exits() {
-    return tables.exits();
+    return kept("exits");
   }
 
   /** One row a release short of center. */
   public Table releases() {
-    return tables.releases();
+    return kept("releases");
   }
 
   /** One row a face-off in a team's own zone. */
   public Table restarts() {
-    return tables.restarts();
+    return kept("restarts");
   }
 
   /** One row a stretch in which a team is shorthanded. */
   public Table kills() {
-    return tables.kills();
+    return kept("kills");
   }
 
   /** One row a release short of center and other book asked. */
   public Table rulings() {
-    return tables.rulings();
+    return kept("rulings");
   }
 
   /** One row a release that an own-zone restart followed. */
   public Table flags() {
-    return tables.flags();
+    return kept("flags");
   }
 
   /** One row a run of rows on which manpower columns and penalty rows disagree. */
   public Table manpower() {
-    return tables.manpower();
+    return kept("manpower");
   }
 
   /** Counts per player, way out, mark at center and strength. */
   public Table players() {
-    return tables.players();
+    return kept("players");
+  }
+
+  private List<ManpowerGap> gaps() {
+    return games.stream().flatMap(g -> g.gaps().stream()).toList();
   }
 
   /** Its penalty kills. */
@@ -231,13 +244,20 @@ public final class Season {
 
   /** Exits and releases with the keys that JSON Lines have besides the columns of their tables. */
   public List<Table> lines() {
-    Schemas schemas = new Schemas(columns, race.seed());
-    return List.of(schemas.exitLines().table(exits(games)), schemas.releaseLines().table(releases));
+    return List.of(
+        schemas.exitLines().table(exitRecords()), schemas.releaseLines().table(releases));
   }
 
-  /** Every table, in the order of docs/tables.md. */
-  public List<Table> tables() {
-    return List.of(
-        exits(), releases(), restarts(), kills(), rulings(), flags(), manpower(), players());
+  /**
+   * Every table, in the order of docs/tables.md. One that nobody asked for is made as it is come to
+   * and not kept: those of a league are large.
+   */
+  public Stream<Table> tables() {
+    return makers.entrySet().stream()
+        .map(
+            m -> {
+              Table known = made.get(m.getKey());
+              return known == null ? m.getValue().get() : known;
+            });
   }
 }

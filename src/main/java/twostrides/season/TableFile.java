@@ -8,7 +8,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.List;
+import java.util.stream.Stream;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
@@ -32,9 +34,10 @@ public final class TableFile {
    * @param folder where to; made where it is missing
    * @throws IOException when a file cannot be written
    */
-  public static void write(List<Table> tables, Path folder) throws IOException {
+  public static void write(Stream<Table> tables, Path folder) throws IOException {
     Files.createDirectories(folder);
-    for (Table t : tables) {
+    for (Iterator<Table> all = tables.iterator(); all.hasNext(); ) {
+      Table t = all.next();
       write(t, folder.resolve(t.name() + ".csv"));
     }
   }

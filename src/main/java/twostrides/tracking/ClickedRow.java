@@ -19,7 +19,7 @@ import twostrides.sheet.SheetRow;
  * @param frame how the sheet writes clock and places
  * @param game its game
  */
-record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
+record ClickedRow(SheetRow row, RowReader in, Frame frame, GameOutline game) {
 
   /** Largest speed that is looked at, in the sheet's unit a second; more is none. */
   private static final double WIDE = 1000;
@@ -38,7 +38,7 @@ record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
   record Skater(SheetRow row, OnIce skater, boolean carrier, Optional<Double> error) {}
 
   /** The release; empty, with a problem, where none of the game's, or more than one, fits. */
-  Optional<GameReleases.LetGo> release() {
+  Optional<GameOutline.LetGo> release() {
     Optional<Integer> period = in.period();
     Optional<Double> elapsed = in.elapsed();
     Optional<Integer> line = in.wholeNumber(TrackForm.LINE, 2, Integer.MAX_VALUE);
@@ -46,7 +46,7 @@ record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
       return Optional.empty();
     }
     double step = Math.max(frame.clockStep(in.clockDecimals()), game.clockStep());
-    List<GameReleases.LetGo> there =
+    List<GameOutline.LetGo> there =
         game.releases().stream()
             .filter(r -> r.period() == period.get())
             .filter(r -> Math.abs(r.elapsed() - elapsed.get()) < step - SAME)
@@ -72,7 +72,7 @@ record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
   }
 
   /** The name as the play sheet writes it, or the number that begins it. */
-  private boolean letGoBy(GameReleases.LetGo r) {
+  private boolean letGoBy(GameOutline.LetGo r) {
     Optional<String> said = in.text(TrackForm.LET_GO_BY);
     String name = r.player().orElse("");
     return said.isEmpty() || said.get().equals(name) || said.get().equals(name.split(" ", -1)[0]);
@@ -84,7 +84,7 @@ record ClickedRow(SheetRow row, RowReader in, Frame frame, GameReleases game) {
    *
    * @param release the release
    */
-  Optional<Skater> skater(GameReleases.LetGo release) {
+  Optional<Skater> skater(GameOutline.LetGo release) {
     boolean home = game.home().equals(Optional.of(release.team()));
     Map<String, Boolean> teams = new LinkedHashMap<>();
     teams.put("own", true);

@@ -11,7 +11,6 @@ import java.util.Optional;
 import twostrides.game.Frame;
 import twostrides.game.OnIce;
 import twostrides.game.RowReader;
-import twostrides.game.SheetsRead;
 import twostrides.game.Usual;
 import twostrides.rink.Place;
 import twostrides.sheet.DoubtfulRow;
@@ -45,11 +44,11 @@ public final class PlacesSheets {
 
   /** The rows of one release. */
   private static final class Group {
-    private final GameReleases.LetGo release;
+    private final GameOutline.LetGo release;
     private final List<SheetRow> rows = new ArrayList<>();
     private final List<ClickedRow.Skater> skaters = new ArrayList<>();
 
-    Group(GameReleases.LetGo release) {
+    Group(GameOutline.LetGo release) {
       this.release = release;
     }
   }
@@ -84,14 +83,14 @@ public final class PlacesSheets {
    */
   public record Carrier(Place puck, OnIce skater) {}
 
-  private final Map<String, GameReleases> games;
+  private final Map<String, GameOutline> games;
   private final Map<Key, Group> groups = new LinkedHashMap<>();
   private final Map<Key, Clicked> clicked = new HashMap<>();
   private final List<Carrier> carriers = new ArrayList<>();
   private final List<DoubtfulRow> setAside = new ArrayList<>();
   private int rowsRead;
 
-  private PlacesSheets(Map<String, GameReleases> games) {
+  private PlacesSheets(Map<String, GameOutline> games) {
     this.games = games;
   }
 
@@ -100,12 +99,13 @@ public final class PlacesSheets {
    *
    * @param files the sheets
    * @param map their map; none when they are in our own columns
-   * @param season the play sheets and tag sheets that were read
+   * @param games the games of the play sheets and tag sheets that were read, by id
    * @throws SheetException when a sheet cannot be read at all, or nobody knows whose it is
    */
-  public static PlacesSheets read(List<Path> files, Optional<SheetMap> map, SheetsRead season)
+  public static PlacesSheets read(
+      List<Path> files, Optional<SheetMap> map, Map<String, GameOutline> games)
       throws SheetException {
-    PlacesSheets places = new PlacesSheets(GameReleases.of(season));
+    PlacesSheets places = new PlacesSheets(games);
     SheetMap used = map.orElseGet(() -> SheetMap.plain(TrackForm.PLACES));
     for (Path file : files) {
       places.sheet(SheetReader.read(file, used), used);
@@ -121,14 +121,14 @@ public final class PlacesSheets {
         .each((row, id) -> row(row, map, games.get(id)), this::setAside);
   }
 
-  private void row(SheetRow row, SheetMap map, GameReleases game) {
+  private void row(SheetRow row, SheetMap map, GameOutline game) {
     Frame frame =
         Frame.of(map, Frame.View.ACTING_TEAM, new Usual(game.rink(), game.periodLength()));
     RowReader in = new RowReader(row, frame);
     ClickedRow clickedRow = new ClickedRow(row, in, frame, game);
-    Optional<GameReleases.LetGo> release = clickedRow.release();
+    Optional<GameOutline.LetGo> release = clickedRow.release();
     if (release.isPresent()) {
-      GameReleases.LetGo r = release.get();
+      GameOutline.LetGo r = release.get();
       Group group =
           groups.computeIfAbsent(new Key(game.id(), r.sheet(), r.line()), k -> new Group(r));
       group.rows.add(row);

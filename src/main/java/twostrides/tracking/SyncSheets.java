@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import twostrides.game.Frame;
 import twostrides.game.RowReader;
@@ -27,7 +26,7 @@ import twostrides.sheet.SheetRow;
  */
 public final class SyncSheets {
   /** No sync sheet. */
-  public static final SyncSheets NONE = new SyncSheets(List.of(), true);
+  public static final SyncSheets NONE = new SyncSheets(Map.of(), true);
 
   /** A step so many times the map's, in which no numbers all stand by chance. */
   private static final double COARSER = 10;
@@ -39,7 +38,7 @@ public final class SyncSheets {
 
   private record Place(String file, long line) {}
 
-  private final Map<String, GameSpan> games = new TreeMap<>();
+  private final Map<String, GameOutline> games;
   private final boolean tracked;
   private final Map<String, List<ClockPair>> pairs = new HashMap<>();
   private final Map<String, Map<String, List<Sync.Start>>> starts = new HashMap<>();
@@ -68,8 +67,8 @@ public final class SyncSheets {
     }
   }
 
-  private SyncSheets(List<GameSpan> games, boolean tracked) {
-    games.forEach(g -> this.games.put(g.id(), g));
+  private SyncSheets(Map<String, GameOutline> games, boolean tracked) {
+    this.games = games;
     this.tracked = tracked;
   }
 
@@ -78,12 +77,13 @@ public final class SyncSheets {
    *
    * @param files the sheets
    * @param maps their maps; none when they are in our own columns
-   * @param games the games whose sheets were read; a row of another game or period is set aside
+   * @param games the games whose sheets were read, by id; a row of another game or period is set
+   *     aside
    * @param tracked whether tracking is read too, so that a row may place frames only
    * @throws SheetException when a sheet cannot be read at all, or nobody knows whose it is
    */
   public static SyncSheets read(
-      List<Path> files, List<SheetMap> maps, List<GameSpan> games, boolean tracked)
+      List<Path> files, List<SheetMap> maps, Map<String, GameOutline> games, boolean tracked)
       throws SheetException {
     SyncSheets sheets = new SyncSheets(games, tracked);
     List<SheetMap> used = maps.isEmpty() ? List.of(SheetMap.plain(TrackForm.SYNC)) : maps;
@@ -113,7 +113,7 @@ public final class SyncSheets {
         .each((row, id) -> row(row, map, games.get(id)), this::setAside);
   }
 
-  private void row(SheetRow row, SheetMap map, GameSpan game) {
+  private void row(SheetRow row, SheetMap map, GameOutline game) {
     Frame frame = Frame.ofClock(map, game.periodLength());
     RowReader in = new RowReader(row, frame);
     Optional<Integer> period = in.period();

@@ -1,6 +1,5 @@
 package twostrides.tracking;
 
-import twostrides.game.Game;
 import twostrides.game.Usual;
 
 /**
@@ -28,11 +27,11 @@ public record TrackedGame(String id, String home, String away, Usual usual) {
   /**
    * A game whose play sheet was read.
    *
-   * @param game the game
+   * @param game its outline
    */
-  public static TrackedGame of(Game game) {
+  public static TrackedGame of(GameOutline game) {
     Usual usual = new Usual(game.rink(), game.periodLength());
-    return new TrackedGame(game.id(), game.home(), game.away(), usual);
+    return new TrackedGame(game.id(), game.home().orElseThrow(), game.away().orElseThrow(), usual);
   }
 
   /**

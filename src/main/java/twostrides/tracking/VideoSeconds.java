@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
-import twostrides.game.SheetsRead;
 import twostrides.game.TaggedExit;
 import twostrides.game.TaggedGame;
 
@@ -44,37 +43,28 @@ public final class VideoSeconds {
   private final double reach;
   private final Map<String, RowVideo> games = new HashMap<>();
   private final List<Row> rows = new ArrayList<>();
-  private final SheetsRead season;
+  private final List<Game> played;
+  private final List<TaggedGame> tagged;
 
-  private VideoSeconds(SheetsRead from, SyncSheets sync, double reach) {
+  private VideoSeconds(List<Game> played, List<TaggedGame> tagged, SyncSheets sync, double reach) {
     this.sync = sync;
     this.reach = reach;
-    if (sync.rowsRead() == 0) {
-      this.season = from;
-      return;
-    }
-    List<Game> played = from.games().stream().map(this::game).toList();
-    List<TaggedGame> tagged = from.tagged().stream().map(this::game).toList();
-    this.season =
-        new SheetsRead(
-            played,
-            tagged,
-            from.rowsRead(),
-            from.setAside(),
-            from.unreadable(),
-            from.frames(),
-            from.mended());
+    boolean given = sync.rowsRead() > 0;
+    this.played = given ? played.stream().map(this::game).toList() : played;
+    this.tagged = given ? tagged.stream().map(this::game).toList() : tagged;
   }
 
   /**
    * Gives rows their seconds.
    *
-   * @param season the sheets as read
+   * @param played the games of play sheets
+   * @param tagged the games of tag sheets
    * @param sync the sync sheets
    * @param reach how far outside the pairs of a period a clock may be, in seconds of play
    */
-  public static VideoSeconds of(SheetsRead season, SyncSheets sync, double reach) {
-    return new VideoSeconds(season, sync, reach);
+  public static VideoSeconds of(
+      List<Game> played, List<TaggedGame> tagged, SyncSheets sync, double reach) {
+    return new VideoSeconds(played, tagged, sync, reach);
   }
 
   private Game game(Game game) {
@@ -129,9 +119,14 @@ public final class VideoSeconds {
         : OptionalDouble.empty();
   }
 
-  /** The season with those seconds. */
-  public SheetsRead season() {
-    return season;
+  /** The games of play sheets with those seconds. */
+  public List<Game> played() {
+    return played;
+  }
+
+  /** The games of tag sheets with those seconds. */
+  public List<TaggedGame> tagged() {
+    return tagged;
   }
 
   /** Every row, in the order of the games; none without sync sheets. */

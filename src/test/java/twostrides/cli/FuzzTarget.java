@@ -28,7 +28,8 @@ import twostrides.sheet.SheetReader;
 import twostrides.sheet.SheetRow;
 import twostrides.sheet.SheetStream;
 import twostrides.tag.TagTargets;
-import twostrides.tracking.GameSpan;
+import twostrides.tracking.GameOutline;
+import twostrides.tracking.Outlines;
 import twostrides.tracking.PlacesSheets;
 import twostrides.tracking.Sync;
 import twostrides.tracking.SyncSheets;
@@ -98,21 +99,25 @@ enum FuzzTarget {
     void attempt(Path dir, byte[] map, byte[] tracking) throws Exception {
       Path file = Files.write(dir.resolve("tracking.csv"), tracking);
       Tracks.read(
-          List.of(file), Optional.empty(), TrackedGame.of(season(dir).games().get(0)), Sync.NONE);
+          List.of(file),
+          Optional.empty(),
+          TrackedGame.of(GameOutline.of(season(dir).games().get(0))),
+          Sync.NONE);
     }
   },
   SYNC {
     @Override
     void attempt(Path dir, byte[] map, byte[] sync) throws Exception {
       Path file = Files.write(dir.resolve("sync.csv"), sync);
-      SyncSheets.read(List.of(file), List.of(), GameSpan.of(season(dir)), false);
+      SyncSheets.read(List.of(file), List.of(), Outlines.of(season(dir)), false);
     }
   },
   PLACES {
     @Override
     void attempt(Path dir, byte[] map, byte[] places) throws Exception {
       Path file = Files.write(dir.resolve("places.csv"), places);
-      PlacesSheets read = PlacesSheets.read(List.of(file), Optional.empty(), season(dir));
+      PlacesSheets read =
+          PlacesSheets.read(List.of(file), Optional.empty(), Outlines.of(season(dir)));
       assertTrue(read.rowsRead() >= read.setAside().size());
     }
   },

@@ -23,6 +23,8 @@ import twostrides.game.SheetsRead;
 import twostrides.season.Columns;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
+import twostrides.tracking.GameOutline;
+import twostrides.tracking.Outlines;
 
 /**
  * Measured evidence in three real games with open tracking of their power plays, where the folder
@@ -56,7 +58,10 @@ class OpenMeasuredTest {
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     TrackedSkaters tracked =
         sheets.read(
-            season, sheets.maps(), sheets.sync(season, sheets.maps()), new Progress(err, false));
+            season.games().stream().map(GameOutline::of).toList(),
+            sheets.maps(),
+            sheets.sync(Outlines.of(season), sheets.maps()),
+            new Progress(err, false));
     twostrides.season.Season tables =
         twostrides.season.Season.of(season.games(), season.tagged(), Settings.DEFAULT, tracked);
     tracked.report(err, 3, Path.of("set-aside"));

@@ -92,7 +92,7 @@ class CaseFilesTest {
     compare(dir.resolve("kills.csv"), tables.kills());
     GameRecords game =
         season.games().isEmpty()
-            ? TagReader.read(season.tagged().get(0), settings(dir).book())
+            ? TagReader.read(season.tagged().get(0), settings(dir))
             : GameReader.read(season.games().get(0), settings(dir));
     compare(dir.resolve("kill-events.csv"), killEvents(game));
     compare(dir.resolve("carries.csv"), carries(game));

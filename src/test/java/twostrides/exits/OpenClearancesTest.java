@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.IntSummaryStatistics;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
@@ -17,7 +16,6 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import tech.tablesaw.api.Table;
 import twostrides.checks.Printed;
 import twostrides.game.Game;
-import twostrides.game.SheetsRead;
 import twostrides.race.Delivery;
 import twostrides.race.RaceChances;
 import twostrides.race.RaceModel;
@@ -34,7 +32,7 @@ import twostrides.sheet.SheetMap;
 import twostrides.stats.Calibration;
 import twostrides.stats.Forecast;
 import twostrides.tracking.ClockMatch;
-import twostrides.tracking.GameSpan;
+import twostrides.tracking.GameOutline;
 import twostrides.tracking.Motion;
 import twostrides.tracking.SeenSkater;
 import twostrides.tracking.Skaters;
@@ -100,16 +98,14 @@ class OpenClearancesTest {
                   List.of(
                       map("womens-2022-power-play-starts.toml").orElseThrow(),
                       map("womens-2022-power-play-ends.toml").orElseThrow()),
-                  GameSpan.of(
-                      new SheetsRead(
-                          List.of(game), List.of(), 0, List.of(), List.of(), Map.of(), Map.of())),
+                  GameOutline.byId(List.of(GameOutline.of(game)), List.of()),
                   true)
               .of(game.id());
       Tracks tracks =
           Tracks.read(
               SheetFiles.find(List.of(OpenData.FOLDER + "/" + game.id() + "*.tracking.csv")),
               map("womens-2022-tracking.toml"),
-              TrackedGame.of(game),
+              TrackedGame.of(GameOutline.of(game)),
               sync);
       VideoClock clock = tracks.clock(sync);
       for (int i = 0; i < releases.rowCount(); i++) {

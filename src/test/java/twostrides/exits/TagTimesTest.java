@@ -53,7 +53,8 @@ class TagTimesTest {
     var season = SeasonReader.at(sheet.toString());
     assertEquals(List.of(), season.setAside());
     assertEquals(rows.lines().count(), season.rowsUsed());
-    return TagReader.read(season.tagged().get(0), Bookshelf.book("iihf"));
+    return TagReader.read(
+        season.tagged().get(0), Settings.DEFAULT.withBook(Bookshelf.book("iihf")));
   }
 
   @Test

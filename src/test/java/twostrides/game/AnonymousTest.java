@@ -122,7 +122,7 @@ class AnonymousTest {
 
   @Test
   void noNameIsLeftInAnyTable() {
-    for (Table table : hidden().tables()) {
+    for (Table table : hidden().tables().toList()) {
       nameless(table.printAll(), table.name());
     }
   }

@@ -43,7 +43,7 @@ class PeriodDoubtTest {
               .collect(Collectors.joining("\n"));
     }
     Files.writeString(dir.resolve("g.csv"), text);
-    return PeriodDoubt.in(SeasonReader.at(dir.resolve("g.csv").toString()), true);
+    return in(SeasonReader.at(dir.resolve("g.csv").toString()), true);
   }
 
   private static String shifted(String line, int earlier) {
@@ -55,7 +55,7 @@ class PeriodDoubtTest {
 
   @Test
   void theSampleSeasonHasTwentyMinutes() throws SheetException {
-    assertEquals(Optional.empty(), PeriodDoubt.in(SeasonReader.at("sample-data"), true));
+    assertEquals(Optional.empty(), in(SeasonReader.at("sample-data"), true));
   }
 
   /** The first minutes of a period are those of a shorter one, five or eight minutes lower. */
@@ -86,7 +86,7 @@ class PeriodDoubtTest {
             .map(c -> c + ",Herons,carry\n")
             .collect(Collectors.joining("", "period,clock,team,way_out\n", ""));
     Files.writeString(dir.resolve("t.csv"), rows);
-    return PeriodDoubt.in(
+    return in(
         SeasonReader.read(
             List.of(dir.resolve("t.csv")),
             Optional.of(SheetMap.read(map, SheetForms.ALL)),
@@ -114,5 +114,14 @@ class PeriodDoubtTest {
     assertEquals(Optional.empty(), tags(true, List.of("4,9:50", "4,0:20", "5,9:58", "5,0:10")));
     List<String> after = List.of("1,19:30", "1,0:20", "4,9:50", "4,0:20");
     assertEquals(Optional.empty(), tags(true, after));
+  }
+
+  /** Of the first game that is in doubt. */
+  private static Optional<PeriodDoubt> in(SheetsRead season, boolean down) {
+    return Stream.concat(
+            season.games().stream().map(g -> PeriodDoubt.in(g, down)),
+            season.tagged().stream().map(g -> PeriodDoubt.in(g, down)))
+        .flatMap(Optional::stream)
+        .findFirst();
   }
 }

@@ -260,9 +260,9 @@ class SeasonReaderTest {
     sheet("g1.csv", HEAD + OTHER);
     sheet("g2.csv", HEAD + OTHER);
     SheetsRead s = SeasonReader.at(dir.toString());
-    assertEquals(List.of("g1", "g2"), List.copyOf(s.periodLengths().keySet()));
-    assertEquals(1200, s.periodLengths().get("g1"));
-    assertEquals(Rink.NORTH_AMERICAN, s.rink());
+    assertEquals(List.of("g1", "g2"), s.games().stream().map(Game::id).toList());
+    assertEquals(1200, s.games().get(0).periodLength());
+    assertEquals(Rink.NORTH_AMERICAN, s.games().get(0).rink());
     assertThrows(SheetException.class, () -> SeasonReader.at(dir.resolve("none").toString()));
   }
 
@@ -271,6 +271,41 @@ class SeasonReaderTest {
     sheet("t.csv", "game,period,clock,team,way_out\nt,1,19:00,Herons,chip\n");
     SheetsRead s = SeasonReader.at(dir.toString());
     assertEquals(1, s.tagged().size(), s.setAside().toString());
-    assertEquals(1200, s.periodLengths().get("t"));
+    assertEquals(1200, s.tagged().get(0).periodLength());
+  }
+
+  /** Periods of one game far apart among the sheets, with a row of the first half set aside. */
+  @Test
+  void aGameWhoseRowsWereForgottenIsReadAgain() throws Exception {
+    String head = "game,period,clock,team,player,action,x_m,y_m\n";
+    int games = 40;
+    StringBuilder whole = new StringBuilder(head);
+    for (int g = 10; g < 10 + games; g++) {
+      for (int period = 1; period <= 2; period++) {
+        StringBuilder rows = new StringBuilder();
+        for (int i = 0; i < 12; i++) {
+          String team = i % 2 == 0 ? "Herons,5 Ek" : "Wolves,9 Vik";
+          int y = period == 1 && i == 3 ? 90 : g % 10;
+          rows.append("g%d,%d,%d:00,%s,recovery,%d,%d\n".formatted(g, period, 19 - i, team, i, y));
+        }
+        sheet("half-" + period + "-" + g + ".csv", head + rows);
+        whole.append(rows);
+      }
+    }
+    SheetsRead halves = SeasonReader.at(dir.toString());
+    Path one = Files.createDirectory(dir.resolve("one"));
+    Files.writeString(one.resolve("all.csv"), whole);
+    SheetsRead all = SeasonReader.at(one.toString());
+    assertEquals(games, all.games().size());
+    assertEquals(played(all), played(halves));
+    assertEquals(24 * games, halves.rowsRead());
+    assertEquals(games, halves.setAside().size());
+    assertEquals(23 * games, halves.rowsUsed());
+  }
+
+  private static List<String> played(SheetsRead season) {
+    return season.games().stream()
+        .flatMap(g -> g.rows().stream().map(r -> g.id() + r.period() + r.elapsed() + r.place()))
+        .toList();
   }
 }

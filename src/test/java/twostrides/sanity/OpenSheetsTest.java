@@ -20,7 +20,6 @@ import twostrides.game.SheetForms;
 import twostrides.game.SheetsRead;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
-import twostrides.sheet.SheetMaps;
 
 /** The open games through their maps: nothing is doubted, and every period runs the right way. */
 class OpenSheetsTest {
@@ -46,10 +45,9 @@ class OpenSheetsTest {
     assumeTrue(Files.isDirectory(OPEN.resolve("women-2023")), "no open games at " + OPEN);
     Optional<SheetMap> used =
         Optional.of(SheetMap.read(Path.of("docs/maps", map + ".toml"), SheetForms.ALL));
-    SheetsRead s =
-        SeasonReader.read(
-            SheetFiles.find(List.of(OPEN.resolve(sheets).toString())), used, false, n -> {});
-    assertEquals(List.of(), SheetDoubts.of(s, SheetMaps.of(used)));
+    List<Path> files = SheetFiles.find(List.of(OPEN.resolve(sheets).toString()));
+    assertEquals(List.of(), Doubts.of(files, used));
+    SheetsRead s = SeasonReader.read(files, used, false, n -> {});
     int shots = 0;
     int far = 0;
     int periods = 0;

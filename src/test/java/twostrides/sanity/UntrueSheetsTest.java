@@ -24,12 +24,9 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
-import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
-import twostrides.game.SheetsRead;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
-import twostrides.sheet.SheetMaps;
 
 /** A true sheet made untrue in one way at a time: src/test/resources/twostrides/sanity. */
 class UntrueSheetsTest {
@@ -178,8 +175,7 @@ class UntrueSheetsTest {
       }
     }
     Optional<SheetMap> map = Optional.of(SheetMap.read(map(change), SheetForms.ALL));
-    return SheetDoubts.of(
-        SeasonReader.read(List.of(sheet), map, false, n -> {}), SheetMaps.of(map));
+    return Doubts.of(List.of(sheet), map);
   }
 
   private Path map(String change) throws IOException {
@@ -232,9 +228,7 @@ class UntrueSheetsTest {
     Path map = folder.resolve("map.toml");
     Optional<SheetMap> used =
         Files.exists(map) ? Optional.of(SheetMap.read(map, SheetForms.ALL)) : Optional.empty();
-    SheetsRead season =
-        SeasonReader.read(List.of(folder.resolve("sheet.csv")), used, false, n -> {});
-    List<Doubt> doubts = SheetDoubts.of(season, SheetMaps.of(used));
+    List<Doubt> doubts = Doubts.of(List.of(folder.resolve("sheet.csv")), used);
     assertFalse(doubts.stream().anyMatch(Doubt::stops), doubts.toString());
     assertEquals(List.of(), doubts);
   }
@@ -247,10 +241,7 @@ class UntrueSheetsTest {
               f ->
                   DynamicTest.dynamicTest(
                       String.valueOf(f.getFileName()),
-                      () ->
-                          assertEquals(
-                              List.of(),
-                              SheetDoubts.of(SeasonReader.at(f.toString()), SheetMaps.NONE))));
+                      () -> assertEquals(List.of(), Doubts.of(List.of(f), Optional.empty()))));
     }
   }
 }

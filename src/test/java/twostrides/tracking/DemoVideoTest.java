@@ -61,9 +61,10 @@ class DemoVideoTest {
   private static Off off(String name, String pairs) throws IOException, SheetException {
     Path file = dir.resolve(name + ".csv");
     Files.writeString(file, "game,period,clock,video_s\n" + pairs);
-    SyncSheets sync = SyncSheets.read(List.of(file), List.of(), GameSpan.of(season), false);
+    SyncSheets sync = SyncSheets.read(List.of(file), List.of(), Outlines.of(season), false);
     assertEquals(List.of(), sync.setAside());
-    List<VideoSeconds.Row> rows = VideoSeconds.of(season, sync, 1200).rows();
+    List<VideoSeconds.Row> rows =
+        VideoSeconds.of(season.games(), season.tagged(), sync, 1200).rows();
     int inferred = 0;
     int drift = 0;
     double[] apart = new double[rows.size()];

@@ -61,7 +61,8 @@ class PlacesSheetsTest {
                 SheetMap.read(
                     write("places.toml", "sheet = \"places\"\n" + String.join("\n", map)),
                     List.of(TrackForm.PLACES)));
-    PlacesSheets read = PlacesSheets.read(List.of(write("places.csv", places)), toml, season);
+    PlacesSheets read =
+        PlacesSheets.read(List.of(write("places.csv", places)), toml, Outlines.of(season));
     long rows = places.lines().filter(l -> !l.isBlank()).count() - 1;
     assertEquals(rows, read.rowsRead(), "rows read");
     assertEquals(

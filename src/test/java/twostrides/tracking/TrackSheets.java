@@ -57,12 +57,12 @@ final class TrackSheets {
   static SyncSheets sync(Path dir, String sheet) throws IOException, SheetException {
     Path file = dir.resolve("sync.csv");
     Files.writeString(file, sheet);
-    return SyncSheets.read(List.of(file), List.of(), List.of(threePeriods(GAME.id())), true);
+    return SyncSheets.read(List.of(file), List.of(), Outlines.byId(threePeriods(GAME.id())), true);
   }
 
   /** A game of three periods of twenty minutes. */
-  static GameSpan threePeriods(String game) {
-    return new GameSpan(game, 1200, Set.of(1, 2, 3));
+  static GameOutline threePeriods(String game) {
+    return Outlines.of(game, 1200, Set.of(1, 2, 3));
   }
 
   /** What the open list of power plays says of a game, through one map or both. */
@@ -73,7 +73,10 @@ final class TrackSheets {
       read.add(SheetMap.read(maps.resolve(name), TrackForm.ALL));
     }
     return SyncSheets.read(
-            List.of(folder.resolve("power_plays.csv")), read, List.of(threePeriods(game)), true)
+            List.of(folder.resolve("power_plays.csv")),
+            read,
+            Outlines.byId(threePeriods(game)),
+            true)
         .of(game);
   }
 

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -51,9 +52,9 @@ class VideoSecondsTest {
   private VideoSeconds seconds(SheetsRead season, String pairs, double reach)
       throws IOException, SheetException {
     Path sync = Files.writeString(dir.resolve("sync.csv"), "period,clock,video_s\n" + pairs);
-    SyncSheets sheets = SyncSheets.read(List.of(sync), List.of(), GameSpan.of(season), false);
+    SyncSheets sheets = SyncSheets.read(List.of(sync), List.of(), Outlines.of(season), false);
     assertEquals(List.of(), sheets.setAside());
-    return VideoSeconds.of(season, sheets, reach);
+    return VideoSeconds.of(season.games(), season.tagged(), sheets, reach);
   }
 
   /** "129.0 sure", "150.0 +-21.0", "178.0 past 1" or "none" of each row but the last. */
@@ -194,7 +195,7 @@ class VideoSecondsTest {
     // The row's own second stays; the others are filled in.
     assertEquals(
         List.of(110.0, 115.0, 999.0, 185.0),
-        both.season().tagged().get(0).exits().stream().map(e -> e.video().getAsDouble()).toList());
+        both.tagged().get(0).exits().stream().map(e -> e.video().getAsDouble()).toList());
     // One pair at the face-off: 25 s without play lie somewhere between; the middle is taken.
     VideoSeconds one = seconds(season, "1,20:00,100\n1,19:45,140\n", REACH);
     assertEquals("122.5 +-14.0", said(one.rows().get(0).match()));
@@ -290,7 +291,7 @@ class VideoSecondsTest {
         SyncSheets.read(
             List.of(sync),
             List.of(),
-            List.of(TrackSheets.threePeriods("G1"), TrackSheets.threePeriods("G2")),
+            Outlines.byId(TrackSheets.threePeriods("G1"), TrackSheets.threePeriods("G2")),
             false);
     assertEquals(9, sheets.rowsRead());
     assertEquals(2, sheets.of("G1").pairs().size());
@@ -315,7 +316,8 @@ class VideoSecondsTest {
 
   @Test
   void aSheetThatNamesNoGameBelongsToTheOneInItsFileName() throws Exception {
-    List<GameSpan> games = List.of(TrackSheets.threePeriods("G1"), TrackSheets.threePeriods("G11"));
+    Map<String, GameOutline> games =
+        Outlines.byId(TrackSheets.threePeriods("G1"), TrackSheets.threePeriods("G11"));
     String text = "period,clock,video_s\n1,20:00,100\n";
     Path named = Files.writeString(dir.resolve("G11 times.csv"), text);
     SyncSheets sheets = SyncSheets.read(List.of(named), List.of(), games, false);
@@ -341,8 +343,9 @@ class VideoSecondsTest {
   @Test
   void clocksCountInThePeriodsOfTheirGame() throws Exception {
     Path sync = Files.writeString(dir.resolve("s.csv"), "period,clock,video_s\n1,15:00,100\n");
-    GameSpan quarterHour = new GameSpan("G1", 900, Set.of(1));
-    SyncSheets sheets = SyncSheets.read(List.of(sync), List.of(), List.of(quarterHour), false);
+    GameOutline quarterHour = Outlines.of("G1", 900, Set.of(1));
+    SyncSheets sheets =
+        SyncSheets.read(List.of(sync), List.of(), Outlines.byId(quarterHour), false);
     assertEquals(0, sheets.of("G1").pairs().get(0).elapsed(), 1e-9);
   }
 }
