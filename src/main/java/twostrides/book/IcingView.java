@@ -93,7 +93,7 @@ final class IcingView {
   private static String icings(Optional<String> team, Optional<String> opponent, ZoneCell zone) {
     List<String> picks = new ArrayList<>();
     opponent.ifPresent(o -> picks.addAll(List.of("opponent", o)));
-    picks.addAll(List.of("from", zone.depth().words(), "side", zone.side().words()));
+    picks.addAll(List.of("from", zone.depth().words(), "side", zone.lane().word()));
     picks.addAll(List.of("cause", Links.ICINGS));
     return Links.restarts(team, picks.toArray(String[]::new));
   }

@@ -18,6 +18,7 @@ import twostrides.findings.Score;
 import twostrides.findings.SeasonReview;
 import twostrides.findings.ShownWay;
 import twostrides.findings.TeamReview;
+import twostrides.rink.Lane;
 import twostrides.rink.Place;
 import twostrides.rink.Units;
 import twostrides.season.Evidence;
@@ -172,7 +173,7 @@ public final class Show {
 
   /** Third of the rink's width from which a puck came, for a list's filter. */
   public static Optional<String> side(Situation at) {
-    return at.where().side(at.when().game().rink());
+    return at.where().lane(at.when().game().rink()).map(Lane::word);
   }
 
   /** How far up ice a puck came from, for a list's filter. */

@@ -2,6 +2,7 @@ package twostrides.exits;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import twostrides.rink.Lane;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 
@@ -42,12 +43,11 @@ public record Where(
   }
 
   /**
-   * Third of the rink's width, facing the attack: left, middle or right.
+   * In which lane.
    *
    * @param rink the rink
    */
-  public Optional<String> side(Rink rink) {
-    double third = rink.width() / 6;
-    return place.map(p -> p.y() > third ? "left" : p.y() < -third ? "right" : "middle");
+  public Optional<Lane> lane(Rink rink) {
+    return place.map(p -> rink.lane(p.y()));
   }
 }

@@ -127,6 +127,16 @@ public record Rink(
   }
 
   /**
+   * The lane of a place.
+   *
+   * @param y place in metres, acting team's frame
+   */
+  public Lane lane(double y) {
+    double third = width / 6;
+    return y > third ? Lane.LEFT : y < -third ? Lane.RIGHT : Lane.MIDDLE;
+  }
+
+  /**
    * The zone of a place.
    *
    * @param x place in metres, acting team's frame

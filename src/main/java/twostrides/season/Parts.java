@@ -15,6 +15,7 @@ import twostrides.game.NetEmpty;
 import twostrides.game.Pressure;
 import twostrides.game.VideoFrame;
 import twostrides.race.Chance;
+import twostrides.rink.Lane;
 import twostrides.rink.Place;
 
 /** Columns that several tables share, each described once. */
@@ -92,7 +93,7 @@ final class Parts {
             "side",
             "left, middle, right",
             "third of the rink's width, facing the attack",
-            at -> at.where().side(at.when().game().rink()))
+            at -> at.where().lane(at.when().game().rink()).map(Lane::word))
         .optText(
             "on_ice",
             "",

@@ -3,6 +3,7 @@ package twostrides.book.chart;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Locale;
+import twostrides.rink.Lane;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 
@@ -10,9 +11,9 @@ import twostrides.rink.Rink;
  * A zone of the defending half.
  *
  * @param depth how far up ice
- * @param side which third across
+ * @param lane in which lane
  */
-public record ZoneCell(Depth depth, Side side) {
+public record ZoneCell(Depth depth, Lane lane) {
 
   /** Metres before center: two strides. Assumed. */
   private static final double LAST_STRIDES = 3.5;
@@ -30,7 +31,7 @@ public record ZoneCell(Depth depth, Side side) {
 
     /** For example "behind the dots". */
     public String words() {
-      return ZoneCell.words(this);
+      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /** Metres from center ice to the end of it that is nearer to center, 0 or less. */
@@ -41,21 +42,6 @@ public record ZoneCell(Depth depth, Side side) {
         case BLUE_LINE_ON -> -ZoneCell.LAST_STRIDES;
         case LAST_STRIDES -> 0;
       };
-    }
-  }
-
-  /** A third of the width, seen up ice. */
-  public enum Side {
-    /** At the left boards. */
-    LEFT,
-    /** The middle. */
-    MIDDLE,
-    /** At the right boards. */
-    RIGHT;
-
-    /** For example "left". */
-    public String words() {
-      return ZoneCell.words(this);
     }
   }
 
@@ -73,18 +59,12 @@ public record ZoneCell(Depth depth, Side side) {
         break;
       }
     }
-    double third = rink.width() / 6;
-    Side side = place.y() > third ? Side.LEFT : place.y() < -third ? Side.RIGHT : Side.MIDDLE;
-    return new ZoneCell(depth, side);
+    return new ZoneCell(depth, rink.lane(place.y()));
   }
 
   /** For example "behind the dots, left". */
   String words() {
-    return depth.words() + ", " + side.words();
-  }
-
-  private static String words(Enum<?> name) {
-    return name.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return depth.words() + ", " + lane.word();
   }
 
   /** Metres. */
@@ -98,7 +78,7 @@ public record ZoneCell(Depth depth, Side side) {
         };
     double third = rink.width() / 3;
     double right =
-        switch (side) {
+        switch (lane) {
           case LEFT -> third / 2;
           case MIDDLE -> -third / 2;
           case RIGHT -> -1.5 * third;
@@ -123,7 +103,7 @@ public record ZoneCell(Depth depth, Side side) {
    */
   static double names(Sketch s, Ice ice) {
     for (Depth depth : Depth.values()) {
-      Rectangle2D box = new ZoneCell(depth, Side.RIGHT).box(ice);
+      Rectangle2D box = new ZoneCell(depth, Lane.RIGHT).box(ice);
       double room = s.narrow() ? ice.bounds().getX() - 6 : Math.max(box.getWidth() - 4, 44);
       List<String> lines = Lettering.lines(depth.words(), Type.NOTE, room, 3);
       if (s.narrow()) {

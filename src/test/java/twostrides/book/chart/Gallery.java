@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import twostrides.rink.Lane;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 import twostrides.stats.AdjustedRate;
@@ -251,8 +252,8 @@ final class Gallery {
     Random random = new Random(11);
     List<HalfRink.Zone> zones = new ArrayList<>();
     for (ZoneCell.Depth depth : ZoneCell.Depth.values()) {
-      for (ZoneCell.Side side : ZoneCell.Side.values()) {
-        ZoneCell cell = new ZoneCell(depth, side);
+      for (Lane lane : Lane.values()) {
+        ZoneCell cell = new ZoneCell(depth, lane);
         int n = 6 + random.nextInt(150);
         Count iced = new Count(random.nextInt(1 + n / 7), n);
         zones.add(new HalfRink.Zone(cell, iced, Optional.of("clip.html#zone")));

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
+import twostrides.rink.Lane;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 import twostrides.stats.Clustered;
@@ -201,12 +202,12 @@ class PlacesTest {
   @Test
   void zonesAreShadedByTheirShareAndFewAreNot() throws Exception {
     ZoneCell worst = ZoneCell.of(new Place(-25, 10), Rink.INTERNATIONAL);
-    assertEquals(new ZoneCell(ZoneCell.Depth.BEHIND_THE_DOTS, ZoneCell.Side.LEFT), worst);
+    assertEquals(new ZoneCell(ZoneCell.Depth.BEHIND_THE_DOTS, Lane.LEFT), worst);
     assertEquals(
-        new ZoneCell(ZoneCell.Depth.LAST_STRIDES, ZoneCell.Side.RIGHT),
+        new ZoneCell(ZoneCell.Depth.LAST_STRIDES, Lane.RIGHT),
         ZoneCell.of(new Place(0, -14), Rink.INTERNATIONAL));
-    ZoneCell half = new ZoneCell(ZoneCell.Depth.DOTS_TO_BLUE_LINE, ZoneCell.Side.MIDDLE);
-    ZoneCell few = new ZoneCell(ZoneCell.Depth.BLUE_LINE_ON, ZoneCell.Side.RIGHT);
+    ZoneCell half = new ZoneCell(ZoneCell.Depth.DOTS_TO_BLUE_LINE, Lane.MIDDLE);
+    ZoneCell few = new ZoneCell(ZoneCell.Depth.BLUE_LINE_ON, Lane.RIGHT);
     HalfRink zones =
         new HalfRink(
             "Zones",
