@@ -4,20 +4,15 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -36,23 +31,17 @@ import twostrides.exits.ManpowerSource;
 import twostrides.exits.RaceSettings;
 import twostrides.exits.SeasonBooks;
 import twostrides.exits.Settings;
-import twostrides.exits.TagReader;
 import twostrides.findings.NumberSettings;
 import twostrides.findings.Reviewer;
 import twostrides.findings.SeasonReview;
-import twostrides.game.Anonymous;
 import twostrides.game.Game;
-import twostrides.game.GamesRead;
 import twostrides.game.RowAccount;
-import twostrides.game.TaggedGame;
 import twostrides.output.OutputFolder;
 import twostrides.race.SkaterSet;
 import twostrides.race.TravelBound;
 import twostrides.rink.Rink;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.IcingBook;
-import twostrides.season.Evidence;
-import twostrides.season.Flag;
 import twostrides.season.Season;
 import twostrides.season.TableFile;
 import twostrides.sheet.DoubtfulRow;
@@ -60,7 +49,6 @@ import twostrides.sheet.SetAside;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMaps;
-import twostrides.stats.Count;
 import twostrides.tracking.GameOutline;
 import twostrides.tracking.SyncSheets;
 import twostrides.tracking.VideoSeconds;
@@ -234,22 +222,6 @@ class ReviewCommand implements Callable<Integer> {
       TrackedSkaters tracked,
       Path book) {}
 
-  /**
-   * What is kept of a game of play sheets. Its rows are forgotten once its records are made, but
-   * where they wait for what only all sheets together say: seconds of a sync sheet, and a code for
-   * each name.
-   *
-   * @param outline what tracking, sync and places sheets can speak of
-   * @param date day of the game, where the sheet has it
-   * @param records its records; empty while they wait, or where its book cannot be used
-   * @param rows its rows, while the records wait
-   */
-  private record Played(
-      GameOutline outline,
-      Optional<LocalDate> date,
-      Optional<GameRecords> records,
-      Optional<Game> rows) {}
-
   /** Empty until the book is written. */
   Optional<Made> made = Optional.empty();
 
@@ -300,19 +272,16 @@ class ReviewCommand implements Callable<Integer> {
     UnaryOperator<IcingBook> onIce = b -> ice.of(b, sheetMaps).book();
     Settings usual =
         new Settings(window, asRead, List.of(), Map.of(), manpower, race(), TravelBound.DEFAULT);
-    boolean wait = noNames || tracking.synced();
-    GamesRead<Played, TaggedGame> read =
-        sheets.read(
+    ReviewGames games =
+        ReviewGames.read(
+            sheets,
             files,
             sheetMaps,
             played,
             progress,
-            g ->
-                new Played(
-                    GameOutline.of(g),
-                    g.date(),
-                    wait ? Optional.empty() : records(g, usual, onIce),
-                    wait ? Optional.of(g) : Optional.empty()));
+            noNames || tracking.synced(),
+            g -> records(g, usual, onIce));
+    RowAccount read = games.rows();
     if (read.rowsUsed() == 0) {
       sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
       throw SheetException.ofFile(
@@ -322,20 +291,12 @@ class ReviewCommand implements Callable<Integer> {
           "Run the command check on it; a sheet with other columns needs --map (docs/maps/README.md).");
     }
     sheets.refuseContradictions(spec.commandLine().getErr());
-    Books.ByDate byDate = books.byDate(days(read), compare, onIce);
+    Books.ByDate byDate = books.byDate(games.days(), compare, onIce);
     TrackingSheets.Maps maps = tracking.maps();
-    List<GameOutline> outlines = read.played().stream().map(Played::outline).toList();
-    Map<String, GameOutline> games =
-        GameOutline.byId(outlines, read.tagged().stream().map(GameOutline::of).toList());
-    SyncSheets sync = tracking.sync(games, maps);
-    TrackedSkaters tracked = tracking.read(outlines, maps, sync, progress);
-    clicked.read(games);
-    VideoSeconds seconds =
-        VideoSeconds.of(
-            read.played().stream().flatMap(g -> g.rows().stream()).toList(),
-            read.tagged(),
-            sync,
-            tracking.syncReach);
+    SyncSheets sync = tracking.sync(games.byId(), maps);
+    TrackedSkaters tracked = tracking.read(games.played(), maps, sync, progress);
+    clicked.read(games.byId());
+    VideoSeconds seconds = games.seconds(sync, tracking.syncReach);
     VideoReport video = VideoReport.of(seconds, sync);
     Settings settings =
         new Settings(
@@ -346,15 +307,11 @@ class ReviewCommand implements Callable<Integer> {
             manpower,
             race(),
             TravelBound.DEFAULT);
-    Rink rink = rink(read);
     try (OutputFolder folder = OutputFolder.at(out, SheetFiles.onDisk(inputs))) {
       Season all =
           Season.ofRecords(
-              wait
-                  ? records(seconds.played(), settings)
-                  : read.played().stream().flatMap(g -> g.records().stream()).toList(),
-              (noNames ? Anonymous.tagged(seconds.tagged()) : seconds.tagged())
-                  .stream().map(g -> TagReader.read(g, settings)).toList(),
+              games.records(seconds, noNames, settings),
+              ReviewGames.tagged(seconds, noNames, settings),
               settings,
               tracked.and(clicked));
       Optional<String> whose = whose(all);
@@ -365,7 +322,7 @@ class ReviewCommand implements Callable<Integer> {
             folder.writing(),
             review,
             new NumberSettings(window, seed, goalPriorWeight),
-            rink,
+            games.rink(),
             new Imprint(
                 Main.version(),
                 Books.note(byDate),
@@ -405,7 +362,14 @@ class ReviewCommand implements Callable<Integer> {
           tracking.syncReach,
           clicked.error);
       Path written = folder.finish();
-      tell(console, read, all, tracked, video, written, byDate, played.rinkLine(asRead));
+      tell(
+          console,
+          read,
+          all,
+          tracked,
+          video,
+          written,
+          List.of(books.line(byDate), played.rinkLine(asRead)));
       if (one.isPresent()) {
         Path file = written.resolve(one.get());
         console.println(
@@ -415,7 +379,7 @@ class ReviewCommand implements Callable<Integer> {
                 file,
                 Files.size(file) / 1e6));
       }
-      made = Optional.of(new Made(games, rink, all, whose, tracked, written));
+      made = Optional.of(new Made(games.byId(), games.rink(), all, whose, tracked, written));
     }
     return Main.DONE;
   }
@@ -430,27 +394,6 @@ class ReviewCommand implements Callable<Integer> {
       // Thrown again, for the first game by date, once all sheets are read.
       return Optional.empty();
     }
-  }
-
-  /** The records of games whose rows waited. */
-  private List<GameRecords> records(List<Game> games, Settings settings) {
-    return (noNames ? Anonymous.games(games) : games)
-        .parallelStream().map(g -> GameReader.read(g, settings)).toList();
-  }
-
-  private static Set<Optional<LocalDate>> days(GamesRead<Played, TaggedGame> read) {
-    return Stream.concat(
-            read.played().stream().map(Played::date), read.tagged().stream().map(TaggedGame::date))
-        .collect(Collectors.toCollection(LinkedHashSet::new));
-  }
-
-  /** The rink to draw: that of the first game, as the sheets share one map. */
-  private static Rink rink(GamesRead<Played, TaggedGame> read) {
-    return Stream.concat(
-            read.played().stream().map(g -> g.outline().rink()),
-            read.tagged().stream().map(TaggedGame::rink))
-        .findFirst()
-        .orElse(Rink.NORTH_AMERICAN);
   }
 
   /** The team that was asked for; refused where no sheet has it. */
@@ -473,89 +416,34 @@ class ReviewCommand implements Callable<Integer> {
 
   private void tell(
       PrintWriter console,
-      RowAccount season,
+      RowAccount rows,
       Season all,
       TrackedSkaters tracked,
       VideoReport video,
       Path book,
-      Books.ByDate rules,
-      String rink)
+      List<String> rulesAndRink)
       throws IOException {
+    Path aside = book.resolve("set-aside");
+    SeasonLines lines = new SeasonLines(all);
     sheets.report(
-        season,
-        console,
-        MOST_PROBLEMS,
-        "; all of them: " + book.resolve("set-aside").resolve(SetAside.PROBLEMS));
-    console.println(
-        Format.count(Reviewer.games(all), "game")
-            + ", "
-            + Format.count(all.exitRecords().size(), "exit attempt")
-            + ", "
-            + Format.count(
-                number(all.restartRecords(), SeasonReview::own), "defensive-zone face-off")
-            + ".");
-    console.println(books.line(rules));
-    console.println(rink);
-    console.println(
-        Format.count(number(all.flagRecords(), Flag::flagged), "release")
-            + " flagged, "
-            + number(all.flagRecords(), Flag::toLookAt)
-            + " to look at without a verdict, of "
-            + all.flagRecords().size()
-            + " followed by a defensive-zone face-off ("
-            + (tablesOnly ? "data/flags.csv" : "flags.html")
-            + ").");
-    manpower(console, all.manpowerDisagrees());
-    video.report(console, MOST_PROBLEMS, book.resolve("set-aside"));
-    tracked.report(console, MOST_TRACKING_PROBLEMS, book.resolve("set-aside"));
-    clicked.report(console, MOST_TRACKING_PROBLEMS, book.resolve("set-aside"));
-    evidence(console, all);
-    if (noNames && !(season.setAside().isEmpty() && clicked.setAside().isEmpty())) {
+        rows, console, MOST_PROBLEMS, "; all of them: " + aside.resolve(SetAside.PROBLEMS));
+    console.println(lines.counts());
+    rulesAndRink.forEach(console::println);
+    console.println(lines.flags(tablesOnly ? "data/flags.csv" : "flags.html"));
+    lines.manpower(manpower).ifPresent(console::println);
+    video.report(console, MOST_PROBLEMS, aside);
+    tracked.report(console, MOST_TRACKING_PROBLEMS, aside);
+    clicked.report(console, MOST_TRACKING_PROBLEMS, aside);
+    lines.evidence().ifPresent(console::println);
+    if (noNames && !(rows.setAside().isEmpty() && clicked.setAside().isEmpty())) {
       console.println(
           "The rows in "
-              + book.resolve("set-aside")
+              + aside
               + " stand in their own words, names included: leave that folder out when you pass the book on.");
     }
     console.println(
         tablesOnly
             ? "The tables are in this folder: " + book.resolve("data")
             : "Open this page: " + book.resolve("index.html"));
-  }
-
-  private static <T> int number(List<T> records, Predicate<T> which) {
-    return (int) records.stream().filter(which).count();
-  }
-
-  /** On what the chances rest, the best first. */
-  private static void evidence(PrintWriter console, Season all) {
-    Map<Evidence, Long> of =
-        all.releaseRecords().stream()
-            .collect(
-                Collectors.groupingBy(
-                    a -> a.assessment().gain().evidence(),
-                    () -> new EnumMap<>(Evidence.class),
-                    Collectors.counting()));
-    List<String> counts =
-        of.entrySet().stream().map(e -> e.getValue() + " " + e.getKey().word()).toList();
-    if (!counts.isEmpty()) {
-      console.println(
-          "Chance of gaining center, pucks sent before the red line: "
-              + String.join(", ", counts)
-              + ".");
-    }
-  }
-
-  private void manpower(PrintWriter console, Count disagree) {
-    if (disagree.trials() == 0) {
-      return;
-    }
-    console.println(
-        "Manpower: columns and penalty rows disagree on "
-            + disagree.successes()
-            + " of "
-            + Format.count(disagree.trials(), "row")
-            + (disagree.successes() == 0
-                ? "."
-                : "; the " + manpower.word() + " were used (data/manpower.csv)."));
   }
 }

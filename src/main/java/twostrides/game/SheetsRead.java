@@ -1,9 +1,7 @@
 package twostrides.game;
 
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SheetException;
 
@@ -25,15 +23,6 @@ public record SheetsRead(
     List<SheetException> unreadable,
     Map<Mend, Integer> mended)
     implements RowAccount {
-
-  /** Copies. */
-  public SheetsRead {
-    games = List.copyOf(games);
-    tagged = List.copyOf(tagged);
-    setAside = List.copyOf(setAside);
-    unreadable = List.copyOf(unreadable);
-    mended = Collections.unmodifiableMap(new TreeMap<>(mended));
-  }
 
   @Override
   public int rowsUsed() {

@@ -1,0 +1,151 @@
+package twostrides.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import twostrides.exits.GameReader;
+import twostrides.exits.GameRecords;
+import twostrides.exits.Settings;
+import twostrides.exits.TagReader;
+import twostrides.game.Anonymous;
+import twostrides.game.Game;
+import twostrides.game.GamesRead;
+import twostrides.game.RowAccount;
+import twostrides.game.TaggedGame;
+import twostrides.rink.Rink;
+import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetMaps;
+import twostrides.tracking.GameOutline;
+import twostrides.tracking.SyncSheets;
+import twostrides.tracking.VideoSeconds;
+
+/**
+ * The games of a review. A game's rows are forgotten once its records are made, but where these
+ * wait for what only all sheets together say: seconds of a sync sheet, or a code for each name.
+ */
+final class ReviewGames {
+
+  /** What is kept of a game of play sheets: its records, or its rows while they wait. */
+  private record Kept(
+      GameOutline outline,
+      Optional<LocalDate> date,
+      Optional<GameRecords> records,
+      Optional<Game> rows) {}
+
+  private final GamesRead<Kept, TaggedGame> read;
+  private final boolean wait;
+  private final List<GameOutline> outlines;
+  private final Map<String, GameOutline> byId;
+
+  private ReviewGames(GamesRead<Kept, TaggedGame> read, boolean wait) {
+    this.read = read;
+    this.wait = wait;
+    this.outlines = read.played().stream().map(Kept::outline).toList();
+    this.byId = GameOutline.byId(outlines, read.tagged().stream().map(GameOutline::of).toList());
+  }
+
+  /**
+   * Reads them.
+   *
+   * @param sheets how sheets are read
+   * @param files the sheets
+   * @param maps their maps
+   * @param ice rink and period where the map does not say
+   * @param progress told of each file
+   * @param wait whether the records wait until all sheets are read
+   * @param records makes the records of a game, on any thread; none where its book cannot be used
+   * @throws SheetException when a sheet cannot be read
+   */
+  static ReviewGames read(
+      Sheets sheets,
+      List<Path> files,
+      SheetMaps maps,
+      Ice.Played ice,
+      Progress progress,
+      boolean wait,
+      Function<Game, Optional<GameRecords>> records)
+      throws SheetException {
+    return new ReviewGames(
+        sheets.read(
+            files,
+            maps,
+            ice,
+            progress,
+            g ->
+                new Kept(
+                    GameOutline.of(g),
+                    g.date(),
+                    wait ? Optional.empty() : records.apply(g),
+                    wait ? Optional.of(g) : Optional.empty())),
+        wait);
+  }
+
+  /** What became of every row. */
+  RowAccount rows() {
+    return read;
+  }
+
+  /** The days of the games, in their order. */
+  Set<Optional<LocalDate>> days() {
+    return Stream.concat(
+            read.played().stream().map(Kept::date), read.tagged().stream().map(TaggedGame::date))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /** The games of play sheets, in their order. */
+  List<GameOutline> played() {
+    return outlines;
+  }
+
+  /** All games. */
+  Map<String, GameOutline> byId() {
+    return byId;
+  }
+
+  /** The rink to draw: that of the first game, as the sheets share one map. */
+  Rink rink() {
+    return Stream.concat(
+            outlines.stream().map(GameOutline::rink), read.tagged().stream().map(TaggedGame::rink))
+        .findFirst()
+        .orElse(Rink.NORTH_AMERICAN);
+  }
+
+  /**
+   * The seconds of the video that sync sheets give.
+   *
+   * @param sync the sync sheets
+   * @param reach how far outside the pairs of a period a clock may be, in seconds of play
+   */
+  VideoSeconds seconds(SyncSheets sync, double reach) {
+    List<Game> rows = read.played().stream().flatMap(g -> g.rows().stream()).toList();
+    return VideoSeconds.of(rows, read.tagged(), sync, reach);
+  }
+
+  /**
+   * The records of the games of play sheets.
+   *
+   * @param seconds the games that waited, with their seconds
+   * @param noNames whether players' names are taken out
+   * @param settings windows, books, race
+   */
+  List<GameRecords> records(VideoSeconds seconds, boolean noNames, Settings settings) {
+    if (!wait) {
+      return read.played().stream().flatMap(g -> g.records().stream()).toList();
+    }
+    List<Game> games = noNames ? Anonymous.games(seconds.played()) : seconds.played();
+    return games.parallelStream().map(g -> GameReader.read(g, settings)).toList();
+  }
+
+  /** The same of the games of tag sheets. */
+  static List<GameRecords> tagged(VideoSeconds seconds, boolean noNames, Settings settings) {
+    List<TaggedGame> games = noNames ? Anonymous.tagged(seconds.tagged()) : seconds.tagged();
+    return games.stream().map(g -> TagReader.read(g, settings)).toList();
+  }
+}
