@@ -53,19 +53,19 @@ class ArchitectureTest {
 
   private static final String PENALTY = "twostrides.rulebook.penalty..";
 
-  private final JavaClasses ours =
+  private static final JavaClasses OURS =
       new ClassFileImporter()
           .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
           .importPackages("twostrides");
 
   @Test
   void packagesAreFreeOfCycles() {
-    slices().matching("twostrides.(*)..").should().beFreeOfCycles().check(ours);
+    slices().matching("twostrides.(*)..").should().beFreeOfCycles().check(OURS);
   }
 
   @Test
   void everyPackageIsOnTheList() {
-    Set<String> found = ours.stream().map(ArchitectureTest::topPackage).collect(Collectors.toSet());
+    Set<String> found = OURS.stream().map(ArchitectureTest::topPackage).collect(Collectors.toSet());
     Set<String> strangers =
         found.stream().filter(p -> !MAY_IMPORT.containsKey(p)).collect(Collectors.toSet());
     org.junit.jupiter.api.Assertions.assertEquals(Set.of(), strangers);
@@ -93,7 +93,7 @@ class ArchitectureTest {
                               .dependOnClassesThat()
                               .resideInAnyPackage(forbidden.toArray(String[]::new))
                               .allowEmptyShould(true);
-                      rule.check(ours);
+                      rule.check(OURS);
                     }));
   }
 
@@ -105,7 +105,7 @@ class ArchitectureTest {
         .resideInAPackage(PENALTY)
         .should()
         .dependOnClassesThat(resideInAPackage("twostrides..").and(resideOutsideOfPackage(PENALTY)))
-        .check(ours);
+        .check(OURS);
   }
 
   /** One game is read without any table; tables begin where games come together. */
@@ -123,7 +123,7 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat()
         .resideInAPackage("tech.tablesaw..")
-        .check(ours);
+        .check(OURS);
   }
 
   /** Pictures know counts and lengths; what they are of, their page knows. */
@@ -140,7 +140,7 @@ class ArchitectureTest {
             "twostrides.exits..",
             "twostrides.book",
             "twostrides.book.page..")
-        .check(ours);
+        .check(OURS);
   }
 
   /** A game has penalties, but its rows are read before any book rules on them. */
@@ -152,7 +152,7 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat()
         .resideInAPackage("twostrides.rulebook")
-        .check(ours);
+        .check(OURS);
   }
 
   /** The demo is what the pipeline is held against: it takes lengths from the rink, no answers. */
@@ -168,7 +168,7 @@ class ArchitectureTest {
                 call ->
                     call.getTargetOwner().isEquivalentTo(Rink.class)
                         && !call.getTarget().getRawParameterTypes().isEmpty()))
-        .check(ours);
+        .check(OURS);
   }
 
   @Test
@@ -180,7 +180,7 @@ class ArchitectureTest {
         .accessField(System.class, "out")
         .orShould()
         .accessField(System.class, "err")
-        .check(ours);
+        .check(OURS);
   }
 
   @Test
@@ -192,7 +192,7 @@ class ArchitectureTest {
             com.tngtech.archunit.lang.conditions.ArchConditions.not(
                 com.tngtech.archunit.lang.conditions.ArchConditions.callMethod(
                     System.class, "exit", int.class)))
-        .check(ours);
+        .check(OURS);
   }
 
   private static String topPackage(JavaClass c) {

@@ -190,14 +190,27 @@ public final class Browser implements AutoCloseable {
 
   /** What the accessibility rules of axe-core find on the page; empty text where nothing. */
   public String violations() throws IOException {
+    return violations("");
+  }
+
+  /** The same of colours alone: what another theme changes. */
+  public String violationsOfColours() throws IOException {
+    return violations(", runOnly: ['color-contrast', 'link-in-text-block']");
+  }
+
+  private String violations(String only) throws IOException {
     try (InputStream in = Browser.class.getResourceAsStream("/axe.min.js")) {
       driver.executeScript(new String(in.readAllBytes(), StandardCharsets.UTF_8));
     }
-    // Without preload: it would ask for the style sheet anew, which a page from disk may not.
+    // Without preload: it would ask for the style sheet anew, which a page from disk may not. What
+    // is
+    // in order is not written down.
     return String.valueOf(
         driver.executeAsyncScript(
             "const done = arguments[0];"
-                + "axe.run(document, {preload: false}).then(r => done(r.violations.map(v => v.id + ': '"
+                + "axe.run(document, {preload: false, resultTypes: ['violations'], selectors: false"
+                + only
+                + "}).then(r => done(r.violations.map(v => v.id + ': '"
                 + " + v.nodes.length + ' ' + v.nodes[0].html.slice(0, 160) + ' '"
                 + " + v.nodes[0].failureSummary.slice(0, 200)).join('\\n')));"));
   }

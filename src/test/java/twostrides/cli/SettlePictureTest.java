@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -35,7 +36,7 @@ class SettlePictureTest {
   private static final Rink RINK = Rink.NORTH_AMERICAN;
 
   /** Second of the release in the drawn videos, a tenth into a picture. */
-  private static final double RELEASE = 10.1;
+  private static final double RELEASE = 5.1;
 
   /** Metres that the camera turns in the half second after the release, where it turns. */
   private static final double PAN = 3;
@@ -57,6 +58,8 @@ class SettlePictureTest {
           new Place(3.5, -3.8),
           new Place(5.2, 5.8));
 
+  private static final Map<List<Camera>, byte[]> FILMS = new HashMap<>();
+
   @TempDir Path dir;
 
   /** A game whose release stands at a second of its video. */
@@ -76,15 +79,27 @@ class SettlePictureTest {
     return Files.writeString(dir.resolve("games.csv"), text);
   }
 
+  /** A game's video; each is drawn once, however many games have it. */
   private void film(String game, Camera camera, Camera later) throws IOException {
+    Path folder = Files.createDirectories(dir.resolve("videos"));
+    Path file = folder.resolve(game + ".mp4");
+    byte[] known = FILMS.get(List.of(camera, later));
+    if (known == null) {
+      RinkFilm.write(file, RINK, shots(camera, later));
+      FILMS.put(List.of(camera, later), Files.readAllBytes(file));
+    } else {
+      Files.write(file, known);
+    }
+  }
+
+  private static List<RinkFilm.Shot> shots(Camera camera, Camera later) {
     int release = (int) (RELEASE * RinkFilm.RATE);
     RinkFilm.Shot first = new RinkFilm.Shot(camera, AT.subList(0, 1), AT.subList(1, AT.size()));
     RinkFilm.Shot second =
         new RinkFilm.Shot(later, LATER.subList(0, 1), LATER.subList(1, LATER.size()));
     List<RinkFilm.Shot> shots = new ArrayList<>(Collections.nCopies(release + 1, first));
     shots.addAll(Collections.nCopies(4, second));
-    Path folder = Files.createDirectories(dir.resolve("videos"));
-    RinkFilm.write(folder.resolve(game + ".mp4"), RINK, shots);
+    return shots;
   }
 
   private TagProcess settling(Path game, Path places) throws IOException {
