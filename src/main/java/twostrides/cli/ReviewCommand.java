@@ -41,6 +41,7 @@ import twostrides.race.SkaterSet;
 import twostrides.race.TravelBound;
 import twostrides.rink.Rink;
 import twostrides.rulebook.BookException;
+import twostrides.rulebook.BookSeason;
 import twostrides.rulebook.IcingBook;
 import twostrides.season.Season;
 import twostrides.season.TableFile;
@@ -235,6 +236,12 @@ class ReviewCommand implements Callable<Integer> {
     }
   }
 
+  private Settings settings(
+      RaceSettings race, SeasonBooks books, Map<BookSeason, SeasonBooks> seasons) {
+    return new Settings(
+        window, books.book(), books.others(), seasons, manpower, race, TravelBound.DEFAULT);
+  }
+
   @Override
   public Integer call() throws Exception {
     if (!(window > 0 && window <= 1200)) {
@@ -270,8 +277,8 @@ class ReviewCommand implements Callable<Integer> {
     SheetMaps sheetMaps = sheets.sheetMaps();
     Ice.Played played = ice.of(asRead, sheetMaps);
     UnaryOperator<IcingBook> onIce = b -> ice.of(b, sheetMaps).book();
-    Settings usual =
-        new Settings(window, asRead, List.of(), Map.of(), manpower, race(), TravelBound.DEFAULT);
+    RaceSettings race = race();
+    Settings usual = settings(race, new SeasonBooks(asRead, List.of()), Map.of());
     ReviewGames games =
         ReviewGames.read(
             sheets,
@@ -299,14 +306,7 @@ class ReviewCommand implements Callable<Integer> {
     VideoSeconds seconds = games.seconds(sync, tracking.syncReach);
     VideoReport video = VideoReport.of(seconds, sync);
     Settings settings =
-        new Settings(
-            window,
-            byDate.book(),
-            byDate.others(),
-            byDate.seasons(),
-            manpower,
-            race(),
-            TravelBound.DEFAULT);
+        settings(race, new SeasonBooks(byDate.book(), byDate.others()), byDate.seasons());
     try (OutputFolder folder = OutputFolder.at(out, SheetFiles.onDisk(inputs))) {
       Season all =
           Season.ofRecords(

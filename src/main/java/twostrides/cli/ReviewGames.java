@@ -39,14 +39,12 @@ final class ReviewGames {
       Optional<GameRecords> records,
       Optional<Game> rows) {}
 
-  private final GamesRead<Kept, TaggedGame> read;
-  private final boolean wait;
+  private final GamesRead<Kept> read;
   private final List<GameOutline> outlines;
   private final Map<String, GameOutline> byId;
 
-  private ReviewGames(GamesRead<Kept, TaggedGame> read, boolean wait) {
+  private ReviewGames(GamesRead<Kept> read) {
     this.read = read;
-    this.wait = wait;
     this.outlines = read.played().stream().map(Kept::outline).toList();
     this.byId = GameOutline.byId(outlines, read.tagged().stream().map(GameOutline::of).toList());
   }
@@ -83,8 +81,7 @@ final class ReviewGames {
                     GameOutline.of(g),
                     g.date(),
                     wait ? Optional.empty() : records.apply(g),
-                    wait ? Optional.of(g) : Optional.empty())),
-        wait);
+                    wait ? Optional.of(g) : Optional.empty())));
   }
 
   /** What became of every row. */
@@ -136,11 +133,11 @@ final class ReviewGames {
    * @param settings windows, books, race
    */
   List<GameRecords> records(VideoSeconds seconds, boolean noNames, Settings settings) {
-    if (!wait) {
-      return read.played().stream().flatMap(g -> g.records().stream()).toList();
-    }
-    List<Game> games = noNames ? Anonymous.games(seconds.played()) : seconds.played();
-    return games.parallelStream().map(g -> GameReader.read(g, settings)).toList();
+    List<Game> waited = noNames ? Anonymous.games(seconds.played()) : seconds.played();
+    return Stream.concat(
+            read.played().stream().flatMap(g -> g.records().stream()),
+            waited.parallelStream().map(g -> GameReader.read(g, settings)).toList().stream())
+        .toList();
   }
 
   /** The same of the games of tag sheets. */

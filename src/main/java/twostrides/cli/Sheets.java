@@ -11,14 +11,12 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import twostrides.book.Format;
-import twostrides.game.Frame;
 import twostrides.game.Game;
 import twostrides.game.GamesRead;
 import twostrides.game.PeriodDoubt;
 import twostrides.game.RowAccount;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
-import twostrides.game.TaggedGame;
 import twostrides.sanity.Doubt;
 import twostrides.sanity.GameSigns;
 import twostrides.sanity.SheetDoubts;
@@ -80,7 +78,7 @@ final class Sheets {
    * @param progress told of each file
    * @param keep what is kept of each game of play sheets; asked on any thread
    */
-  <P> GamesRead<P, TaggedGame> read(
+  <P> GamesRead<P> read(
       List<Path> files,
       SheetMaps sheetMaps,
       Ice.Played played,
@@ -90,14 +88,16 @@ final class Sheets {
     boolean countsDown =
         sheetMaps.maps().stream()
             .allMatch(m -> m.text("clock", "direction").orElse("down").equals("down"));
-    GamesRead<Looked<P>, TaggedGame> looked =
+    GamesRead<Looked<P>> looked =
         SeasonReader.read(
             files,
             sheetMaps,
             keepGoing,
             played.usual(),
             n -> progress.step("reading sheets", n, files.size()),
-            new Looking<>(countsDown, keep));
+            (game, frame) ->
+                new Looked<>(
+                    GameSigns.of(game, frame), PeriodDoubt.in(game, countsDown), keep.apply(game)));
     progress.done();
     if (!played.periodSaid()) {
       Optional<PeriodDoubt> doubt =
@@ -120,20 +120,6 @@ final class Sheets {
 
   /** What is asked of every game before its rows are forgotten, and what the command keeps. */
   private record Looked<P>(Optional<GameSigns> signs, Optional<PeriodDoubt> period, P kept) {}
-
-  private record Looking<P>(boolean countsDown, Function<Game, P> keep)
-      implements SeasonReader.Keeper<Looked<P>, TaggedGame> {
-    @Override
-    public Looked<P> played(Game game, Frame frame) {
-      return new Looked<>(
-          GameSigns.of(game, frame), PeriodDoubt.in(game, countsDown), keep.apply(game));
-    }
-
-    @Override
-    public TaggedGame tagged(TaggedGame game) {
-      return game;
-    }
-  }
 
   /**
    * Stops where the sheets that were read contradict themselves, unless they are to be trusted. The

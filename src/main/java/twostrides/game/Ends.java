@@ -15,7 +15,7 @@ final class Ends {
   /** Shots that it takes to tell. Assumed. */
   private static final int LEAST_SHOTS = 10;
 
-  /** Share of the shots that must agree. Assumed; in real games more than nine in ten do. */
+  /** Least share of the shots taken at one end. Assumed; in real games it is above 0.9. */
   private static final double LEAST_SHARE = 0.75;
 
   private Ends() {}

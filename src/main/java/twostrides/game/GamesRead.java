@@ -11,18 +11,17 @@ import twostrides.sheet.SheetException;
  * What a run kept of the games that it read, and what became of every row.
  *
  * @param played of games of play sheets, by date, then id
- * @param tagged of games of tag sheets, by date, then id
+ * @param tagged games of tag sheets, by date, then id
  * @param rowsRead rows of all sheets, headers not counted
  * @param rowsUsed rows that went into the games; two events of one row are one
  * @param setAside doubtful rows, in the order of the sheets and their lines
  * @param unreadable files that could not be read at all and were set aside whole
  * @param mended how many cells or rows were put right and used, by what it was
  * @param <P> what is kept of a game of play sheets
- * @param <T> what is kept of a game of tag sheets
  */
-public record GamesRead<P, T>(
+public record GamesRead<P>(
     List<P> played,
-    List<T> tagged,
+    List<TaggedGame> tagged,
     int rowsRead,
     int rowsUsed,
     List<DoubtfulRow> setAside,
@@ -44,7 +43,7 @@ public record GamesRead<P, T>(
    *
    * @param others what is kept of them, in the same order
    */
-  public <Q> GamesRead<Q, T> with(List<Q> others) {
+  public <Q> GamesRead<Q> with(List<Q> others) {
     return new GamesRead<>(others, tagged, rowsRead, rowsUsed, setAside, unreadable, mended);
   }
 }

@@ -1,6 +1,5 @@
 package twostrides.game;
 
-import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -32,56 +30,30 @@ import twostrides.sheet.SheetRow;
  */
 public final class SeasonReader {
 
-  /** Rows from which on no two games agree in all their clocks and teams by chance. Assumed. */
-  private static final int TELLING = 50;
-
   /** Files that are read at once, and held: enough for any number of processors. Assumed. */
   private static final int AT_ONCE = 8;
 
   /**
-   * What a run keeps of each game. A game is taken once its sheets are read, on any thread, and its
-   * rows are forgotten then. Where a later sheet has more of its rows it is taken again with all of
-   * them, and what is kept then counts.
+   * What a run keeps of each game of play sheets. A game is taken once its sheets are read, on any
+   * thread, and its rows are forgotten then. Where a later sheet has more of its rows it is taken
+   * again with all of them, and what is kept then counts.
    *
-   * @param <P> what is kept of a game of play sheets
-   * @param <T> what is kept of a game of tag sheets
+   * @param <P> what is kept
    */
-  public interface Keeper<P, T> {
+  public interface Keeper<P> {
     /**
-     * Takes a game of play sheets.
+     * Takes a game.
      *
      * @param game the game
      * @param frame how its sheets write clock and places
      */
-    P played(Game game, Frame frame);
-
-    /**
-     * Takes a game of tag sheets.
-     *
-     * @param game the game
-     */
-    T tagged(TaggedGame game);
+    P of(Game game, Frame frame);
   }
-
-  /** Keeps games as they are. */
-  private static final Keeper<Game, TaggedGame> WHOLE =
-      new Keeper<>() {
-        @Override
-        public Game played(Game game, Frame frame) {
-          return game;
-        }
-
-        @Override
-        public TaggedGame tagged(TaggedGame game) {
-          return game;
-        }
-      };
 
   private final SheetMaps maps;
   private final boolean keepGoing;
   private final Usual usual;
-  private final Map<String, String> sheetOfPeriod = new HashMap<>();
-  private final Map<UUID, String> gameOfRows = new HashMap<>();
+  private final GamesTaken taken = new GamesTaken();
   private final List<DoubtfulRow> setAside = new ArrayList<>();
   private final List<SheetException> unreadable = new ArrayList<>();
   private final List<Mend> mends = new ArrayList<>();
@@ -159,7 +131,7 @@ public final class SeasonReader {
   public static SheetsRead read(
       List<Path> files, SheetMaps maps, boolean keepGoing, Usual usual, Consumer<Integer> eachFile)
       throws SheetException {
-    return SheetsRead.of(read(files, maps, keepGoing, usual, eachFile, WHOLE));
+    return SheetsRead.of(read(files, maps, keepGoing, usual, eachFile, (game, frame) -> game));
   }
 
   /**
@@ -172,17 +144,17 @@ public final class SeasonReader {
    *     run
    * @param usual rink and period where the map does not say
    * @param eachFile told the number of files read so far, for a progress line
-   * @param keeper what is kept of each game
+   * @param keeper what is kept of each game of play sheets; tag sheets are short and stay
    * @throws SheetException when a file cannot be read and {@code keepGoing} is off, or one period
    *     of a game stands in two sheets
    */
-  public static <P, T> GamesRead<P, T> read(
+  public static <P> GamesRead<P> read(
       List<Path> files,
       SheetMaps maps,
       boolean keepGoing,
       Usual usual,
       Consumer<Integer> eachFile,
-      Keeper<P, T> keeper)
+      Keeper<P> keeper)
       throws SheetException {
     SeasonReader reader = new SeasonReader(maps, keepGoing, usual);
     GamesUnread<PlayRow, P> played =
@@ -197,15 +169,14 @@ public final class SeasonReader {
                             new GamesUnread.Kept<>(
                                 g.date(),
                                 (int) g.rows().stream().filter(r -> !r.second()).count(),
-                                keeper.played(g, frame))));
-    GamesUnread<TaggedExit, T> tagged =
+                                keeper.of(g, frame))));
+    GamesUnread<TaggedExit, TaggedGame> tagged =
         new GamesUnread<>(
             GamesApart::checkTags,
             file -> reader.tags(reader.open(file)).rows(),
             (builder, frame, rows) -> {
               TaggedGame g = builder.tags(rows);
-              return Optional.of(
-                  new GamesUnread.Kept<>(g.date(), g.exits().size(), keeper.tagged(g)));
+              return Optional.of(new GamesUnread.Kept<>(g.date(), g.exits().size(), g));
             });
     for (int i = 0; i < files.size(); i += AT_ONCE) {
       // Read on all threads, taken in order.
@@ -248,9 +219,9 @@ public final class SeasonReader {
     try {
       Opened opened = open(file);
       if (opened.map().schema().equals(SheetForms.TAG)) {
-        return taking(tags(opened), When::of, tagged);
+        return taking(tags(opened), GamesTaken.When::of, tagged);
       }
-      return taking(plays(opened), When::of, played);
+      return taking(plays(opened), GamesTaken.When::of, played);
     } catch (SheetException e) {
       return () -> {
         throw e;
@@ -270,22 +241,7 @@ public final class SeasonReader {
     return new Opened(sheet, map.orElseGet(() -> plainMap(sheet.headers())));
   }
 
-  /**
-   * A sheet in its rows.
-   *
-   * @param doubtful rows that were not used
-   * @param mended what was put right
-   */
-  private record Rows<R>(
-      Path file,
-      String name,
-      int rowsRead,
-      Frame frame,
-      List<ReadRow<R>> rows,
-      List<DoubtfulRow> doubtful,
-      List<Mend> mended) {}
-
-  private Rows<PlayRow> plays(Opened o) {
+  private RowsOfSheet<PlayRow> plays(Opened o) {
     List<DoubtfulRow> doubtful = new ArrayList<>(o.sheet().setAside());
     List<Mend> mended = new ArrayList<>();
     Frame frame = Frame.of(o.map(), Frame.View.ACTING_TEAM, usual);
@@ -295,7 +251,7 @@ public final class SeasonReader {
     return rows(o.sheet(), frame, all(o.sheet(), rows::read), doubtful, mended);
   }
 
-  private Rows<TaggedExit> tags(Opened o) {
+  private RowsOfSheet<TaggedExit> tags(Opened o) {
     List<DoubtfulRow> doubtful = new ArrayList<>(o.sheet().setAside());
     List<Mend> mended = new ArrayList<>();
     Frame frame = Frame.of(o.map(), Frame.View.ACTING_TEAM, usual);
@@ -304,13 +260,14 @@ public final class SeasonReader {
     return rows(o.sheet(), frame, all(o.sheet(), rows::read), doubtful, mended);
   }
 
-  private static <R> Rows<R> rows(
+  private static <R> RowsOfSheet<R> rows(
       Sheet sheet,
       Frame frame,
       List<ReadRow<R>> rows,
       List<DoubtfulRow> doubtful,
       List<Mend> mended) {
-    return new Rows<>(sheet.file(), sheet.name(), sheet.rowsRead(), frame, rows, doubtful, mended);
+    return new RowsOfSheet<>(
+        sheet.file(), sheet.name(), sheet.rowsRead(), frame, rows, doubtful, mended);
   }
 
   private static <T> List<ReadRow<T>> all(
@@ -327,9 +284,10 @@ public final class SeasonReader {
     return read;
   }
 
-  private <R> Reading taking(Rows<R> rows, Function<R, When> when, GamesUnread<R, ?> into) {
+  private <R> Reading taking(
+      RowsOfSheet<R> rows, Function<R, GamesTaken.When> when, GamesUnread<R, ?> into) {
     return () -> {
-      take(rows, when, into);
+      taken.take(rows, when, into);
       rowsRead += rows.rowsRead();
       setAside.addAll(rows.doubtful());
       mends.addAll(rows.mended());
@@ -352,88 +310,8 @@ public final class SeasonReader {
     return SheetMap.plain(tags ? SheetForms.TAG : SheetForms.PLAY);
   }
 
-  /**
-   * When a row was, and whose: two games that agree in this, row for row, are one.
-   *
-   * @param period period
-   * @param elapsed seconds since the period began
-   * @param team the acting team
-   */
-  private record When(int period, double elapsed, Optional<String> team) {
-    static When of(PlayRow row) {
-      return new When(row.period(), row.elapsed(), row.team());
-    }
-
-    static When of(TaggedExit exit) {
-      return new When(exit.period(), exit.elapsed(), Optional.of(exit.team()));
-    }
-
-    /** Alike for rows that are alike: a league's are too many to keep. */
-    static UUID key(List<When> rows) {
-      ByteBuffer all = ByteBuffer.allocate(rows.size() * (2 * Integer.BYTES + Double.BYTES));
-      rows.forEach(r -> all.putInt(r.period).putDouble(r.elapsed).putInt(r.team.hashCode()));
-      return UUID.nameUUIDFromBytes(all.array());
-    }
-  }
-
-  /** Takes all rows of a sheet, or none. */
-  private <R> void take(Rows<R> sheet, Function<R, When> when, GamesUnread<R, ?> into)
-      throws SheetException {
-    Map<String, String> periods = new LinkedHashMap<>();
-    Map<String, List<ReadRow<R>>> games = new LinkedHashMap<>();
-    String game = "";
-    int of = -1;
-    for (ReadRow<R> r : sheet.rows()) {
-      int period = when.apply(r.row()).period();
-      if (period != of || !r.gameId().equals(game)) {
-        game = r.gameId();
-        of = period;
-        String name = game + ", period " + of;
-        if (periods.putIfAbsent(name, r.source().file()) == null) {
-          refuseKnown(r.source(), name);
-        }
-      }
-      games.computeIfAbsent(game, g -> new ArrayList<>()).add(r);
-    }
-    for (Map.Entry<String, List<ReadRow<R>>> one : games.entrySet()) {
-      refuseTwice(
-          sheet, one.getKey(), one.getValue().stream().map(r -> when.apply(r.row())).toList());
-    }
-    into.add(sheet.file(), sheet.frame(), games);
-    sheetOfPeriod.putAll(periods);
-  }
-
-  private void refuseKnown(SheetRow row, String period) throws SheetException {
-    String other = sheetOfPeriod.get(period);
-    if (other != null) {
-      throw SheetException.atLine(
-          row.file(),
-          row.line(),
-          "rows of game " + period + ", which stands in " + other + " too",
-          "each period of a game in one sheet",
-          "Where both sheets are one game, leave one of them out. Where they are two games: "
-              + GamesApart.gameKey(row, "{ file_name = true }"));
-    }
-  }
-
-  /** A copy of a sheet under another name would count its game twice. */
-  private void refuseTwice(Rows<?> sheet, String id, List<When> rows) throws SheetException {
-    if (rows.size() < TELLING) {
-      return;
-    }
-    String said = "game " + id + " of " + sheet.name();
-    String other = gameOfRows.putIfAbsent(When.key(rows), said);
-    if (other != null) {
-      throw SheetException.ofFile(
-          sheet.file().toString(),
-          said + " with the rows of " + other,
-          "each game once",
-          "Leave one of the two out: they are the same game under two ids.");
-    }
-  }
-
-  private <P, T> GamesRead<P, T> season(
-      GamesUnread<PlayRow, P> played, GamesUnread<TaggedExit, T> tagged) {
+  private <P> GamesRead<P> season(
+      GamesUnread<PlayRow, P> played, GamesUnread<TaggedExit, TaggedGame> tagged) {
     for (GamesUnread<?, ?> games : List.of(played, tagged)) {
       games.setAside().forEach(setAside::add);
       games.mended().forEach(mends::add);

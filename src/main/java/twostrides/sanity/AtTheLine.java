@@ -52,11 +52,7 @@ final class AtTheLine {
   }
 
   static List<Doubt> of(List<GameSigns> games) {
-    Map<Action, Share> shares = new LinkedHashMap<>();
-    for (GameSigns g : games) {
-      g.atTheLine()
-          .forEach((action, of) -> shares.computeIfAbsent(action, a -> new Share()).add(of));
-    }
+    Map<Action, Share> shares = Share.sums(games.stream().map(GameSigns::atTheLine).toList());
     List<Doubt> doubts = new ArrayList<>();
     shares.forEach(
         (action, share) -> {

@@ -1,5 +1,9 @@
 package twostrides.sanity;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
 /** How often something is so; small numbers say nothing. */
 final class Share {
   private int yes;
@@ -13,6 +17,14 @@ final class Share {
   void add(Share other) {
     yes += other.yes;
     all += other.all;
+  }
+
+  /** The sums of the games' shares, by what they are of. */
+  static <K> Map<K, Share> sums(List<Map<K, Share>> games) {
+    Map<K, Share> sums = new LinkedHashMap<>();
+    games.forEach(
+        g -> g.forEach((of, share) -> sums.computeIfAbsent(of, k -> new Share()).add(share)));
+    return sums;
   }
 
   int yes() {

@@ -82,10 +82,7 @@ final class Steps {
       double step,
       List<GameSigns> games,
       Function<GameSigns, Map<Double, Share>> which) {
-    Map<Double, Share> on = new LinkedHashMap<>();
-    for (GameSigns g : games) {
-      which.apply(g).forEach((s, share) -> on.computeIfAbsent(s, k -> new Share()).add(share));
-    }
+    Map<Double, Share> on = Share.sums(games.stream().map(which).toList());
     for (Map.Entry<Double, Share> s : on.entrySet()) {
       boolean said = s.getKey() == step;
       Share share = s.getValue();

@@ -140,11 +140,14 @@ public record Schemas(Columns.Windows windows, long seed) {
 
   TableSchema<PlayerCount> players() {
     return new TableSchema<PlayerCount>("players", "counts of exit attempts")
-        .text("team", "", "", PlayerCount::team)
-        .optText("player", "", "", PlayerCount::player)
-        .text("way_out", "", "", PlayerCount::way)
-        .optText("at_center", "", "", PlayerCount::mark)
-        .text("strength", Parts.STRENGTHS, "", PlayerCount::strength)
+        .part(
+            PlayerCount::kind,
+            s ->
+                s.text("team", "", "", PlayerCount.Kind::team)
+                    .optText("player", "", "", PlayerCount.Kind::player)
+                    .text("way_out", "", "", PlayerCount.Kind::way)
+                    .optText("at_center", "", "", PlayerCount.Kind::mark)
+                    .text("strength", Parts.STRENGTHS, "", PlayerCount.Kind::strength))
         .count("attempts", "how many", PlayerCount::attempts)
         .count("restarts", "own-zone restarts that followed", PlayerCount::restarts);
   }

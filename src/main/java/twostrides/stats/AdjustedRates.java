@@ -12,14 +12,14 @@ import java.util.stream.DoubleStream;
  * The shares of members of a group, each adjusted by those of all: a share of few cases leans on
  * the others, the more the fewer cases it has.
  *
- * <p>Model: successes are binomial; a member's share comes from the group's beta distribution with
- * mean m and spread t = 1 / (alpha + beta), but with a chance of {@link #APART} from a wide one
- * with the same mean, so that one who is unlike the rest is neither pulled all the way to it nor
- * taken for proof that all differ (robust mixture: Berger and Berliner 1986, Annals of Statistics
- * 14:461, for one such "contamination"). What is not known of m and t is never set to a best value
- * but averaged over, by likelihood, with all m alike beforehand and all sqrt(t) alike (the prior of
- * Gelman et al., Bayesian Data Analysis, section 5.3). There is no switch to a common share:
- * members who look alike by chance keep the interval that allows for their not being so.
+ * <p>Model: successes are binomial; a member's rate follows the group's beta distribution with mean
+ * m and spread t = 1 / (alpha + beta), but with a chance of {@link #APART} from a wide one with the
+ * same mean, so that one who is unlike the rest is neither pulled all the way to it nor taken for
+ * proof that all differ (robust mixture: Berger and Berliner 1986, Annals of Statistics 14:461, for
+ * one such "contamination"). What is not known of m and t is never set to a best value but averaged
+ * over, by likelihood, with all m alike beforehand and all sqrt(t) alike (the prior of Gelman et
+ * al., Bayesian Data Analysis, section 5.3). There is no switch to a common share: members who look
+ * alike by chance keep the interval that allows for their not being so.
  *
  * <p>Sums over grids: spreads, means about the pooled share, and {@link ShareGrid} for the shares.
  * Members without trials say nothing. The order of members does not matter.

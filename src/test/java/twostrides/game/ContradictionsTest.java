@@ -100,13 +100,7 @@ class ContradictionsTest {
   /** A copy of a sheet, the game named by the file: it would count twice. */
   @Test
   void oneGameUnderTwoIdsIsFound() throws Exception {
-    StringBuilder rows = new StringBuilder();
-    for (int i = 0; i < 30; i++) {
-      rows.append(ROWS.replace("19:00", "19:" + (59 - i)).replace("18:50", "18:" + (59 - i)));
-    }
-    String sorted =
-        String.join(
-            "\n", rows.toString().lines().sorted((x, y) -> clock(y).compareTo(clock(x))).toList());
+    String sorted = sixtyRows();
     Path a = sheet("a.csv", sorted.replace("G1", ""));
     Path b = sheet("a copy.csv", sorted.replace("G1", ""));
     SheetException e = assertThrows(SheetException.class, () -> read(false, a, b));
@@ -116,6 +110,36 @@ class ContradictionsTest {
     SheetsRead season = read(true, a, b);
     assertEquals(60, season.rowsUsed());
     assertEquals(List.of(e.getMessage()), messages(season));
+  }
+
+  /** What a sheet has that was set aside whole no other sheet has twice. */
+  @Test
+  void aRefusedSheetHasHadNoGame() throws Exception {
+    String good = sixtyRows();
+    StringBuilder several = new StringBuilder();
+    for (int i = 0; i < 20; i++) {
+      several.append(
+          "\nG3,2031-10-0%d,Kites,Gulls,1,%d:00,Kites,recovery,-25,5"
+              .formatted(4 + i % 2, 19 - i / 2));
+    }
+    Path a = sheet("a.csv", good + several);
+    Path b = sheet("b.csv", good.replace("G1", "G2"));
+    SheetsRead season = read(true, a, b);
+    assertEquals(1, season.unreadable().size(), messages(season).toString());
+    assertTrue(
+        messages(season).get(0).contains("2 dates in the rows of game G3"),
+        messages(season).get(0));
+    assertEquals(List.of("G2"), season.games().stream().map(Game::id).toList());
+    assertEquals(60, season.rowsUsed());
+  }
+
+  private static String sixtyRows() {
+    StringBuilder rows = new StringBuilder();
+    for (int i = 0; i < 30; i++) {
+      rows.append(ROWS.replace("19:00", "19:" + (59 - i)).replace("18:50", "18:" + (59 - i)));
+    }
+    return String.join(
+        "\n", rows.toString().lines().sorted((x, y) -> clock(y).compareTo(clock(x))).toList());
   }
 
   private static String clock(String row) {

@@ -3,11 +3,8 @@ package twostrides.sanity;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import twostrides.game.Frame;
-import twostrides.game.Game;
 import twostrides.game.GamesRead;
 import twostrides.game.SeasonReader;
-import twostrides.game.TaggedGame;
 import twostrides.game.Usual;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
@@ -19,24 +16,8 @@ final class Doubts {
 
   static List<Doubt> of(List<Path> sheets, Optional<SheetMap> map) throws SheetException {
     SheetMaps maps = SheetMaps.of(map);
-    GamesRead<Optional<GameSigns>, TaggedGame> read =
-        SeasonReader.read(
-            sheets,
-            maps,
-            false,
-            Usual.DEFAULT,
-            n -> {},
-            new SeasonReader.Keeper<>() {
-              @Override
-              public Optional<GameSigns> played(Game game, Frame frame) {
-                return GameSigns.of(game, frame);
-              }
-
-              @Override
-              public TaggedGame tagged(TaggedGame game) {
-                return game;
-              }
-            });
+    GamesRead<Optional<GameSigns>> read =
+        SeasonReader.read(sheets, maps, false, Usual.DEFAULT, n -> {}, GameSigns::of);
     return SheetDoubts.of(
         read.played().stream().flatMap(Optional::stream).toList(), read.tagged(), maps);
   }
