@@ -1,5 +1,6 @@
 package twostrides.cli;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -13,6 +14,7 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -26,6 +28,8 @@ import twostrides.rulebook.BookSeason;
 import twostrides.rulebook.Bookshelf;
 import twostrides.rulebook.IcingBook;
 import twostrides.rulebook.Setting;
+import twostrides.sheet.FilesRead;
+import twostrides.sheet.SheetException;
 
 /** The rulebook of a command, and in which season. */
 final class Books {
@@ -55,6 +59,21 @@ final class Books {
   /** The book. */
   IcingBook book() throws BookException {
     return Bookshelf.find(name, season());
+  }
+
+  /**
+   * The books as the command line names them, and what is in those that are not shipped.
+   *
+   * @param compare names or files of other books
+   * @throws SheetException when one changed since it was read
+   */
+  List<String> words(List<String> compare) throws SheetException {
+    List<String> words = new ArrayList<>(List.of(name, String.valueOf(season)));
+    words.addAll(compare);
+    for (String book : Stream.concat(Stream.of(name), compare.stream()).toList()) {
+      words.add(book.endsWith(".toml") ? FilesRead.hashed(Path.of(book)).orElse("") : "");
+    }
+    return words;
   }
 
   /** The season, where the command line gives one. */

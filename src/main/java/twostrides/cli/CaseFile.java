@@ -111,7 +111,7 @@ final class CaseFile {
     SortedMap<Long, List<String>> rows = new TreeMap<>();
     for (DoubtfulRow d : sheet.setAside()) {
       problems.addAll(d.problems());
-      rows.put(d.row().line(), setAside(sheet, d.row(), d.problems()));
+      rows.put(d.row().line(), setAside(sheet, d.row().cells(), d.problems()));
     }
     int setAside = sheet.setAside().size();
     int unlike = 0;
@@ -123,7 +123,7 @@ final class CaseFile {
       Facts facts = facts(row, wrong);
       if (book.isEmpty() || !wrong.isEmpty()) {
         problems.addAll(wrong);
-        rows.put(row.line(), setAside(sheet, row, wrong));
+        rows.put(row.line(), setAside(sheet, row.cells(), wrong));
         setAside++;
         continue;
       }
@@ -143,7 +143,7 @@ final class CaseFile {
                 + ". "
                 + RulingWords.sentence(ruling));
       }
-      List<String> cells = cells(sheet, row);
+      List<String> cells = cells(sheet, row.cells());
       EXPECTED.forEach(e -> cells.add(answers.get(e)));
       cells.add(ruling.reason().cite());
       cells.add(String.join(" ", RulingWords.lines(ruling).stream().map(String::strip).toList()));
@@ -168,8 +168,8 @@ final class CaseFile {
     return Main.DONE;
   }
 
-  private static List<String> cells(Sheet sheet, SheetRow row) {
-    List<String> cells = new ArrayList<>(row.cells());
+  private static List<String> cells(Sheet sheet, List<String> row) {
+    List<String> cells = new ArrayList<>(row);
     while (cells.size() < sheet.headers().size()) {
       cells.add("");
     }
@@ -177,7 +177,7 @@ final class CaseFile {
   }
 
   /** A row that cannot be answered, with what is wrong with it in place of the answer. */
-  private static List<String> setAside(Sheet sheet, SheetRow row, List<Problem> wrong) {
+  private static List<String> setAside(Sheet sheet, List<String> row, List<Problem> wrong) {
     List<String> cells = cells(sheet, row);
     cells.add("set aside");
     while (cells.size() < sheet.headers().size() + ANSWERS.indexOf("answer_sentence")) {

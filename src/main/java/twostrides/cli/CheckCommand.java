@@ -20,6 +20,7 @@ import twostrides.game.Coverage;
 import twostrides.game.Game;
 import twostrides.game.PlayRow;
 import twostrides.game.SeasonReader;
+import twostrides.game.SheetMemory;
 import twostrides.game.SheetsRead;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.IcingBook;
@@ -56,7 +57,8 @@ final class CheckCommand implements Callable<Integer> {
     Ice.Played played = ice.of(book, maps);
     Progress progress = new Progress(spec.commandLine().getErr());
     SheetsRead season =
-        SheetsRead.of(sheets.read(files, maps, played, progress, Function.identity()));
+        SheetsRead.of(
+            sheets.read(files, maps, played, progress, Function.identity(), SheetMemory.none()));
     out.println("Map: " + (maps.names().isEmpty() ? "none, our own columns" : maps.names()));
     out.println(played.rinkLine(book));
     Set<String> columns = new TreeSet<>();

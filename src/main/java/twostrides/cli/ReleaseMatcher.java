@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.BiConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import twostrides.exits.Around;
@@ -57,9 +58,15 @@ final class ReleaseMatcher {
   private final GameOutline game;
   private final Tracks tracks;
   private final VideoClock clock;
-  private final SamePlaces places;
+  private final BiConsumer<Place, Place> places;
 
-  ReleaseMatcher(GameOutline game, Tracks tracks, VideoClock clock, SamePlaces places) {
+  /**
+   * For the releases of a game.
+   *
+   * @param places told where the play sheet has a puck and where its player was seen
+   */
+  ReleaseMatcher(
+      GameOutline game, Tracks tracks, VideoClock clock, BiConsumer<Place, Place> places) {
     this.places = places;
     this.game = game;
     this.tracks = tracks;
@@ -116,7 +123,7 @@ final class ReleaseMatcher {
       }
     }
     if (elsewhere != null) {
-      places.add(puck, elsewhere.place());
+      places.accept(puck, elsewhere.place());
     }
     if (player == null && elsewhere != null) {
       return new ReleaseMatch.NotFound("where the player's number was read far from the puck");

@@ -25,6 +25,7 @@ import twostrides.book.Format;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
 import twostrides.book.Videos;
+import twostrides.cache.CacheFolder;
 import twostrides.exits.GameReader;
 import twostrides.exits.GameRecords;
 import twostrides.exits.ManpowerSource;
@@ -77,6 +78,8 @@ class ReviewCommand implements Callable<Integer> {
   @Mixin TrackingSheets tracking;
 
   @Mixin ClickedSkaters clicked;
+
+  @Mixin ReviewCache cache;
 
   @Option(
       names = "--compare-rulebook",
@@ -279,15 +282,18 @@ class ReviewCommand implements Callable<Integer> {
     UnaryOperator<IcingBook> onIce = b -> ice.of(b, sheetMaps).book();
     RaceSettings race = race();
     Settings usual = settings(race, new SeasonBooks(asRead, List.of()), Map.of());
+    ReviewCache.Shelves known = cache.open(decideGames(played, race), tracking.words());
     ReviewGames games =
-        ReviewGames.read(
-            sheets,
-            files,
-            sheetMaps,
-            played,
-            progress,
-            noNames || tracking.synced(),
-            g -> records(g, usual, onIce));
+        noNames || tracking.synced()
+            ? ReviewGames.readAndWait(sheets, files, sheetMaps, played, progress)
+            : ReviewGames.read(
+                sheets,
+                files,
+                sheetMaps,
+                played,
+                progress,
+                g -> records(g, usual, onIce),
+                new SheetCache<>(known.sheets()));
     RowAccount read = games.rows();
     if (read.rowsUsed() == 0) {
       sheets.report(read, spec.commandLine().getErr(), MOST_PROBLEMS, ".");
@@ -301,7 +307,7 @@ class ReviewCommand implements Callable<Integer> {
     Books.ByDate byDate = books.byDate(games.days(), compare, onIce);
     TrackingSheets.Maps maps = tracking.maps();
     SyncSheets sync = tracking.sync(games.byId(), maps);
-    TrackedSkaters tracked = tracking.read(games.played(), maps, sync, progress);
+    TrackedSkaters tracked = tracking.read(games.played(), maps, sync, progress, known);
     clicked.read(games.byId());
     VideoSeconds seconds = games.seconds(sync, tracking.syncReach);
     VideoReport video = VideoReport.of(seconds, sync);
@@ -362,6 +368,7 @@ class ReviewCommand implements Callable<Integer> {
           tracking.syncReach,
           clicked.error);
       Path written = folder.finish();
+      known.line().ifPresent(console::println);
       tell(
           console,
           read,
@@ -382,6 +389,22 @@ class ReviewCommand implements Callable<Integer> {
       made = Optional.of(new Made(games.byId(), games.rink(), all, whose, tracked, written));
     }
     return Main.DONE;
+  }
+
+  /** Whatever decides, besides its sheet, what a game gives. */
+  private List<String> decideGames(Ice.Played played, RaceSettings race) throws SheetException {
+    return List.of(
+        CacheFolder.key(sheets.words()),
+        CacheFolder.key(books.words(compare)),
+        CacheFolder.key(ice.args()),
+        played.usual().toString(),
+        played.rinkFrom(),
+        played.periodFrom(),
+        String.valueOf(window),
+        manpower.word(),
+        String.valueOf(race.seed()),
+        String.valueOf(race.simulations()),
+        race.skaters().toString());
   }
 
   /** The records of a game by the book of its season; empty where that cannot be used. */

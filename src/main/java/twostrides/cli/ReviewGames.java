@@ -18,6 +18,7 @@ import twostrides.game.Anonymous;
 import twostrides.game.Game;
 import twostrides.game.GamesRead;
 import twostrides.game.RowAccount;
+import twostrides.game.SheetMemory;
 import twostrides.game.TaggedGame;
 import twostrides.rink.Rink;
 import twostrides.sheet.SheetException;
@@ -32,19 +33,21 @@ import twostrides.tracking.VideoSeconds;
  */
 final class ReviewGames {
 
-  /** What is kept of a game of play sheets: its records, or its rows while they wait. */
-  private record Kept(
-      GameOutline outline,
-      Optional<LocalDate> date,
-      Optional<GameRecords> records,
-      Optional<Game> rows) {}
+  /** What is kept of a game of play sheets once its rows are forgotten. */
+  record Kept(GameOutline outline, Optional<LocalDate> date, Optional<GameRecords> records) {
+    static Kept of(Game g, Optional<GameRecords> records) {
+      return new Kept(GameOutline.of(g), g.date(), records);
+    }
+  }
 
   private final GamesRead<Kept> read;
+  private final List<Game> waiting;
   private final List<GameOutline> outlines;
   private final Map<String, GameOutline> byId;
 
-  private ReviewGames(GamesRead<Kept> read) {
+  private ReviewGames(GamesRead<Kept> read, List<Game> waiting) {
     this.read = read;
+    this.waiting = waiting;
     this.outlines = read.played().stream().map(Kept::outline).toList();
     this.byId = GameOutline.byId(outlines, read.tagged().stream().map(GameOutline::of).toList());
   }
@@ -57,8 +60,8 @@ final class ReviewGames {
    * @param maps their maps
    * @param ice rink and period where the map does not say
    * @param progress told of each file
-   * @param wait whether the records wait until all sheets are read
    * @param records makes the records of a game, on any thread; none where its book cannot be used
+   * @param memory what play sheets gave in earlier runs
    * @throws SheetException when a sheet cannot be read
    */
   static ReviewGames read(
@@ -67,21 +70,32 @@ final class ReviewGames {
       SheetMaps maps,
       Ice.Played ice,
       Progress progress,
-      boolean wait,
-      Function<Game, Optional<GameRecords>> records)
+      Function<Game, Optional<GameRecords>> records,
+      SheetMemory<Sheets.Looked<Kept>> memory)
       throws SheetException {
     return new ReviewGames(
-        sheets.read(
-            files,
-            maps,
-            ice,
-            progress,
-            g ->
-                new Kept(
-                    GameOutline.of(g),
-                    g.date(),
-                    wait ? Optional.empty() : records.apply(g),
-                    wait ? Optional.of(g) : Optional.empty())));
+        sheets.read(files, maps, ice, progress, g -> Kept.of(g, records.apply(g)), memory),
+        List.of());
+  }
+
+  /**
+   * Reads them; their records wait until all sheets are read.
+   *
+   * @param sheets how sheets are read
+   * @param files the sheets
+   * @param maps their maps
+   * @param ice rink and period where the map does not say
+   * @param progress told of each file
+   * @throws SheetException when a sheet cannot be read
+   */
+  static ReviewGames readAndWait(
+      Sheets sheets, List<Path> files, SheetMaps maps, Ice.Played ice, Progress progress)
+      throws SheetException {
+    GamesRead<Game> read =
+        sheets.read(files, maps, ice, progress, Function.identity(), SheetMemory.none());
+    return new ReviewGames(
+        read.with(read.played().stream().map(g -> Kept.of(g, Optional.empty())).toList()),
+        read.played());
   }
 
   /** What became of every row. */
@@ -121,8 +135,7 @@ final class ReviewGames {
    * @param reach how far outside the pairs of a period a clock may be, in seconds of play
    */
   VideoSeconds seconds(SyncSheets sync, double reach) {
-    List<Game> rows = read.played().stream().flatMap(g -> g.rows().stream()).toList();
-    return VideoSeconds.of(rows, read.tagged(), sync, reach);
+    return VideoSeconds.of(waiting, read.tagged(), sync, reach);
   }
 
   /**

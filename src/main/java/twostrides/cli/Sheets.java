@@ -17,9 +17,11 @@ import twostrides.game.PeriodDoubt;
 import twostrides.game.RowAccount;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
+import twostrides.game.SheetMemory;
 import twostrides.sanity.Doubt;
 import twostrides.sanity.GameSigns;
 import twostrides.sanity.SheetDoubts;
+import twostrides.sheet.FilesRead;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMaps;
@@ -64,6 +66,19 @@ final class Sheets {
     return SheetMaps.read(maps, SheetForms.ALL);
   }
 
+  /**
+   * The maps as the command line names them, and what is in those that are not shipped.
+   *
+   * @throws SheetException when one changed since it was read
+   */
+  List<String> words() throws SheetException {
+    List<String> words = new ArrayList<>(maps);
+    for (Path file : mapFiles()) {
+      words.add(FilesRead.hashed(file).orElse(""));
+    }
+    return words;
+  }
+
   /** The files of the maps, those that are not shipped. */
   List<Path> mapFiles() {
     return SheetMaps.files(maps);
@@ -77,13 +92,15 @@ final class Sheets {
    * @param played rink and period where the map does not say
    * @param progress told of each file
    * @param keep what is kept of each game of play sheets; asked on any thread
+   * @param memory what play sheets gave in earlier runs
    */
   <P> GamesRead<P> read(
       List<Path> files,
       SheetMaps sheetMaps,
       Ice.Played played,
       Progress progress,
-      Function<Game, P> keep)
+      Function<Game, P> keep,
+      SheetMemory<Looked<P>> memory)
       throws SheetException {
     boolean countsDown =
         sheetMaps.maps().stream()
@@ -97,7 +114,8 @@ final class Sheets {
             n -> progress.step("reading sheets", n, files.size()),
             (game, frame) ->
                 new Looked<>(
-                    GameSigns.of(game, frame), PeriodDoubt.in(game, countsDown), keep.apply(game)));
+                    GameSigns.of(game, frame), PeriodDoubt.in(game, countsDown), keep.apply(game)),
+            memory);
     progress.done();
     if (!played.periodSaid()) {
       Optional<PeriodDoubt> doubt =
@@ -119,7 +137,7 @@ final class Sheets {
   }
 
   /** What is asked of every game before its rows are forgotten, and what the command keeps. */
-  private record Looked<P>(Optional<GameSigns> signs, Optional<PeriodDoubt> period, P kept) {}
+  record Looked<P>(Optional<GameSigns> signs, Optional<PeriodDoubt> period, P kept) {}
 
   /**
    * Stops where the sheets that were read contradict themselves, unless they are to be trusted. The

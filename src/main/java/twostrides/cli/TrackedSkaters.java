@@ -19,8 +19,6 @@ import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
 import twostrides.tracking.GameOutline;
 import twostrides.tracking.GamesNamed;
-import twostrides.tracking.Sync;
-import twostrides.tracking.Tracks;
 
 /**
  * The skaters at the releases of the games that were tracked, and an account of every row and every
@@ -76,24 +74,20 @@ final class TrackedSkaters implements SkatersAtRelease {
   }
 
   /**
-   * Looks up the releases of a game; its tracks can be forgotten then.
+   * Takes what the tracking of a game says.
    *
    * @param game the game
-   * @param tracks its tracks
-   * @param sync what its sync sheets say
+   * @param kept what was found
    */
-  void take(GameOutline game, Tracks tracks, Sync sync) {
-    rowsUsed += tracks.rowsUsed();
-    rowsSetAside += tracks.rowsSetAside();
-    tracks.setAside().forEach(this::setAside);
-    ReleaseMatcher matcher = new ReleaseMatcher(game, tracks, tracks.clock(sync), places);
-    doubts.addAll(matcher.doubts());
-    for (GameOutline.LetGo release : game.releases()) {
-      ReleaseMatch match = matcher.match(release);
-      matches.put(new Key(game.id(), release.sheet(), release.line()), match);
-      if (match instanceof ReleaseMatch.Found f) {
-        doubts.addAll(f.doubts());
-      }
+  void take(GameOutline game, TrackedGameKept kept) {
+    rowsUsed += kept.rowsUsed();
+    rowsSetAside += kept.rowsSetAside();
+    kept.setAside().forEach(this::setAside);
+    doubts.addAll(kept.doubts());
+    kept.places().forEach(p -> places.add(p.sheet(), p.here()));
+    for (int i = 0; i < kept.matches().size(); i++) {
+      GameOutline.LetGo release = game.releases().get(i);
+      matches.put(new Key(game.id(), release.sheet(), release.line()), kept.matches().get(i));
     }
   }
 

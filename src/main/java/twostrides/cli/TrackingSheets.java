@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
+import twostrides.sheet.FilesRead;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetMap;
@@ -82,8 +83,11 @@ final class TrackingSheets {
 
   /** Everything that is read. */
   List<Path> inputs() throws SheetException {
-    List<Path> mapFiles = maps.stream().map(ShippedMaps::file).flatMap(Optional::stream).toList();
-    return Stream.of(tracking(), mapFiles, sync()).flatMap(List::stream).toList();
+    return Stream.of(tracking(), mapFiles(), sync()).flatMap(List::stream).toList();
+  }
+
+  private List<Path> mapFiles() {
+    return maps.stream().map(ShippedMaps::file).flatMap(Optional::stream).toList();
   }
 
   private List<Path> tracking() throws SheetException {
@@ -150,22 +154,27 @@ final class TrackingSheets {
    * @param maps the maps
    * @param sync the sync sheets
    * @param progress where to tell how far it is
+   * @param shelves what earlier runs found
    * @throws SheetException when a sheet cannot be read at all, or nobody knows whose it is
    */
-  TrackedSkaters read(List<GameOutline> games, Maps maps, SyncSheets sync, Progress progress)
+  TrackedSkaters read(
+      List<GameOutline> games,
+      Maps maps,
+      SyncSheets sync,
+      Progress progress,
+      ReviewCache.Shelves shelves)
       throws SheetException {
     TrackedSkaters tracked = new TrackedSkaters(!names.isEmpty());
     if (names.isEmpty()) {
       return tracked;
     }
     Optional<SheetMap> map = maps.tracking();
-    Map<String, List<Path>> files = byGame(games, map, tracked);
+    Map<String, List<Path>> files = byGame(games, map, tracked, shelves.named());
     int done = 0;
     for (GameOutline game : games) {
       List<Path> own = files.getOrDefault(game.id(), List.of());
       if (!own.isEmpty()) {
-        Sync pairs = sync.of(game.id());
-        tracked.take(game, Tracks.read(own, map, TrackedGame.of(game), pairs), pairs);
+        tracked.take(game, tracked(game, own, map, sync.of(game.id()), shelves.tracked()));
       }
       progress.step("reading tracking", ++done, games.size());
     }
@@ -173,13 +182,64 @@ final class TrackingSheets {
     return tracked;
   }
 
+  private static TrackedGameKept tracked(
+      GameOutline game,
+      List<Path> own,
+      Optional<SheetMap> map,
+      Sync pairs,
+      CacheShelf<TrackedGameKept> shelf)
+      throws SheetException {
+    List<String> about = new ArrayList<>(List.of(game.words(), pairs.words()));
+    for (Path file : own) {
+      about.addAll(about(file, shelf));
+    }
+    Optional<TrackedGameKept> known = shelf.find(about);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    TrackedGameKept read =
+        TrackedGameKept.of(game, Tracks.read(own, map, TrackedGame.of(game), pairs), pairs);
+    shelf.keep(about, read);
+    return read;
+  }
+
+  private static List<String> about(Path file, CacheShelf<?> shelf) throws SheetException {
+    return shelf.open()
+        ? List.of(SheetFiles.display(file), FilesRead.hashed(file).orElse("none"))
+        : List.of();
+  }
+
+  private static GamesNamed named(Path file, Optional<SheetMap> map, CacheShelf<GamesNamed> shelf)
+      throws SheetException {
+    List<String> about = about(file, shelf);
+    Optional<GamesNamed> known = shelf.find(about);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    GamesNamed read = GamesNamed.in(file, map);
+    shelf.keep(about, read);
+    return read;
+  }
+
+  /** The maps as the command line names them, and what is in those that are not shipped. */
+  List<String> words() throws SheetException {
+    List<String> words = new ArrayList<>(maps);
+    for (Path file : mapFiles()) {
+      words.add(FilesRead.hashed(file).orElse("none"));
+    }
+    return words;
+  }
+
   /** Which sheets have rows of which game; a game of which no play sheet was read is counted. */
   private Map<String, List<Path>> byGame(
-      List<GameOutline> games, Optional<SheetMap> map, TrackedSkaters tracked)
+      List<GameOutline> games,
+      Optional<SheetMap> map,
+      TrackedSkaters tracked,
+      CacheShelf<GamesNamed> shelf)
       throws SheetException {
     Map<String, List<Path>> files = new TreeMap<>();
     for (Path file : tracking()) {
-      GamesNamed named = GamesNamed.in(file, map);
+      GamesNamed named = named(file, map, shelf);
       if (named.unnamed() > 0 && named.rows().size() > 1) {
         throw SheetException.atLine(
             file.toString(),

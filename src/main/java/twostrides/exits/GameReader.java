@@ -20,10 +20,11 @@ public final class GameReader {
   private final StoppageCause stops;
   private final Rulings rulings;
   private final Shifts shifts;
+  private final RaceSettings race;
   private final IdentityHashMap<PuckEvent, Exit> exitOf = new IdentityHashMap<>();
   private final IdentityHashMap<PuckEvent, Release> releaseOf = new IdentityHashMap<>();
 
-  private GameReader(PuckTimeline timeline) {
+  private GameReader(PuckTimeline timeline, RaceSettings race) {
     this.timeline = timeline;
     this.score = new ScoreAndKills(timeline);
     this.situations = new Situations(timeline, score);
@@ -31,18 +32,19 @@ public final class GameReader {
     this.stops = new StoppageCause(timeline);
     this.rulings = new Rulings(timeline);
     this.shifts = new Shifts(timeline);
+    this.race = race;
   }
 
   /**
    * Reads a game.
    *
    * @param game the game
-   * @param run window, books of each season, and which source of manpower wins
+   * @param run window, books of each season, which source of manpower wins, race
    */
   public static GameRecords read(Game game, Settings run) {
     Settings settings = run.on(game.date());
     ManpowerRead manpower = ManpowerRead.of(game, settings);
-    GameReader reader = new GameReader(new PuckTimeline(game, manpower, settings));
+    GameReader reader = new GameReader(new PuckTimeline(game, manpower, settings), settings.race());
     List<Exit> exits = reader.exits();
     return new GameRecords(
         reader.timeline.fixture(),
@@ -81,15 +83,18 @@ public final class GameReader {
     List<Release> releases = new ArrayList<>();
     for (PuckEvent e : timeline.events()) {
       if (timeline.shortOfCenter(e).isPresent()) {
+        int number = releases.size() + 1;
+        Situation at = situations.of(e);
+        ExitOutcome outcome = outcomes.of(e, ExitOutcomes.Owner.RELEASE);
         Release release =
             new Release(
-                releases.size() + 1,
+                number,
                 Optional.ofNullable(exitOf.get(e)),
-                situations.of(e),
+                at,
                 letGo(e),
-                outcomes.of(e, ExitOutcomes.Owner.RELEASE),
+                outcome,
                 new Release.Rulings(rulings.of(e), rulings.mayBeIcing(e), rulings.byOtherBooks(e)),
-                Around.of(e.row()));
+                Around.of(e.row()).map(a -> PositionsSeen.of(at, number, outcome, a, race)));
         releases.add(release);
         releaseOf.put(e, release);
       }

@@ -1,6 +1,8 @@
 package twostrides.exits;
 
+import twostrides.game.Fixture;
 import twostrides.race.RaceModel;
+import twostrides.race.SeededRandom;
 import twostrides.race.SkaterLevel;
 import twostrides.race.SkaterSet;
 
@@ -49,5 +51,15 @@ public record RaceSettings(long seed, int simulations, SkaterSet skaters, double
   /** Simulations of a release that no restart followed. */
   public int fewer() {
     return Math.max(100, simulations / 10);
+  }
+
+  /**
+   * The random numbers of a release.
+   *
+   * @param game its game
+   * @param number its number in the game
+   */
+  public SeededRandom random(Fixture game, int number) {
+    return new SeededRandom(seed, game.id() + "#" + number);
   }
 }

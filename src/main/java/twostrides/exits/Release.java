@@ -22,7 +22,7 @@ public record Release(
     LetGo how,
     ExitOutcome outcome,
     Rulings rulings,
-    Optional<Around> seen) {
+    Optional<PositionsSeen> seen) {
 
   /**
    * What the books say.

@@ -17,7 +17,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
-import twostrides.sheet.SheetRow;
+import twostrides.sheet.RowWords;
 
 /**
  * Puts the rows of one game together: its two teams, its order of play, its steps. Rows of another
@@ -76,12 +76,12 @@ final class GameBuilder {
       }
     }
     // Of two events in one row neither is used without the other.
-    Set<SheetRow> lost =
+    Set<RowWords.Place> lost =
         doubtful.subList(before, doubtful.size()).stream()
-            .map(d -> d.row().whole())
+            .map(d -> d.row().place())
             .collect(Collectors.toSet());
     Set<PlayRow> alone = Collections.newSetFromMap(new IdentityHashMap<>());
-    rows.stream().filter(r -> lost.contains(r.source().whole())).forEach(r -> alone.add(r.row()));
+    rows.stream().filter(r -> lost.contains(r.source().place())).forEach(r -> alone.add(r.row()));
     kept.removeIf(alone::contains);
     boolean fixed = frame.view() == Frame.View.RINK_FIXED && !frame.endsGiven();
     if (fixed && rows.stream().anyMatch(r -> r.about().endsSaid())) {

@@ -3,13 +3,19 @@ package twostrides.game;
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetFiles;
 import twostrides.sheet.SheetRow;
 
 /**
@@ -38,15 +44,15 @@ final class GamesTaken {
     }
 
     /** Alike for rows that are alike: a league's are too many to keep. */
-    private static UUID key(List<When> rows) {
+    private static String key(List<When> rows) {
       ByteBuffer all = ByteBuffer.allocate(rows.size() * (2 * Integer.BYTES + Double.BYTES));
       rows.forEach(r -> all.putInt(r.period).putDouble(r.elapsed).putInt(r.team.hashCode()));
-      return UUID.nameUUIDFromBytes(all.array());
+      return UUID.nameUUIDFromBytes(all.array()).toString();
     }
   }
 
   private final Map<String, String> sheetOfPeriod = new HashMap<>();
-  private final Map<UUID, String> gameOfRows = new HashMap<>();
+  private final Map<String, String> gameOfRows = new HashMap<>();
 
   /**
    * Takes all rows of a sheet, or none.
@@ -54,34 +60,78 @@ final class GamesTaken {
    * @param sheet the sheet
    * @param when when one of its rows was
    * @param into where they go
+   * @return what it has had
    * @throws SheetException when it has what another sheet had, or rows of several games as one
    */
-  <R> void take(RowsOfSheet<R> sheet, Function<R, When> when, GamesUnread<R, ?> into)
+  <R> List<SheetKept.Had> take(RowsOfSheet<R> sheet, Function<R, When> when, GamesUnread<R, ?> into)
       throws SheetException {
-    Map<String, String> periods = new LinkedHashMap<>();
     Map<String, List<ReadRow<R>>> games = new LinkedHashMap<>();
-    String game = "";
-    int of = -1;
-    for (ReadRow<R> r : sheet.rows()) {
-      int period = when.apply(r.row()).period();
-      if (period != of || !r.gameId().equals(game)) {
-        game = r.gameId();
-        of = period;
-        String name = game + ", period " + of;
-        if (periods.putIfAbsent(name, r.source().file()) == null) {
-          refuseKnown(r.source(), name);
-        }
-      }
-      games.computeIfAbsent(game, g -> new ArrayList<>()).add(r);
-    }
-    Map<UUID, String> said = new HashMap<>();
-    for (Map.Entry<String, List<ReadRow<R>>> one : games.entrySet()) {
-      List<When> rows = one.getValue().stream().map(r -> when.apply(r.row())).toList();
-      refuseTwice(sheet, one.getKey(), rows, said);
+    sheet.rows().forEach(r -> games.computeIfAbsent(r.gameId(), g -> new ArrayList<>()).add(r));
+    List<SheetKept.Had> has = new ArrayList<>();
+    games.forEach((id, rows) -> has.add(had(id, rows.stream().map(r -> when.apply(r.row())))));
+    if (!isNew(has)) {
+      refuse(sheet, when, has);
     }
     into.add(sheet.file(), sheet.frame(), games);
-    sheetOfPeriod.putAll(periods);
-    gameOfRows.putAll(said);
+    add(SheetFiles.display(sheet.file()), sheet.name(), has);
+    return has;
+  }
+
+  private static SheetKept.Had had(String game, Stream<When> when) {
+    List<When> rows = when.toList();
+    return new SheetKept.Had(
+        game,
+        rows.stream().map(When::period).collect(Collectors.toCollection(TreeSet::new)),
+        rows.size() < TELLING ? Optional.empty() : Optional.of(When.key(rows)));
+  }
+
+  /**
+   * Whether no sheet had any of it before.
+   *
+   * @param games what a sheet has
+   */
+  boolean isNew(List<SheetKept.Had> games) {
+    Set<String> own = new HashSet<>();
+    return games.stream()
+        .allMatch(
+            g ->
+                g.periods().stream().noneMatch(p -> sheetOfPeriod.containsKey(period(g.game(), p)))
+                    && g.rows().stream().allMatch(k -> own.add(k) && !gameOfRows.containsKey(k)));
+  }
+
+  /**
+   * Adds what a sheet has had.
+   *
+   * @param file the sheet, as the user named it
+   * @param name its file name
+   * @param games its games
+   */
+  void add(String file, String name, List<SheetKept.Had> games) {
+    for (SheetKept.Had g : games) {
+      g.periods().forEach(p -> sheetOfPeriod.put(period(g.game(), p), file));
+      g.rows().ifPresent(k -> gameOfRows.put(k, said(g.game(), name)));
+    }
+  }
+
+  private static String period(String game, int period) {
+    return game + ", period " + period;
+  }
+
+  private static String said(String game, String sheet) {
+    return "game " + game + " of " + sheet;
+  }
+
+  private <R> void refuse(RowsOfSheet<R> sheet, Function<R, When> when, List<SheetKept.Had> games)
+      throws SheetException {
+    for (ReadRow<R> r : sheet.rows()) {
+      refuseKnown(r.source(), period(r.gameId(), when.apply(r.row()).period()));
+    }
+    Map<String, String> ofThisSheet = new HashMap<>();
+    for (SheetKept.Had g : games) {
+      if (g.rows().isPresent()) {
+        refuseTwice(sheet, said(g.game(), sheet.name()), g.rows().get(), ofThisSheet);
+      }
+    }
   }
 
   private void refuseKnown(SheetRow row, String period) throws SheetException {
@@ -99,14 +149,9 @@ final class GamesTaken {
 
   /** A copy of a sheet under another name would count its game twice. */
   private void refuseTwice(
-      RowsOfSheet<?> sheet, String id, List<When> rows, Map<UUID, String> ofThisSheet)
+      RowsOfSheet<?> sheet, String said, String rows, Map<String, String> ofThisSheet)
       throws SheetException {
-    if (rows.size() < TELLING) {
-      return;
-    }
-    UUID key = When.key(rows);
-    String said = "game " + id + " of " + sheet.name();
-    String other = gameOfRows.getOrDefault(key, ofThisSheet.put(key, said));
+    String other = gameOfRows.getOrDefault(rows, ofThisSheet.put(rows, said));
     if (other != null) {
       throw SheetException.ofFile(
           sheet.file().toString(),

@@ -48,7 +48,15 @@ final class GamesUnread<R, K> {
    */
   record Kept<K>(Optional<LocalDate> date, int rowsUsed, K what) {}
 
-  private record Settled<K>(
+  /**
+   * What came of the rows of a game.
+   *
+   * @param id the game's id
+   * @param kept what is kept of it; empty where its rows make none
+   * @param setAside rows that do not fit it
+   * @param mended what was put right
+   */
+  record Settled<K>(
       String id, Optional<Kept<K>> kept, List<DoubtfulRow> setAside, List<Mend> mended) {}
 
   private static final class OneGame<R, K> {
@@ -104,6 +112,40 @@ final class GamesUnread<R, K> {
         });
   }
 
+  /**
+   * Whether rows of a game were read before.
+   *
+   * @param id the game's id
+   */
+  boolean has(String id) {
+    return games.containsKey(id);
+  }
+
+  /**
+   * Adds a game whose rows need not be read.
+   *
+   * @param file its sheet
+   * @param frame how it writes clock and places
+   * @param settled what came of its rows
+   */
+  void add(Path file, Frame frame, Settled<K> settled) {
+    OneGame<R, K> game = new OneGame<>(frame);
+    game.files.add(file);
+    game.settled = Optional.of(settled);
+    games.put(settled.id(), game);
+  }
+
+  /**
+   * What came of a game of one sheet; empty where other sheets have rows of it too.
+   *
+   * @param id the game's id
+   * @param file the sheet
+   */
+  Optional<Settled<K>> alone(String id, Path file) {
+    OneGame<R, K> game = games.get(id);
+    return game.files.equals(Set.of(file)) ? game.settled : Optional.empty();
+  }
+
   private List<ReadRow<R>> before(String id) throws SheetException {
     OneGame<R, K> game = games.get(id);
     if (game == null) {
@@ -137,8 +179,11 @@ final class GamesUnread<R, K> {
     List<DoubtfulRow> setAside = new ArrayList<>();
     List<Mend> mended = new ArrayList<>();
     GameBuilder builder = new GameBuilder(id, game.frame, setAside, mended);
+    Optional<Kept<K>> kept = build.of(builder, game.frame, game.rows);
     game.settled =
-        Optional.of(new Settled<>(id, build.of(builder, game.frame, game.rows), setAside, mended));
+        Optional.of(
+            new Settled<>(
+                id, kept, setAside.stream().map(DoubtfulRow::withoutCells).toList(), mended));
     game.rows = List.of();
   }
 

@@ -141,7 +141,7 @@ final class PlayRows {
             video,
             sheetName,
             source.line(),
-            source.whole() != source);
+            source.second());
     ReadRow.AboutGame about =
         new ReadRow.AboutGame(
             date, teams.home(), teams.away(), in.clockDecimals(), in.placeDecimals(), endsSaid);

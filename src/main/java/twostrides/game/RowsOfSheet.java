@@ -23,4 +23,10 @@ record RowsOfSheet<R>(
     Frame frame,
     List<ReadRow<R>> rows,
     List<DoubtfulRow> doubtful,
-    List<Mend> mended) {}
+    List<Mend> mended) {
+
+  /** The same, its rows forgotten. */
+  RowsOfSheet<R> forgotten() {
+    return new RowsOfSheet<>(file, name, rowsRead, frame, List.of(), doubtful, mended);
+  }
+}

@@ -16,6 +16,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.FilesRead;
+import twostrides.sheet.RowWords;
 import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetFiles;
@@ -131,7 +132,8 @@ public final class SeasonReader {
   public static SheetsRead read(
       List<Path> files, SheetMaps maps, boolean keepGoing, Usual usual, Consumer<Integer> eachFile)
       throws SheetException {
-    return SheetsRead.of(read(files, maps, keepGoing, usual, eachFile, (game, frame) -> game));
+    return SheetsRead.of(
+        read(files, maps, keepGoing, usual, eachFile, (game, frame) -> game, SheetMemory.none()));
   }
 
   /**
@@ -145,6 +147,7 @@ public final class SeasonReader {
    * @param usual rink and period where the map does not say
    * @param eachFile told the number of files read so far, for a progress line
    * @param keeper what is kept of each game of play sheets; tag sheets are short and stay
+   * @param memory what play sheets gave in earlier runs
    * @throws SheetException when a file cannot be read and {@code keepGoing} is off, or one period
    *     of a game stands in two sheets
    */
@@ -154,9 +157,11 @@ public final class SeasonReader {
       boolean keepGoing,
       Usual usual,
       Consumer<Integer> eachFile,
-      Keeper<P> keeper)
+      Keeper<P> keeper,
+      SheetMemory<P> memory)
       throws SheetException {
     SeasonReader reader = new SeasonReader(maps, keepGoing, usual);
+    List<Fresh> fresh = new ArrayList<>();
     GamesUnread<PlayRow, P> played =
         new GamesUnread<>(
             GamesApart::check,
@@ -182,7 +187,7 @@ public final class SeasonReader {
       // Read on all threads, taken in order.
       List<Supplier<Reading>> some =
           files.subList(i, Math.min(files.size(), i + AT_ONCE)).stream()
-              .map(f -> FilesRead.shared(() -> reader.reading(f, played, tagged)))
+              .map(f -> FilesRead.shared(() -> reader.reading(f, played, tagged, memory, fresh)))
               .toList();
       int done = i;
       for (Reading r : some.parallelStream().map(Supplier::get).toList()) {
@@ -194,7 +199,29 @@ public final class SeasonReader {
     }
     played.settle(true);
     tagged.settle(true);
+    fresh.parallelStream().forEach(f -> f.kept(played).ifPresent(k -> memory.keep(f.file(), k)));
     return reader.season(played, tagged);
+  }
+
+  /** A play sheet that was read in this run. */
+  private record Fresh(RowsOfSheet<?> sheet, List<SheetKept.Had> had) {
+
+    Path file() {
+      return sheet.file();
+    }
+
+    /** What it gave by itself; empty where another sheet has rows of one of its games. */
+    <P> Optional<SheetKept<P>> kept(GamesUnread<PlayRow, P> played) {
+      List<SheetKept.OfGame<P>> games = new ArrayList<>();
+      for (SheetKept.Had h : had) {
+        played.alone(h.game(), file()).ifPresent(s -> games.add(new SheetKept.OfGame<>(h, s)));
+      }
+      return games.size() < had.size()
+          ? Optional.empty()
+          : Optional.of(
+              new SheetKept<>(
+                  sheet.rowsRead(), sheet.frame(), sheet.doubtful(), sheet.mended(), games));
+    }
   }
 
   /** A file on its way to be taken, in its turn. */
@@ -214,19 +241,65 @@ public final class SeasonReader {
   }
 
   /** Reads a file; it keeps to itself what it finds until it is taken. */
-  private Reading reading(
-      Path file, GamesUnread<PlayRow, ?> played, GamesUnread<TaggedExit, ?> tagged) {
+  private <P> Reading reading(
+      Path file,
+      GamesUnread<PlayRow, P> played,
+      GamesUnread<TaggedExit, ?> tagged,
+      SheetMemory<P> memory,
+      List<Fresh> fresh) {
     try {
-      Opened opened = open(file);
-      if (opened.map().schema().equals(SheetForms.TAG)) {
-        return taking(tags(opened), GamesTaken.When::of, tagged);
-      }
-      return taking(plays(opened), GamesTaken.When::of, played);
+      Optional<SheetKept<P>> known = memory.of(file);
+      return known.isPresent()
+          ? () -> {
+            if (!recall(file, known.get(), played)) {
+              read(file, played, tagged, fresh).take();
+            }
+          }
+          : read(file, played, tagged, fresh);
     } catch (SheetException e) {
       return () -> {
         throw e;
       };
     }
+  }
+
+  private Reading read(
+      Path file,
+      GamesUnread<PlayRow, ?> played,
+      GamesUnread<TaggedExit, ?> tagged,
+      List<Fresh> fresh)
+      throws SheetException {
+    Opened opened = open(file);
+    if (opened.map().schema().equals(SheetForms.TAG)) {
+      RowsOfSheet<TaggedExit> rows = tags(opened);
+      return () -> take(rows, GamesTaken.When::of, tagged);
+    }
+    RowsOfSheet<PlayRow> rows = plays(opened);
+    return () -> fresh.add(new Fresh(rows.forgotten(), take(rows, GamesTaken.When::of, played)));
+  }
+
+  private <R> List<SheetKept.Had> take(
+      RowsOfSheet<R> rows, Function<R, GamesTaken.When> when, GamesUnread<R, ?> into)
+      throws SheetException {
+    List<SheetKept.Had> had = taken.take(rows, when, into);
+    rowsRead += rows.rowsRead();
+    setAside.addAll(rows.doubtful());
+    mends.addAll(rows.mended());
+    return had;
+  }
+
+  /** Takes what a sheet gave before; not where another sheet had any of it: then its rows count. */
+  private <P> boolean recall(Path file, SheetKept<P> gave, GamesUnread<PlayRow, P> played) {
+    List<SheetKept.Had> had = gave.had();
+    if (!taken.isNew(had) || had.stream().anyMatch(h -> played.has(h.game()))) {
+      return false;
+    }
+    taken.add(SheetFiles.display(file), Sheet.fileName(file), had);
+    gave.games().forEach(g -> played.add(file, gave.frame(), g.settled()));
+    rowsRead += gave.rowsRead();
+    setAside.addAll(gave.setAside());
+    mends.addAll(gave.mended());
+    return true;
   }
 
   /** A sheet in its cells, and the map it was read through. */
@@ -267,31 +340,27 @@ public final class SeasonReader {
       List<DoubtfulRow> doubtful,
       List<Mend> mended) {
     return new RowsOfSheet<>(
-        sheet.file(), sheet.name(), sheet.rowsRead(), frame, rows, doubtful, mended);
+        sheet.file(),
+        sheet.name(),
+        sheet.rowsRead(),
+        frame,
+        rows,
+        doubtful.stream().map(DoubtfulRow::withoutCells).toList(),
+        mended);
   }
 
   private static <T> List<ReadRow<T>> all(
       Sheet sheet, Function<SheetRow, Optional<ReadRow<T>>> reading) {
     List<ReadRow<T>> read = new ArrayList<>();
-    Set<SheetRow> lost = new HashSet<>();
+    Set<RowWords.Place> lost = new HashSet<>();
     for (SheetRow source : sheet.rows()) {
-      reading.apply(source).ifPresentOrElse(read::add, () -> lost.add(source.whole()));
+      reading.apply(source).ifPresentOrElse(read::add, () -> lost.add(source.place()));
     }
     if (sheet.rows().size() + sheet.setAside().size() > sheet.rowsRead()) {
       // Of two events in one row neither is used without the other.
-      read.removeIf(r -> lost.contains(r.source().whole()));
+      read.removeIf(r -> lost.contains(r.source().place()));
     }
     return read;
-  }
-
-  private <R> Reading taking(
-      RowsOfSheet<R> rows, Function<R, GamesTaken.When> when, GamesUnread<R, ?> into) {
-    return () -> {
-      taken.take(rows, when, into);
-      rowsRead += rows.rowsRead();
-      setAside.addAll(rows.doubtful());
-      mends.addAll(rows.mended());
-    };
   }
 
   /**
@@ -317,8 +386,8 @@ public final class SeasonReader {
       games.mended().forEach(mends::add);
     }
     // Two events of one row are set aside once.
-    Map<SheetRow, DoubtfulRow> rows = new LinkedHashMap<>();
-    setAside.forEach(d -> rows.merge(d.row().whole(), d, DoubtfulRow::and));
+    Map<RowWords.Place, DoubtfulRow> rows = new LinkedHashMap<>();
+    setAside.forEach(d -> rows.merge(d.row().place(), d, DoubtfulRow::and));
     List<DoubtfulRow> ordered = new ArrayList<>(rows.values());
     ordered.sort(
         Comparator.comparing((DoubtfulRow d) -> d.row().file())

@@ -1,7 +1,6 @@
 package twostrides.sanity;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import twostrides.game.Action;
 import twostrides.game.Game;
@@ -46,7 +46,7 @@ final class Kinds {
   private static final Map<Action, String> COSTS = costs();
 
   /** Rows by action and outcome. */
-  private final Map<Action, Map<Optional<Outcome>, Integer>> outcomes = new EnumMap<>(Action.class);
+  private final Map<Action, Map<Optional<Outcome>, Integer>> outcomes = new TreeMap<>();
 
   /** Goals, and how many a face-off at center followed. */
   private final Share center = new Share();

@@ -1,5 +1,6 @@
 package twostrides.season;
 
+import twostrides.exits.PositionsSeen;
 import twostrides.exits.Release;
 
 /**

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import twostrides.exits.Around;
 import twostrides.exits.LetGo;
+import twostrides.exits.PositionsSeen;
 import twostrides.exits.RaceSettings;
 import twostrides.exits.Release;
 import twostrides.exits.Restart;
@@ -14,7 +16,6 @@ import twostrides.exits.RestartCause;
 import twostrides.race.Delivery;
 import twostrides.race.PuckSpread;
 import twostrides.race.Scene;
-import twostrides.race.SeededRandom;
 import twostrides.rink.Place;
 
 /**
@@ -38,14 +39,13 @@ final class Flags {
   }
 
   /**
-   * Weighs releases. Each race has a seed of its own, so the order and the threads change nothing.
+   * Weighs releases.
    *
    * @param releases all of the sheets
    * @param skaters who was where at a release, besides what the play sheet says
    */
   List<Assessed> assess(List<Release> releases, SkatersAtRelease skaters) {
-    SkatersAtRelease all = ((SkatersAtRelease) r -> r.seen().stream().toList()).and(skaters);
-    List<List<Around>> around = releases.stream().map(all::at).toList();
+    List<List<Around>> around = releases.stream().map(skaters::at).toList();
     return IntStream.range(0, releases.size())
         .parallel()
         .mapToObj(i -> new Assessed(releases.get(i), assess(releases.get(i), around.get(i))))
@@ -53,27 +53,17 @@ final class Flags {
   }
 
   private Assessment assess(Release r, List<Around> around) {
-    int n = restarted(r) ? settings.simulations() : settings.fewer();
-    List<PositionsSeen> seen =
-        around.stream()
-            .map(
-                a ->
-                    PositionsSeen.of(
-                        r.at().when().game().rink(),
-                        a,
-                        settings.skaters().settings(),
-                        random(r),
-                        n))
-            .toList();
-    return Assessment.of(GainEvidence.of(r, carry, seen), costs, settings.threshold(), toWeigh(r));
+    Stream<PositionsSeen> seen =
+        Stream.concat(
+            r.seen().stream(),
+            around.stream()
+                .map(a -> PositionsSeen.of(r.at(), r.number(), r.outcome(), a, settings)));
+    return Assessment.of(
+        GainEvidence.of(r, carry, seen.toList()), costs, settings.threshold(), toWeigh(r));
   }
 
   private static boolean restarted(Release r) {
     return r.outcome().restarted().orElse(false);
-  }
-
-  private SeededRandom random(Release r) {
-    return new SeededRandom(settings.seed(), r.at().when().game().id() + "#" + r.number());
   }
 
   /** Why there is nothing to weigh; {@link FlagVerdict#FLAGGED} where icing followed. */
@@ -150,6 +140,8 @@ final class Flags {
             List.of(),
             settings.skaters());
     return PuckSpread.farthest(
-        scene, random(r), Math.min(SPREAD_SIMULATIONS, settings.simulations()));
+        scene,
+        settings.random(r.at().when().game(), r.number()),
+        Math.min(SPREAD_SIMULATIONS, settings.simulations()));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import twostrides.exits.LetGo;
+import twostrides.exits.PositionsSeen;
 import twostrides.exits.Release;
 import twostrides.game.Pressure;
 import twostrides.race.Chance;
@@ -36,8 +37,7 @@ public record GainEvidence(
    * @param known what each source says of the skaters
    */
   static GainEvidence of(Release r, CarryRates carry, List<PositionsSeen> known) {
-    Optional<PositionsSeen> seen =
-        known.stream().min(Comparator.comparing(k -> k.evidence().orElse(Evidence.UNKNOWN)));
+    Optional<PositionsSeen> seen = known.stream().min(Comparator.comparing(GainEvidence::evidence));
     Optional<GainChance> gain = seen.flatMap(PositionsSeen::gain);
     if (gain.isPresent()) {
       return measured(seen.get(), gain.get());
@@ -67,8 +67,12 @@ public record GainEvidence(
         seen);
   }
 
+  private static Evidence evidence(PositionsSeen seen) {
+    return seen.gain().map(g -> Evidence.of(g.grade())).orElse(Evidence.UNKNOWN);
+  }
+
   private static GainEvidence measured(PositionsSeen seen, GainChance gain) {
-    Evidence evidence = seen.evidence().orElseThrow();
+    Evidence evidence = Evidence.of(gain.grade());
     String words =
         switch (evidence) {
           case CLICKED -> "Clicked on the video";

@@ -7,18 +7,24 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * How a sheet writes dates, with or without a time of day. Names of months and days are English on
  * every machine, in capitals or not.
  *
- * @param formatter the form
+ * @param letters d for the day, M for the month, y for the year, as in dd.MM.yyyy; empty for the
+ *     form of ISO 8601
  */
-public record DateForm(DateTimeFormatter formatter) {
+public record DateForm(String letters) {
 
   /** 2031-10-04. */
-  public static final DateForm ISO = new DateForm(DateTimeFormatter.ISO_LOCAL_DATE);
+  public static final DateForm ISO = new DateForm("");
+
+  private static final Map<String, DateTimeFormatter> FORMATTERS =
+      new ConcurrentHashMap<>(Map.of(ISO.letters, DateTimeFormatter.ISO_LOCAL_DATE));
 
   /** The first indoor game with rules was in 1875. */
   private static final int FIRST_YEAR = 1875;
@@ -33,23 +39,31 @@ public record DateForm(DateTimeFormatter formatter) {
   /**
    * A form by its letters.
    *
-   * @param pattern d for the day, M for the month, y for the year, as in dd.MM.yyyy
+   * @param letters as in dd.MM.yyyy
    * @return empty when that is no form from which a date can be read
    */
-  static Optional<DateForm> of(String pattern) {
+  static Optional<DateForm> of(String letters) {
+    if (letters.equals(ISO.letters)) {
+      return Optional.empty();
+    }
     try {
-      DateForm form =
-          new DateForm(
-              new DateTimeFormatterBuilder()
-                  .parseCaseInsensitive()
-                  .appendPattern(pattern)
-                  .toFormatter(Locale.ENGLISH));
+      DateForm form = new DateForm(letters);
       return form.read(form.example()).equals(EXAMPLE.toLocalDate())
           ? Optional.of(form)
           : Optional.empty();
     } catch (IllegalArgumentException | DateTimeException e) {
       return Optional.empty();
     }
+  }
+
+  private DateTimeFormatter formatter() {
+    return FORMATTERS.computeIfAbsent(
+        letters,
+        l ->
+            new DateTimeFormatterBuilder()
+                .parseCaseInsensitive()
+                .appendPattern(l)
+                .toFormatter(Locale.ENGLISH));
   }
 
   /**
@@ -59,7 +73,7 @@ public record DateForm(DateTimeFormatter formatter) {
    * @throws DateTimeException when it is none in this form, or of a year in which nobody plays
    */
   public LocalDate read(String text) {
-    LocalDate day = LocalDate.parse(text, formatter);
+    LocalDate day = LocalDate.parse(text, formatter());
     if (day.getYear() < FIRST_YEAR || day.getYear() > LAST_YEAR) {
       throw new DateTimeException("a year in which nobody plays");
     }
@@ -68,6 +82,6 @@ public record DateForm(DateTimeFormatter formatter) {
 
   /** A date in this form. */
   public String example() {
-    return EXAMPLE.format(formatter);
+    return EXAMPLE.format(formatter());
   }
 }

@@ -1,6 +1,11 @@
 package twostrides.sheet;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -68,6 +73,28 @@ public final class FilesRead {
     return Optional.ofNullable(RUN.get()).map(run -> run.sums.get(identity(file)));
   }
 
+  /**
+   * The SHA-256 of a file's bytes, read for it and kept as if they had been used; empty where it is
+   * no file that can be read to its end.
+   *
+   * @param file the file
+   * @throws SheetException when the run read other bytes from it before
+   */
+  public static Optional<String> hashed(Path file) throws SheetException {
+    MessageDigest digest = digest();
+    try {
+      if (!Files.isRegularFile(file)) {
+        return Optional.empty();
+      }
+      try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+        in.transferTo(OutputStream.nullOutputStream());
+      }
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+    return whole(file, digest);
+  }
+
   /** A digest to put a file's bytes through, in their order. */
   public static MessageDigest digest() {
     try {
@@ -82,12 +109,13 @@ public final class FilesRead {
    *
    * @param file the file
    * @param digest what its bytes were put through
+   * @return its SHA-256 in hex; empty without a run that keeps it
    * @throws SheetException when the run read other bytes from it before
    */
-  static void whole(Path file, MessageDigest digest) throws SheetException {
+  static Optional<String> whole(Path file, MessageDigest digest) throws SheetException {
     FilesRead run = RUN.get();
     if (run == null) {
-      return;
+      return Optional.empty();
     }
     String sum = HexFormat.of().formatHex(digest.digest());
     String before = run.sums.putIfAbsent(identity(file), sum);
@@ -98,6 +126,7 @@ public final class FilesRead {
           "a file that stays as it is while it is read",
           "Wait until it is saved, or copy it to a folder of your own, and run again.");
     }
+    return Optional.of(sum);
   }
 
   private static Path identity(Path file) {

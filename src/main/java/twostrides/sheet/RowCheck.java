@@ -26,7 +26,7 @@ final class RowCheck {
               cells(layout.width()) + ", as in the header line",
               "Put a cell that holds the delimiter in quotes, or add the missing cells."));
     }
-    Optional<String> skip = row.skipReason();
+    Optional<String> skip = row.rule().flatMap(Rule::skip);
     if (skip.isPresent()) {
       return List.of(
           ruleProblem(

@@ -38,12 +38,12 @@ public final class SetAside {
   public static void write(Path dir, List<DoubtfulRow> rows, List<SheetException> files)
       throws IOException {
     Files.createDirectories(dir);
-    Map<String, List<SheetRow>> bySheet = new TreeMap<>();
+    Map<String, List<RowWords>> bySheet = new TreeMap<>();
     for (DoubtfulRow doubtful : rows) {
       bySheet.computeIfAbsent(doubtful.row().file(), f -> new ArrayList<>()).add(doubtful.row());
     }
     Set<String> taken = new HashSet<>(Set.of(PROBLEMS));
-    for (Map.Entry<String, List<SheetRow>> sheet : bySheet.entrySet()) {
+    for (Map.Entry<String, List<RowWords>> sheet : bySheet.entrySet()) {
       StringBuilder text = new StringBuilder();
       text.append(sheet.getValue().get(0).headerLine()).append('\n');
       sheet.getValue().forEach(row -> text.append(row.raw()).append('\n'));

@@ -32,7 +32,7 @@ public record Sheet(
     headers = List.copyOf(headers);
     rows = List.copyOf(rows);
     setAside = List.copyOf(setAside);
-    if (rowsRead != rows.stream().filter(r -> r.whole() == r).count() + setAside.size()) {
+    if (rowsRead != rows.stream().filter(r -> !r.second()).count() + setAside.size()) {
       throw new IllegalArgumentException(
           rowsRead + " rows read, but " + rows.size() + " kept and " + setAside.size() + " not");
     }

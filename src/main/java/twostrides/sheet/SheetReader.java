@@ -80,7 +80,7 @@ public final class SheetReader {
               ? RowCells.composed(Around.cells(records.entries(), i, headers.size()))
               : entry.cells();
       SheetRow row = layout.row(entry.line(), entry.raw(), entry.cells(), around);
-      Optional<SheetRow> second = row.second();
+      Optional<SheetRow> second = row.then();
       List<Problem> problems = new ArrayList<>(check.problems(row));
       second.ifPresent(s -> problems.addAll(check.problems(s)));
       if (problems.isEmpty()) {

@@ -11,7 +11,7 @@ public final class SheetRow {
   private final List<String> cells;
   private final List<String> around;
   private final Optional<Rule> rule;
-  private final Optional<SheetRow> first;
+  private final boolean second;
 
   /**
    * A row.
@@ -31,7 +31,7 @@ public final class SheetRow {
       List<String> cells,
       List<String> around,
       Optional<Rule> rule) {
-    this(layout, line, raw, cells, around, rule, Optional.empty());
+    this(layout, line, raw, cells, around, rule, false);
   }
 
   private SheetRow(
@@ -41,8 +41,8 @@ public final class SheetRow {
       List<String> cells,
       List<String> around,
       Optional<Rule> rule,
-      Optional<SheetRow> first) {
-    this.first = first;
+      boolean second) {
+    this.second = second;
     this.layout = layout;
     this.line = line;
     this.raw = raw;
@@ -70,9 +70,14 @@ public final class SheetRow {
     return raw;
   }
 
-  /** The reason that a rule of the map gives for not using this row; empty when none does. */
-  public Optional<String> skipReason() {
-    return rule.flatMap(Rule::skip);
+  /** Where it stands. */
+  public RowWords.Place place() {
+    return new RowWords.Place(file(), line);
+  }
+
+  /** The row in its own words. */
+  RowWords words() {
+    return new RowWords(place(), layout.headerLine(), raw, cells, rule.flatMap(Rule::skip));
   }
 
   /**
@@ -103,11 +108,6 @@ public final class SheetRow {
     return layout.mapName();
   }
 
-  /** The header line of the row's sheet, as it stood in the file. */
-  String headerLine() {
-    return layout.headerLine();
-  }
-
   char decimalMark() {
     return layout.decimalMark();
   }
@@ -123,15 +123,14 @@ public final class SheetRow {
   }
 
   /** The second event that the map finds in this row. */
-  Optional<SheetRow> second() {
+  Optional<SheetRow> then() {
     return rule.flatMap(Rule::second)
-        .map(
-            r -> new SheetRow(layout, line, raw, cells, around, Optional.of(r), Optional.of(this)));
+        .map(r -> new SheetRow(layout, line, raw, cells, around, Optional.of(r), true));
   }
 
-  /** The row as it stands in the sheet: of a second event in a row the first, else this one. */
-  public SheetRow whole() {
-    return first.orElse(this);
+  /** Whether it is the second event that the map finds in a row. */
+  public boolean second() {
+    return second;
   }
 
   Optional<Rule> rule() {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -109,6 +110,12 @@ public record GameOutline(
             .filter(game::letsGoShort)
             .mapToObj(i -> letGo(game, game.rows().get(i)))
             .toList());
+  }
+
+  /** Everything it says, as one text. */
+  public String words() {
+    return List.of(id, home, away, rink, clockStep, periodLength, new TreeSet<>(periods), releases)
+        .toString();
   }
 
   private static LetGo letGo(Game game, PlayRow r) {

@@ -45,6 +45,11 @@ public final class Sync {
         });
   }
 
+  /** Everything they say, as one text. */
+  public String words() {
+    return pairs + " " + starts;
+  }
+
   /** The pairs of clock and video, in the order of the sheets. */
   public List<ClockPair> pairs() {
     return pairs;

@@ -3,16 +3,19 @@ package twostrides.tracking;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import twostrides.game.Frame;
 import twostrides.game.RowReader;
 import twostrides.sheet.Cell;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.Problem;
+import twostrides.sheet.RowWords;
 import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
@@ -36,14 +39,13 @@ public final class SyncSheets {
 
   private static final double ROUNDING = 1e-6;
 
-  private record Place(String file, long line) {}
-
   private final Map<String, GameOutline> games;
   private final boolean tracked;
   private final Map<String, List<ClockPair>> pairs = new HashMap<>();
   private final Map<String, Map<String, List<Sync.Start>>> starts = new HashMap<>();
-  private final Map<Place, SheetRow> rows = new LinkedHashMap<>();
-  private final Map<Place, DoubtfulRow> setAside = new LinkedHashMap<>();
+  private final Set<RowWords.Place> read = new HashSet<>();
+  private final Map<RowWords.Place, SheetRow> rows = new LinkedHashMap<>();
+  private final Map<RowWords.Place, DoubtfulRow> setAside = new LinkedHashMap<>();
   private final Map<String, Steps> steps = new LinkedHashMap<>();
 
   /** Numbers beside the step that the map says they have. */
@@ -105,10 +107,13 @@ public final class SyncSheets {
 
   private void sheet(Sheet sheet, SheetMap map) throws SheetException {
     for (DoubtfulRow row : sheet.setAside()) {
-      rows.putIfAbsent(place(row.row()), row.row());
-      setAside(row.row(), row.problems());
+      read.add(row.row().place());
+      setAside.putIfAbsent(row.row().place(), row);
     }
-    sheet.rows().forEach(row -> rows.putIfAbsent(place(row), row));
+    for (SheetRow row : sheet.rows()) {
+      read.add(row.place());
+      rows.putIfAbsent(row.place(), row);
+    }
     new GameOfRow(sheet, games.keySet())
         .each((row, id) -> row(row, map, games.get(id)), this::setAside);
   }
@@ -194,18 +199,14 @@ public final class SyncSheets {
     for (List<ClockPair> list : pairs.values()) {
       VideoClock clock = VideoClock.of(list);
       for (Problem doubt : clock.doubts()) {
-        setAside(rows.get(new Place(doubt.file(), doubt.line())), List.of(doubt));
+        setAside(rows.get(new RowWords.Place(doubt.file(), doubt.line())), List.of(doubt));
       }
       list.removeIf(p -> !clock.pairsOf(p.period()).contains(p));
     }
   }
 
   private void setAside(SheetRow row, List<Problem> problems) {
-    setAside.putIfAbsent(place(row), new DoubtfulRow(row, problems));
-  }
-
-  private static Place place(SheetRow row) {
-    return new Place(row.file(), row.line());
+    setAside.putIfAbsent(row.place(), new DoubtfulRow(row, problems));
   }
 
   /**
@@ -219,7 +220,7 @@ public final class SyncSheets {
 
   /** Rows of the sheets. */
   public int rowsRead() {
-    return rows.size();
+    return read.size();
   }
 
   /** Rows that were not used, and why, in the order of the sheets. */

@@ -307,7 +307,7 @@ class SettleBrowserTest {
         SeasonReader.read(
             List.of(whole), Optional.of(SheetMap.read(map, SheetForms.ALL)), false, n -> {});
     for (Release r : GameReader.read(read.games().get(0), Settings.DEFAULT).releases()) {
-      r.seen().ifPresent(a -> seen.put((long) r.at().when().line(), a));
+      r.seen().ifPresent(a -> seen.put((long) r.at().when().line(), a.around()));
     }
     Path exact = dir.resolve("exact.csv");
     Path clicks = dir.resolve("clicks.csv");

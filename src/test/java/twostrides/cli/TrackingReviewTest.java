@@ -100,6 +100,42 @@ class TrackingReviewTest {
         flags.contains("the next 11.2 m (37 ft) (tracking, instant within 0.5 s by the player"));
   }
 
+  /**
+   * What the cache knows of a game's tracking gives the tables and the account of a run without.
+   */
+  @Test
+  void trackingFromTheCacheGivesTheSame() throws IOException {
+    Path sheet = write("g1.csv", HEAD + game("G1"));
+    Path tracks = write("t.csv", tracking("G1", CHASED) + "G1,104.05,99,Gulls,3,0,0\n");
+    Path book = dir.resolve("book");
+    Object[] args = {
+      "review",
+      sheet,
+      "--tracking",
+      tracks,
+      "--tables-only",
+      "--out",
+      book,
+      "--cache",
+      dir + "/kept"
+    };
+    Run cold = Run.of(args);
+    String flags = flags(book);
+    String aside = Files.readString(book.resolve("set-aside/t.csv"));
+    Run warm = Run.of(args);
+    assertTrue(
+        cold.out().contains("earlier run 0 of 1 sheet, tracking of 0 of 1 game."), cold.out());
+    assertTrue(
+        warm.out().contains("earlier run 1 of 1 sheet, tracking of 1 of 1 game."), warm.out());
+    assertEquals(flags, flags(book));
+    assertEquals(aside, Files.readString(book.resolve("set-aside/t.csv")));
+    assertEquals(cold.out().replaceAll("Cache: .*", ""), warm.out().replaceAll("Cache: .*", ""));
+    write("t.csv", tracking("G1", CHASED.subList(0, 3)));
+    Run other = Run.of(args);
+    assertTrue(other.out().contains("tracking of 0 of 1 game."), other.out());
+    assertTrue(flags(book).contains(",unknown,1,7.28,own 3.0 -6.0"), flags(book));
+  }
+
   /** Four releases a minute apart, tracked in frames, ten a second, and read through a map. */
   private String reviewedThrough(String map) throws IOException {
     StringBuilder rows = new StringBuilder(HEAD);

@@ -68,7 +68,7 @@ public final class TrackedReleases {
     List<Release> out = new ArrayList<>();
     for (Game game : games) {
       for (twostrides.exits.Release r : GameReader.read(game, Settings.DEFAULT).releases()) {
-        r.seen().ifPresent(around -> out.add(release(r, around, level.apply(game.id()))));
+        r.seen().ifPresent(seen -> out.add(release(r, seen.around(), level.apply(game.id()))));
       }
     }
     return out;

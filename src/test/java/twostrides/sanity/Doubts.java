@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import twostrides.game.GamesRead;
 import twostrides.game.SeasonReader;
+import twostrides.game.SheetMemory;
 import twostrides.game.Usual;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMap;
@@ -17,7 +18,8 @@ final class Doubts {
   static List<Doubt> of(List<Path> sheets, Optional<SheetMap> map) throws SheetException {
     SheetMaps maps = SheetMaps.of(map);
     GamesRead<Optional<GameSigns>> read =
-        SeasonReader.read(sheets, maps, false, Usual.DEFAULT, n -> {}, GameSigns::of);
+        SeasonReader.read(
+            sheets, maps, false, Usual.DEFAULT, n -> {}, GameSigns::of, SheetMemory.none());
     return SheetDoubts.of(
         read.played().stream().flatMap(Optional::stream).toList(), read.tagged(), maps);
   }

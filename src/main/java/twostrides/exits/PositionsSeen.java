@@ -1,4 +1,4 @@
-package twostrides.season;
+package twostrides.exits;
 
 import java.util.Comparator;
 import java.util.List;
@@ -6,14 +6,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import twostrides.exits.Around;
+import twostrides.game.Fixture;
 import twostrides.race.GainChance;
 import twostrides.race.MeasuredGain;
 import twostrides.race.Racer;
-import twostrides.race.SeededRandom;
 import twostrides.race.Sighting;
-import twostrides.race.SkaterSettings;
-import twostrides.rink.Rink;
 import twostrides.rink.Units;
 
 /**
@@ -35,16 +32,17 @@ public record PositionsSeen(Around around, List<Sighting> opponents, Optional<Ga
   static final int NEARLY_ALL = 4;
 
   /**
-   * Looks at a release.
+   * Looks at a release and runs its race. Each race has a seed of its own, so the order and the
+   * threads change nothing.
    *
-   * @param rink the rink
+   * @param at the release
+   * @param number its number in the game
+   * @param outcome what became of it: one that an own-zone restart followed takes all simulations
    * @param around who was seen
-   * @param skaters what a skater of this game can do
-   * @param random the random numbers of this release
-   * @param n number of simulations
+   * @param race seed, simulations, and what a skater of this game can do
    */
-  static PositionsSeen of(
-      Rink rink, Around around, SkaterSettings skaters, SeededRandom random, int n) {
+  public static PositionsSeen of(
+      Situation at, int number, ExitOutcome outcome, Around around, RaceSettings race) {
     Racer carrier = around.carrier().racer();
     List<Sighting> opponents =
         around.others().stream()
@@ -54,18 +52,15 @@ public record PositionsSeen(Around around, List<Sighting> opponents, Optional<Ga
     boolean enough =
         opponents.size() >= NEARLY_ALL
             || opponents.stream().filter(s -> apart(carrier, s) <= NEAR).count() >= LEAST_NEAR;
+    if (!enough) {
+      return new PositionsSeen(around, opponents, Optional.empty());
+    }
+    Fixture game = at.when().game();
+    MeasuredGain gain =
+        new MeasuredGain(game.rink(), around.carrier(), opponents, race.skaters().settings());
+    int n = outcome.restarted().orElse(false) ? race.simulations() : race.fewer();
     return new PositionsSeen(
-        around,
-        opponents,
-        enough
-            ? Optional.of(
-                new MeasuredGain(rink, around.carrier(), opponents, skaters).run(random, n))
-            : Optional.empty());
-  }
-
-  /** How well the places behind the chance are known; empty where there is no chance. */
-  Optional<Evidence> evidence() {
-    return gain.map(g -> Evidence.of(g.grade()));
+        around, opponents, Optional.of(gain.run(race.random(game, number), n)));
   }
 
   private static double apart(Racer puck, Sighting s) {
@@ -77,14 +72,14 @@ public record PositionsSeen(Around around, List<Sighting> opponents, Optional<Ga
   }
 
   /** Metres from the puck to the nearest opponent seen. */
-  OptionalDouble nearest() {
+  public OptionalDouble nearest() {
     return opponents.isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(apart(carrier(), opponents.get(0)));
   }
 
-  /** Everybody seen but the carrier, in the form of {@link Columns#SKATERS_SEEN}. */
-  String skaters() {
+  /** Everybody seen but the carrier, a text each. */
+  public String skaters() {
     return around.others().stream().map(PositionsSeen::skater).collect(Collectors.joining("; "));
   }
 
@@ -98,7 +93,7 @@ public record PositionsSeen(Around around, List<Sighting> opponents, Optional<Ga
   }
 
   /** Who was where, a phrase. */
-  String words() {
+  public String words() {
     int n = opponents.size();
     String seen = n + (n == 1 ? " opponent seen" : " opponents seen");
     long fast = opponents.stream().filter(Sighting::speedKnown).count();

@@ -1,0 +1,7 @@
+/**
+ * What a run found of each sheet, kept for later runs: records as bytes, and a folder of them. It
+ * knows no record by name.
+ *
+ * <p>Imports no other package of ours.
+ */
+package twostrides.cache;
