@@ -86,6 +86,15 @@ public final class Main {
     return new PrintWriter(new OutputStreamWriter(stream, Charset.defaultCharset()), true);
   }
 
+  /** The commands and how they are read. */
+  static CommandLine line() {
+    return new CommandLine(new Main())
+        .setUsageHelpWidth(100)
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setExecutionExceptionHandler(new Failures())
+        .setParameterExceptionHandler(Main::misunderstood);
+  }
+
   /**
    * Runs one command.
    *
@@ -94,13 +103,8 @@ public final class Main {
    * @param args the command line
    * @return the exit code
    */
-  static int run(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine line = new CommandLine(new Main());
-    line.setOut(out).setErr(err);
-    line.setUsageHelpWidth(100);
-    line.setCaseInsensitiveEnumValuesAllowed(true);
-    line.setExecutionExceptionHandler(new Failures());
-    line.setParameterExceptionHandler(Main::misunderstood);
+  public static int run(PrintWriter out, PrintWriter err, String... args) {
+    CommandLine line = line().setOut(out).setErr(err);
     if (args.length == 0) {
       line.usage(out);
       return USAGE;

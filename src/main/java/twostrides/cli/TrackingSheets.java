@@ -90,7 +90,7 @@ final class TrackingSheets {
     return maps.stream().map(ShippedMaps::file).flatMap(Optional::stream).toList();
   }
 
-  private List<Path> tracking() throws SheetException {
+  List<Path> tracking() throws SheetException {
     return names.isEmpty() ? List.of() : SheetFiles.find(names);
   }
 
