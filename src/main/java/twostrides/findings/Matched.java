@@ -5,9 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
-import java.util.function.ToDoubleFunction;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;
 import twostrides.season.Columns;
@@ -96,29 +94,25 @@ public record Matched(
       }
     }
     double[] means = means(all);
-    Bootstrap resample = new Bootstrap(seed, NumberSettings.RESAMPLES);
+    List<Optional<Range>> intervals =
+        new Bootstrap(seed, NumberSettings.RESAMPLES)
+                .ofSeveral(
+                    clusters,
+                    some -> {
+                      double[] m = means(sums(some, strata));
+                      return new double[] {m[0], m[1], m[0] - m[1]};
+                    })
+                .stream()
+                .map(Bootstrap.Resampled::interval)
+                .toList();
     return new Matched(
         faceOffs,
         unmatched,
-        new Mean(means[0], resampled(resample, clusters, strata, m -> m[0])),
+        new Mean(means[0], intervals.get(0)),
         used,
-        new Mean(means[1], resampled(resample, clusters, strata, m -> m[1])),
-        resampled(resample, clusters, strata, m -> m[0] - m[1]),
+        new Mean(means[1], intervals.get(1)),
+        intervals.get(2),
         clusters.size());
-  }
-
-  private static Optional<Range> resampled(
-      Bootstrap resample, List<Game> clusters, int strata, ToDoubleFunction<double[]> what) {
-    return resample
-        .of(
-            clusters,
-            some -> {
-              double[] m = means(sums(some, strata));
-              return Double.isNaN(m[0])
-                  ? OptionalDouble.empty()
-                  : OptionalDouble.of(what.applyAsDouble(m));
-            })
-        .interval();
   }
 
   private static void add(

@@ -2,6 +2,8 @@ package twostrides.findings;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import twostrides.season.Season;
 
 /**
@@ -27,13 +29,14 @@ public record Numbers(List<NumberPage> pages, PlayerNumbers players, PlayerSheet
    */
   public static Numbers of(Season season, Optional<String> team, NumberSettings settings) {
     PlayerNumbers players = new PlayerNumbers(season);
+    // Each knows the season alone, so each may be worked out on a thread of its own.
+    Stream<Supplier<NumberPage>> pages =
+        Stream.of(
+            () -> new RestartCosts(season, team, settings).page(),
+            () -> new PenaltyKill(season, team, settings).page(),
+            () -> new EmptyNet(season, team, settings).page(),
+            () -> new Slices(season, team).page());
     return new Numbers(
-        List.of(
-            new RestartCosts(season, team, settings).page(),
-            new PenaltyKill(season, team, settings).page(),
-            new EmptyNet(season, team, settings).page(),
-            new Slices(season, team).page()),
-        players,
-        new PlayerSheets(season, players));
+        pages.parallel().map(Supplier::get).toList(), players, new PlayerSheets(season, players));
   }
 }

@@ -3,12 +3,14 @@ package twostrides.findings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
@@ -173,6 +175,14 @@ public final class Reviewer {
     return season.releaseRecords().stream().map(Assessed::release);
   }
 
+  private Map<Who, List<Release>> releasesOfPlayers() {
+    return releases()
+        .filter(r -> r.at().player().isPresent())
+        .collect(
+            Collectors.groupingBy(
+                r -> Who.of(r).orElseThrow(), LinkedHashMap::new, Collectors.toList()));
+  }
+
   private static List<String> gamesOf(Rows exits) {
     return exits.by(Columns.GAME).keySet().stream().map(Shares::first).toList();
   }
@@ -181,20 +191,16 @@ public final class Reviewer {
   private Map<Who, Profile> players() {
     Rows every = new Rows(season.exits());
     Map<List<String>, Rows> exits = every.known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER);
-    Map<Who, List<Release>> releases = new LinkedHashMap<>();
-    exits.keySet().forEach(k -> releases.put(new Who(k.get(0), k.get(1)), new ArrayList<>()));
-    releases()
-        .forEach(
-            r ->
-                Who.of(r)
-                    .ifPresent(w -> releases.computeIfAbsent(w, k -> new ArrayList<>()).add(r)));
+    Map<Who, List<Release>> releases = releasesOfPlayers();
+    Set<Who> all = new LinkedHashSet<>();
+    exits.keySet().forEach(k -> all.add(new Who(k.get(0), k.get(1))));
+    all.addAll(releases.keySet());
     Rows none = every.none();
     Map<Who, Profile> profiles = new LinkedHashMap<>();
-    releases.forEach(
-        (w, own) ->
-            profiles.put(
-                w,
-                profile(exits.getOrDefault(List.of(w.team(), w.player()), none), own, List.of())));
+    for (Who w : all) {
+      Rows own = exits.getOrDefault(List.of(w.team(), w.player()), none);
+      profiles.put(w, profile(own, releases.getOrDefault(w, List.of()), List.of()));
+    }
     return profiles;
   }
 
@@ -245,6 +251,7 @@ public final class Reviewer {
 
   private List<PlayerReview> playerReviews(Map<Who, Profile> players, AdjustedRates iced) {
     Moments moments = new Moments(season);
+    Map<Who, List<Release>> releases = releasesOfPlayers();
     List<Map.Entry<Who, Profile>> order = new ArrayList<>(players.entrySet());
     order.sort(
         Comparator.comparing((Map.Entry<Who, Profile> e) -> -e.getValue().attempts())
@@ -259,7 +266,7 @@ public final class Reviewer {
               e.getKey().player(),
               e.getValue(),
               iced.of(e.getValue().releases()),
-              releases().filter(r -> Who.of(r).equals(Optional.of(e.getKey()))).toList(),
+              releases.getOrDefault(e.getKey(), List.of()),
               moments.worked(e.getKey()).stream().limit(WORKED).toList(),
               moments.talk(e.getKey()).stream().limit(TALK).toList()));
     }

@@ -58,33 +58,49 @@ public record Bootstrap(long seed, int resamples) {
    *     used again for the next resample. A value that is not finite counts as none
    */
   public <T> Resampled of(List<T> clusters, Function<List<T>, OptionalDouble> statistic) {
-    OptionalDouble value = finite(statistic.apply(List.copyOf(clusters)));
+    return ofSeveral(clusters, some -> new double[] {statistic.apply(some).orElse(Double.NaN)})
+        .get(0);
+  }
+
+  /**
+   * Several statistics of the same resamples, each as {@link #of} would give it.
+   *
+   * @param statistics the same number of values each time; one that is not finite counts as none
+   */
+  public <T> List<Resampled> ofSeveral(List<T> clusters, Function<List<T>, double[]> statistics) {
+    double[] whole = statistics.apply(List.copyOf(clusters));
     if (clusters.size() < FEWEST_CLUSTERS) {
-      return new Resampled(value, Optional.empty(), 0, 0);
+      return Arrays.stream(whole)
+          .mapToObj(v -> new Resampled(finite(v), Optional.empty(), 0, 0))
+          .toList();
     }
     SplittableRandom random = new SplittableRandom(seed);
-    double[] values = new double[resamples];
-    int found = 0;
+    double[][] values = new double[whole.length][resamples];
+    int[] found = new int[whole.length];
     List<T> resampled = new ArrayList<>(clusters);
     for (int resample = 0; resample < resamples; resample++) {
       for (int i = 0; i < clusters.size(); i++) {
         resampled.set(i, clusters.get(random.nextInt(clusters.size())));
       }
-      OptionalDouble one = finite(statistic.apply(resampled));
-      if (one.isPresent()) {
-        values[found++] = one.getAsDouble();
+      double[] some = statistics.apply(resampled);
+      for (int k = 0; k < some.length; k++) {
+        if (Double.isFinite(some[k])) {
+          values[k][found[k]++] = some[k];
+        }
       }
     }
-    int without = resamples - found;
     double tail = tail(clusters.size());
-    return new Resampled(
-        value, interval(Arrays.copyOf(values, found), without, tail), resamples, without);
+    List<Resampled> out = new ArrayList<>();
+    for (int k = 0; k < whole.length; k++) {
+      int without = resamples - found[k];
+      Optional<Range> interval = interval(Arrays.copyOf(values[k], found[k]), without, tail);
+      out.add(new Resampled(finite(whole[k]), interval, resamples, without));
+    }
+    return out;
   }
 
-  private static OptionalDouble finite(OptionalDouble value) {
-    return value.isPresent() && Double.isFinite(value.getAsDouble())
-        ? value
-        : OptionalDouble.empty();
+  private static OptionalDouble finite(double value) {
+    return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
   }
 
   /** A twentieth without value could hide a whole tail, so there is no interval then. */

@@ -3,18 +3,18 @@ package twostrides.book.chart;
 import java.awt.Color;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
-import java.io.StringWriter;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
-import org.apache.batik.svggen.SVGGraphics2DIOException;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.entity.CategoryItemEntity;
@@ -22,6 +22,10 @@ import org.jfree.chart.entity.ChartEntity;
 import org.jfree.chart.entity.XYItemEntity;
 import org.jfree.chart.ui.HorizontalAlignment;
 import org.w3c.dom.DOMImplementation;
+import org.w3c.dom.Element;
+import org.w3c.dom.NamedNodeMap;
+import org.w3c.dom.Node;
+import org.w3c.dom.Text;
 
 /**
  * Makes a picture of a JFreeChart chart. Its SVG comes from Apache Batik's generator; colours
@@ -29,16 +33,25 @@ import org.w3c.dom.DOMImplementation;
  */
 final class ChartSvg {
 
-  /** What a page does not need: clips, hints to the renderer, the family, definitions. */
-  private static final Pattern NEEDLESS =
-      Pattern.compile(
-          "(?<![a-z])(clip-path|[a-z]+-rendering|color-interpolation|font-family):[^;\"]*; ?"
-              + "|clip-path=\"[^\"]*\"|xml:space=\"[^\"]*\"|<defs[^>]*/>|<defs.*?</defs>|<!--.*?-->",
-          Pattern.DOTALL);
+  /** Where a shape is; what else is said of it is how it looks. */
+  private static final Set<String> PLACE =
+      Set.of("x x1 x2 y y1 y2 width height cx cy r rx ry d points transform".split(" "));
 
-  private static final Pattern BEFORE_END = Pattern.compile("\\s+(/?>)");
+  /** What a page does not need, besides hints to the renderer. */
+  private static final Set<String> NEEDLESS =
+      Set.of("clip-path", "color-interpolation", "font-family", "xml:space");
 
   private static final Map<String, Color> COLORS = read();
+
+  /** Colours as the generator writes them, and the variables that they become. */
+  private static final Map<String, String> VARIABLES =
+      COLORS.entrySet().stream()
+          .collect(
+              Collectors.toMap(e -> rgb(e.getValue()), e -> "var(--chart-" + e.getKey() + ")"));
+
+  private static String rgb(Color c) {
+    return "rgb(" + c.getRed() + "," + c.getGreen() + "," + c.getBlue() + ")";
+  }
 
   private ChartSvg() {}
 
@@ -123,21 +136,45 @@ final class ChartSvg {
         : -1;
   }
 
-  /** What the generator wrote, from its first group to its last. */
+  /** What the generator drew, without its definitions. */
   private static String text(SVGGraphics2D g) {
-    StringWriter out = new StringWriter();
-    try {
-      g.stream(out, true);
-    } catch (SVGGraphics2DIOException e) {
-      throw new IllegalStateException("memory does not fail", e);
+    StringBuilder out = new StringBuilder();
+    children(g.getRoot(), out);
+    return out.toString();
+  }
+
+  private static void children(Node parent, StringBuilder out) {
+    for (Node n = parent.getFirstChild(); n != null; n = n.getNextSibling()) {
+      if (n instanceof Element e && !e.getTagName().equals("defs")) {
+        element(e, out);
+      } else if (n instanceof Text) {
+        out.append(Lettering.escaped(n.getNodeValue()));
+      }
     }
-    String dense = BEFORE_END.matcher(out.toString()).replaceAll("$1");
-    String svg = NEEDLESS.matcher(dense).replaceAll("");
-    for (Map.Entry<String, Color> e : colors().entrySet()) {
-      Color c = e.getValue();
-      String rgb = "rgb(" + c.getRed() + "," + c.getGreen() + "," + c.getBlue() + ")";
-      svg = svg.replace(rgb, "var(--chart-" + e.getKey() + ")");
+  }
+
+  private static void element(Element e, StringBuilder out) {
+    out.append('<').append(e.getTagName());
+    StringBuilder style = new StringBuilder();
+    NamedNodeMap all = e.getAttributes();
+    for (int i = 0; i < all.getLength(); i++) {
+      String name = all.item(i).getNodeName();
+      String value = all.item(i).getNodeValue();
+      if (PLACE.contains(name)) {
+        out.append(' ').append(name).append("=\"").append(value).append('"');
+      } else if (!NEEDLESS.contains(name) && !name.endsWith("-rendering")) {
+        style.append(name).append(':').append(VARIABLES.getOrDefault(value, value)).append(';');
+      }
     }
-    return svg.substring(svg.indexOf("<g"), svg.lastIndexOf("</svg"));
+    if (!style.isEmpty()) {
+      out.append(" style=\"").append(style).append('"');
+    }
+    if (e.hasChildNodes()) {
+      out.append('>');
+      children(e, out);
+      out.append("</").append(e.getTagName()).append('>');
+    } else {
+      out.append("/>");
+    }
   }
 }

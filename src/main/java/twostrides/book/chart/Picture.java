@@ -16,7 +16,7 @@ import java.util.function.ToDoubleFunction;
  * @param wide one {@code <svg>} element of {@value Form#WIDE} pixels, without colours: the page
  *     needs {@link #styles} once
  * @param narrow the same for {@value Form#NARROW} pixels
- * @param svg the wide form as a file: with its title and its styles
+ * @param file makes the wide form as a file: with its title and its styles
  * @param png draws that file as a PNG of twice its width and height, on each call anew
  */
 public record Picture(
@@ -24,7 +24,7 @@ public record Picture(
     String description,
     String wide,
     String narrow,
-    String svg,
+    Supplier<String> file,
     Supplier<byte[]> png) {
 
   static Picture of(Caption caption, ToDoubleFunction<Sketch> drawing) {
@@ -39,8 +39,13 @@ public record Picture(
         caption.description(),
         wide.inline(caption, "wide"),
         narrow.inline(caption, "narrow"),
-        wide.standAlone(caption, styles()),
+        () -> wide.standAlone(caption, styles()),
         png);
+  }
+
+  /** The wide form as a file. */
+  public String svg() {
+    return file.get();
   }
 
   /** Both forms, to stand in a page. */
@@ -63,8 +68,14 @@ public record Picture(
         + "</section>\n";
   }
 
+  private static final String STYLES = read();
+
   /** The text of {@code chart.css}, which a page with pictures needs once. */
   public static String styles() {
+    return STYLES;
+  }
+
+  private static String read() {
     try (InputStream in = Picture.class.getResourceAsStream("/twostrides/book/chart.css")) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
