@@ -22,8 +22,25 @@ import twostrides.book.chart.Picture;
  */
 record PageFiles(Path out, Imprint imprint) {
 
-  private static final TemplateEngine TEMPLATES =
-      TemplateEngine.createPrecompiled(null, ContentType.Html, null, "twostrides.book.page");
+  /**
+   * By the class loader of this class: that of a thread may be a notebook's, with other classes.
+   */
+  private static final TemplateEngine TEMPLATES = templates();
+
+  /**
+   * With the class loader of this class. The engine takes that of the thread, which may be a
+   * notebook's, with our classes once more.
+   */
+  private static TemplateEngine templates() {
+    Thread thread = Thread.currentThread();
+    ClassLoader before = thread.getContextClassLoader();
+    thread.setContextClassLoader(PageFiles.class.getClassLoader());
+    try {
+      return TemplateEngine.createPrecompiled(null, ContentType.Html, null, "twostrides.book.page");
+    } finally {
+      thread.setContextClassLoader(before);
+    }
+  }
 
   /**
    * Writes a page.
