@@ -1,15 +1,19 @@
 package twostrides.cli;
 
 import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
-import java.util.stream.Stream;
 import twostrides.book.Format;
 import twostrides.cache.CacheFolder;
 import twostrides.cache.RecordBytes;
 import twostrides.output.OutputException;
+import twostrides.sheet.FilesRead;
+import twostrides.sheet.SheetException;
+import twostrides.sheet.SheetFiles;
 
 /**
  * What earlier runs found of one kind. It is found by the words of everything that decides it, so
@@ -44,18 +48,40 @@ final class CacheShelf<T> {
     return folder.isPresent();
   }
 
-  private String key(List<String> about) {
-    return CacheFolder.key(Stream.concat(words.stream(), about.stream()).toList());
+  /** Finds out what no earlier run found. */
+  interface Finding<T> {
+    T find() throws SheetException;
+  }
+
+  /**
+   * The key of what is found in files; empty where nothing is kept, or one of them cannot be read
+   * and says why as it is read.
+   *
+   * @param about what decides it besides
+   * @param files the files
+   * @throws SheetException when the run read other bytes from one before
+   */
+  Optional<String> key(List<String> about, List<Path> files) throws SheetException {
+    List<String> all = new ArrayList<>(words);
+    all.addAll(about);
+    for (Path file : folder.isPresent() ? files : List.<Path>of()) {
+      Optional<String> hash = FilesRead.hashed(file);
+      if (hash.isEmpty()) {
+        return Optional.empty();
+      }
+      all.addAll(List.of(SheetFiles.display(file), hash.get()));
+    }
+    return folder.map(f -> CacheFolder.key(all));
   }
 
   /**
    * What an earlier run found; asked on any thread.
    *
-   * @param about what decides it
+   * @param key its key
    */
-  Optional<T> find(List<String> about) {
+  Optional<T> known(Optional<String> key) {
     asked.incrementAndGet();
-    Optional<T> found = folder.flatMap(f -> f.get(key(about))).flatMap(bytes::read);
+    Optional<T> found = key.flatMap(k -> folder.orElseThrow().get(k)).flatMap(bytes::read);
     found.ifPresent(f -> known.incrementAndGet());
     return found;
   }
@@ -64,17 +90,36 @@ final class CacheShelf<T> {
    * Keeps it for later runs; told on any thread. This run needs it no more, so that a disk that
    * refuses is only said.
    *
-   * @param about what decides it
+   * @param key its key
    * @param what what was found
    */
-  void keep(List<String> about, T what) {
-    if (folder.isPresent()) {
+  void keep(Optional<String> key, T what) {
+    if (key.isPresent()) {
       try {
-        folder.get().put(key(about), bytes.write(what));
+        folder.orElseThrow().put(key.get(), bytes.write(what));
       } catch (IOException e) {
         refused.compareAndSet(null, OutputException.reason(e));
       }
     }
+  }
+
+  /**
+   * What an earlier run found, or what is found now and kept.
+   *
+   * @param about what decides it besides the files
+   * @param files the files
+   * @param finding finds it
+   * @throws SheetException when a file cannot be read
+   */
+  T get(List<String> about, List<Path> files, Finding<T> finding) throws SheetException {
+    Optional<String> key = key(about, files);
+    Optional<T> known = known(key);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    T found = finding.find();
+    keep(key, found);
+    return found;
   }
 
   /**

@@ -7,9 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import twostrides.game.SheetKept;
 import twostrides.game.SheetMemory;
-import twostrides.sheet.FilesRead;
 import twostrides.sheet.SheetException;
-import twostrides.sheet.SheetFiles;
 
 /**
  * Play sheets of earlier runs, found by their names and bytes.
@@ -19,7 +17,7 @@ import twostrides.sheet.SheetFiles;
 final class SheetCache<P> implements SheetMemory<P> {
 
   private final CacheShelf<SheetKept<P>> shelf;
-  private final Map<Path, List<String>> asked = new ConcurrentHashMap<>();
+  private final Map<Path, Optional<String>> keys = new ConcurrentHashMap<>();
 
   SheetCache(CacheShelf<SheetKept<P>> shelf) {
     this.shelf = shelf;
@@ -27,19 +25,13 @@ final class SheetCache<P> implements SheetMemory<P> {
 
   @Override
   public Optional<SheetKept<P>> of(Path sheet) throws SheetException {
-    if (!shelf.open()) {
-      return Optional.empty();
-    }
-    // A file that cannot be read says why as it is read.
-    List<String> about = List.of(SheetFiles.display(sheet), FilesRead.hashed(sheet).orElse("none"));
-    asked.put(sheet, about);
-    return shelf.find(about);
+    Optional<String> key = shelf.key(List.of(), List.of(sheet));
+    keys.put(sheet, key);
+    return shelf.known(key);
   }
 
   @Override
   public void keep(Path sheet, SheetKept<P> gave) {
-    if (shelf.open()) {
-      shelf.keep(asked.get(sheet), gave);
-    }
+    shelf.keep(keys.get(sheet), gave);
   }
 }

@@ -174,51 +174,23 @@ final class TrackingSheets {
     for (GameOutline game : games) {
       List<Path> own = files.getOrDefault(game.id(), List.of());
       if (!own.isEmpty()) {
-        tracked.take(game, tracked(game, own, map, sync.of(game.id()), shelves.tracked()));
+        Sync pairs = sync.of(game.id());
+        TrackedGameKept kept =
+            shelves
+                .tracked()
+                .get(
+                    List.of(game.words(), pairs.words()),
+                    own,
+                    () -> {
+                      Tracks tracks = Tracks.read(own, map, TrackedGame.of(game), pairs);
+                      return TrackedGameKept.of(game, tracks, pairs);
+                    });
+        tracked.take(game, kept);
       }
       progress.step("reading tracking", ++done, games.size());
     }
     progress.done();
     return tracked;
-  }
-
-  private static TrackedGameKept tracked(
-      GameOutline game,
-      List<Path> own,
-      Optional<SheetMap> map,
-      Sync pairs,
-      CacheShelf<TrackedGameKept> shelf)
-      throws SheetException {
-    List<String> about = new ArrayList<>(List.of(game.words(), pairs.words()));
-    for (Path file : own) {
-      about.addAll(about(file, shelf));
-    }
-    Optional<TrackedGameKept> known = shelf.find(about);
-    if (known.isPresent()) {
-      return known.get();
-    }
-    TrackedGameKept read =
-        TrackedGameKept.of(game, Tracks.read(own, map, TrackedGame.of(game), pairs), pairs);
-    shelf.keep(about, read);
-    return read;
-  }
-
-  private static List<String> about(Path file, CacheShelf<?> shelf) throws SheetException {
-    return shelf.open()
-        ? List.of(SheetFiles.display(file), FilesRead.hashed(file).orElse("none"))
-        : List.of();
-  }
-
-  private static GamesNamed named(Path file, Optional<SheetMap> map, CacheShelf<GamesNamed> shelf)
-      throws SheetException {
-    List<String> about = about(file, shelf);
-    Optional<GamesNamed> known = shelf.find(about);
-    if (known.isPresent()) {
-      return known.get();
-    }
-    GamesNamed read = GamesNamed.in(file, map);
-    shelf.keep(about, read);
-    return read;
   }
 
   /** The maps as the command line names them, and what is in those that are not shipped. */
@@ -239,7 +211,7 @@ final class TrackingSheets {
       throws SheetException {
     Map<String, List<Path>> files = new TreeMap<>();
     for (Path file : tracking()) {
-      GamesNamed named = named(file, map, shelf);
+      GamesNamed named = shelf.get(List.of(), List.of(file), () -> GamesNamed.in(file, map));
       if (named.unnamed() > 0 && named.rows().size() > 1) {
         throw SheetException.atLine(
             file.toString(),

@@ -314,31 +314,29 @@ public final class SeasonReader {
     return new Opened(sheet, map.orElseGet(() -> plainMap(sheet.headers())));
   }
 
+  /**
+   * Begins to read the rows of a sheet into one kind; doubtful ones and mends go into the lists.
+   */
+  private interface Begin<R> {
+    Function<SheetRow, Optional<ReadRow<R>>> of(
+        Frame frame, TeamWords teams, Sheet sheet, List<DoubtfulRow> doubtful, List<Mend> mended);
+  }
+
   private RowsOfSheet<PlayRow> plays(Opened o) {
-    List<DoubtfulRow> doubtful = new ArrayList<>(o.sheet().setAside());
-    List<Mend> mended = new ArrayList<>();
-    Frame frame = Frame.of(o.map(), Frame.View.ACTING_TEAM, usual);
-    TeamWords teams = TeamWords.of(o.map(), new HashMap<>());
-    PlayRows rows =
-        new PlayRows(frame, teams, o.sheet().name(), o.sheet().stem(), doubtful, mended);
-    return rows(o.sheet(), frame, all(o.sheet(), rows::read), doubtful, mended);
+    return rows(o, (f, t, s, d, m) -> new PlayRows(f, t, s.name(), s.stem(), d, m)::read);
   }
 
   private RowsOfSheet<TaggedExit> tags(Opened o) {
-    List<DoubtfulRow> doubtful = new ArrayList<>(o.sheet().setAside());
+    return rows(o, (f, t, s, d, m) -> new TagRows(f, t, s.name(), s.stem(), d, m)::read);
+  }
+
+  private <R> RowsOfSheet<R> rows(Opened o, Begin<R> begin) {
+    Sheet sheet = o.sheet();
+    List<DoubtfulRow> doubtful = new ArrayList<>(sheet.setAside());
     List<Mend> mended = new ArrayList<>();
     Frame frame = Frame.of(o.map(), Frame.View.ACTING_TEAM, usual);
     TeamWords teams = TeamWords.of(o.map(), new HashMap<>());
-    TagRows rows = new TagRows(frame, teams, o.sheet().name(), o.sheet().stem(), doubtful, mended);
-    return rows(o.sheet(), frame, all(o.sheet(), rows::read), doubtful, mended);
-  }
-
-  private static <R> RowsOfSheet<R> rows(
-      Sheet sheet,
-      Frame frame,
-      List<ReadRow<R>> rows,
-      List<DoubtfulRow> doubtful,
-      List<Mend> mended) {
+    List<ReadRow<R>> rows = all(sheet, begin.of(frame, teams, sheet, doubtful, mended));
     return new RowsOfSheet<>(
         sheet.file(),
         sheet.name(),

@@ -74,13 +74,17 @@ public final class FilesRead {
   }
 
   /**
-   * The SHA-256 of a file's bytes, read for it and kept as if they had been used; empty where it is
-   * no file that can be read to its end.
+   * The SHA-256 of a file's bytes as this thread's run read them; a file not read yet is read for
+   * it. Empty where it is no file that can be read to its end.
    *
    * @param file the file
    * @throws SheetException when the run read other bytes from it before
    */
   public static Optional<String> hashed(Path file) throws SheetException {
+    Optional<String> before = sha256(file);
+    if (before.isPresent()) {
+      return before;
+    }
     MessageDigest digest = digest();
     try {
       if (!Files.isRegularFile(file)) {
