@@ -38,7 +38,6 @@ import twostrides.findings.SeasonReview;
 import twostrides.game.Game;
 import twostrides.game.RowAccount;
 import twostrides.output.OutputFolder;
-import twostrides.race.SkaterSet;
 import twostrides.race.TravelBound;
 import twostrides.rink.Rink;
 import twostrides.rulebook.BookException;
@@ -80,6 +79,8 @@ class ReviewCommand implements Callable<Integer> {
   @Mixin ClickedSkaters clicked;
 
   @Mixin ReviewCache cache;
+
+  @Mixin RaceOptions raceOptions;
 
   @Option(
       names = "--compare-rulebook",
@@ -174,40 +175,6 @@ class ReviewCommand implements Callable<Integer> {
           "Weight of the published net goals after own-zone face-offs, in face-offs (${DEFAULT-VALUE}, assumed).")
   double goalPriorWeight;
 
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      defaultValue = "1",
-      description =
-          "Seed of the race model; the same seed writes the same book (${DEFAULT-VALUE}).")
-  long seed;
-
-  @Option(
-      names = "--simulations",
-      paramLabel = "N",
-      defaultValue = "2000",
-      description =
-          "Simulations of the race for each release that a defensive-zone face-off followed (${DEFAULT-VALUE}).")
-  int simulations;
-
-  @Option(
-      names = "--level",
-      paramLabel = "LEVEL",
-      defaultValue = "elite-men",
-      description =
-          "Level of play for the race model: elite-men, elite-women, junior, youth-u15, youth-u13,"
-              + " or a TOML file of your own (docs/race.md; ${DEFAULT-VALUE}).")
-  String level;
-
-  @Option(
-      names = "--flag-threshold",
-      paramLabel = "P",
-      defaultValue = "0.6",
-      description =
-          "Least chance that gaining center would have avoided the restart for a flag"
-              + " (${DEFAULT-VALUE}).")
-  double threshold;
-
   /**
    * What a run made, for a command that goes on from it.
    *
@@ -228,16 +195,6 @@ class ReviewCommand implements Callable<Integer> {
 
   /** Empty until the book is written. */
   Optional<Made> made = Optional.empty();
-
-  private RaceSettings race() {
-    SkaterSet skaters = Skaters.find(level, spec.commandLine());
-    try {
-      return new RaceSettings(seed, simulations, skaters, threshold);
-    } catch (IllegalArgumentException e) {
-      throw new ParameterException(
-          spec.commandLine(), "--simulations, --flag-threshold: " + e.getMessage() + ".");
-    }
-  }
 
   private Settings settings(
       RaceSettings race, SeasonBooks books, Map<BookSeason, SeasonBooks> seasons) {
@@ -280,7 +237,7 @@ class ReviewCommand implements Callable<Integer> {
     SheetMaps sheetMaps = sheets.sheetMaps();
     Ice.Played played = ice.of(asRead, sheetMaps);
     UnaryOperator<IcingBook> onIce = b -> ice.of(b, sheetMaps).book();
-    RaceSettings race = race();
+    RaceSettings race = raceOptions.race();
     Settings usual = settings(race, new SeasonBooks(asRead, List.of()), Map.of());
     ReviewCache.Shelves known = cache.open(decideGames(played, race), tracking.words());
     ReviewGames games =
@@ -327,7 +284,7 @@ class ReviewCommand implements Callable<Integer> {
         ReviewBook.write(
             folder.writing(),
             review,
-            new NumberSettings(window, seed, goalPriorWeight),
+            new NumberSettings(window, race.seed(), goalPriorWeight),
             games.rink(),
             new Imprint(
                 Main.version(),
@@ -363,7 +320,6 @@ class ReviewCommand implements Callable<Integer> {
           byDate.used(),
           played,
           noNames,
-          seed,
           goalPriorWeight,
           tracking.syncReach,
           clicked.error);

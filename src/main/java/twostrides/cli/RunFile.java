@@ -36,7 +36,6 @@ final class RunFile {
       Collection<BookSeason> seasons,
       Ice.Played played,
       boolean noNames,
-      long seed,
       double goalPriorWeight,
       double syncReach,
       double placesError)
@@ -48,7 +47,7 @@ final class RunFile {
       json.writeStartObject();
       json.writeStringField("program", "two-strides");
       json.writeStringField("version", Main.version());
-      json.writeNumberField("seed", seed);
+      json.writeNumberField("seed", settings.race().seed());
       json.writeObjectFieldStart("settings");
       json.writeStringField("rulebook", settings.book().id());
       json.writeStringField("rulebook_season", settings.book().season().toString());

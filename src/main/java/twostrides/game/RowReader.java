@@ -2,9 +2,6 @@ package twostrides.game;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -19,14 +16,10 @@ import twostrides.rink.Units;
 import twostrides.rink.Zone;
 import twostrides.sheet.Cell;
 import twostrides.sheet.DoubtfulCellException;
-import twostrides.sheet.Problem;
 import twostrides.sheet.SheetRow;
 
-/**
- * Reads the cells of one row and collects what is doubtful about them, so that a row with three bad
- * cells is reported three times and set aside once.
- */
-public final class RowReader {
+/** Reads what a row says of a game: clock, places, zones, skaters, in the program's frame. */
+public final class RowReader extends CellReader {
 
   private static final Pattern MINUTES = Pattern.compile("(\\d{1,3}):([0-5]\\d(?:[.,]\\d{1,3})?)");
 
@@ -39,9 +32,6 @@ public final class RowReader {
   /** Places up to this far outside are put on the boards, farther is an error: metres, assumed. */
   private static final double MENDED_SLACK = 1;
 
-  /** An id that a spreadsheet has made a decimal number of. */
-  private static final Pattern DECIMAL_ID = Pattern.compile("(\\d+)\\.0+");
-
   static final int MOST_PERIODS = 20;
   private static final int LEAST_SKATERS = 3;
   private static final int MOST_SKATERS = 6;
@@ -52,17 +42,12 @@ public final class RowReader {
   /** Longest video in seconds: a day. Assumed. */
   private static final double MOST_VIDEO = 86_400;
 
-  private static final Map<String, Boolean> YES_NO = yesNo();
-
   private static final Map<String, Zone> ZONES =
       Map.of("own", Zone.OWN, "neutral", Zone.NEUTRAL, "attacking", Zone.ATTACKING);
 
   private static final Map<String, Boolean> ATTACKS = Map.of("plus_x", true, "minus_x", false);
 
-  private final SheetRow row;
   private final Frame frame;
-  private final List<Problem> problems = new ArrayList<>();
-  private final List<Mend> mends = new ArrayList<>();
   private int clockDecimals;
   private int placeDecimals;
   private Optional<Boolean> homePlusX = Optional.empty();
@@ -75,7 +60,7 @@ public final class RowReader {
    * @param frame how the sheet writes clock and places
    */
   public RowReader(SheetRow row, Frame frame) {
-    this.row = row;
+    super(row);
     this.frame = frame;
   }
 
@@ -84,38 +69,6 @@ public final class RowReader {
     RowReader reader = new RowReader(row, frame);
     reader.slack = MENDED_SLACK;
     return reader;
-  }
-
-  /** What is doubtful about the cells read so far; the list grows with the reading. */
-  public List<Problem> problems() {
-    return problems;
-  }
-
-  /** What was put right in the cells read so far; the list grows with the reading. */
-  List<Mend> mends() {
-    return mends;
-  }
-
-  /**
-   * An id or a name: 26.0, which a spreadsheet makes of 26, is 26.
-   *
-   * @param column our column
-   */
-  Optional<String> id(String column) {
-    return text(column).map(this::withoutDecimal);
-  }
-
-  /** 26 for 26.0, counted. */
-  String withoutDecimal(String id) {
-    if (id.indexOf('.') < 0) {
-      return id;
-    }
-    Matcher m = DECIMAL_ID.matcher(id);
-    if (!m.matches()) {
-      return id;
-    }
-    mends.add(Mend.ID);
-    return m.group(1);
   }
 
   /** Decimals written in the clock. */
@@ -133,142 +86,9 @@ public final class RowReader {
     return mark < 0 ? 0 : written.length() - mark - 1;
   }
 
-  private static Map<String, Boolean> yesNo() {
-    Map<String, Boolean> words = new LinkedHashMap<>();
-    words.put("yes", true);
-    words.put("no", false);
-    return words;
-  }
-
-  /** What a cell is read as. */
-  interface Reading<T> {
-    T of(Cell cell) throws DoubtfulCellException;
-  }
-
-  <T> Optional<T> read(String column, Reading<T> reading) {
-    Optional<Cell> cell = row.cell(column);
-    if (cell.isEmpty()) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(reading.of(cell.get()));
-    } catch (DoubtfulCellException e) {
-      problems.add(e.problem());
-      return Optional.empty();
-    }
-  }
-
-  private void missing(String column, String expected) {
-    problems.add(empty(column, expected, "fill in the cell; until then the row is set aside"));
-  }
-
-  private Problem empty(String column, String expected, String toDo) {
-    return new Problem(row.file(), row.line(), column, "", expected, toDo);
-  }
-
-  /**
-   * Says that a cell is doubtful, also one that is empty.
-   *
-   * @param column our column
-   * @param expected what should stand there
-   * @param toDo what to do about it
-   */
-  public void doubt(String column, String expected, String toDo) {
-    problems.add(
-        row.cell(column)
-            .map(c -> c.problem(expected, toDo))
-            .orElseGet(() -> empty(column, expected, toDo)));
-  }
-
-  /**
-   * Says that a team plays itself, where it does.
-   *
-   * @param one a team, where the row says it
-   * @param other the team that plays against it
-   * @param column our column of the other
-   */
-  void differ(Optional<String> one, Optional<String> other, String column) {
-    if (one.isPresent() && one.equals(other)) {
-      doubt(column, "another team than " + one.get(), "correct the name of one of the two teams");
-    }
-  }
-
-  /**
-   * Says that one of two cells that need each other is empty.
-   *
-   * @param one our column
-   * @param other our other column
-   * @param expected what should stand there
-   */
-  public void missingOneOf(String one, String other, String expected) {
-    missing(row.cell(one).isEmpty() ? one : other, expected);
-  }
-
-  /**
-   * A cell's text.
-   *
-   * @param column our column
-   */
-  public Optional<String> text(String column) {
-    return row.cell(column).map(Cell::text);
-  }
-
-  /**
-   * A cell's text; a blank cell is a problem.
-   *
-   * @param column our column
-   * @param expected what should stand there
-   */
-  public Optional<String> requiredText(String column, String expected) {
-    Optional<String> t = text(column);
-    if (t.isEmpty()) {
-      missing(column, expected);
-    }
-    return t;
-  }
-
-  /**
-   * A cell as one of several words.
-   *
-   * @param column our column
-   * @param words the words and what each means
-   */
-  public <T> Optional<T> word(String column, Map<String, T> words) {
-    return read(column, c -> c.oneOf(words));
-  }
-
-  <T> Optional<T> requiredWord(String column, Map<String, T> words) {
-    if (row.cell(column).isEmpty()) {
-      missing(column, "one of " + String.join(", ", words.keySet()));
-    }
-    return word(column, words);
-  }
-
-  /**
-   * A cell as a whole number; a blank cell is none.
-   *
-   * @param column our column
-   * @param min smallest that fits
-   * @param max largest that fits
-   */
-  public Optional<Integer> wholeNumber(String column, int min, int max) {
-    return read(column, c -> c.wholeNumber(min, max));
-  }
-
-  /**
-   * A cell as a number; a blank cell is none.
-   *
-   * @param column our column
-   * @param min smallest that fits
-   * @param max largest that fits
-   */
-  public Optional<Double> number(String column, double min, double max) {
-    return read(column, c -> c.number(min, max));
-  }
-
   /** The period, from 1; a blank cell is a problem. */
   public Optional<Integer> period() {
-    if (row.cell(SheetForms.PERIOD).isEmpty()) {
+    if (cell(SheetForms.PERIOD).isEmpty()) {
       missing(SheetForms.PERIOD, "a whole number from 1 to " + MOST_PERIODS);
     }
     return read(SheetForms.PERIOD, c -> c.wholeNumber(1, MOST_PERIODS));
@@ -276,7 +96,7 @@ public final class RowReader {
 
   /** Seconds of play since the period began. */
   public Optional<Double> elapsed() {
-    if (row.cell(SheetForms.CLOCK).isEmpty()) {
+    if (cell(SheetForms.CLOCK).isEmpty()) {
       missing(SheetForms.CLOCK, "a clock such as 13:07, or seconds");
     }
     return read(SheetForms.CLOCK, this::clock).map(frame::elapsed);
@@ -308,15 +128,6 @@ public final class RowReader {
     return read(column, c -> c.wholeNumber(LEAST_SKATERS, MOST_SKATERS))
         .map(OptionalInt::of)
         .orElse(OptionalInt.empty());
-  }
-
-  /**
-   * A cell as yes or no; a blank cell is neither.
-   *
-   * @param column our column
-   */
-  public Optional<Boolean> yesOrNo(String column) {
-    return word(column, YES_NO);
   }
 
   OptionalDouble penaltyMinutes() {
@@ -356,8 +167,8 @@ public final class RowReader {
    * @param period period of the row
    */
   public Optional<Place> place(String xColumn, String yColumn, boolean actingIsHome, int period) {
-    Optional<Cell> x = row.cell(xColumn);
-    Optional<Cell> y = row.cell(yColumn);
+    Optional<Cell> x = cell(xColumn);
+    Optional<Cell> y = cell(yColumn);
     if (x.isEmpty() && y.isEmpty()) {
       return Optional.empty();
     }
@@ -390,7 +201,7 @@ public final class RowReader {
     boolean missing =
         frame.view() != Frame.View.ACTING_TEAM
             && home.isEmpty()
-            && Stream.of(places).anyMatch(c -> row.cell(c).isPresent());
+            && Stream.of(places).anyMatch(c -> cell(c).isPresent());
     if (missing) {
       doubt(
           SheetForms.HOME,
@@ -398,11 +209,6 @@ public final class RowReader {
           "map a home column, or in a play sheet a venue column");
     }
     return missing;
-  }
-
-  /** The row's cell of one of our columns. */
-  Optional<Cell> cell(String column) {
-    return row.cell(column);
   }
 
   /** The rink on which the row was played. */
@@ -462,7 +268,7 @@ public final class RowReader {
             onTheBoards(p.x(), frame.rink().length() / 2),
             onTheBoards(p.y(), frame.rink().width() / 2));
     if (!inside.equals(p)) {
-      mends.add(what);
+      mends().add(what);
     }
     return inside;
   }
@@ -474,15 +280,16 @@ public final class RowReader {
   /** Says that a place is farther outside the boards than a slip would be. */
   void outside(Cell cell, double metres, double most, double slack, String direction) {
     if (!(Math.abs(metres) <= most + slack)) {
-      problems.add(
-          cell.problem(
-              String.format(
-                  Locale.ROOT,
-                  "a place %s inside the boards, at most %.1f m (%.0f ft) from center",
-                  direction,
-                  most,
-                  Units.FOOT.fromMetres(most)),
-              "correct the place, or check place.unit, place.center_x and place.center_y in the sheet map"));
+      problems()
+          .add(
+              cell.problem(
+                  String.format(
+                      Locale.ROOT,
+                      "a place %s inside the boards, at most %.1f m (%.0f ft) from center",
+                      direction,
+                      most,
+                      Units.FOOT.fromMetres(most)),
+                  "correct the place, or check place.unit, place.center_x and place.center_y in the sheet map"));
     }
   }
 }

@@ -8,7 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TimeZone;
@@ -30,8 +32,9 @@ class SameBytesTest {
    * @param zone its time zone
    * @param threads threads that work at once
    * @param folder where the season lies on it
+   * @param again whether the book is made once more, of what a cache has from the first time
    */
-  private record Machine(String language, String zone, int threads, String folder) {}
+  private record Machine(String language, String zone, int threads, String folder, boolean again) {}
 
   private SortedMap<String, String> book(Machine machine) throws Exception {
     Path home = Files.createDirectories(dir.resolve(machine.folder()));
@@ -45,16 +48,21 @@ class SameBytesTest {
       TimeZone.setDefault(TimeZone.getTimeZone(machine.zone()));
       pool.submit(
               () -> {
-                Thread.currentThread().setContextClassLoader(getClass().getClassLoader());
                 Run demo = Run.of("demo", "--games", 2, "--seed", 7, "--out", season);
                 assertEquals(0, demo.code(), demo.err());
                 Path doubtful = season.resolve("game-03.csv");
                 Files.writeString(doubtful, "period,clock,team,action\n1,19:00,Herons,dance\n");
                 Path places = season.resolve("places");
-                Run review =
-                    Run.of(
-                        "review", season, "--places", places, "--simulations", 300, "--out", book);
-                assertEquals(0, review.code(), review.err() + review.out());
+                List<Object> review =
+                    new ArrayList<>(List.of("review", season, "--places", places));
+                review.addAll(List.of("--simulations", 300, "--out", book));
+                if (machine.again()) {
+                  review.addAll(List.of("--cache", dir.resolve("kept")));
+                  assertEquals(0, Run.of(review.toArray()).code());
+                }
+                Run run = Run.of(review.toArray());
+                assertEquals(0, run.code(), run.err() + run.out());
+                assertEquals(machine.again(), run.out().contains("earlier run 3 of 3 sheets"));
                 return null;
               })
           .get();
@@ -84,12 +92,12 @@ class SameBytesTest {
 
   @Test
   void fourLanguagesTwoZonesOneAndTwoThreadsAndOtherFoldersAgree() throws Exception {
-    SortedMap<String, String> first = book(new Machine("en-US", "America/Denver", 1, "a"));
+    SortedMap<String, String> first = book(new Machine("en-US", "America/Denver", 1, "a", false));
     for (Machine machine :
         Stream.of(
-                new Machine("de-DE", "Asia/Kathmandu", 2, "Anna's Ordner/Saison"),
-                new Machine("tr-TR", "America/Denver", 2, "b"),
-                new Machine("ar-EG-u-nu-arab", "Asia/Kathmandu", 1, "c/d/e"))
+                new Machine("de-DE", "Asia/Kathmandu", 2, "Anna's Ordner/Saison", true),
+                new Machine("tr-TR", "America/Denver", 2, "b", false),
+                new Machine("ar-EG-u-nu-arab", "Asia/Kathmandu", 1, "c/d/e", true))
             .toList()) {
       assertEquals(first, book(machine), machine.toString());
     }
