@@ -39,6 +39,10 @@ final class IcingView {
   private final SeasonReview review;
   private final Rink rink;
 
+  Rink rink() {
+    return rink;
+  }
+
   IcingView(SeasonReview review, Rink rink) {
     this.review = review;
     this.rink = rink;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import twostrides.exits.Release;
 import twostrides.findings.Grid;
 import twostrides.findings.LastGame;
 import twostrides.findings.Matched;
@@ -193,10 +194,19 @@ final class TeamPages {
                         review.ourTeam())));
         pages.render(page.file(), "numbers.jte", values);
       }
-      default -> {
-        values.put("picture", "");
+      case "empty-net.html" -> {
+        List<Release> sent = TeamView.atEmptyNet(review);
+        values.put(
+            "picture",
+            sent.isEmpty()
+                ? ""
+                : pages.headed(
+                        "empty-net-goals", id -> TeamView.emptyNetGoals(id, page, review.window()))
+                    + pages.headed(
+                        "empty-net-map", id -> TeamView.emptyNetMap(id, sent, icings.rink())));
         pages.render(page.file(), "numbers.jte", values);
       }
+      default -> throw new IllegalStateException("no page of numbers: " + page.file());
     }
   }
 }

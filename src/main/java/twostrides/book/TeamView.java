@@ -15,6 +15,7 @@ import twostrides.book.chart.Span;
 import twostrides.book.chart.Tone;
 import twostrides.book.chart.Trend;
 import twostrides.book.chart.WayStack;
+import twostrides.exits.LetGo;
 import twostrides.exits.Release;
 import twostrides.findings.Grid;
 import twostrides.findings.Habit;
@@ -28,8 +29,10 @@ import twostrides.findings.Shares;
 import twostrides.findings.ShownWay;
 import twostrides.findings.Value;
 import twostrides.findings.WayCount;
+import twostrides.game.NetEmpty;
 import twostrides.game.Strength;
 import twostrides.rink.Rink;
+import twostrides.season.Assessed;
 import twostrides.season.Columns;
 import twostrides.season.Rows;
 import twostrides.stats.Clustered;
@@ -153,8 +156,12 @@ final class TeamView {
 
   /** Where a player sent pucks before the red line, and what came of each. */
   static HalfRink map(List<Release> releases, Rink rink) {
+    return map("Sent before the red line", releases, rink);
+  }
+
+  private static HalfRink map(String title, List<Release> releases, Rink rink) {
     return new HalfRink(
-        "Sent before the red line",
+        title,
         rink,
         Format.count(releases.size(), "puck") + " sent before the red line.",
         List.of(),
@@ -163,15 +170,68 @@ final class TeamView {
                 r ->
                     new HalfRink.Mark(
                         r.at().where().place().orElseThrow(),
-                        kind(MarkOutcome.of(r.outcome())),
+                        scored(r) ? MarkKind.SCORED : kind(MarkOutcome.of(r.outcome())),
                         Watch.at(
                             r.at().when(),
                             Show.clock(r.at().when())
                                 + ": "
                                 + Format.metresAndFeet(r.shortOfCenter())
                                 + " before the red line, "
-                                + Show.outcome(r))))
+                                + (scored(r) ? "scored" : Show.outcome(r)))))
             .toList());
+  }
+
+  private static boolean scored(Release r) {
+    return r.how().shot().equals(Optional.of(LetGo.Shot.SCORED));
+  }
+
+  /** Pucks sent before the red line while the opponent's net was empty. */
+  static List<Release> atEmptyNet(SeasonReview review) {
+    return review.season().releaseRecords().stream()
+        .map(Assessed::release)
+        .filter(r -> r.at().state().netEmpty().filter(NetEmpty::ofOpponent).isPresent())
+        .toList();
+  }
+
+  /** Where they were sent from, and what came of each. */
+  static Picture emptyNetMap(String id, List<Release> sent, Rink rink) {
+    return map("Sent before the red line at an empty net, all teams", sent, rink).picture(id);
+  }
+
+  /**
+   * How often each way brought a goal at an empty net.
+   *
+   * @param page its tables: shots from behind center first, then center gained
+   * @param window seconds in which a goal after center was gained counts
+   */
+  static Picture emptyNetGoals(String id, NumberPage page, double window) {
+    return new DotLines(
+            "A goal at the empty net, all teams",
+            List.of(
+                new DotLines.Group(
+                    "",
+                    List.of(
+                        goals("shot from before the red line", page.grids().get(0)),
+                        goals(
+                            "center gained, goal in " + Math.round(window) + " s",
+                            page.grids().get(1))))),
+            Optional.empty(),
+            List.of(),
+            false)
+        .picture(id);
+  }
+
+  /** The line of all teams, or of the only one. */
+  private static DotLines.Row goals(String label, Grid grid) {
+    Count scored =
+        grid.lines().stream()
+            .skip(Math.max(0, grid.lines().size() - 1))
+            .flatMap(l -> l.values().stream())
+            .filter(Value.Share.class::isInstance)
+            .map(v -> ((Value.Share) v).count())
+            .findFirst()
+            .orElse(new Count(0, 0));
+    return new DotLines.Row(label, List.of(Dot.of(scored, Tone.PLAIN)), "", Link.words(label));
   }
 
   private static MarkKind kind(MarkOutcome outcome) {

@@ -20,6 +20,11 @@ public enum NetEmpty {
     return name().toLowerCase(Locale.ROOT);
   }
 
+  /** Whether the opponent's goalkeeper was off. */
+  public boolean ofOpponent() {
+    return this == OPPONENT || this == BOTH;
+  }
+
   static Map<String, NetEmpty> words() {
     Map<String, NetEmpty> words = new LinkedHashMap<>();
     for (NetEmpty n : values()) {

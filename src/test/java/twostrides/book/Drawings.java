@@ -170,11 +170,24 @@ final class Drawings {
     return joined(stretches).then(Want.text(" ")).then(figures.change(p));
   }
 
+  /** Marks of a map of releases, what lies on top first. */
+  private static final List<String> MARKS = marks();
+
+  private static List<String> marks() {
+    List<String> marks = new ArrayList<>(ListFigures.OUTCOMES);
+    marks.add(1, "scored");
+    return marks;
+  }
+
+  private static String mark(BookData.Row release) {
+    return release.is("scored", "true") ? "scored" : ListFigures.outcome(release);
+  }
+
   /** The map of a player's releases. */
   static Want map(List<BookData.Row> releases) {
     List<Want> kinds = new ArrayList<>();
-    for (String o : ListFigures.OUTCOMES) {
-      int n = BookData.rows(releases, r -> ListFigures.outcome(r).equals(o)).size();
+    for (String o : MARKS) {
+      int n = BookData.rows(releases, r -> mark(r).equals(o)).size();
       if (n > 0) {
         kinds.add(Want.text(o + " (" + whole(n) + ")"));
       }
@@ -187,7 +200,7 @@ final class Drawings {
   /** What the marks of the map say, in the order drawn: icings lie on top. */
   static List<Want> marks(BookData d, List<BookData.Row> releases) {
     return releases.stream()
-        .sorted(Comparator.comparing(r -> -ListFigures.OUTCOMES.indexOf(ListFigures.outcome(r))))
+        .sorted(Comparator.comparing(r -> -MARKS.indexOf(mark(r))))
         .map(
             r ->
                 ListFigures.clock(d, r, "release_elapsed_s")
@@ -196,7 +209,9 @@ final class Drawings {
                         ListFigures.gap(
                             r,
                             " before the red line, "
-                                + (r.icing() ? ListFigures.cause(r) : ListFigures.outcome(r)))))
+                                + (mark(r).equals(ListFigures.ICED)
+                                    ? ListFigures.cause(r)
+                                    : mark(r)))))
         .toList();
   }
 

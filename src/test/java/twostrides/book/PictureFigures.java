@@ -95,6 +95,10 @@ final class PictureFigures {
       case "kill.html" -> List.of("kill-numbers", "kill-strips", "kill-who");
       case "costs.html" -> List.of("costs");
       case "slices.html" -> List.of("situations");
+      case "empty-net.html" ->
+          BookData.rows(book.data.releases, SliceFigures::netEmpty).isEmpty()
+              ? List.of()
+              : List.of("empty-net-goals", "empty-net-map");
       case "teams" -> {
         List<String> ids = new ArrayList<>(List.of(own + "numbers", own + "ways", own + "zones"));
         if (SentenceFigures.opponent(book, page)) {
@@ -123,6 +127,10 @@ final class PictureFigures {
       case "opponents.html opponents" ->
           words(svg, Drawings.lines(Optional.empty(), SliceFigures.iced(d, "Opponent")));
       case "slices.html situations" -> words(svg, situations());
+      case "empty-net.html empty-net-goals" ->
+          words(svg, Drawings.lines(Optional.empty(), SliceFigures.goals(d)));
+      case "empty-net.html empty-net-map" ->
+          map(book, BookData.rows(d.releases, SliceFigures::netEmpty), svg);
       case "kill.html kill-numbers" -> words(svg, KillPictures.numbers(d));
       case "kill.html kill-strips" -> strips(svg);
       case "kill.html kill-who" -> killers(svg);

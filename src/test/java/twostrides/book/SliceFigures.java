@@ -127,7 +127,7 @@ final class SliceFigures {
     return t;
   }
 
-  private static boolean netEmpty(BookData.Row r) {
+  static boolean netEmpty(BookData.Row r) {
     return r.is("net_empty", "opponent") || r.is("net_empty", "both");
   }
 
@@ -185,10 +185,24 @@ final class SliceFigures {
     return t.rows.size() > 1 ? t.row(gained("all teams", all)) : t;
   }
 
+  /** How often each way brought a goal at an empty net. */
+  static Map<String, Formulas.Share> goals(BookData d) {
+    List<BookData.Row> shots = BookData.rows(d.releases, r -> netEmpty(r) && r.is("shot", "true"));
+    Map<String, Formulas.Share> goals = new LinkedHashMap<>();
+    goals.put("shot from before the red line", BookData.share(shots, r -> r.is("scored", "true")));
+    goals.put(
+        "center gained, goal in " + Math.round(d.window()) + " s",
+        goalFollowed(BookData.rows(d.exits, r -> netEmpty(r) && r.is("at_center", "gained"))));
+    return goals;
+  }
+
+  private static Formulas.Share goalFollowed(List<BookData.Row> rows) {
+    return BookData.share(
+        BookData.rows(rows, r -> r.has("goals_for_20s")), r -> r.count("goals_for_20s") > 0);
+  }
+
   private static List<Want> gained(String name, List<BookData.Row> rows) {
-    Formulas.Share scored =
-        BookData.share(
-            BookData.rows(rows, r -> r.has("goals_for_20s")), r -> r.count("goals_for_20s") > 0);
+    Formulas.Share scored = goalFollowed(rows);
     return List.of(
         Want.name(name),
         Want.count(rows.size()),

@@ -13,6 +13,8 @@ public enum MarkKind {
   OPPONENT_NEXT("opponent had it next"),
   /** The next face-off was in the own zone for another or an unknown reason. */
   OTHER_FACE_OFF("other defensive-zone face-off"),
+  /** A shot that went in. */
+  SCORED("scored"),
   /** Icing. */
   ICED("iced"),
   /** An icing that nobody can judge from the sheet: to be looked at on the video. */
@@ -36,6 +38,7 @@ public enum MarkKind {
   void draw(Sketch s, double x, double y) {
     switch (this) {
       case STOPPED -> s.mark("quiet", x, y, "m0 -5l5 5l-5 5l-5 -5z");
+      case SCORED -> s.mark("bought edged", x, y, "m-2 -6h4v4h4v4h-4v4h-4v-4h-4v-4h4z");
       case OWN_NEXT -> s.rect("bought edged", x - 4.5, y - 4.5, 9, 9);
       case OPPONENT_NEXT -> s.circle("hollow", x, y, 5);
       case OTHER_FACE_OFF -> s.mark("trouble-line", x, y, "m0 -5l5 9h-10z");

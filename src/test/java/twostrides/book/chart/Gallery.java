@@ -358,11 +358,15 @@ final class Gallery {
     Random random = new Random(3);
     List<MarkKind> others =
         List.of(
-            MarkKind.STOPPED, MarkKind.OWN_NEXT, MarkKind.OPPONENT_NEXT, MarkKind.OTHER_FACE_OFF);
+            MarkKind.STOPPED,
+            MarkKind.OWN_NEXT,
+            MarkKind.OPPONENT_NEXT,
+            MarkKind.OTHER_FACE_OFF,
+            MarkKind.SCORED);
     List<HalfRink.Mark> releases = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       Place from = new Place(-1 - 26 * random.nextDouble(), (random.nextDouble() - 0.5) * 24);
-      MarkKind outcome = i % 9 == 0 ? MarkKind.ICED : others.get(random.nextInt(4));
+      MarkKind outcome = i % 9 == 0 ? MarkKind.ICED : others.get(random.nextInt(5));
       releases.add(new HalfRink.Mark(from, outcome, to("release " + i)));
     }
     return new HalfRink(
