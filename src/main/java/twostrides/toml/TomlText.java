@@ -62,8 +62,9 @@ public final class TomlText {
     } catch (TomlParseError e) {
       throw new TomlException(
           String.valueOf(e.getMessage()), e.position().line(), e.position().column());
-    } catch (RuntimeException e) {
-      // The parser stumbles over some texts that it should refuse.
+    } catch (RuntimeException | AssertionError e) {
+      // The parser stumbles over some texts that it should refuse; where Java's assertions are on,
+      // over more of them.
       throw new TomlException("the parser gives up: " + e.getMessage(), 1, 1);
     }
     if (result.hasErrors()) {

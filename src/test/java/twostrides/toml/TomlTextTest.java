@@ -63,4 +63,13 @@ class TomlTextTest {
         assertThrows(TomlException.class, () -> TomlText.parse("#".repeat(1_000_001)));
     assertTrue(e.getMessage().startsWith("1000001 characters, more than"), e.getMessage());
   }
+
+  /** The parser's own assertions, which tests and some tools turn on, are no better founded. */
+  @Test
+  void aWrongEscapeInANameIsRefused() {
+    String name = "[\"\\" + "U".repeat(19);
+    assertEquals(1, assertThrows(TomlException.class, () -> TomlText.parse(name)).line());
+    String value = "a = \"\\" + "U".repeat(9) + "\"\n";
+    assertEquals(1, assertThrows(TomlException.class, () -> TomlText.parse(value)).line());
+  }
 }
