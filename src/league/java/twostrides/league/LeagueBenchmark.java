@@ -101,6 +101,10 @@ public final class LeagueBenchmark {
         "DuckDB, the whole process",
         List.of(java, "-cp", path, WindowQuery.class.getName(), sheets.toString()));
     commands.put(name + ", start script", scripted);
+    List<String> cached = new ArrayList<>(scripted);
+    cached.addAll(List.of("--cache", target.resolve("league/kept").toString()));
+    run(cached);
+    commands.put(name + ", start script, all games in the cache", cached);
     commands.put(name + ", plain jar", jar(words));
     commands.put(name + ", plain jar, one core", onOneCore(jar(words)));
     Map<String, List<Run>> runs = new LinkedHashMap<>();
