@@ -88,7 +88,7 @@ final class CacheShelf<T> {
 
   /**
    * Keeps it for later runs; told on any thread. This run needs it no more, so that a disk that
-   * refuses is only said.
+   * refuses, or a type that nobody registered, is only said.
    *
    * @param key its key
    * @param what what was found
@@ -97,6 +97,8 @@ final class CacheShelf<T> {
     if (key.isPresent()) {
       try {
         folder.orElseThrow().put(key.get(), bytes.write(what));
+      } catch (IllegalArgumentException e) {
+        refused.compareAndSet(null, e.getMessage());
       } catch (IOException e) {
         refused.compareAndSet(null, OutputException.reason(e));
       }

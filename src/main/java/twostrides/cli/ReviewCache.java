@@ -74,10 +74,17 @@ final class ReviewCache {
   /**
    * Opens it.
    *
+   * @param book the book's folder, which holds the book alone
    * @param ofSheets what decides, besides its sheet, what a game gives
    * @param ofTracking what decides, besides the game and its tracking, what that gives
    */
-  Shelves open(List<String> ofSheets, List<String> ofTracking) {
+  Shelves open(Path book, List<String> ofSheets, List<String> ofTracking) {
+    if (dir != null
+        && dir.toAbsolutePath().normalize().startsWith(book.toAbsolutePath().normalize())) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--cache: found " + dir + ", inside the book " + book + ", expected a folder beside it.");
+    }
     Optional<CacheFolder> folder = folder();
     String program = folder.map(f -> ProgramHash.get()).orElse("");
     return new Shelves(

@@ -239,7 +239,7 @@ class ReviewCommand implements Callable<Integer> {
     UnaryOperator<IcingBook> onIce = b -> ice.of(b, sheetMaps).book();
     RaceSettings race = raceOptions.race();
     Settings usual = settings(race, new SeasonBooks(asRead, List.of()), Map.of());
-    ReviewCache.Shelves known = cache.open(decideGames(played, race), tracking.words());
+    ReviewCache.Shelves known = cache.open(out, decideGames(played, race), tracking.words());
     ReviewGames games =
         noNames || tracking.synced()
             ? ReviewGames.readAndWait(sheets, files, sheetMaps, played, progress)

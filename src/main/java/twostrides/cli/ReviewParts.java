@@ -7,7 +7,11 @@ import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.io.file.PathUtils;
 import picocli.CommandLine;
@@ -22,6 +26,11 @@ import twostrides.sheet.SheetException;
 public final class ReviewParts {
 
   private static final String CACHE = "--cache";
+
+  /** What a part does in its own way, or not at all. */
+  private static final Set<String> NOT_OF_PARTS =
+      Set.of(
+          "--out", "--tables-only", "--tracking", "--team", "--png", "--one-file", "--json-lines");
 
   private ReviewParts() {}
 
@@ -48,8 +57,7 @@ public final class ReviewParts {
     }
     List<String> options = new ArrayList<>(List.of("review", "--tables-only"));
     for (OptionSpec option : parsed.matchedOptions()) {
-      if (!List.of("--out", "--tables-only", "--tracking", "--team")
-          .contains(option.longestName())) {
+      if (!NOT_OF_PARTS.contains(option.longestName())) {
         for (String value : option.originalStringValues()) {
           options.add(option.longestName());
           if (option.arity().max() > 0) {
@@ -58,18 +66,23 @@ public final class ReviewParts {
         }
       }
     }
-    List<Path> tracking = command.tracking.tracking();
-    List<List<String>> parts = new ArrayList<>();
+    Map<Path, List<String>> parts = new LinkedHashMap<>();
     for (Path sheet : command.sheets.files()) {
       List<String> part = new ArrayList<>(options);
       part.add(sheet.toString());
-      String stem = String.valueOf(sheet.getFileName()).replaceAll("\\.[^.]*$", "");
-      tracking.stream()
-          .filter(t -> String.valueOf(t.getFileName()).startsWith(stem))
-          .forEach(t -> part.addAll(List.of("--tracking", t.toString())));
-      parts.add(part);
+      parts.put(sheet, part);
     }
-    return parts;
+    for (Path tracking : command.tracking.tracking()) {
+      parts.keySet().stream()
+          .filter(s -> String.valueOf(tracking.getFileName()).startsWith(stem(s)))
+          .max(Comparator.comparingInt(s -> stem(s).length()))
+          .ifPresent(s -> parts.get(s).addAll(List.of("--tracking", tracking.toString())));
+    }
+    return List.copyOf(parts.values());
+  }
+
+  private static String stem(Path file) {
+    return String.valueOf(file.getFileName()).replaceAll("\\.[^.]*$", "");
   }
 
   /**

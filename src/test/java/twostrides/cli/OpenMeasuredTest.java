@@ -62,7 +62,7 @@ class OpenMeasuredTest {
             sheets.maps(),
             sheets.sync(Outlines.of(season), sheets.maps()),
             new Progress(err, false),
-            new ReviewCache().open(List.of(), List.of()));
+            new ReviewCache().open(Path.of("book"), List.of(), List.of()));
     twostrides.season.Season tables =
         twostrides.season.Season.of(season.games(), season.tagged(), Settings.DEFAULT, tracked);
     tracked.report(err, 3, Path.of("set-aside"));

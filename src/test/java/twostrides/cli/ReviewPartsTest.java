@@ -18,9 +18,10 @@ class ReviewPartsTest {
   @Test
   void everySheetIsAPartWithItsTrackingAndTheReviewsOptions() throws Exception {
     Path a = Files.writeString(dir.resolve("a.csv"), "");
-    Path b = Files.writeString(dir.resolve("b.csv"), "");
+    Path b = Files.writeString(dir.resolve("a1.csv"), "");
     Path places = Files.createDirectory(dir.resolve("places"));
     Path ofA = Files.writeString(places.resolve("a.tracking.csv"), "");
+    Path ofB = Files.writeString(places.resolve("a1.tracking.csv"), "");
     Path other = Files.writeString(places.resolve("other.csv"), "");
     List<List<String>> parts =
         ReviewParts.of(
@@ -29,6 +30,7 @@ class ReviewPartsTest {
                 dir.toString(),
                 "--cache=kept",
                 "--keep-going",
+                "--png",
                 "--out",
                 "o",
                 "--compare-rulebook",
@@ -56,7 +58,8 @@ class ReviewPartsTest {
       assertTrue(part.containsAll(options), part.toString());
     }
     assertTrue(parts.get(0).containsAll(List.of(a.toString(), "--tracking", ofA.toString())));
-    assertTrue(parts.get(1).contains(b.toString()), parts.toString());
+    assertTrue(parts.get(1).containsAll(List.of(b.toString(), "--tracking", ofB.toString())));
+    assertTrue(!parts.get(0).contains(ofB.toString()) && !parts.get(0).contains("--png"));
     assertTrue(parts.stream().noneMatch(p -> p.contains(other.toString()) || p.contains("o")));
   }
 

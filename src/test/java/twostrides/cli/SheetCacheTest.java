@@ -207,5 +207,10 @@ class SheetCacheTest {
     assertEquals(2, run.code(), run.err());
     assertTrue(run.err().startsWith("--cache: found " + file + ", where nothing"), run.err());
     assertEquals("", Files.readString(file));
+    Path book = dir.resolve("new");
+    Run inside = Run.of("review", sheets, "--cache", book.resolve("kept"), "--out", book);
+    assertEquals(2, inside.code(), inside.err());
+    assertTrue(inside.err().contains("inside the book " + book + ", expected a folder beside it"));
+    assertTrue(Files.notExists(book));
   }
 }
