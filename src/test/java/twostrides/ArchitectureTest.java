@@ -31,7 +31,7 @@ class ArchitectureTest {
           Map.entry("toml", Set.of()),
           Map.entry("sheet", Set.of("toml")),
           Map.entry("output", Set.of()),
-          Map.entry("cache", Set.of()),
+          Map.entry("cache", Set.of("output")),
           Map.entry("rink", Set.of()),
           Map.entry("game", Set.of("sheet", "rink", "rulebook")),
           Map.entry("starter", Set.of("sheet")),

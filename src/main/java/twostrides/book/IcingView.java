@@ -184,14 +184,10 @@ final class IcingView {
             .filter(t -> team.isEmpty() || team.get().equals(t.team()))
             .map(t -> t.profile().releases())
             .reduce(new Count(0, 0), Count::plus);
-    return new DotLines(
+    return DotLines.of(
             "Who is iced, of the pucks each sent before the red line",
-            List.of(new DotLines.Group("", rows)),
-            all.tooFew()
-                ? Optional.empty()
-                : Optional.of(new Reference("team", all.share().orElseThrow())),
-            List.of(),
-            false)
+            rows,
+            Reference.of("team", all))
         .picture(id);
   }
 

@@ -211,14 +211,7 @@ public final class KillView {
                             p.name() + ": his clears and failed clears")))
             .toList();
     Count mean = own.cleared().total();
-    return new DotLines(
-            "Who gets it out when shorthanded",
-            List.of(new DotLines.Group("", rows)),
-            mean.tooFew()
-                ? Optional.empty()
-                : Optional.of(new Reference("team", mean.share().orElseThrow())),
-            List.of(),
-            false)
+    return DotLines.of("Who gets it out when shorthanded", rows, Reference.of("team", mean))
         .picture(id);
   }
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.codec.digest.DigestUtils;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -19,7 +20,6 @@ import org.jsoup.parser.ParseSettings;
 import org.jsoup.parser.Parser;
 import twostrides.findings.SeasonReview;
 import twostrides.findings.TeamReview;
-import twostrides.sheet.FilesRead;
 
 /**
  * A team's book as one file, for a mail or a tablet: the written pages under each other, with their
@@ -78,8 +78,7 @@ final class OneFile {
     String script = shared + ReviewBook.resource("compare.js");
     String policy =
         "default-src 'none'; script-src 'sha256-"
-            + Base64.getEncoder()
-                .encodeToString(FilesRead.digest().digest(script.getBytes(StandardCharsets.UTF_8)))
+            + Base64.getEncoder().encodeToString(DigestUtils.sha256(script))
             + "'; style-src 'unsafe-inline'; img-src data:; media-src blob:; form-action 'none';"
             + " base-uri 'none'";
     StringBuilder html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n");

@@ -22,9 +22,6 @@ import twostrides.book.chart.Picture;
  */
 record PageFiles(Path out, Imprint imprint) {
 
-  /**
-   * By the class loader of this class: that of a thread may be a notebook's, with other classes.
-   */
   private static final TemplateEngine TEMPLATES = templates();
 
   /**

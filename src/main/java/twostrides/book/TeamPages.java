@@ -104,8 +104,7 @@ final class TeamPages {
   void opponents() throws IOException {
     Optional<NumberPage> slices =
         numbers.pages().stream().filter(p -> p.file().equals("slices.html")).findFirst();
-    Optional<Grid> grid =
-        slices.flatMap(p -> p.grids().stream().filter(g -> g.id().equals("opponent")).findFirst());
+    Optional<Grid> grid = slices.map(p -> p.grid("opponent"));
     pages.render(
         "opponents.html",
         "opponents.jte",

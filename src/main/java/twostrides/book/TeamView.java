@@ -201,23 +201,16 @@ final class TeamView {
   /**
    * How often each way brought a goal at an empty net.
    *
-   * @param page its tables: shots from behind center first, then center gained
+   * @param page its tables
    * @param window seconds in which a goal after center was gained counts
    */
   static Picture emptyNetGoals(String id, NumberPage page, double window) {
-    return new DotLines(
+    return DotLines.of(
             "A goal at the empty net, all teams",
             List.of(
-                new DotLines.Group(
-                    "",
-                    List.of(
-                        goals("shot from before the red line", page.grids().get(0)),
-                        goals(
-                            "center gained, goal in " + Math.round(window) + " s",
-                            page.grids().get(1))))),
-            Optional.empty(),
-            List.of(),
-            false)
+                goals("shot from before the red line", page.grid("teams")),
+                goals("center gained, goal in " + Math.round(window) + " s", page.grid("gained"))),
+            Optional.empty())
         .picture(id);
   }
 
@@ -226,9 +219,8 @@ final class TeamView {
     Count scored =
         grid.lines().stream()
             .skip(Math.max(0, grid.lines().size() - 1))
-            .flatMap(l -> l.values().stream())
-            .filter(Value.Share.class::isInstance)
-            .map(v -> ((Value.Share) v).count())
+            .flatMap(l -> l.first(Value.Share.class).stream())
+            .map(Value.Share::count)
             .findFirst()
             .orElse(new Count(0, 0));
     return new DotLines.Row(label, List.of(Dot.of(scored, Tone.PLAIN)), "", Link.words(label));
@@ -252,9 +244,7 @@ final class TeamView {
                 .filter(g -> !g.lines().isEmpty())
                 .map(g -> new DotLines.Group(g.title(), rows(g, team)))
                 .toList(),
-            all.total().tooFew()
-                ? Optional.empty()
-                : Optional.of(new Reference("all tries", all.total().share().orElseThrow())),
+            Reference.of("all tries", all.total()),
             List.of(),
             false)
         .picture(id);
@@ -262,26 +252,21 @@ final class TeamView {
 
   /** Against whom the team is iced; each leads to the opponent's page. */
   static Picture opponents(String id, Grid grid, SeasonReview review) {
-    return new DotLines(
+    return DotLines.of(
             "Iced, of our tries to get out, by opponent",
-            List.of(
-                new DotLines.Group(
-                    "",
-                    grid.lines().stream()
-                        .map(
-                            l ->
-                                new DotLines.Row(
-                                    l.name(),
-                                    List.of(dot(l)),
-                                    "",
-                                    review
-                                        .team(l.name())
-                                        .map(t -> Link.to(Links.file(t), l.name()))
-                                        .orElse(Link.words(l.name()))))
-                        .toList())),
-            Optional.empty(),
-            List.of(),
-            false)
+            grid.lines().stream()
+                .map(
+                    l ->
+                        new DotLines.Row(
+                            l.name(),
+                            List.of(dot(l)),
+                            "",
+                            review
+                                .team(l.name())
+                                .map(t -> Link.to(Links.file(t), l.name()))
+                                .orElse(Link.words(l.name()))))
+                .toList(),
+            Optional.empty())
         .picture(id);
   }
 
@@ -306,10 +291,8 @@ final class TeamView {
 
   private static Dot dot(Line line) {
     Clustered games =
-        line.values().stream()
-            .filter(Value.IntervalOf.class::isInstance)
-            .map(v -> ((Value.IntervalOf) v).games())
-            .findFirst()
+        line.first(Value.IntervalOf.class)
+            .map(Value.IntervalOf::games)
             .orElse(new Clustered(new Count(0, 0)));
     return Dot.of(games, Tone.PLAIN);
   }

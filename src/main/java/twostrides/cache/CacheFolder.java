@@ -3,24 +3,21 @@ package twostrides.cache;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import java.util.zip.InflaterInputStream;
+import org.apache.commons.codec.digest.DigestUtils;
+import twostrides.output.WholeFile;
 
 /**
- * A folder of bytes by keys. A file is whole or it is not there: it is written beside and moved,
- * and begins with the hash of what it holds. Files of others in the folder are left alone; ours can
- * be deleted at any time.
+ * A folder of bytes by keys. A file is whole or it is not there: it begins with the hash of what it
+ * holds. Files of others in the folder are left alone; ours can be deleted at any time.
  */
 public final class CacheFolder {
 
@@ -47,13 +44,9 @@ public final class CacheFolder {
    * @param words whatever the bytes depend on
    */
   public static String key(List<String> words) {
-    MessageDigest digest = digest();
-    for (String word : words) {
-      byte[] utf8 = word.getBytes(StandardCharsets.UTF_8);
-      digest.update((utf8.length + ":").getBytes(StandardCharsets.UTF_8));
-      digest.update(utf8);
-    }
-    return HexFormat.of().formatHex(digest.digest());
+    StringBuilder text = new StringBuilder();
+    words.forEach(w -> text.append(w.length()).append(':').append(w));
+    return DigestUtils.sha256Hex(text.toString());
   }
 
   /**
@@ -70,7 +63,7 @@ public final class CacheFolder {
       byte[] bytes =
           new InflaterInputStream(new ByteArrayInputStream(file, HASH, file.length - HASH))
               .readAllBytes();
-      return Arrays.equals(file, 0, HASH, digest().digest(bytes), 0, HASH)
+      return Arrays.equals(file, 0, HASH, DigestUtils.sha256(bytes), 0, HASH)
           ? Optional.of(bytes)
           : Optional.empty();
     } catch (IOException e) {
@@ -87,32 +80,21 @@ public final class CacheFolder {
    */
   public void put(String key, byte[] bytes) throws IOException {
     ByteArrayOutputStream packed = new ByteArrayOutputStream();
-    packed.write(digest().digest(bytes));
+    packed.write(DigestUtils.sha256(bytes));
     Deflater fast = new Deflater(Deflater.BEST_SPEED);
     try (DeflaterOutputStream out = new DeflaterOutputStream(packed, fast)) {
       out.write(bytes);
     } finally {
       fast.end();
     }
-    Path beside = Files.createTempFile(dir, key, ENDING);
-    try {
-      Files.write(beside, packed.toByteArray());
-      Files.move(
-          beside, file(key), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(beside);
-    }
+    WholeFile.write(
+        file(key),
+        packed.toByteArray(),
+        StandardCopyOption.ATOMIC_MOVE,
+        StandardCopyOption.REPLACE_EXISTING);
   }
 
   private Path file(String key) {
     return dir.resolve(key + ENDING);
-  }
-
-  private static MessageDigest digest() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

@@ -2,6 +2,6 @@
  * What a run found of each sheet, kept for later runs: records as bytes, and a folder of them. It
  * knows no record by name.
  *
- * <p>Imports no other package of ours.
+ * <p>May import {@code output}.
  */
 package twostrides.cache;

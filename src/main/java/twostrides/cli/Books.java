@@ -70,9 +70,12 @@ final class Books {
   List<String> words(List<String> compare) throws SheetException {
     List<String> words = new ArrayList<>(List.of(name, String.valueOf(season)));
     words.addAll(compare);
-    for (String book : Stream.concat(Stream.of(name), compare.stream()).toList()) {
-      words.add(book.endsWith(".toml") ? FilesRead.hashed(Path.of(book)).orElse("") : "");
-    }
+    words.addAll(
+        FilesRead.hashes(
+            Stream.concat(Stream.of(name), compare.stream())
+                .filter(b -> b.endsWith(".toml"))
+                .map(Path::of)
+                .toList()));
     return words;
   }
 

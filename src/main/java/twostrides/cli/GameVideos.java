@@ -12,7 +12,6 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +20,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import twostrides.sheet.FilesRead;
+import org.apache.commons.codec.digest.DigestUtils;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetRow;
 
@@ -162,8 +161,7 @@ final class GameVideos {
 
   private static String print(Path file) throws IOException {
     try (InputStream in = Files.newInputStream(file)) {
-      byte[] digest = FilesRead.digest().digest(in.readNBytes(PRINT));
-      return Files.size(file) + " " + HexFormat.of().formatHex(digest);
+      return Files.size(file) + " " + DigestUtils.sha256Hex(in.readNBytes(PRINT));
     }
   }
 

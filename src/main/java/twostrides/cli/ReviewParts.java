@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.apache.commons.io.file.PathUtils;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
+import twostrides.sheet.Sheet;
 import twostrides.sheet.SheetException;
 
 /**
@@ -74,15 +75,11 @@ public final class ReviewParts {
     }
     for (Path tracking : command.tracking.tracking()) {
       parts.keySet().stream()
-          .filter(s -> String.valueOf(tracking.getFileName()).startsWith(stem(s)))
-          .max(Comparator.comparingInt(s -> stem(s).length()))
+          .filter(s -> Sheet.fileName(tracking).startsWith(Sheet.stem(s)))
+          .max(Comparator.comparingInt(s -> Sheet.stem(s).length()))
           .ifPresent(s -> parts.get(s).addAll(List.of("--tracking", tracking.toString())));
     }
     return List.copyOf(parts.values());
-  }
-
-  private static String stem(Path file) {
-    return String.valueOf(file.getFileName()).replaceAll("\\.[^.]*$", "");
   }
 
   /**

@@ -73,9 +73,7 @@ final class Sheets {
    */
   List<String> words() throws SheetException {
     List<String> words = new ArrayList<>(maps);
-    for (Path file : mapFiles()) {
-      words.add(FilesRead.hashed(file).orElse(""));
-    }
+    words.addAll(FilesRead.hashes(mapFiles()));
     return words;
   }
 

@@ -196,9 +196,7 @@ final class TrackingSheets {
   /** The maps as the command line names them, and what is in those that are not shipped. */
   List<String> words() throws SheetException {
     List<String> words = new ArrayList<>(maps);
-    for (Path file : mapFiles()) {
-      words.add(FilesRead.hashed(file).orElse("none"));
-    }
+    words.addAll(FilesRead.hashes(mapFiles()));
     return words;
   }
 

@@ -7,16 +7,14 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.apache.commons.codec.digest.DigestUtils;
 import twostrides.output.OutputException;
 import twostrides.output.WholeFile;
 
@@ -89,7 +87,8 @@ final class DemoFolder {
       return true;
     }
     return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-        && sums.getOrDefault(path, Set.of()).contains(sum(Files.readAllBytes(file)));
+        && sums.getOrDefault(path, Set.of())
+            .contains(DigestUtils.sha256Hex(Files.readAllBytes(file)));
   }
 
   /**
@@ -103,11 +102,11 @@ final class DemoFolder {
     Path file = folder.resolve(path);
     Files.createDirectories(file.getParent());
     // Listed first: a run that is stopped right here must know the file for its own later.
-    String line = "\n" + sum(bytes) + BETWEEN + path + "\n";
+    String line = "\n" + DigestUtils.sha256Hex(bytes) + BETWEEN + path + "\n";
     Files.writeString(
         folder.resolve(LIST), line, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
     WholeFile.write(file, bytes, StandardCopyOption.REPLACE_EXISTING);
-    sums.put(path, Set.of(sum(bytes)));
+    sums.put(path, Set.of(DigestUtils.sha256Hex(bytes)));
   }
 
   /**
@@ -124,13 +123,5 @@ final class DemoFolder {
         folder.resolve(LIST),
         text.getBytes(StandardCharsets.UTF_8),
         StandardCopyOption.REPLACE_EXISTING);
-  }
-
-  private static String sum(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

@@ -1,6 +1,7 @@
 package twostrides.findings;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A row of a grid.
@@ -23,6 +24,15 @@ public record Line(List<Value> values, boolean sum) {
     all.add(new Value.Words(name));
     all.addAll(List.of(values));
     return new Line(all, sum);
+  }
+
+  /**
+   * Its first value of a kind.
+   *
+   * @param kind the kind
+   */
+  public <V extends Value> Optional<V> first(Class<V> kind) {
+    return values.stream().filter(kind::isInstance).map(kind::cast).findFirst();
   }
 
   /** What names it. */

@@ -19,4 +19,13 @@ public record NumberPage(
     notes = List.copyOf(notes);
     grids = List.copyOf(grids);
   }
+
+  /**
+   * One of its tables.
+   *
+   * @param id the table's id
+   */
+  public Grid grid(String id) {
+    return grids.stream().filter(g -> g.id().equals(id)).findFirst().orElseThrow();
+  }
 }

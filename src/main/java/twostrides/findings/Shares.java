@@ -13,6 +13,7 @@ import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import twostrides.exits.AtCenter;
 import twostrides.exits.WayOut;
+import twostrides.game.NetEmpty;
 import twostrides.game.Strength;
 import twostrides.season.Columns;
 import twostrides.season.Rows;
@@ -127,7 +128,12 @@ public final class Shares {
   }
 
   static Rows atEmptyNet(Rows rows) {
-    return rows.where(Columns.NET_EMPTY, "opponent", "both");
+    return rows.where(
+        Columns.NET_EMPTY,
+        Stream.of(NetEmpty.values())
+            .filter(NetEmpty::ofOpponent)
+            .map(NetEmpty::word)
+            .toArray(String[]::new));
   }
 
   static Rows team(Rows rows, Optional<String> team) {

@@ -58,6 +58,7 @@ public final class SeasonReader {
   private final List<DoubtfulRow> setAside = new ArrayList<>();
   private final List<SheetException> unreadable = new ArrayList<>();
   private final List<Mend> mends = new ArrayList<>();
+  private final List<Fresh> fresh = new ArrayList<>();
   private int rowsRead;
 
   private SeasonReader(SheetMaps maps, boolean keepGoing, Usual usual) {
@@ -161,7 +162,6 @@ public final class SeasonReader {
       SheetMemory<P> memory)
       throws SheetException {
     SeasonReader reader = new SeasonReader(maps, keepGoing, usual);
-    List<Fresh> fresh = new ArrayList<>();
     GamesUnread<PlayRow, P> played =
         new GamesUnread<>(
             GamesApart::check,
@@ -187,7 +187,7 @@ public final class SeasonReader {
       // Read on all threads, taken in order.
       List<Supplier<Reading>> some =
           files.subList(i, Math.min(files.size(), i + AT_ONCE)).stream()
-              .map(f -> FilesRead.shared(() -> reader.reading(f, played, tagged, memory, fresh)))
+              .map(f -> FilesRead.shared(() -> reader.reading(f, played, tagged, memory)))
               .toList();
       int done = i;
       for (Reading r : some.parallelStream().map(Supplier::get).toList()) {
@@ -199,7 +199,8 @@ public final class SeasonReader {
     }
     played.settle(true);
     tagged.settle(true);
-    fresh.parallelStream().forEach(f -> f.kept(played).ifPresent(k -> memory.keep(f.file(), k)));
+    reader.fresh.parallelStream()
+        .forEach(f -> f.kept(played).ifPresent(k -> memory.keep(f.file(), k)));
     return reader.season(played, tagged);
   }
 
@@ -245,17 +246,16 @@ public final class SeasonReader {
       Path file,
       GamesUnread<PlayRow, P> played,
       GamesUnread<TaggedExit, ?> tagged,
-      SheetMemory<P> memory,
-      List<Fresh> fresh) {
+      SheetMemory<P> memory) {
     try {
       Optional<SheetKept<P>> known = memory.of(file);
       return known.isPresent()
           ? () -> {
             if (!recall(file, known.get(), played)) {
-              read(file, played, tagged, fresh).take();
+              read(file, played, tagged).take();
             }
           }
-          : read(file, played, tagged, fresh);
+          : read(file, played, tagged);
     } catch (SheetException e) {
       return () -> {
         throw e;
@@ -263,11 +263,7 @@ public final class SeasonReader {
     }
   }
 
-  private Reading read(
-      Path file,
-      GamesUnread<PlayRow, ?> played,
-      GamesUnread<TaggedExit, ?> tagged,
-      List<Fresh> fresh)
+  private Reading read(Path file, GamesUnread<PlayRow, ?> played, GamesUnread<TaggedExit, ?> tagged)
       throws SheetException {
     Opened opened = open(file);
     if (opened.map().schema().equals(SheetForms.TAG)) {

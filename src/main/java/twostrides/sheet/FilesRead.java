@@ -7,12 +7,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import org.apache.commons.codec.binary.Hex;
+import org.apache.commons.codec.digest.DigestUtils;
 
 /**
  * Which bytes a run read, by their SHA-256. Every sheet and every map is hashed as it is read, so
@@ -85,7 +87,7 @@ public final class FilesRead {
     if (before.isPresent()) {
       return before;
     }
-    MessageDigest digest = digest();
+    MessageDigest digest = DigestUtils.getSha256Digest();
     try {
       if (!Files.isRegularFile(file)) {
         return Optional.empty();
@@ -99,13 +101,18 @@ public final class FilesRead {
     return whole(file, digest);
   }
 
-  /** A digest to put a file's bytes through, in their order. */
-  public static MessageDigest digest() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
+  /**
+   * The SHA-256 of each of some files, as {@link #hashed}; a file that has none is an empty text.
+   *
+   * @param files the files
+   * @throws SheetException when the run read other bytes from one before
+   */
+  public static List<String> hashes(List<Path> files) throws SheetException {
+    List<String> hashes = new ArrayList<>();
+    for (Path file : files) {
+      hashes.add(hashed(file).orElse(""));
     }
+    return hashes;
   }
 
   /**
@@ -121,7 +128,7 @@ public final class FilesRead {
     if (run == null) {
       return Optional.empty();
     }
-    String sum = HexFormat.of().formatHex(digest.digest());
+    String sum = Hex.encodeHexString(digest.digest());
     String before = run.sums.putIfAbsent(identity(file), sum);
     if (before != null && !before.equals(sum)) {
       throw SheetException.ofFile(

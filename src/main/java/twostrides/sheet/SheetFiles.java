@@ -21,6 +21,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.apache.commons.codec.digest.DigestUtils;
 
 /** Finds the sheets that a command line names. */
 public final class SheetFiles {
@@ -79,7 +80,7 @@ public final class SheetFiles {
     }
     List<Path> sheets;
     try {
-      MessageDigest digest = FilesRead.digest();
+      MessageDigest digest = DigestUtils.getSha256Digest();
       try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
         in.transferTo(OutputStream.nullOutputStream());
       }

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.zip.ZipException;
+import org.apache.commons.codec.digest.DigestUtils;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.io.input.CloseShieldInputStream;
@@ -93,7 +94,7 @@ public final class SheetStream {
     }
     SheetStream stream = new SheetStream(file, map, taker);
     SheetText.refusePipe(file);
-    MessageDigest digest = FilesRead.digest();
+    MessageDigest digest = DigestUtils.getSha256Digest();
     try (InputStream raw = new DigestInputStream(Files.newInputStream(file), digest);
         // The parser closes what it reads from.
         InputStream in = Packed.unpacked(file, CloseShieldInputStream.wrap(raw))) {

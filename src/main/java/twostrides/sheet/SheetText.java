@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.zip.ZipException;
+import org.apache.commons.codec.digest.DigestUtils;
 
 /**
  * The text of a file, decoded strictly, and the line that each character stands on. A byte order
@@ -138,7 +139,7 @@ final class SheetText {
             "Look whether it is the right file; if it is, split it by game, the header line in each"
                 + " part, and name the folder of the parts.");
       }
-      MessageDigest digest = FilesRead.digest();
+      MessageDigest digest = DigestUtils.getSha256Digest();
       byte[] bytes = Packed.read(path, digest);
       FilesRead.whole(path, digest);
       return bytes;

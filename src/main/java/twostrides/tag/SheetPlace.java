@@ -9,8 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.HexFormat;
-import twostrides.sheet.FilesRead;
+import org.apache.commons.codec.digest.DigestUtils;
 
 /**
  * The place of the sheet on the disk: it is written beside it, flushed, and moved there in one
@@ -80,7 +79,7 @@ record SheetPlace(Path file) {
   }
 
   private static String digest(byte[] bytes) {
-    return HexFormat.of().formatHex(FilesRead.digest().digest(bytes));
+    return DigestUtils.sha256Hex(bytes);
   }
 
   /** Not every system can flush a folder; the journal holds everything all the same. */

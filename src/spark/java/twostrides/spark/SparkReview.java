@@ -1,7 +1,5 @@
 package twostrides.spark;
 
-import java.nio.charset.StandardCharsets;
-import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.spark.SparkConf;
@@ -24,11 +22,8 @@ public final class SparkReview {
    * @throws Exception when the cluster or a sheet fails
    */
   public static void main(String[] args) throws Exception {
-    List<String> review = List.of(args);
-    readGames(new SparkConf().setAppName("two-strides"), review);
-    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    System.exit(Main.run(out, err, args));
+    readGames(new SparkConf().setAppName("two-strides"), List.of(args));
+    Main.main(args);
   }
 
   /**

@@ -27,6 +27,17 @@ public record DotLines(
     List<String> series,
     boolean volumes) {
 
+  /**
+   * Lines under no heading, each with one dot.
+   *
+   * @param title what is shown; any text
+   * @param rows in the order shown
+   * @param reference what all are compared with
+   */
+  public static DotLines of(String title, List<Row> rows, Optional<Reference> reference) {
+    return new DotLines(title, List.of(new Group("", rows)), reference, List.of(), false);
+  }
+
   /** Copies the lists. */
   public DotLines {
     groups = List.copyOf(groups);
