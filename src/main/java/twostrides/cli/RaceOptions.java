@@ -24,7 +24,7 @@ final class RaceOptions {
   @Option(
       names = "--simulations",
       paramLabel = "N",
-      defaultValue = "2000",
+      defaultValue = "" + RaceSettings.DEFAULT_SIMULATIONS,
       description =
           "Simulations of the race for each release that a defensive-zone face-off followed (${DEFAULT-VALUE}).")
   int simulations;

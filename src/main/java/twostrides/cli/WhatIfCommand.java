@@ -19,7 +19,6 @@ import twostrides.output.OutputException;
 import twostrides.output.WholeFile;
 import twostrides.race.Assumptions;
 import twostrides.race.Parameter;
-import twostrides.race.RaceModel;
 import twostrides.race.Scene;
 import twostrides.race.SeededRandom;
 import twostrides.race.WaysOut;
@@ -56,7 +55,7 @@ final class WhatIfCommand implements Callable<Integer> {
   @Option(
       names = "--simulations",
       paramLabel = "N",
-      defaultValue = "" + RaceModel.DEFAULT_SIMULATIONS,
+      defaultValue = "2000",
       description = "Simulations, the same for every way out (${DEFAULT-VALUE}).")
   int simulations;
 

@@ -99,13 +99,14 @@ final class CenterRun {
   }
 
   /**
-   * The carrier's way in one direction; empty where it ends at the boards or beyond, or where he is
-   * at the line already. Straight up ice nothing is in the way.
+   * The carrier's way in one direction; empty where it ends at the boards or beyond, where he is at
+   * the line already, or where it is no better than another. Straight up ice nothing is in the way.
    *
    * @param bodies everybody where he is, the carrier first
    * @param slope metres to the left for each metre up ice
+   * @param other the chance of another way, below 0 for none
    */
-  Optional<Run> run(List<Body> bodies, double slope) {
+  Optional<Run> run(List<Body> bodies, double slope, double other) {
     Body carrier = bodies.get(0);
     double ahead = rink.shortOfCenter(carrier.x());
     double side = ahead * slope;
@@ -120,13 +121,13 @@ final class CenterRun {
     double length = Math.hypot(wx, wy);
     double push = length > 0 ? legs.carryingSpeed() / length : 0;
     double chance = 1;
-    for (int i = 1; i < bodies.size(); i++) {
+    for (int i = 1; i < bodies.size() && chance > other; i++) {
       double a = arrival(carrier, push * wx, push * wy, bodies.get(i), time + AFTER * scale);
       if (a < Double.POSITIVE_INFINITY) {
         chance *= (1 + Math.exp(-a / scale)) / (1 + Math.exp((time - a) / scale));
       }
     }
-    return Optional.of(new Run(time, chance));
+    return chance > other ? Optional.of(new Run(time, chance)) : Optional.empty();
   }
 
   /**

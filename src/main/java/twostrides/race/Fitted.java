@@ -23,14 +23,14 @@ final class Fitted {
    */
   static final LogisticLine MEASURED =
       new LogisticLine(
-          new double[] {-1.6135, 0.7641, 0.4934},
-          new double[][] {{0.271461}, {-0.009796, 0.010379}, {-0.044936, 0.005242, 0.009993}});
+          new double[] {-1.6018, 0.7656, 0.4933},
+          new double[][] {{0.273474}, {-0.009488, 0.010542}, {-0.045025, 0.005267, 0.010000}});
 
   /** The same with speeds hidden. 296 carriers. */
   static final LogisticLine PLACES_ONLY =
       new LogisticLine(
-          new double[] {-0.9332, 0.6290, 0.3073},
-          new double[][] {{0.125988}, {0.002876, 0.006908}, {-0.019205, 0.001569, 0.004181}});
+          new double[] {-0.9247, 0.6162, 0.3039},
+          new double[][] {{0.125059}, {0.003035, 0.006721}, {-0.018975, 0.001514, 0.004121}});
 
   /**
    * Seconds by which the other team is ahead in the race to a pass that was not received, with its
@@ -61,19 +61,19 @@ final class Fitted {
    */
   static final LogisticLine SHEET =
       new LogisticLine(
-          new double[] {2.0996, -0.1970, 0.0331, -0.0990, -0.4414},
+          new double[] {2.1089, -0.1979, 0.0347, -0.0992, -0.4334},
           new double[][] {
-            {0.474557},
-            {-0.026359, 0.003693},
-            {-0.009083, 0.000095, 0.002267},
-            {-0.023491, 0.000493, 0.000148, 0.001983},
-            {-0.057870, -0.002353, -0.000605, 0.001621, 0.176295}
+            {0.475379},
+            {-0.026415, 0.003699},
+            {-0.009026, 0.000089, 0.002269},
+            {-0.023529, 0.000494, 0.000146, 0.001985},
+            {-0.057585, -0.002364, -0.000621, 0.001595, 0.176206}
           });
 
   /** How far off those log odds are, either way: for 68 % and for 95 % of the releases. */
-  static final double SHEET_LIKELY = 1.73;
+  static final double SHEET_LIKELY = 1.72;
 
-  static final double SHEET_BAND = 3.32;
+  static final double SHEET_BAND = 3.23;
 
   /**
    * Pucks sent on from behind the red line by a team that the book does not exempt, and how many

@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import twostrides.race.CenterRun.Body;
 import twostrides.race.CenterRun.Run;
-import twostrides.race.SeededRandom.Simulation;
 import twostrides.rink.Rink;
 
 /**
@@ -19,8 +19,9 @@ import twostrides.rink.Rink;
  * a reaction time, since it is his own choice: x(t) = x + v u + w (t - u), u = tau (1 -
  * e^(-t/tau)), w the push of length vm that brings him to a point of the red line soonest. The
  * points lie in a small fan about straight up ice, every 15 degrees to 60 either side; points
- * within half a metre of the boards are left out. The chance is that of the best point; time and
- * direction are those of the straightest way that is alike to it.
+ * within half a metre of the boards are left out. The chance is that of the best point in each
+ * simulation. Direction is the one that most simulations take, each the straightest way that is
+ * alike to its best; time is their mean.
  *
  * <p>A checker is there when the carrier's place lies in his disc, widened by the reach of his
  * stick. His arrival a has the logistic error of {@link SkaterSettings#errorScale}, and none had
@@ -65,11 +66,11 @@ public final class MeasuredGain {
   private static final double[] SLOPES =
       Arrays.stream(FAN).map(d -> Math.tan(Math.toRadians(d))).toArray();
 
+  /** Below every chance. */
+  private static final double NONE = -1;
+
   /** Ways whose chances differ by less are alike: the straightest of them is shown. Assumed. */
   private static final double ALIKE = 0.01;
-
-  /** First variable of a simulation; those of {@link RaceModel} lie below. */
-  private static final int FIRST_SKATER = 1000;
 
   /** Random numbers of a skater: place along and across, velocity along and across. */
   private static final int OF_EACH = 4;
@@ -134,32 +135,49 @@ public final class MeasuredGain {
    * @param line log odds by those of the race and metres to the nearest opponent
    */
   GainChance run(SeededRandom random, int n, LogisticLine line) {
+    EvenSimulations luck = new EvenSimulations(random, OF_EACH * seen.size());
     double[] best = new double[exact() ? 1 : n];
-    double[] chances = new double[FAN.length];
+    int[] taken = new int[FAN.length];
     double[] seconds = new double[FAN.length];
-    int[] open = new int[FAN.length];
     for (int i = 0; i < best.length; i++) {
-      List<Body> bodies = bodies(random.simulation(i));
-      best[i] = rink.shortOfCenter(bodies.get(0).x()) > 0 ? 0 : 1;
-      for (int k = 0; k < FAN.length; k++) {
-        Optional<Run> run = runs.run(bodies, SLOPES[k]);
-        if (run.isPresent()) {
-          open[k]++;
-          chances[k] += run.get().chance();
-          seconds[k] += run.get().time();
-          best[i] = Math.max(best[i], run.get().chance());
-        }
+      List<Body> bodies = bodies(luck, i);
+      if (rink.shortOfCenter(bodies.get(0).x()) <= 0) {
+        best[i] = 1;
+        continue;
       }
+      List<Try> better = better(bodies);
+      best[i] = better.get(better.size() - 1).run().chance();
+      double alike = best[i] - ALIKE;
+      Try way = better.stream().filter(t -> t.run().chance() >= alike).findFirst().orElseThrow();
+      taken[way.direction()]++;
+      seconds[way.direction()] += way.run().time();
     }
     Estimate raw = Estimate.of(best);
-    int way = straightest(chances, best.length);
+    int way = IntStream.range(0, FAN.length).reduce(0, (a, b) -> taken[b] > taken[a] ? b : a);
     return new GainChance(
         chance(raw, line),
         grade,
         raw.value(),
         raw.error(),
-        open[way] > 0 ? seconds[way] / open[way] : 0,
+        taken[way] > 0 ? seconds[way] / taken[way] : 0,
         FAN[way]);
+  }
+
+  /** A way in one of the directions of {@link #FAN}. */
+  private record Try(int direction, Run run) {}
+
+  /** Each way that is better than every straighter one: the last of them is the best of all. */
+  private List<Try> better(List<Body> bodies) {
+    List<Try> better = new ArrayList<>();
+    double most = NONE;
+    for (int k = 0; k < FAN.length; k++) {
+      Optional<Run> run = runs.run(bodies, SLOPES[k], most);
+      if (run.isPresent()) {
+        better.add(new Try(k, run.get()));
+        most = run.get().chance();
+      }
+    }
+    return better;
   }
 
   /** Whether every simulation would be the same. */
@@ -169,15 +187,6 @@ public final class MeasuredGain {
 
   private double placeError(Sighting s) {
     return Math.hypot(s.clickError(), ownError);
-  }
-
-  private static int straightest(double[] chances, int n) {
-    double best = Arrays.stream(chances).max().orElseThrow();
-    int way = 0;
-    while (chances[way] < best - ALIKE * n) {
-      way++;
-    }
-    return way;
   }
 
   /** The race's chance put right by what became of real carriers, with its interval. */
@@ -204,8 +213,8 @@ public final class MeasuredGain {
     return new double[] {LogisticLine.logOdds(raw, Fitted.HOLD), Math.min(Fitted.FAR, nearest)};
   }
 
-  /** Everybody where he may have been, the carrier first. */
-  private List<Body> bodies(Simulation luck) {
+  /** Everybody where he may have been in a simulation, the carrier first. */
+  private List<Body> bodies(EvenSimulations luck, int simulation) {
     List<Body> bodies = new ArrayList<>();
     for (Sighting s : seen) {
       double placeError = placeError(s);
@@ -215,18 +224,14 @@ public final class MeasuredGain {
       Racer r = s.racer();
       double weight = s.speedKnown() ? share : 0;
       double spread = SPEED_SPREAD * Math.sqrt(1 - weight);
-      int variable = FIRST_SKATER + OF_EACH * bodies.size();
+      int variable = OF_EACH * bodies.size();
       bodies.add(
           new Body(
-              about(r.x(), placeError, luck, variable),
-              about(r.y(), placeError, luck, variable + 1),
-              about(weight * r.vx(), spread, luck, variable + 2),
-              about(weight * r.vy(), spread, luck, variable + 3)));
+              r.x() + placeError * luck.normal(simulation, variable),
+              r.y() + placeError * luck.normal(simulation, variable + 1),
+              weight * r.vx() + spread * luck.normal(simulation, variable + 2),
+              weight * r.vy() + spread * luck.normal(simulation, variable + 3)));
     }
     return bodies;
-  }
-
-  private static double about(double middle, double error, Simulation luck, int variable) {
-    return error > 0 ? middle + error * luck.normal(variable) : middle;
   }
 }

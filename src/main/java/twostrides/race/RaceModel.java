@@ -27,9 +27,6 @@ public final class RaceModel {
   /** A race closer than this is too close to call, s. Assumed: three frames of a broadcast. */
   public static final double LEVEL = 0.1;
 
-  /** Simulations after which no flag changed when they were doubled; docs/checks.md. */
-  public static final int DEFAULT_SIMULATIONS = 2000;
-
   private final Scene scene;
   private final Optional<RaceQuestion> question;
   private final Launch launch;

@@ -16,7 +16,6 @@ import twostrides.game.Game;
 import twostrides.game.SeasonReader;
 import twostrides.game.SheetForms;
 import twostrides.race.Delivery;
-import twostrides.race.RaceModel;
 import twostrides.race.SkaterLevel;
 import twostrides.rink.Units;
 import twostrides.rulebook.Bookshelf;
@@ -43,7 +42,7 @@ final class OpenData {
   static final Settings SETTINGS =
       Settings.DEFAULT
           .withBook(BOOK)
-          .withRace(new RaceSettings(1, RaceModel.DEFAULT_SIMULATIONS, LEVEL, 0.6));
+          .withRace(new RaceSettings(1, RaceSettings.DEFAULT_SIMULATIONS, LEVEL, 0.6));
 
   private OpenData() {}
 

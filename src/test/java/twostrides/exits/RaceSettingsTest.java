@@ -35,6 +35,6 @@ class RaceSettingsTest {
 
   @Test
   void theDefaultIsAllowed() {
-    assertEquals(200, RaceSettings.DEFAULT.fewer());
+    assertEquals(100, RaceSettings.DEFAULT.fewer());
   }
 }

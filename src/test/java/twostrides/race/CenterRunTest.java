@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import twostrides.race.CenterRun.Body;
@@ -32,9 +33,11 @@ class CenterRunTest {
       }
       double degrees = 15 * (dice.nextInt(9) - 4);
       double slope = Math.tan(Math.toRadians(degrees));
-      if (runs.run(bodies, slope).isPresent()) {
-        Run run = runs.run(bodies, slope).get();
+      if (runs.run(bodies, slope, -1).isPresent()) {
+        Run run = runs.run(bodies, slope, -1).get();
         assertEquals(chance(bodies, degrees, run.time()), run.chance());
+        assertEquals(Optional.empty(), runs.run(bodies, slope, run.chance()), "no better");
+        assertEquals(Optional.of(run), runs.run(bodies, slope, run.chance() - 1e-9), "better");
         raced++;
       }
     }
