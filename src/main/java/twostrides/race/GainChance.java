@@ -7,9 +7,10 @@ package twostrides.race;
  * @param grade how well the places behind it are known
  * @param raw the race's own chance before recalibration, mean over the simulations, 0 to 1
  * @param error simulation error of the raw chance: one standard error
- * @param seconds time that the straightest way with about this chance takes, mean over the
+ * @param seconds time that the straightest way about as good as the best takes, mean over the
  *     simulations, s
- * @param degrees direction of that way, from straight up ice, positive to the left
+ * @param degrees direction that this way has in most simulations, from straight up ice, positive to
+ *     the left
  */
 public record GainChance(
     Chance chance, GainGrade grade, double raw, double error, double seconds, double degrees) {}

@@ -20,8 +20,8 @@ import twostrides.rink.Rink;
  * e^(-t/tau)), w the push of length vm that brings him to a point of the red line soonest. The
  * points lie in a small fan about straight up ice, every 15 degrees to 60 either side; points
  * within half a metre of the boards are left out. The chance is that of the best point in each
- * simulation. Direction is the one that most simulations take, each the straightest way that is
- * alike to its best; time is their mean.
+ * simulation. Each takes the straightest way that is alike to its best: time is the mean of these
+ * ways, direction that of most of them.
  *
  * <p>A checker is there when the carrier's place lies in his disc, widened by the reach of his
  * stick. His arrival a has the logistic error of {@link SkaterSettings#errorScale}, and none had
@@ -138,7 +138,7 @@ public final class MeasuredGain {
     EvenSimulations luck = new EvenSimulations(random, OF_EACH * seen.size());
     double[] best = new double[exact() ? 1 : n];
     int[] taken = new int[FAN.length];
-    double[] seconds = new double[FAN.length];
+    double seconds = 0;
     for (int i = 0; i < best.length; i++) {
       List<Body> bodies = bodies(luck, i);
       if (rink.shortOfCenter(bodies.get(0).x()) <= 0) {
@@ -150,16 +150,17 @@ public final class MeasuredGain {
       double alike = best[i] - ALIKE;
       Try way = better.stream().filter(t -> t.run().chance() >= alike).findFirst().orElseThrow();
       taken[way.direction()]++;
-      seconds[way.direction()] += way.run().time();
+      seconds += way.run().time();
     }
     Estimate raw = Estimate.of(best);
     int way = IntStream.range(0, FAN.length).reduce(0, (a, b) -> taken[b] > taken[a] ? b : a);
+    int raced = Arrays.stream(taken).sum();
     return new GainChance(
         chance(raw, line),
         grade,
         raw.value(),
         raw.error(),
-        taken[way] > 0 ? seconds[way] / taken[way] : 0,
+        raced > 0 ? seconds / raced : 0,
         FAN[way]);
   }
 
