@@ -32,6 +32,11 @@ public record Around(
     others = List.copyOf(others);
   }
 
+  /** The same without the others. */
+  Around carrierAlone() {
+    return new Around(carrier, List.of(), note, frame);
+  }
+
   /**
    * A skater whose place was written down.
    *

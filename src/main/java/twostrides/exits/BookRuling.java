@@ -15,6 +15,12 @@ import twostrides.rulebook.RulingWords;
  */
 public record BookRuling(Optional<Ruling> ruling, Optional<String> audit) {
 
+  /** Shares what a book says. */
+  public BookRuling {
+    ruling = Shared.of(ruling);
+    audit = Shared.of(audit);
+  }
+
   /** Nothing was let go. */
   static final BookRuling NO_RELEASE = new BookRuling(Optional.empty(), Optional.empty());
 

@@ -25,4 +25,12 @@ public record Exit(
     WayOut way,
     Optional<AtCenter> mark,
     ExitOutcome outcome,
-    OptionalDouble shift) {}
+    OptionalDouble shift) {
+
+  /** Shares what has few values. */
+  public Exit {
+    player = Shared.of(player);
+    mark = Shared.of(mark);
+    shift = Shared.tenths(shift);
+  }
+}

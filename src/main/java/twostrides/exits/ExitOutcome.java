@@ -26,4 +26,13 @@ public record ExitOutcome(
     OptionalDouble restartElapsed,
     Optional<Boolean> restartWithinWindow,
     Optional<CensoredTime> reentry,
-    Optional<Against> against) {}
+    Optional<Against> against) {
+
+  /** Shares what has few values. */
+  public ExitOutcome {
+    restarted = Shared.of(restarted);
+    restartElapsed = Shared.tenths(restartElapsed);
+    restartWithinWindow = Shared.of(restartWithinWindow);
+    against = Shared.of(against);
+  }
+}

@@ -31,6 +31,11 @@ public record GameState(
 
   /** Copies the list. */
   public GameState {
-    onIce = List.copyOf(onIce);
+    netEmpty = Shared.of(netEmpty);
+    pressure = Shared.of(pressure);
+    goalsAhead = Shared.of(goalsAhead);
+    onIce = Shared.of(List.copyOf(onIce));
+    sinceShorthanded = Shared.tenths(sinceShorthanded);
+    kill = Shared.of(kill);
   }
 }

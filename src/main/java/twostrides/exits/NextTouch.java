@@ -13,6 +13,12 @@ import java.util.OptionalDouble;
  */
 public record NextTouch(By by, OptionalDouble x, OptionalDouble seconds) {
 
+  /** Shares what has few values. */
+  public NextTouch {
+    x = Shared.tenths(x);
+    seconds = Shared.tenths(seconds);
+  }
+
   /** Nobody did. */
   static final NextTouch NONE =
       new NextTouch(By.NONE, OptionalDouble.empty(), OptionalDouble.empty());

@@ -15,6 +15,11 @@ import twostrides.rink.Place;
  */
 public record Onward(Optional<String> receiver, OptionalDouble received, Optional<Place> end) {
 
+  /** Shares the name. */
+  public Onward {
+    receiver = Shared.of(receiver);
+  }
+
   /** Not in the sheet. */
   public static final Onward UNKNOWN =
       new Onward(Optional.empty(), OptionalDouble.empty(), Optional.empty());

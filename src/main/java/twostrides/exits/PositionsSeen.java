@@ -16,8 +16,10 @@ import twostrides.rink.Units;
 /**
  * What the places of skaters say of a release.
  *
- * @param around who was seen
- * @param opponents opponents seen, the nearest to the puck first
+ * @param around who was seen; of a measured release that no own-zone restart followed only the
+ *     carrier is kept, as no page shows it and a league has tens of thousands
+ * @param opponents opponents seen, the nearest to the puck first; none where only the carrier is
+ *     kept
  * @param gain chance of gaining center, where enough opponents were seen to measure it
  */
 public record PositionsSeen(Around around, List<Sighting> opponents, Optional<GainChance> gain) {
@@ -58,9 +60,12 @@ public record PositionsSeen(Around around, List<Sighting> opponents, Optional<Ga
     Fixture game = at.when().game();
     MeasuredGain gain =
         new MeasuredGain(game.rink(), around.carrier(), opponents, race.skaters().settings());
-    int n = outcome.restarted().orElse(false) ? race.simulations() : race.fewer();
-    return new PositionsSeen(
-        around, opponents, Optional.of(gain.run(race.random(game, number), n)));
+    if (outcome.restarted().orElse(false)) {
+      GainChance chance = gain.run(race.random(game, number), race.simulations());
+      return new PositionsSeen(around, opponents, Optional.of(chance));
+    }
+    GainChance chance = gain.run(race.random(game, number), race.fewer());
+    return new PositionsSeen(around.carrierAlone(), List.of(), Optional.of(chance));
   }
 
   private static double apart(Racer puck, Sighting s) {

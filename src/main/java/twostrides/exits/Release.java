@@ -33,8 +33,9 @@ public record Release(
    */
   public record Rulings(BookRuling played, boolean mayBeIcing, List<OtherRuling> others) {
 
-    /** Copies the list. */
+    /** Shares a ruling, and copies the list. */
     public Rulings {
+      played = Shared.of(played);
       others = List.copyOf(others);
     }
   }

@@ -20,4 +20,11 @@ public record Situation(
     Optional<String> player,
     Where where,
     Onward onward,
-    GameState state) {}
+    GameState state) {
+
+  /** Shares the names. */
+  public Situation {
+    opponent = Shared.of(opponent);
+    player = Shared.of(player);
+  }
+}

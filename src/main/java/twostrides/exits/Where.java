@@ -17,6 +17,11 @@ import twostrides.rink.Rink;
 public record Where(
     Optional<Place> place, OptionalDouble shortOfCenter, Optional<String> lineNote) {
 
+  /** Shares the words. */
+  public Where {
+    lineNote = Shared.of(lineNote);
+  }
+
   /** Not in the sheet, or not this team's puck. */
   static final Where UNKNOWN =
       new Where(Optional.empty(), OptionalDouble.empty(), Optional.empty());

@@ -1,7 +1,13 @@
 package twostrides.season;
 
 import java.util.Locale;
+import java.util.Optional;
+import twostrides.exits.PositionsSeen;
+import twostrides.exits.Release;
+import twostrides.game.Pressure;
 import twostrides.race.Chance;
+import twostrides.race.LossRate;
+import twostrides.race.SheetChance;
 import twostrides.rink.Units;
 
 /**
@@ -15,10 +21,10 @@ record FlagWords(double threshold, double icing) {
   /**
    * Why a release is flagged, or why not.
    *
-   * @param metres metres short of center
+   * @param r the release
    * @param said what came out
    */
-  String sentence(double metres, Assessment said) {
+  String sentence(Release r, Assessment said) {
     FlagVerdict verdict = said.verdict();
     String start =
         String.format(
@@ -29,8 +35,8 @@ record FlagWords(double threshold, double icing) {
               case LOOK -> "No verdict without skaters' places and speeds";
               default -> "Not flagged, " + verdict.words();
             },
-            metres,
-            Units.FOOT.fromMetres(metres));
+            r.shortOfCenter(),
+            Units.FOOT.fromMetres(r.shortOfCenter()));
     if (verdict != FlagVerdict.FLAGGED && verdict != FlagVerdict.LOOK && !verdict.fellShort()) {
       return start + ".";
     }
@@ -52,9 +58,44 @@ record FlagWords(double threshold, double icing) {
             .orElse("")
         + measure(said)
         + ". "
-        + gain.words()
+        + ground(r, gain)
         + "."
         + (verdict == FlagVerdict.LOOK ? " Clicks on the video at the release settle it." : "");
+  }
+
+  /** On what a chance rests. */
+  private static String ground(Release r, GainEvidence gain) {
+    Optional<String> seen = gain.seen().map(PositionsSeen::words);
+    String few = seen.map(s -> "; " + s).orElse("");
+    return switch (gain.evidence()) {
+      case MEASURED -> "Measured: " + seen.orElseThrow();
+      case CLICKED -> "Clicked on the video: " + seen.orElseThrow();
+      case PLACES_ONLY -> "Places without speeds, a lower grade: " + seen.orElseThrow();
+      case TAGGED ->
+          tagged(r.at().state().pressure().orElseThrow(), gain.losses().orElseThrow()) + few;
+      case UNKNOWN -> unknown(gain.chance().isPresent()) + few;
+    };
+  }
+
+  private static String tagged(Pressure pressure, LossRate losses) {
+    return String.format(
+        Locale.ROOT,
+        "By the tag alone, a lower grade: %s pressure, %.2f losses a second (%d in %.0f s of"
+            + " carrying), and who lets go is pressed more than who carries",
+        pressure == Pressure.NONE ? "no" : pressure.word(),
+        losses.perSecond(),
+        losses.losses(),
+        losses.seconds());
+  }
+
+  private static String unknown(boolean guessed) {
+    return guessed
+        ? "Like it means as short of center, carried as far, as far off the middle, a pass or not:"
+            + " good for the order of a list, not for a verdict"
+        : String.format(
+            Locale.ROOT,
+            "Farther than %.0f m from center nothing in the sheet tells",
+            SheetChance.FARTHEST);
   }
 
   /** What a release that fell short was measured by. */

@@ -102,7 +102,7 @@ final class Flags {
                     kinds.of(KindIcings.Kind.of(a.release())),
                     puck(a.release()),
                     costs.icing(),
-                    words.sentence(a.release().shortOfCenter(), a.assessment()),
+                    words.sentence(a.release(), a.assessment()),
                     Optional.ofNullable(followed.get(a.release()))))
         .toList();
   }
@@ -122,7 +122,7 @@ final class Flags {
         flag.kindIced(),
         flag.puck(),
         flag.costIcing(),
-        new FlagWords(settings.threshold(), costs.icing()).sentence(r.shortOfCenter(), said),
+        new FlagWords(settings.threshold(), costs.icing()).sentence(r, said),
         flag.restart());
   }
 

@@ -20,7 +20,11 @@ class AssessmentTest {
 
   private static GainEvidence chance(Evidence evidence, double p) {
     return new GainEvidence(
-        evidence, Optional.of(new Chance(p, p - 0.1, p + 0.1)), 1.5, "", Optional.empty());
+        evidence,
+        Optional.of(new Chance(p, p - 0.1, p + 0.1)),
+        1.5,
+        Optional.empty(),
+        Optional.empty());
   }
 
   private static FlagVerdict verdict(double p, Costs costs) {

@@ -191,7 +191,7 @@ public final class SeasonTables {
             c.one(Columns.EVIDENCE, Evidence.class, Evidence::word).orElseThrow(),
             chance(c, Columns.P_GAIN_CENTER, Columns.P_GAIN_LOW, Columns.P_GAIN_HIGH),
             c.number("seconds_to_center").orElseThrow(),
-            "",
+            Optional.empty(),
             Optional.empty()),
         chance(c, Columns.P_AVOID, "p_avoid_low", "p_avoid_high"),
         c.number("cost_trying"),
@@ -213,7 +213,11 @@ public final class SeasonTables {
   private static Assessment unweighed(Release r) {
     return new Assessment(
         new GainEvidence(
-            Evidence.UNKNOWN, Optional.empty(), r.shortOfCenter() / 5, "", Optional.empty()),
+            Evidence.UNKNOWN,
+            Optional.empty(),
+            r.shortOfCenter() / 5,
+            Optional.empty(),
+            Optional.empty()),
         Optional.empty(),
         OptionalDouble.empty(),
         !r.outcome().restarted().orElse(false)
