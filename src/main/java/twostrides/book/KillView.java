@@ -93,7 +93,11 @@ public final class KillView {
         new Span(0, 60),
         team.isEmpty() || everybody.isEmpty()
             ? Optional.empty()
-            : Optional.of(new Reference("all teams", everybody.getAsDouble())),
+            : Optional.of(
+                new Reference(
+                    "all teams",
+                    everybody.getAsDouble(),
+                    Format.count(all.timeBought().waits(), "clear"))),
         Link.to("#tries", "time bought by a clear"));
   }
 

@@ -91,10 +91,8 @@ final class TeamView {
 
   /** What a team's share is compared with, in percent; empty where the book is about all teams. */
   static Optional<Reference> allTeams(Optional<String> team, Clustered all) {
-    Count everybody = all.total();
-    return team.isEmpty() || everybody.tooFew()
-        ? Optional.empty()
-        : Optional.of(new Reference("all teams", 100 * everybody.share().orElseThrow()));
+    return team.flatMap(t -> Reference.of("all teams", all.total()))
+        .map(r -> new Reference(r.label(), 100 * r.value(), r.from()));
   }
 
   /** Attempts by way out and strength. */

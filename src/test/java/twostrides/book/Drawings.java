@@ -62,11 +62,13 @@ final class Drawings {
     return joined(parts);
   }
 
-  /** "team: 6 %"; empty where there are too few to say. */
+  /** "team 6 %, 58 of 1,014"; empty where there are too few to say. */
   static Optional<Want> reference(String name, Formulas.Share s) {
     return s.few()
         ? Optional.empty()
-        : Optional.of(Want.like(name + ": # %", Formulas.hundred(s.value())));
+        : Optional.of(
+            Want.like(name + " # %", Formulas.hundred(s.value()))
+                .then(Want.text(", " + counted(s))));
   }
 
   /** One of the numbers to be seen first; all is what it is compared with. */
@@ -83,7 +85,11 @@ final class Drawings {
                 .then(Want.text(" " + words + ": " + counted(own) + ", could be "))
                 .then(own.interval());
     return all.filter(s -> !s.few())
-        .map(s -> start.then(Want.like(", all teams # %", Formulas.hundred(s.value()))))
+        .map(
+            s ->
+                start
+                    .then(Want.like(", all teams # %", Formulas.hundred(s.value())))
+                    .then(Want.text(", " + counted(s))))
         .orElse(start);
   }
 

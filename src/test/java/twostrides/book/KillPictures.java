@@ -49,8 +49,16 @@ final class KillPictures {
                 seconds(m.low().get()),
                 seconds(m.high().get()));
     return everybody
-        .flatMap(all -> Formulas.middle(all).middle())
-        .map(s -> own.then(Want.like(", all teams # s", seconds(s))))
+        .flatMap(
+            all ->
+                Formulas.middle(all)
+                    .middle()
+                    .map(
+                        s ->
+                            Want.like(", all teams # s", seconds(s))
+                                .then(
+                                    Want.text(", " + SentenceFigures.count(all.size(), "clear")))))
+        .map(own::then)
         .orElse(own);
   }
 

@@ -80,7 +80,7 @@ public record BigNumbers(String title, List<Value> values) {
     }
 
     private String said(Reference r) {
-      return r.label() + " " + Words.whole(Math.round(r.value())) + " " + unit;
+      return r.said(Words.whole(Math.round(r.value())) + " " + unit);
     }
   }
 

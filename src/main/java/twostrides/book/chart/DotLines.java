@@ -96,7 +96,7 @@ public record DotLines(
 
   private String description() {
     List<String> each = new ArrayList<>();
-    reference.ifPresent(r -> each.add(r.label() + ": " + Words.percent(r.value())));
+    reference.ifPresent(r -> each.add(r.said(Words.percent(r.value()))));
     rows().forEach(r -> each.add(r.label + ": " + r.said()));
     return String.join("; ", each) + ".";
   }
@@ -131,7 +131,7 @@ public record DotLines(
     double above = top;
     reference.ifPresent(
         r -> {
-          String words = r.label() + " " + Words.percent(r.value());
+          String words = r.said(Words.percent(r.value()));
           columns.scale().reference(s, words, r.value(), s.width(), above, bottom);
         });
     marks.forEach(Runnable::run);

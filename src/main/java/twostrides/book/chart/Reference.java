@@ -8,8 +8,14 @@ import twostrides.stats.Count;
  *
  * @param label for example "team"; any text
  * @param value in the unit of the picture; a share is 0 to 1
+ * @param from the cases that it comes from, for example "96 of 3,210"; any text
  */
-public record Reference(String label, double value) {
+public record Reference(String label, double value, String from) {
+
+  /** For example "team 6 %, 58 of 1,014"; the value as the picture writes it. */
+  String said(String written) {
+    return label + " " + written + ", " + from;
+  }
 
   /**
    * A share; empty where there are too few to say one.
@@ -20,6 +26,6 @@ public record Reference(String label, double value) {
   public static Optional<Reference> of(String label, Count count) {
     return count.tooFew()
         ? Optional.empty()
-        : Optional.of(new Reference(label, count.share().orElseThrow()));
+        : Optional.of(new Reference(label, count.share().orElseThrow(), Words.counted(count)));
   }
 }

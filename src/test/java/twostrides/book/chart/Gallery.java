@@ -74,13 +74,13 @@ final class Gallery {
                 "kills without a goal against" + more,
                 new Clustered(new Count(49, 53)),
                 new Span(70, 100),
-                Optional.of(new Reference("all teams" + more, 90)),
+                Optional.of(new Reference("all teams" + more, 90, "123 of 4,567")),
                 to("kills")),
             BigNumbers.Value.share(
                 "tries to clear that got out",
                 new Clustered(new Count(142, 234)),
                 new Span(40, 80),
-                Optional.of(new Reference("all teams", 61)),
+                Optional.of(new Reference("all teams", 61, "123 of 4,567")),
                 to("clears")),
             new BigNumbers.Value(
                 "time bought by a clear (half bought more)",
@@ -88,7 +88,7 @@ final class Gallery {
                 20,
                 Optional.of(new Span(17, 23)),
                 new Span(5, 40),
-                Optional.of(new Reference("all teams", 19)),
+                Optional.of(new Reference("all teams", 19, "123 of 4,567")),
                 to("time bought"))));
   }
 
@@ -151,7 +151,7 @@ final class Gallery {
   static DotLines who(String more) {
     return lines(
         "Who gets it out when shorthanded" + more,
-        Optional.of(new Reference("team", 0.61)),
+        Optional.of(new Reference("team", 0.61, "123 of 4,567")),
         false,
         row("11 Alba Lommalock" + more, dot(9, 10, Tone.GOOD)),
         row("6 Hedda Quillavik", dot(13, 18, Tone.GOOD)),
@@ -175,7 +175,7 @@ final class Gallery {
   static DotLines iced(String more) {
     return lines(
         "Who is iced" + more,
-        Optional.of(new Reference("team" + more, 0.07)),
+        Optional.of(new Reference("team" + more, 0.07, "123 of 4,567")),
         false,
         row("10 Ilse Orrinsund" + more, adjusted(6, 28, 0.114)),
         row("12 Odile Vellarey", adjusted(4, 27, 0.093)),
@@ -216,7 +216,7 @@ final class Gallery {
     return new DotLines(
         "When and where it happens" + more,
         List.of(score, period),
-        Optional.of(new Reference("all", 0.082)),
+        Optional.of(new Reference("all", 0.082, "123 of 4,567")),
         List.of(),
         false);
   }

@@ -82,7 +82,7 @@ class PlacesTest {
     return new DotLines(
         "Lines",
         List.of(new DotLines.Group("", rows)),
-        Optional.of(new Reference("team", 0.5)),
+        Optional.of(new Reference("team", 0.5, "5 of 10")),
         List.of(),
         true);
   }
@@ -121,7 +121,8 @@ class PlacesTest {
       double ratio = n(volumes.get(1), "width") / n(volumes.get(0), "width");
       assertEquals(30 / 40.0, ratio, 0.01);
       List<String> words = page.texts().stream().map(SvgPage.Text::words).toList();
-      assertTrue(words.containsAll(List.of("75 %", "30 of 40", "30 %", "9 of 30", "team 50 %")));
+      assertTrue(
+          words.containsAll(List.of("75 %", "30 of 40", "30 %", "9 of 30", "team 50 %, 5 of 10")));
     }
   }
 
