@@ -57,7 +57,8 @@ final class ClipLists {
   }
 
   /**
-   * Writes the lists of a book: flags, icings to look at, each player's releases and moments.
+   * Writes the lists of a book: flags, icings to look at, the releases and moments of each player
+   * who has a page.
    *
    * @param folder where they are written; it exists
    * @param videos the games' videos
@@ -67,9 +68,7 @@ final class ClipLists {
   static void write(Path folder, Videos videos, SeasonReview review) throws IOException {
     Map<String, Integer> games = new TreeMap<>();
     review.flags().forEach(f -> games.put(f.release().at().when().game().id(), 0));
-    review
-        .players()
-        .forEach(p -> p.releases().forEach(r -> games.put(r.at().when().game().id(), 0)));
+    review.shown().forEach(p -> p.releases().forEach(r -> games.put(r.at().when().game().id(), 0)));
     int number = 0;
     for (Map.Entry<String, Integer> g : games.entrySet()) {
       g.setValue(++number);
@@ -79,7 +78,7 @@ final class ClipLists {
     lists.write("flags", of(review.flagged(), f -> f.release().at(), c -> Clip.of(c, videos)));
     lists.writeInOrder(
         "look", of(review.toLookAt(), f -> f.release().at(), c -> Clip.of(c, videos)));
-    for (PlayerReview p : review.players()) {
+    for (PlayerReview p : review.shown()) {
       lists.write(
           Links.file(p).replace(".html", ""),
           of(p.releases(), r -> r.at(), c -> Clip.of(c, videos)));

@@ -175,8 +175,8 @@ final class IcingView {
                         List.of(
                             Dot.of(k.rate(), k.player().profile().releases().wilson(), Tone.PLAIN)),
                         "",
-                        Link.to(
-                            Links.file(k.player()),
+                        new Link(
+                            Links.page(review, k.player()),
                             k.player().player() + ": iced, of the pucks sent before the red line")))
             .toList();
     Count all =

@@ -52,6 +52,11 @@ public final class Links {
     return String.format(Locale.ROOT, "players/%03d-%s.html", p.number(), slug(p.player()));
   }
 
+  /** A player's page, where the book has one. */
+  static Optional<String> page(SeasonReview review, PlayerReview p) {
+    return Optional.of(file(p)).filter(f -> review.shows(p.team()));
+  }
+
   /**
    * The page of a player by name; none where the book has no page about him.
    *
@@ -61,8 +66,8 @@ public final class Links {
   public static Optional<String> player(SeasonReview review, String team, Optional<String> player) {
     return review.playersOf(team).stream()
         .filter(p -> Optional.of(p.player()).equals(player))
-        .map(Links::file)
-        .findFirst();
+        .findFirst()
+        .flatMap(p -> page(review, p));
   }
 
   /**
@@ -70,7 +75,7 @@ public final class Links {
    * by name alone.
    */
   public static Optional<String> named(SeasonReview review, String words) {
-    return review.players().stream()
+    return review.shown().stream()
         .filter(
             p ->
                 words.equals(p.player() + ", " + p.team())
@@ -89,9 +94,9 @@ public final class Links {
    */
   public record Mention(String before, String name, Optional<String> page, String after) {}
 
-  /** A sentence with the first player whom it names. */
+  /** A sentence with the first player whom it names and who has a page. */
   public static Mention mention(SeasonReview review, String sentence) {
-    return review.players().stream()
+    return review.shown().stream()
         .filter(
             p ->
                 sentence.contains(Names.player(p.player()) + ":")

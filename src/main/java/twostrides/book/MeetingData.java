@@ -278,7 +278,7 @@ final class MeetingData {
     }
     json.writeEndArray();
     json.writeArrayFieldStart("players");
-    for (PlayerReview p : review.players()) {
+    for (PlayerReview p : review.shown()) {
       moments(json, shared, p, numbers);
     }
     json.writeEndArray();

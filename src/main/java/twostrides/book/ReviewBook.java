@@ -114,8 +114,10 @@ public final class ReviewBook {
                 Map.of("plan", new RinkPlan(rink).drawing("meeting-rink"))));
     numbers.pages().forEach(n -> all.add(() -> teams.numbers(n)));
     review.teams().forEach(t -> all.add(() -> teams.team(t)));
-    review.players().forEach(p -> all.add(() -> players.player(p)));
-    review.teams().forEach(t -> all.add(() -> players.sheets(t)));
+    review.shown().forEach(p -> all.add(() -> players.player(p)));
+    review.teams().stream()
+        .filter(t -> review.shows(t.team()))
+        .forEach(t -> all.add(() -> players.sheets(t)));
     return all;
   }
 

@@ -106,6 +106,13 @@ class ReviewCommand implements Callable<Integer> {
   String team;
 
   @Option(
+      names = "--all-players",
+      description =
+          "Writes pages, sheets and clip lists for the players of every team, not only of the"
+              + " book's.")
+  boolean allPlayers;
+
+  @Option(
       names = "--manpower",
       paramLabel = "SOURCE",
       defaultValue = "columns",
@@ -280,7 +287,7 @@ class ReviewCommand implements Callable<Integer> {
       Optional<String> whose = whose(all);
       Optional<String> one = Optional.empty();
       if (!tablesOnly) {
-        SeasonReview review = Reviewer.review(all, whose);
+        SeasonReview review = Reviewer.review(all, whose, allPlayers);
         ReviewBook.write(
             folder.writing(),
             review,

@@ -31,7 +31,14 @@ public final class ReviewParts {
   /** What a part does in its own way, or not at all. */
   private static final Set<String> NOT_OF_PARTS =
       Set.of(
-          "--out", "--tables-only", "--tracking", "--team", "--png", "--one-file", "--json-lines");
+          "--out",
+          "--tables-only",
+          "--tracking",
+          "--team",
+          "--all-players",
+          "--png",
+          "--one-file",
+          "--json-lines");
 
   private ReviewParts() {}
 

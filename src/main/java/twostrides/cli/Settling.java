@@ -37,7 +37,7 @@ final class Settling implements Settler {
   Settling(ReviewCommand.Made made, ClickedSkaters clicked) {
     this.made = made;
     this.clicked = clicked;
-    this.flags = Reviewer.review(made.all(), made.whose()).toLookAt();
+    this.flags = Reviewer.review(made.all(), made.whose(), false).toLookAt();
   }
 
   @Override

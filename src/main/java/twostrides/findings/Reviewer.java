@@ -62,7 +62,8 @@ public final class Reviewer {
   }
 
   /**
-   * Reviews a season; the book is about the team that plays in most of its games.
+   * Reviews a season with a page for every player; the book is about the team that plays in most of
+   * its games.
    *
    * @param season the season
    */
@@ -71,14 +72,26 @@ public final class Reviewer {
   }
 
   /**
-   * Reviews a season.
+   * Reviews a season with a page for every player.
    *
    * @param season the season
    * @param team the team the book is about; empty: the one that plays in most games, if there is
    *     just one
    */
   public static SeasonReview review(Season season, Optional<String> team) {
-    return new Reviewer(season).review(team);
+    return review(season, team, true);
+  }
+
+  /**
+   * Reviews a season.
+   *
+   * @param season the season
+   * @param team the team the book is about; empty: the one that plays in most games, if there is
+   *     just one
+   * @param everyPlayer whether players of every team have pages of their own
+   */
+  public static SeasonReview review(Season season, Optional<String> team, boolean everyPlayer) {
+    return new Reviewer(season).review(team, everyPlayer);
   }
 
   /**
@@ -99,7 +112,7 @@ public final class Reviewer {
     return new Reviewer(season).games.size();
   }
 
-  private SeasonReview review(Optional<String> team) {
+  private SeasonReview review(Optional<String> team, boolean everyPlayer) {
     Optional<String> ours = team.or(this::mostFrequent);
     Map<Who, Profile> players = players();
     AdjustedRates iced =
@@ -107,6 +120,7 @@ public final class Reviewer {
     return new SeasonReview(
         games.size(),
         ours,
+        everyPlayer,
         season,
         teamReviews(ours),
         playerReviews(players, iced),

@@ -19,6 +19,7 @@ import twostrides.stats.Count;
  * @param games number of games
  * @param ourTeam the team the book is about: the one asked for, or the one that plays in most
  *     games, when just one does
+ * @param everyPlayer whether players of every team have pages of their own, not only our team's
  * @param season the season
  * @param teams the teams; our team first, then by attempts
  * @param players players by attempts
@@ -29,6 +30,7 @@ import twostrides.stats.Count;
 public record SeasonReview(
     int games,
     Optional<String> ourTeam,
+    boolean everyPlayer,
     Season season,
     List<TeamReview> teams,
     List<PlayerReview> players,
@@ -76,6 +78,21 @@ public record SeasonReview(
    */
   public Optional<TeamReview> team(String name) {
     return teams.stream().filter(t -> t.team().equals(name)).findFirst();
+  }
+
+  /**
+   * Whether the players of a team have pages, sheets and clip lists of their own: our team's, every
+   * team's where the book is about none, and where all were asked for.
+   *
+   * @param team the team
+   */
+  public boolean shows(String team) {
+    return everyPlayer || ourTeam.isEmpty() || ourTeam.get().equals(team);
+  }
+
+  /** The players who have pages of their own, by attempts. */
+  public List<PlayerReview> shown() {
+    return players.stream().filter(p -> shows(p.team())).toList();
   }
 
   /** Seconds in which restarts, attempts and goals count. */

@@ -62,6 +62,7 @@ class FiguresTest {
         BookRun.of(
             dir.resolve("season"),
             "sample-data",
+            "--all-players",
             "--places",
             PLACES,
             "--simulations",

@@ -31,7 +31,14 @@ class SheetFiguresTest {
   @BeforeAll
   static void run() throws IOException {
     season =
-        BookRun.of(dir.resolve("season"), "sample-data", "--simulations", "100", "--window", "25");
+        BookRun.of(
+            dir.resolve("season"),
+            "sample-data",
+            "--all-players",
+            "--simulations",
+            "100",
+            "--window",
+            "25");
     tags =
         BookRun.of(
             dir.resolve("tags"),

@@ -110,10 +110,7 @@ class PlayerSheetsPagesTest {
       sheets += printedOneByOne(plain, pages(plain).get(0), paper);
       sheets += printedOneByOne(longest, pages(longest).get(0), paper);
     }
-    for (String page : pages(plain).subList(1, 7)) {
-      sheets += printedOneByOne(plain, page, PAPERS.get(1));
-    }
-    assertTrue(sheets > 150, sheets + " sheets");
+    assertTrue(sheets > 70, sheets + " sheets");
   }
 
   private static int printedOneByOne(Path book, String page, double[] paper) throws IOException {
@@ -138,7 +135,7 @@ class PlayerSheetsPagesTest {
     for (double[] paper : PAPERS) {
       browser.size((int) Math.floor((paper[0] - 2 * MARGIN) * PIXELS), 900);
       for (Path book : List.of(plain, longest)) {
-        for (String page : pages(book).subList(0, 2)) {
+        for (String page : pages(book)) {
           open(book, page, "");
           String found =
               browser.ask(
@@ -218,7 +215,7 @@ class PlayerSheetsPagesTest {
   @Test
   void aPlayersPageLeadsToTheSheet() throws IOException {
     try (Stream<Path> files = Files.list(plain.resolve("players"))) {
-      Path player = files.sorted().toList().get(30);
+      Path player = files.sorted().toList().get(12);
       open(plain, "players/" + player.getFileName(), "");
     }
     String name = browser.ask("return document.querySelector('h1').textContent");
