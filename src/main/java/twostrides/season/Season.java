@@ -253,7 +253,7 @@ public final class Season {
    * and not kept: those of a league are large.
    */
   public Stream<Table> tables() {
-    return makers.entrySet().stream()
+    return List.copyOf(makers.entrySet()).stream()
         .map(
             m -> {
               Table known = made.get(m.getKey());

@@ -4,11 +4,11 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.io.SerializedString;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Iterator;
 import java.util.List;
 import java.util.stream.Stream;
 import tech.tablesaw.api.DoubleColumn;
@@ -28,7 +28,7 @@ public final class TableFile {
   private TableFile() {}
 
   /**
-   * Writes tables, each to a file of its name.
+   * Writes tables, each to a file of its name, on as many threads as there are cores.
    *
    * @param tables the tables
    * @param folder where to; made where it is missing
@@ -36,9 +36,19 @@ public final class TableFile {
    */
   public static void write(Stream<Table> tables, Path folder) throws IOException {
     Files.createDirectories(folder);
-    for (Iterator<Table> all = tables.iterator(); all.hasNext(); ) {
-      Table t = all.next();
-      write(t, folder.resolve(t.name() + ".csv"));
+    try {
+      tables
+          .parallel()
+          .forEach(
+              t -> {
+                try {
+                  write(t, folder.resolve(t.name() + ".csv"));
+                } catch (IOException e) {
+                  throw new UncheckedIOException(e);
+                }
+              });
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
     }
   }
 

@@ -29,7 +29,7 @@ public final class CsvOut implements Closeable {
           "(^|[;\\t\\r\\n])(?=[ \\u00a0\"]*[=+\\-@\\uff1d\\uff0b\\uff0d\\uff20])"
               + "(?! *[+-]\\d+([.,]\\d+)? *([;\\t\\r\\n]|\\z))");
 
-  /** Signs without which nothing runs. */
+  /** Signs from which text runs. */
   private static final String RUN_FROM = "=+-@\uff1d\uff0b\uff0d\uff20";
 
   private final CSVPrinter printer;
@@ -79,12 +79,25 @@ public final class CsvOut implements Closeable {
    * @param text untrusted text
    */
   public static String guarded(String text) {
+    return mayRun(text) ? RUNS.matcher(text).replaceAll("$1'") : text;
+  }
+
+  /** Whether a sign stands where it would run, unless a number follows: quickly, for every cell. */
+  private static boolean mayRun(String text) {
+    boolean begins = true;
     for (int i = 0; i < text.length(); i++) {
-      if (RUN_FROM.indexOf(text.charAt(i)) >= 0) {
-        return RUNS.matcher(text).replaceAll("$1'");
+      char c = text.charAt(i);
+      if (begins && RUN_FROM.indexOf(c) >= 0) {
+        return true;
       }
+      begins =
+          c == ';'
+              || c == '\t'
+              || c == '\r'
+              || c == '\n'
+              || (begins && (c == ' ' || c == '\u00a0' || c == '"'));
     }
-    return text;
+    return false;
   }
 
   @Override
