@@ -140,6 +140,7 @@ final class Drawings {
                             + String.join(
                                 ", ",
                                 TeamFigures.STRENGTHS.stream()
+                                    .filter(s -> strength(exits, s) > 0)
                                     .map(s -> whole(strength(rows, s)) + " " + s)
                                     .toList()))));
     return joined(ways);

@@ -68,10 +68,19 @@ public final class TrackedReleases {
     List<Release> out = new ArrayList<>();
     for (Game game : games) {
       for (twostrides.exits.Release r : GameReader.read(game, Settings.DEFAULT).releases()) {
-        r.seen().ifPresent(seen -> out.add(release(r, seen.around(), level.apply(game.id()))));
+        around(game, r).ifPresent(a -> out.add(release(r, a, level.apply(game.id()))));
       }
     }
     return out;
+  }
+
+  /** Everybody whom the release's row writes down. */
+  private static Optional<Around> around(Game game, twostrides.exits.Release r) {
+    return game.rows().stream()
+        .filter(row -> row.line() == r.at().when().line())
+        .filter(row -> row.team().equals(Optional.of(r.at().team())))
+        .findFirst()
+        .flatMap(Around::of);
   }
 
   private static Release release(twostrides.exits.Release r, Around around, SkaterLevel level) {

@@ -19,6 +19,7 @@ import org.jfree.chart.labels.ItemLabelPosition;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYErrorRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
@@ -36,8 +37,8 @@ public record Trend(String title, List<Stretch> stretches, String words) {
 
   private static final int HEIGHT = 230;
 
-  /** A space of half the size of the letters, between the dot and what is said of it. */
-  private static final String CLEAR_OF_DOT = "\u2002";
+  /** Pixels from the middle of a dot to what is said of it. */
+  private static final double CLEAR_OF_DOT = 10;
 
   /** Copies the stretches. */
   public Trend {
@@ -122,10 +123,10 @@ public record Trend(String title, List<Stretch> stretches, String words) {
 
   private void labels(XYLineAndShapeRenderer marks) {
     marks.setDefaultItemLabelGenerator(
-        (data, series, item) ->
-            CLEAR_OF_DOT + stretches.get((int) data.getXValue(series, item)).dot.said());
+        (data, series, item) -> stretches.get((int) data.getXValue(series, item)).dot.said());
     marks.setDefaultItemLabelFont(Type.STRONG.font());
     marks.setDefaultItemLabelsVisible(true);
+    marks.setItemLabelInsets(new RectangleInsets(0, CLEAR_OF_DOT, 0, CLEAR_OF_DOT));
     marks.setDefaultPositiveItemLabelPosition(
         new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT));
   }

@@ -2,11 +2,10 @@ package twostrides.book.chart;
 
 import java.awt.Color;
 import java.text.NumberFormat;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.CategoryAxis;
@@ -46,7 +45,7 @@ public record WayStack(String title, List<Way> ways) {
    * One way out.
    *
    * @param label any text, unlike that of the others
-   * @param parts strengths in order, the same names for all ways
+   * @param parts strengths in order, the same names for all ways; one that no way has is not shown
    * @param link to its rows
    */
   public record Way(String label, List<Part> parts, Link link) {
@@ -79,6 +78,7 @@ public record WayStack(String title, List<Way> ways) {
             .map(
                 w ->
                     w.parts.stream()
+                        .filter(this::occurs)
                         .map(p -> Words.whole(p.attempts) + " " + p.strength)
                         .collect(Collectors.joining(", ", w.label + ": ", "")))
             .collect(Collectors.joining("; ", "", "."));
@@ -89,13 +89,22 @@ public record WayStack(String title, List<Way> ways) {
         ways.stream().map(Way::link).toList());
   }
 
+  private boolean occurs(Part part) {
+    return ways.stream()
+        .flatMap(w -> w.parts.stream())
+        .anyMatch(p -> p.strength.equals(part.strength) && p.attempts > 0);
+  }
+
   private JFreeChart chart(boolean narrow) {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
-    Set<String> strengths = new LinkedHashSet<>();
+    Map<String, Integer> shades = new LinkedHashMap<>();
     for (Way way : ways) {
-      for (Part part : way.parts) {
-        strengths.add(part.strength);
-        data.addValue(part.attempts, part.strength, label(way, narrow));
+      for (int i = 0; i < way.parts.size(); i++) {
+        Part part = way.parts.get(i);
+        if (occurs(part)) {
+          shades.put(part.strength, i % SHADES.size());
+          data.addValue(part.attempts, part.strength, label(way, narrow));
+        }
       }
     }
     CategoryPlot plot = new CategoryPlot(data, names(narrow), new NumberAxis(), bars(data));
@@ -113,10 +122,10 @@ public record WayStack(String title, List<Way> ways) {
     attempts.setTickMarksVisible(false);
     Map<String, Color> colors = ChartSvg.colors();
     StackedBarRenderer bars = (StackedBarRenderer) plot.getRenderer();
-    for (int i = 0; i < strengths.size(); i++) {
-      int shade = i % SHADES.size();
-      bars.setSeriesPaint(i, colors.get(SHADES.get(shade)));
-      bars.setSeriesItemLabelPaint(i, colors.get(shade == 0 ? "ink" : "paper"));
+    int series = 0;
+    for (int shade : shades.values()) {
+      bars.setSeriesPaint(series, colors.get(SHADES.get(shade)));
+      bars.setSeriesItemLabelPaint(series++, colors.get(shade == 0 ? "ink" : "paper"));
     }
     return chart;
   }
