@@ -215,7 +215,10 @@ final class PictureFigures {
     }
     // The scale counts attempts.
     List<String> ticks = new ArrayList<>(bars);
-    for (String tick : svg.select("text[style*=soft]:matchesOwn(^[\\d,]+$)").eachText()) {
+    for (String tick :
+        svg.select(
+                "text[style*=soft]:matchesOwn(^[\\d,]+$), text:not([style*=fill]):matchesOwn(^[\\d,]+$)")
+            .eachText()) {
       ticks.add(tick);
     }
     return words(page, svg, Drawings.stack(exits), ticks) + bars.size();
