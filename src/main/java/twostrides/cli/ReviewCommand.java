@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,11 +19,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import twostrides.book.BookOptions;
 import twostrides.book.Format;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
-import twostrides.book.Videos;
 import twostrides.cache.CacheFolder;
 import twostrides.exits.GameReader;
 import twostrides.exits.GameRecords;
@@ -82,6 +79,8 @@ class ReviewCommand implements Callable<Integer> {
 
   @Mixin RaceOptions raceOptions;
 
+  @Mixin PageOptions pages;
+
   @Option(
       names = "--compare-rulebook",
       paramLabel = "BOOK",
@@ -106,13 +105,6 @@ class ReviewCommand implements Callable<Integer> {
   String team;
 
   @Option(
-      names = "--all-players",
-      description =
-          "Writes pages, sheets and clip lists for the players of every team, not only of the"
-              + " book's.")
-  boolean allPlayers;
-
-  @Option(
       names = "--manpower",
       paramLabel = "SOURCE",
       defaultValue = "columns",
@@ -134,27 +126,6 @@ class ReviewCommand implements Callable<Integer> {
   boolean noNames;
 
   @Option(
-      names = "--video-name",
-      paramLabel = "NAME",
-      defaultValue = "{game}.mp4",
-      description =
-          "A game's video file as playlists name it, seen from the folder clips of the book; {game} stands"
-              + " for the game's id (${DEFAULT-VALUE}).")
-  String videoName;
-
-  @Option(
-      names = "--video-of",
-      paramLabel = "GAME=NAME",
-      description =
-          "The same for one game whose file is named otherwise; may be given several times.")
-  Map<String, String> videoOf = new LinkedHashMap<>();
-
-  @Option(
-      names = "--png",
-      description = "Also writes every drawing as PNG, for slides; takes half as long again.")
-  boolean png;
-
-  @Option(
       names = "--tables-only",
       description =
           "Writes the tables of the data folder and run.json, and no pages: for a whole league, or"
@@ -167,12 +138,6 @@ class ReviewCommand implements Callable<Integer> {
           "Also writes exits and releases as JSON Lines, with receivers, end places and frames"
               + " (docs/tables.md).")
   boolean jsonLines;
-
-  @Option(
-      names = "--one-file",
-      description =
-          "Also writes the team's book as one HTML file, for a mail or a tablet: TEAM-book.html.")
-  boolean oneFile;
 
   @Option(
       names = "--goal-prior",
@@ -225,7 +190,7 @@ class ReviewCommand implements Callable<Integer> {
               + (int) NumberSettings.MOST_GOAL_PRIOR_WEIGHT
               + ".");
     }
-    if (tablesOnly && png) {
+    if (tablesOnly && pages.png) {
       throw new ParameterException(
           spec.commandLine(), "--png: --tables-only draws nothing; leave one of the two out.");
     }
@@ -287,7 +252,7 @@ class ReviewCommand implements Callable<Integer> {
       Optional<String> whose = whose(all);
       Optional<String> one = Optional.empty();
       if (!tablesOnly) {
-        SeasonReview review = Reviewer.review(all, whose, allPlayers);
+        SeasonReview review = Reviewer.review(all, whose, pages.allPlayers);
         ReviewBook.write(
             folder.writing(),
             review,
@@ -299,10 +264,10 @@ class ReviewCommand implements Callable<Integer> {
                 Sheets.rowsOnPage(read.rowsRead(), read.setAside().size())
                     + video.foot()
                     + clicked.foot(),
-                new BookOptions(new Videos(videoName, videoOf, video.unsure()), png, oneFile)),
+                pages.book(video)),
             (n, total) -> progress.step("writing pages", n, total));
         progress.done();
-        one = oneFile ? Optional.of(ReviewBook.oneFile(review)) : one;
+        one = pages.oneFile ? Optional.of(ReviewBook.oneFile(review)) : one;
       }
       // After the pages, which keep most of the tables.
       Path tables = folder.writing().resolve("data");

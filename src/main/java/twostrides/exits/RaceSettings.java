@@ -16,7 +16,7 @@ import twostrides.race.SkaterSet;
  */
 public record RaceSettings(long seed, int simulations, SkaterSet skaters, double threshold) {
 
-  /** Simulations with which a chance is off by half a point: docs/checks.md. */
+  /** Simulations with which the race is off by less than a point: docs/checks.md. */
   public static final int DEFAULT_SIMULATIONS = 500;
 
   /** Seed 1, elite men, flagged from 0.6. Assumed. */
