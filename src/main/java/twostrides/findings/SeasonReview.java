@@ -95,6 +95,11 @@ public record SeasonReview(
     return players.stream().filter(p -> shows(p.team())).toList();
   }
 
+  /** Whether any puck is known to have been sent before the red line: that takes places. */
+  public boolean sentShort() {
+    return !season.releaseRecords().isEmpty();
+  }
+
   /** Seconds in which restarts, attempts and goals count. */
   public double window() {
     return season.columns().window();

@@ -28,8 +28,10 @@ import org.jfree.data.category.DefaultCategoryDataset;
  */
 public record WayStack(String title, List<Way> ways) {
 
-  /** Shades of the strengths, from the first on. */
-  private static final List<String> SHADES = List.of("volume", "soft", "ink", "grid");
+  /** Shades of the strengths, from the first on, and of the words on them. */
+  private static final List<String> SHADES = List.of("volume", "soft", "ink", "ground");
+
+  private static final List<String> ON_SHADES = List.of("ink", "paper", "paper", "ink");
 
   /** A part shorter than this of the longest bar has no room for its number. */
   private static final double ROOM = 0.06;
@@ -125,7 +127,7 @@ public record WayStack(String title, List<Way> ways) {
     int series = 0;
     for (int shade : shades.values()) {
       bars.setSeriesPaint(series, colors.get(SHADES.get(shade)));
-      bars.setSeriesItemLabelPaint(series++, colors.get(shade == 0 ? "ink" : "paper"));
+      bars.setSeriesItemLabelPaint(series++, colors.get(ON_SHADES.get(shade)));
     }
     return chart;
   }
