@@ -34,7 +34,8 @@ final class PageOptions {
 
   @Option(
       names = "--png",
-      description = "Also writes every drawing as PNG, for slides; takes half as long again.")
+      description =
+          "Also writes every drawing as PNG, for slides; takes two to three times as long.")
   boolean png;
 
   @Option(

@@ -60,12 +60,12 @@ public record PositionsSeen(Around around, List<Sighting> opponents, Optional<Ga
     Fixture game = at.when().game();
     MeasuredGain gain =
         new MeasuredGain(game.rink(), around.carrier(), opponents, race.skaters().settings());
-    if (outcome.restarted().orElse(false)) {
-      GainChance chance = gain.run(race.random(game, number), race.simulations());
-      return new PositionsSeen(around, opponents, Optional.of(chance));
-    }
-    GainChance chance = gain.run(race.random(game, number), race.fewer());
-    return new PositionsSeen(around.carrierAlone(), List.of(), Optional.of(chance));
+    boolean shown = outcome.restarted().orElse(false);
+    int n = shown ? race.simulations() : race.fewer();
+    return new PositionsSeen(
+        shown ? around : around.carrierAlone(),
+        shown ? opponents : List.of(),
+        Optional.of(gain.run(race.random(game, number), n)));
   }
 
   private static double apart(Racer puck, Sighting s) {

@@ -1,7 +1,6 @@
 package twostrides.race;
 
 import java.util.stream.IntStream;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * Standard normal numbers of many simulations, spread more evenly than by chance: variable k of
@@ -14,8 +13,6 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * EvenSimulationsTest}).
  */
 final class EvenSimulations {
-
-  private static final NormalDistribution NORMAL = new NormalDistribution();
 
   /** Keeps a fraction off 0, whose normal number would be infinite. */
   private static final double LEAST = 0x1p-53;
@@ -48,6 +45,6 @@ final class EvenSimulations {
    */
   double normal(int simulation, int variable) {
     double at = starts[variable] + simulation * steps[variable];
-    return NORMAL.inverseCumulativeProbability(Math.max(LEAST, at - Math.floor(at)));
+    return SeededRandom.normal(Math.max(LEAST, at - Math.floor(at)));
   }
 }

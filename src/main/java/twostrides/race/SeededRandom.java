@@ -61,6 +61,11 @@ public final class SeededRandom {
     return ((bits >>> 12) + 0.5) * SPACING;
   }
 
+  /** The number below which a share of a standard normal distribution lies, 0 and 1 excluded. */
+  static double normal(double share) {
+    return NORMAL.inverseCumulativeProbability(share);
+  }
+
   /** The mixing function of SplitMix64 (variant 13 of Stafford). */
   private static long mix(long z) {
     long a = (z ^ (z >>> 30)) * 0xBF58_476D_1CE4_E5B9L;
@@ -90,7 +95,7 @@ public final class SeededRandom {
      * @param variable index of the variable
      */
     public double normal(int variable) {
-      return NORMAL.inverseCumulativeProbability(uniform(variable));
+      return SeededRandom.normal(uniform(variable));
     }
 
     /**
