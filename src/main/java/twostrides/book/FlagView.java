@@ -18,7 +18,8 @@ final class FlagView {
 
   static ReleaseDiagram diagram(Flag flag, Rink rink) {
     Place from = flag.release().at().where().place().orElseThrow();
-    PuckSpread.Row puck = flag.puck().row();
+    PuckSpread.Farthest pucks = flag.release().puck().orElseThrow();
+    PuckSpread.Row puck = pucks.row();
     return new ReleaseDiagram(
         rink,
         from,
@@ -41,7 +42,7 @@ final class FlagView {
             Locale.ROOT,
             "Band: 8 in 10 of %,d simulations go here; the sheet does not say which way. %.0f %%"
                 + " of them pass their goal line.",
-            flag.puck().simulations(),
-            100 * flag.puck().past()));
+            pucks.simulations(),
+            100 * pucks.past()));
   }
 }

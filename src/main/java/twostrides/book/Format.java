@@ -290,7 +290,7 @@ public final class Format {
 
   /** "1,773". */
   public static String whole(long n) {
-    return String.format(Locale.ROOT, "%,d", n);
+    return Math.abs(n) < 1000 ? String.valueOf(n) : String.format(Locale.ROOT, "%,d", n);
   }
 
   /** "at even strength". */

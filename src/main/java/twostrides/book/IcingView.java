@@ -39,6 +39,11 @@ final class IcingView {
   private final SeasonReview review;
   private final Rink rink;
 
+  /** Pucks that the book may call icing, and of which it is known what followed. */
+  private final List<Release> sent;
+
+  private final IdentityHashMap<Release, Flag> flags = new IdentityHashMap<>();
+
   Rink rink() {
     return rink;
   }
@@ -46,6 +51,12 @@ final class IcingView {
   IcingView(SeasonReview review, Rink rink) {
     this.review = review;
     this.rink = rink;
+    this.sent =
+        review.season().releaseRecords().stream()
+            .map(Assessed::release)
+            .filter(r -> r.rulings().mayBeIcing() && r.outcome().restarted().isPresent())
+            .toList();
+    review.flags().forEach(f -> flags.put(f.release(), f));
   }
 
   /**
@@ -59,11 +70,9 @@ final class IcingView {
   Picture zones(
       String id, String title, Optional<String> team, Optional<String> opponent, String up) {
     List<Release> releases =
-        review.season().releaseRecords().stream()
-            .map(Assessed::release)
+        sent.stream()
             .filter(r -> team.isEmpty() || team.get().equals(r.at().team()))
             .filter(r -> opponent.isEmpty() || opponent.equals(r.at().opponent()))
-            .filter(r -> r.rulings().mayBeIcing() && r.outcome().restarted().isPresent())
             .toList();
     Map<ZoneCell, Count> zones = new LinkedHashMap<>();
     for (Release r : releases) {
@@ -72,8 +81,6 @@ final class IcingView {
           new Count(r.iced() ? 1 : 0, 1),
           Count::plus);
     }
-    IdentityHashMap<Release, Flag> flags = new IdentityHashMap<>();
-    review.flags().forEach(f -> flags.put(f.release(), f));
     return new HalfRink(
             title,
             rink,

@@ -6,6 +6,7 @@ import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import twostrides.findings.Names;
 import twostrides.findings.PlayerReview;
 import twostrides.findings.SeasonReview;
@@ -19,6 +20,10 @@ public final class Links {
 
   /** What the sheet does not say, in every list. */
   static final String NOT_KNOWN = "not known";
+
+  private static final Pattern MARK = Pattern.compile("\\p{M}");
+  private static final Pattern OTHERS = Pattern.compile("[^a-z0-9]+");
+  private static final Pattern ENDS = Pattern.compile("^-+|-+$");
 
   private Links() {}
 
@@ -160,11 +165,9 @@ public final class Links {
   /** A name as part of a file's name: letters a to z and digits, at most 40. */
   public static String slug(String name) {
     String plain =
-        Normalizer.normalize(name, Normalizer.Form.NFD)
-            .toLowerCase(Locale.ROOT)
-            .replaceAll("\\p{M}", "")
-            .replaceAll("[^a-z0-9]+", "-")
-            .replaceAll("^-+|-+$", "");
+        MARK.matcher(Normalizer.normalize(name, Normalizer.Form.NFD).toLowerCase(Locale.ROOT))
+            .replaceAll("");
+    plain = ENDS.matcher(OTHERS.matcher(plain).replaceAll("-")).replaceAll("");
     String cut = plain.length() > 40 ? plain.substring(0, 40) : plain;
     return cut.isEmpty() ? "x" : cut;
   }

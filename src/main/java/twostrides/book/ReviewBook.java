@@ -59,16 +59,9 @@ public final class ReviewBook {
     for (String own : List.of("book.css", "chart.css", "icon.svg", "compare.js")) {
       Files.writeString(out.resolve(own), resource(own), StandardCharsets.UTF_8);
     }
-    MeetingData watched = new MeetingData(review);
-    String script = Script.text(watched.games(imprint.options().videos()));
-    Files.writeString(out.resolve("book.js"), script, StandardCharsets.UTF_8);
-    Files.writeString(
-        out.resolve("meeting.js"),
-        watched.clips(rink) + resource("meeting.js"),
-        StandardCharsets.UTF_8);
     write(pages(out, review, settings, rink, imprint), progress);
     if (imprint.options().oneFile()) {
-      OneFile.write(out, review, script);
+      OneFile.write(out, review, Files.readString(out.resolve("book.js"), StandardCharsets.UTF_8));
     }
   }
 
@@ -106,12 +99,7 @@ public final class ReviewBook {
                 lists::compare,
                 lists::glossary));
     all.add(() -> ClipLists.write(out.resolve("clips"), imprint.options().videos(), review));
-    all.add(
-        () ->
-            files.render(
-                "meeting.html",
-                "meeting.jte",
-                Map.of("plan", new RinkPlan(rink).drawing("meeting-rink"))));
+    all.add(() -> meeting(out, files, review, rink, imprint));
     numbers.pages().forEach(n -> all.add(() -> teams.numbers(n)));
     review.teams().forEach(t -> all.add(() -> teams.team(t)));
     review.shown().forEach(p -> all.add(() -> players.player(p)));
@@ -119,6 +107,23 @@ public final class ReviewBook {
         .filter(t -> review.shows(t.team()))
         .forEach(t -> all.add(() -> players.sheets(t)));
     return all;
+  }
+
+  /** The meeting page and the scripts that hold what can be watched. */
+  private static void meeting(
+      Path out, PageFiles files, SeasonReview review, Rink rink, Imprint imprint)
+      throws IOException {
+    files.render(
+        "meeting.html", "meeting.jte", Map.of("plan", new RinkPlan(rink).drawing("meeting-rink")));
+    MeetingData watched = new MeetingData(review);
+    Files.writeString(
+        out.resolve("book.js"),
+        Script.text(watched.games(imprint.options().videos())),
+        StandardCharsets.UTF_8);
+    Files.writeString(
+        out.resolve("meeting.js"),
+        watched.clips(rink) + resource("meeting.js"),
+        StandardCharsets.UTF_8);
   }
 
   private static void write(List<Page> all, BiConsumer<Integer, Integer> progress)

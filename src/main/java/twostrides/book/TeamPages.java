@@ -17,8 +17,6 @@ import twostrides.findings.Profile;
 import twostrides.findings.SeasonReview;
 import twostrides.findings.Shares;
 import twostrides.findings.TeamReview;
-import twostrides.season.Columns;
-import twostrides.season.Rows;
 
 /** The opening page and those about teams: icings, kills, costs, situations, opponents. */
 final class TeamPages {
@@ -32,6 +30,7 @@ final class TeamPages {
   private final IcingView icings;
   private final FlagCards cards;
   private final Matched afterIcing;
+  private final TeamView view;
 
   TeamPages(
       SeasonReview review,
@@ -46,6 +45,7 @@ final class TeamPages {
     this.icings = icings;
     this.cards = cards;
     this.afterIcing = afterIcing;
+    this.view = new TeamView(review);
   }
 
   void index() throws IOException {
@@ -67,8 +67,7 @@ final class TeamPages {
         last.map(l -> pages.headed("last-game", id -> IcingView.lastGame(id, l, review.ourTeam())))
             .orElse(""));
     values.put(
-        "numbers",
-        pages.headed("team-numbers", id -> TeamView.numbers(id, review, review.ourTeam(), "")));
+        "numbers", pages.headed("team-numbers", id -> view.numbers(id, review.ourTeam(), "")));
     values.put(
         "ways",
         first
@@ -123,8 +122,7 @@ final class TeamPages {
     values.put("team", t);
     values.put(
         "numbers",
-        pages.headed(
-            id + "-numbers", n -> TeamView.numbers(n, review, Optional.of(t.team()), "../")));
+        pages.headed(id + "-numbers", n -> view.numbers(n, Optional.of(t.team()), "../")));
     values.put(
         "ways",
         pages.headed(
@@ -176,7 +174,6 @@ final class TeamPages {
         pages.render(page.file(), "numbers.jte", values);
       }
       case "slices.html" -> {
-        Rows exits = new Rows(review.season().exits());
         values.put(
             "picture",
             pages.headed(
@@ -185,10 +182,7 @@ final class TeamPages {
                     TeamView.situations(
                         id,
                         page,
-                        review
-                            .ourTeam()
-                            .map(t -> exits.where(Columns.TEAM, t))
-                            .orElse(exits)
+                        Shares.team(review.season().exitRows(), review.ourTeam())
                             .byGame(Shares::iced),
                         review.ourTeam())));
         pages.render(page.file(), "numbers.jte", values);

@@ -33,7 +33,6 @@ import twostrides.game.NetEmpty;
 import twostrides.game.Strength;
 import twostrides.rink.Rink;
 import twostrides.season.Assessed;
-import twostrides.season.Columns;
 import twostrides.season.Rows;
 import twostrides.stats.Clustered;
 import twostrides.stats.Count;
@@ -41,14 +40,23 @@ import twostrides.stats.Count;
 /** Pictures of teams and players: the numbers to see first, habits, situations, maps. */
 final class TeamView {
 
-  private TeamView() {}
+  private final SeasonReview review;
+  private final Clustered iced;
+  private final Clustered sentShort;
+  private final Clustered withoutGoal;
+
+  /** Counts all teams once, beside which each stands. */
+  TeamView(SeasonReview review) {
+    this.review = review;
+    Rows all = review.season().exitRows();
+    this.iced = all.byGame(Shares::iced);
+    this.sentShort = all.byGame(Shares::releasedShort);
+    this.withoutGoal = Kills.withoutGoal(review.season(), Optional.empty());
+  }
 
   /** A team in three numbers, each beside all teams, for a page so far {@code up} in the book. */
-  static Picture numbers(String id, SeasonReview review, Optional<String> team, String up) {
-    Rows all = new Rows(review.season().exits());
-    Rows own = team.map(t -> all.where(Columns.TEAM, t)).orElse(all);
-    Kills kills = Kills.of(review.season(), team);
-    Kills everybody = Kills.of(review.season(), Optional.empty());
+  Picture numbers(String id, Optional<String> team, String up) {
+    Rows own = Shares.team(review.season().exitRows(), team);
     String whose =
         team.isPresent() ? "The team" : review.teams().size() == 2 ? "Both teams" : "All teams";
     return new BigNumbers(
@@ -57,21 +65,21 @@ final class TeamView {
                 number(
                     "iced, of the tries to get out",
                     own.byGame(Shares::iced),
-                    all.byGame(Shares::iced),
+                    iced,
                     new Span(0, 25),
                     team,
                     up + "icings.html"),
                 number(
                     "sent before the red line, of pucks carried or passed out",
                     own.byGame(Shares::releasedShort),
-                    all.byGame(Shares::releasedShort),
+                    sentShort,
                     new Span(0, 50),
                     team,
                     up + "icings.html"),
                 number(
                     "kills without a goal against",
-                    kills.withoutGoal(),
-                    everybody.withoutGoal(),
+                    Kills.withoutGoal(review.season(), team),
+                    withoutGoal,
                     new Span(0, 100),
                     team,
                     up + "kill.html")))

@@ -349,13 +349,16 @@ class ReviewCommand implements Callable<Integer> {
 
   /** The team that was asked for; refused where no sheet has it. */
   private Optional<String> whose(Season all) {
+    if (team == null) {
+      return Optional.empty();
+    }
     Set<String> teams = Reviewer.teams(all);
-    if (team != null && !teams.contains(team)) {
+    if (!teams.contains(team)) {
       throw new ParameterException(
           spec.commandLine(),
           "--team: found \"" + team + "\", expected one of " + String.join(", ", teams) + ".");
     }
-    return Optional.ofNullable(team);
+    return Optional.of(team);
   }
 
   /** Everything the run read: the sheets, the map if there is one, and tracking. */

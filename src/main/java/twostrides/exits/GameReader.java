@@ -87,14 +87,15 @@ public final class GameReader {
         Situation at = situations.of(e);
         ExitOutcome outcome = outcomes.of(e, ExitOutcomes.Owner.RELEASE);
         Release release =
-            new Release(
+            Release.of(
                 number,
                 Optional.ofNullable(exitOf.get(e)),
                 at,
                 letGo(e),
                 outcome,
                 new Release.Rulings(rulings.of(e), rulings.mayBeIcing(e), rulings.byOtherBooks(e)),
-                Around.of(e.row()).map(a -> PositionsSeen.of(at, number, outcome, a, race)));
+                Around.of(e.row()).map(a -> PositionsSeen.of(at, number, outcome, a, race)),
+                race);
         releases.add(release);
         releaseOf.put(e, release);
       }

@@ -2,6 +2,12 @@ package twostrides.exits;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import twostrides.game.Fixture;
+import twostrides.race.Delivery;
+import twostrides.race.PuckSpread;
+import twostrides.race.Scene;
+import twostrides.rink.Place;
 
 /**
  * A release short of center: let go before the puck touched the red line, with no teammate who got
@@ -14,6 +20,7 @@ import java.util.Optional;
  * @param outcome what followed
  * @param rulings what the books say of it
  * @param seen the skaters around it, where the play sheet has their places
+ * @param puck where the puck would go, left alone; only where an own-zone restart followed
  */
 public record Release(
     int number,
@@ -22,7 +29,60 @@ public record Release(
     LetGo how,
     ExitOutcome outcome,
     Rulings rulings,
-    Optional<PositionsSeen> seen) {
+    Optional<PositionsSeen> seen,
+    Optional<PuckSpread.Farthest> puck) {
+
+  /** Simulations that show where a puck would go: enough for a diagram. */
+  private static final int SPREAD_SIMULATIONS = 400;
+
+  /**
+   * A release with its puck.
+   *
+   * @param number number in its game
+   * @param exit its exit attempt
+   * @param at the team at the release
+   * @param how how it was let go
+   * @param outcome what followed
+   * @param rulings what the books say of it
+   * @param seen the skaters around it
+   * @param race level of play, seed, simulations
+   */
+  static Release of(
+      int number,
+      Optional<Exit> exit,
+      Situation at,
+      LetGo how,
+      ExitOutcome outcome,
+      Rulings rulings,
+      Optional<PositionsSeen> seen,
+      RaceSettings race) {
+    return new Release(
+        number,
+        exit,
+        at,
+        how,
+        outcome,
+        rulings,
+        seen,
+        outcome.restarted().filter(r -> r).map(r -> puck(at, number, how, race)));
+  }
+
+  private static PuckSpread.Farthest puck(Situation at, int number, LetGo how, RaceSettings race) {
+    Delivery delivery = how.kind() == LetGo.Kind.MISSED_PASS ? Delivery.MISSED_PASS : Delivery.SENT;
+    Place from = at.where().place().orElseThrow();
+    Fixture game = at.when().game();
+    Scene scene =
+        new Scene(
+            game.rink(),
+            from.x(),
+            from.y(),
+            delivery.forLevel(race.level()),
+            OptionalDouble.empty(),
+            List.of(),
+            race.skaters());
+    return PuckSpread.farthest(
+        scene, race.random(game, number), Math.min(SPREAD_SIMULATIONS, race.simulations()));
+  }
 
   /**
    * What the books say.

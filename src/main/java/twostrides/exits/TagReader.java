@@ -23,14 +23,16 @@ public final class TagReader {
 
   private final TaggedGame game;
   private final IcingBook book;
+  private final RaceSettings race;
   private final List<Exit> exits = new ArrayList<>();
   private final List<Release> releases = new ArrayList<>();
   private final List<Restart> restarts = new ArrayList<>();
   private final TagTimes times;
 
-  private TagReader(TaggedGame game, IcingBook book) {
+  private TagReader(TaggedGame game, IcingBook book, RaceSettings race) {
     this.game = game;
     this.book = book;
+    this.race = race;
     this.times = new TagTimes(game);
   }
 
@@ -42,7 +44,7 @@ public final class TagReader {
    */
   public static GameRecords read(TaggedGame game, Settings run) {
     TaggedGame held = game.withExits(held(game.exits()));
-    TagReader reader = new TagReader(held, run.on(game.date()).book());
+    TagReader reader = new TagReader(held, run.on(game.date()).book(), run.race());
     held.exits().forEach(reader::row);
     return new GameRecords(
         game.fixture(),
@@ -102,7 +104,7 @@ public final class TagReader {
           way.equals(Optional.of(WayOut.MISSED_PASS)) ? LetGo.Kind.MISSED_PASS : LetGo.Kind.SENT;
       release =
           Optional.of(
-              new Release(
+              Release.of(
                   releases.size() + 1,
                   exit,
                   at,
@@ -110,7 +112,8 @@ public final class TagReader {
                   outcome,
                   new Release.Rulings(
                       ruling, Rulings.mayBeIcing(book, facts(tag, true)), List.of()),
-                  Optional.empty()));
+                  Optional.empty(),
+                  race));
       release.ifPresent(releases::add);
     }
     if (outcome.restarted().orElse(false)) {

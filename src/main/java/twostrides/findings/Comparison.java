@@ -188,6 +188,9 @@ public record Comparison(
     };
   }
 
+  /** A group with its exit attempts, counted once. */
+  private record Sized(ComparedGroup group, int attempts) {}
+
   private static List<ComparedGroup> groups(
       Kind kind, List<TeamGames> teams, Map<Who, Map<String, Map<Cell, Tally>>> tallies) {
     Set<String> taken = new HashSet<>();
@@ -198,9 +201,11 @@ public record Comparison(
       tallies.entrySet().stream()
           .filter(e -> e.getKey().kind() == kind && e.getKey().team().equals(team.name()))
           .map(e -> group(e.getKey(), number, team, e.getValue()))
+          .map(g -> new Sized(g, g.attempts()))
           .sorted(
-              Comparator.comparingInt((ComparedGroup g) -> -g.attempts())
-                  .thenComparing(ComparedGroup::label))
+              Comparator.comparingInt((Sized s) -> -s.attempts())
+                  .thenComparing(s -> s.group().label()))
+          .map(Sized::group)
           .map(g -> taken.add(g.label()) ? g : again(g, taken))
           .forEach(groups::add);
     }

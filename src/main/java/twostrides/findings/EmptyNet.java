@@ -40,7 +40,7 @@ final class EmptyNet {
   }
 
   private Grid sent(String id, String title, boolean players) {
-    Rows all = Shares.atEmptyNet(new Rows(season.releases()));
+    Rows all = Shares.atEmptyNet(season.releaseRows());
     Rows shown = players ? Shares.team(all.known(Columns.PLAYER), team) : all;
     Map<List<String>, Rows> groups =
         players ? shown.by(Columns.TEAM, Columns.PLAYER) : shown.by(Columns.TEAM);
@@ -88,8 +88,7 @@ final class EmptyNet {
 
   private Grid first() {
     Rows gained =
-        Shares.atEmptyNet(new Rows(season.exits()))
-            .where(Columns.AT_CENTER, AtCenter.GAINED.label());
+        Shares.atEmptyNet(season.exitRows()).where(Columns.AT_CENTER, AtCenter.GAINED.label());
     List<Line> lines = new ArrayList<>();
     Map<List<String>, Rows> teams = gained.by(Columns.TEAM);
     teams.forEach((t, rows) -> lines.add(gained(t.get(0), rows, false)));

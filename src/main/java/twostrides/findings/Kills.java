@@ -47,11 +47,9 @@ public record Kills(
    * @param team whose; empty for all teams
    */
   public static Kills of(Season season, Optional<String> team) {
-    Rows tries = Shares.team(Shares.shorthanded(new Rows(season.exits())), team);
+    Rows tries = Shares.team(Shares.shorthanded(season.exitRows()), team);
     return new Kills(
-        season.killRecords().stream()
-            .filter(k -> team.isEmpty() || team.get().equals(k.team()))
-            .toList(),
+        of(season.killRecords(), team),
         season.games().stream()
             .flatMap(g -> g.exits().stream())
             .filter(e -> e.at().state().strength() == Strength.SHORTHANDED)
@@ -65,8 +63,26 @@ public record Kills(
             .toList());
   }
 
+  private static List<Kill> of(List<Kill> all, Optional<String> team) {
+    return all.stream().filter(k -> team.isEmpty() || team.get().equals(k.team())).toList();
+  }
+
   /** Kills without a goal against, game by game. */
   public Clustered withoutGoal() {
+    return withoutGoal(kills);
+  }
+
+  /**
+   * The same of a season.
+   *
+   * @param season the season
+   * @param team whose; empty for all teams
+   */
+  public static Clustered withoutGoal(Season season, Optional<String> team) {
+    return withoutGoal(of(season.killRecords(), team));
+  }
+
+  private static Clustered withoutGoal(List<Kill> kills) {
     Map<String, List<Kill>> byGame =
         kills.stream()
             .collect(

@@ -43,7 +43,7 @@ public record LastGame(
    * @return empty where the team has fewer than two games with exit attempts
    */
   public static Optional<LastGame> of(Season season, String team) {
-    Rows own = new Rows(season.exits()).where(Columns.TEAM, team);
+    Rows own = season.exitRows().where(Columns.TEAM, team);
     List<String> ids =
         season.games().stream()
             .filter(g -> g.exits().stream().anyMatch(e -> e.at().team().equals(team)))

@@ -1,6 +1,5 @@
 package twostrides.findings;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,14 +48,19 @@ public record Matched(
    */
   public record Mean(double value, Optional<Range> interval) {}
 
-  /** Sums of one game: face-offs, their attempts, exits, their attempts, by stratum. */
-  private static final class Game {
-    private final Map<Integer, long[]> strata = new TreeMap<>();
+  /** Of a stratum: face-offs, their attempts, exits, their attempts. */
+  private static final int SUMS = 4;
 
-    void add(int stratum, int at, int attempts) {
-      long[] s = strata.computeIfAbsent(stratum, k -> new long[4]);
-      s[at]++;
-      s[at + 1] += attempts;
+  /** What one game adds; only strata that it has, as games are added thousands of times. */
+  private static final class Game {
+    /** Which sums of all strata, laid end to end. */
+    private final int[] at;
+
+    private final int[] sums;
+
+    Game(Map<Integer, Integer> sums) {
+      this.at = sums.keySet().stream().mapToInt(Integer::intValue).toArray();
+      this.sums = sums.values().stream().mapToInt(Integer::intValue).toArray();
     }
   }
 
@@ -75,22 +79,22 @@ public record Matched(
    */
   static Matched of(Rows restarts, Rows exits, String column, long seed) {
     Map<List<String>, Integer> names = new HashMap<>();
-    Map<String, Game> games = new TreeMap<>();
+    Map<String, Map<Integer, Integer>> games = new TreeMap<>();
     add(games, names, restarts.known(column), Columns.FACEOFF_STRENGTH, column, 0);
     Rows without = exits.isFalse(Columns.OWN_ZONE_RESTART);
     add(games, names, Shares.out(without).known(column), Columns.STRENGTH, column, 2);
-    List<Game> clusters = new ArrayList<>(games.values());
+    List<Game> clusters = games.values().stream().map(Game::new).toList();
     int strata = names.size();
-    long[][] all = sums(clusters, strata);
+    int[] all = sums(clusters, strata);
     int faceOffs = 0;
     int unmatched = 0;
     int used = 0;
-    for (long[] s : all) {
-      if (s[2] > 0) {
-        faceOffs += (int) s[0];
-        used += s[0] > 0 ? (int) s[2] : 0;
+    for (int i = 0; i < all.length; i += SUMS) {
+      if (all[i + 2] > 0) {
+        faceOffs += all[i];
+        used += all[i] > 0 ? all[i + 2] : 0;
       } else {
-        unmatched += (int) s[0];
+        unmatched += all[i];
       }
     }
     double[] means = means(all);
@@ -116,7 +120,7 @@ public record Matched(
   }
 
   private static void add(
-      Map<String, Game> games,
+      Map<String, Map<Integer, Integer>> games,
       Map<List<String>, Integer> names,
       Rows rows,
       String strengthColumn,
@@ -129,34 +133,34 @@ public record Matched(
     IntColumn attempts = (IntColumn) rows.column(column);
     for (int i = 0; i < rows.n(); i++) {
       List<String> stratum = List.of(team.get(i), strength.get(i), score.get(i));
-      int number = names.computeIfAbsent(stratum, k -> names.size());
-      games.computeIfAbsent(game.get(i), k -> new Game()).add(number, at, attempts.getInt(i));
+      int first = SUMS * names.computeIfAbsent(stratum, k -> names.size()) + at;
+      Map<Integer, Integer> sums = games.computeIfAbsent(game.get(i), k -> new TreeMap<>());
+      sums.merge(first, 1, Integer::sum);
+      sums.merge(first + 1, attempts.getInt(i), Integer::sum);
     }
   }
 
-  private static long[][] sums(List<Game> games, int strata) {
-    long[][] all = new long[strata][4];
+  private static int[] sums(List<Game> games, int strata) {
+    int[] all = new int[SUMS * strata];
     for (Game g : games) {
-      g.strata.forEach(
-          (stratum, s) -> {
-            for (int i = 0; i < s.length; i++) {
-              all[stratum][i] += s[i];
-            }
-          });
+      for (int i = 0; i < g.at.length; i++) {
+        all[g.at[i]] += g.sums[i];
+      }
     }
     return all;
   }
 
   /** Attempts after a face-off and after a matched exit; NaN without a match. */
-  private static double[] means(long[][] strata) {
+  private static double[] means(int[] all) {
     double n = 0;
     double afterFaceOff = 0;
     double afterExit = 0;
-    for (long[] s : strata) {
-      if (s[2] > 0 && s[0] > 0) {
-        n += s[0];
-        afterFaceOff += s[1];
-        afterExit += s[0] * ((double) s[3] / s[2]);
+    for (int i = 0; i < all.length; i += SUMS) {
+      int faceOffs = all[i];
+      if (all[i + 2] > 0 && faceOffs > 0) {
+        n += faceOffs;
+        afterFaceOff += all[i + 1];
+        afterExit += faceOffs * ((double) all[i + 3] / all[i + 2]);
       }
     }
     return n == 0

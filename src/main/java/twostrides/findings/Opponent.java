@@ -29,11 +29,13 @@ public record Opponent(Count iced, Count others, Count lost, int attemptsLost, i
       return Optional.empty();
     }
     String team = review.ourTeam().get();
-    Rows tries = new Rows(review.season().exits()).where(Columns.TEAM, team);
+    Rows tries = review.season().exitRows().where(Columns.TEAM, team);
     Rows against = tries.where(Columns.OPPONENT, opponent);
     Rows elsewhere = tries.without(Columns.OPPONENT, opponent);
     Rows icings =
-        new Rows(review.season().restarts())
+        review
+            .season()
+            .restartRows()
             .isTrue(Columns.OWN_LAST)
             .where(Columns.TEAM, team)
             .where(Columns.OPPONENT, opponent)

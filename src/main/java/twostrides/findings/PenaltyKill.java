@@ -41,7 +41,7 @@ final class PenaltyKill {
     this.season = season;
     this.team = team;
     this.settings = settings;
-    this.attempts = Shares.shorthanded(new Rows(season.exits()));
+    this.attempts = Shares.shorthanded(season.exitRows());
   }
 
   NumberPage page() {
@@ -274,7 +274,7 @@ final class PenaltyKill {
 
   private Grid after() {
     List<Line> lines = new ArrayList<>();
-    justAfter(new Rows(season.releases()))
+    justAfter(season.releaseRows())
         .by(Columns.TEAM)
         .forEach(
             (t, rows) -> {
@@ -306,7 +306,7 @@ final class PenaltyKill {
 
   private Grid exemption() {
     List<Line> lines = new ArrayList<>();
-    Shares.shorthanded(new Rows(season.releases()))
+    Shares.shorthanded(season.releaseRows())
         .by(Columns.TEAM)
         .forEach(
             (t, rows) ->

@@ -52,7 +52,7 @@ public final class PlayerNumbers {
   private final Map<String, List<String>> gamesOfTeam = new TreeMap<>();
 
   PlayerNumbers(Season season) {
-    exits = new Rows(season.exits());
+    exits = season.exitRows();
     everybody = counts(exits);
     players = exits.known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER);
     for (GameRecords g : season.games()) {

@@ -37,8 +37,8 @@ public final class PlayerSheets {
 
   PlayerSheets(Season season, PlayerNumbers players) {
     this.season = season;
-    this.exits = new Rows(season.exits());
-    this.releases = new Rows(season.releases());
+    this.exits = season.exitRows();
+    this.releases = season.releaseRows();
     for (Row row : ROWS) {
       rates.put(
           row.name(),

@@ -55,7 +55,7 @@ public final class RestartCosts {
     this.team = team;
     this.costs = season.costs();
     this.settings = settings;
-    this.restarts = new Rows(season.restarts()).isTrue(Columns.OWN_LAST);
+    this.restarts = season.restartRows().isTrue(Columns.OWN_LAST);
   }
 
   NumberPage page() {
@@ -207,10 +207,7 @@ public final class RestartCosts {
    */
   public Matched matched(Optional<String> whose, FaceOffAfter cause, String column) {
     return Matched.of(
-        faceOffs(whose, cause),
-        Shares.team(new Rows(season.exits()), whose),
-        column,
-        settings.seed());
+        faceOffs(whose, cause), Shares.team(season.exitRows(), whose), column, settings.seed());
   }
 
   private static Line line(String name, Matched m) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tech.tablesaw.api.StringColumn;
@@ -47,7 +48,13 @@ public final class Reviewer {
 
   private Reviewer(Season season) {
     this.season = season;
-    for (Table t : List.of(season.exits(), season.releases())) {
+    // Made side by side; face-offs too, which the book asks later.
+    List<Table> tables =
+        Stream.<Supplier<Table>>of(season::exits, season::releases, season::restarts)
+            .parallel()
+            .map(Supplier::get)
+            .toList();
+    for (Table t : tables.subList(0, 2)) {
       StringColumn game = t.stringColumn(Columns.GAME);
       for (String side : List.of(Columns.TEAM, Columns.OPPONENT)) {
         StringColumn team = t.stringColumn(side);
@@ -141,7 +148,7 @@ public final class Reviewer {
 
   /** Icings of exit attempts in each game that has some, in the order of the sheets. */
   private List<Count> icingsByGame(Optional<String> ours) {
-    Map<List<String>, Rows> all = new Rows(season.exits()).by(Columns.GAME);
+    Map<List<String>, Rows> all = season.exitRows().by(Columns.GAME);
     return season.games().stream()
         .map(g -> List.of(g.game().id()))
         .distinct()
@@ -151,14 +158,15 @@ public final class Reviewer {
   }
 
   private List<TeamReview> teamReviews(Optional<String> ours) {
-    Rows every = new Rows(season.exits());
+    Rows every = season.exitRows();
     Map<List<String>, Rows> exits = every.by(Columns.TEAM);
     Rows none = every.none();
+    Map<String, List<Release>> releases =
+        releases().collect(Collectors.groupingBy(r -> r.at().team()));
     Map<String, Profile> profiles = new TreeMap<>();
     for (String team : gamesOfTeam.keySet()) {
       Rows own = exits.getOrDefault(List.of(team), none);
-      List<Release> releases = releases().filter(r -> r.at().team().equals(team)).toList();
-      profiles.put(team, profile(own, releases, gamesOf(own)));
+      profiles.put(team, profile(own, releases.getOrDefault(team, List.of()), gamesOf(own)));
     }
     List<Map.Entry<String, Profile>> order = new ArrayList<>(profiles.entrySet());
     order.sort(
@@ -203,7 +211,7 @@ public final class Reviewer {
 
   /** Every named player's way of leaving the zone. */
   private Map<Who, Profile> players() {
-    Rows every = new Rows(season.exits());
+    Rows every = season.exitRows();
     Map<List<String>, Rows> exits = every.known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER);
     Map<Who, List<Release>> releases = releasesOfPlayers();
     Set<Who> all = new LinkedHashSet<>();

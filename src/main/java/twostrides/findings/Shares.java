@@ -136,7 +136,13 @@ public final class Shares {
             .toArray(String[]::new));
   }
 
-  static Rows team(Rows rows, Optional<String> team) {
+  /**
+   * Rows of a team.
+   *
+   * @param rows some rows
+   * @param team whose; empty for all teams
+   */
+  public static Rows team(Rows rows, Optional<String> team) {
     return team.isEmpty() ? rows : rows.where(Columns.TEAM, team.get());
   }
 

@@ -76,8 +76,8 @@ final class Slices {
   }
 
   private Grid grid(Cut cut) {
-    Rows exits = Shares.team(new Rows(season.exits()), team);
-    Rows releases = Shares.team(new Rows(season.releases()), team);
+    Rows exits = Shares.team(season.exitRows(), team);
+    Rows releases = Shares.team(season.releaseRows(), team);
     StringColumn word = cut.word().apply(exits);
     StringColumn wordOfRelease = cut.word().apply(releases);
     List<String> names = new ArrayList<>(cut.order());

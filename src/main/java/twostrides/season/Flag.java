@@ -4,7 +4,6 @@ import java.util.Optional;
 import twostrides.exits.BookRuling;
 import twostrides.exits.Release;
 import twostrides.exits.Restart;
-import twostrides.race.PuckSpread;
 import twostrides.stats.Count;
 
 /**
@@ -13,7 +12,6 @@ import twostrides.stats.Count;
  * @param release the release
  * @param assessment its chances and the verdict
  * @param kindIced how many of the releases of its kind were iced
- * @param puck where the puck would go, left alone
  * @param costIcing attempts against that an icing costs on average
  * @param sentence what happened, and why it is flagged or not
  * @param restart the face-off that followed, where the sheet has a row of it
@@ -22,7 +20,6 @@ public record Flag(
     Release release,
     Assessment assessment,
     Count kindIced,
-    PuckSpread.Farthest puck,
     double costIcing,
     String sentence,
     Optional<Restart> restart) {

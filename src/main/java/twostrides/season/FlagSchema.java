@@ -65,7 +65,7 @@ record FlagSchema(long seed) {
                             + " speeds where they are not known",
                         PositionsSeen::skaters))
         .part(
-            Flag::puck,
+            f -> f.release().puck().orElseThrow(),
             s ->
                 s.number(
                         "p_length",

@@ -3,20 +3,14 @@ package twostrides.season;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import twostrides.exits.Around;
-import twostrides.exits.LetGo;
 import twostrides.exits.PositionsSeen;
 import twostrides.exits.RaceSettings;
 import twostrides.exits.Release;
 import twostrides.exits.Restart;
 import twostrides.exits.RestartCause;
-import twostrides.race.Delivery;
-import twostrides.race.PuckSpread;
-import twostrides.race.Scene;
-import twostrides.rink.Place;
 
 /**
  * Could he have gained center? For every release short of center: the chance, on what it rests, and
@@ -24,9 +18,6 @@ import twostrides.rink.Place;
  * cost, how carriers fare.
  */
 final class Flags {
-
-  /** Simulations that show where a puck would go: enough for a diagram. */
-  private static final int SPREAD_SIMULATIONS = 400;
 
   private final RaceSettings settings;
   private final CarryRates carry;
@@ -100,7 +91,6 @@ final class Flags {
                     a.release(),
                     a.assessment(),
                     kinds.of(KindIcings.Kind.of(a.release())),
-                    puck(a.release()),
                     costs.icing(),
                     words.sentence(a.release(), a.assessment()),
                     Optional.ofNullable(followed.get(a.release()))))
@@ -120,28 +110,8 @@ final class Flags {
         r,
         said,
         flag.kindIced(),
-        flag.puck(),
         flag.costIcing(),
         new FlagWords(settings.threshold(), costs.icing()).sentence(r, said),
         flag.restart());
-  }
-
-  private PuckSpread.Farthest puck(Release r) {
-    Delivery delivery =
-        r.how().kind() == LetGo.Kind.MISSED_PASS ? Delivery.MISSED_PASS : Delivery.SENT;
-    Place from = r.at().where().place().orElseThrow();
-    Scene scene =
-        new Scene(
-            r.at().when().game().rink(),
-            from.x(),
-            from.y(),
-            delivery.forLevel(settings.level()),
-            OptionalDouble.empty(),
-            List.of(),
-            settings.skaters());
-    return PuckSpread.farthest(
-        scene,
-        settings.random(r.at().when().game(), r.number()),
-        Math.min(SPREAD_SIMULATIONS, settings.simulations()));
   }
 }

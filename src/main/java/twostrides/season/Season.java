@@ -39,6 +39,7 @@ public final class Season {
   private final Schemas schemas;
   private final Map<String, Supplier<Table>> makers = new LinkedHashMap<>();
   private final Map<String, Table> made = new ConcurrentHashMap<>();
+  private final Map<String, Rows> rows = new ConcurrentHashMap<>();
 
   /**
    * A season whose releases are weighed.
@@ -189,8 +190,40 @@ public final class Season {
         games.stream().mapToInt(GameRecords::manpowerCompared).sum());
   }
 
+  private Rows rows(String name) {
+    Rows known = rows.get(name);
+    if (known != null) {
+      return known;
+    }
+    Rows fresh = new Rows(kept(name));
+    Rows first = rows.putIfAbsent(name, fresh);
+    return first == null ? fresh : first;
+  }
+
+  /** Its exit attempts, to ask. */
+  public Rows exitRows() {
+    return rows("exits");
+  }
+
+  /** Its releases short of center, to ask. */
+  public Rows releaseRows() {
+    return rows("releases");
+  }
+
+  /** Its face-offs in a team's own zone, to ask. */
+  public Rows restartRows() {
+    return rows("restarts");
+  }
+
+  /** No lock is held while a table is made, as that takes other threads, which may ask here too. */
   private Table kept(String name) {
-    return made.computeIfAbsent(name, n -> makers.get(n).get());
+    Table known = made.get(name);
+    if (known != null) {
+      return known;
+    }
+    Table fresh = makers.get(name).get();
+    Table first = made.putIfAbsent(name, fresh);
+    return first == null ? fresh : first;
   }
 
   /** One row an exit attempt. */

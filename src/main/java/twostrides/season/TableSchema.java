@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
 import tech.tablesaw.api.BooleanColumn;
+import tech.tablesaw.api.ColumnType;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;
@@ -48,6 +49,12 @@ public final class TableSchema<R> {
   /** Appends a record's value to its column. */
   interface Appender<R> {
     void append(R from, Column<?> to);
+  }
+
+  static {
+    // Two threads that meet the library's kinds of columns first would wait for each other for
+    // ever: each kind's class begins with the list of all, and the list with each kind.
+    ColumnType.values();
   }
 
   private final String name;
@@ -165,19 +172,20 @@ public final class TableSchema<R> {
    * @param records the records
    */
   Table table(List<R> records) {
-    List<Column<?>> filled = new ArrayList<>();
-    for (Described<R> c : columns) {
-      Column<?> column =
-          switch (c.type()) {
-            case TEXT -> StringColumn.create(c.name());
-            case COUNT -> IntColumn.create(c.name());
-            case NUMBER -> DoubleColumn.create(c.name());
-            case FLAG -> BooleanColumn.create(c.name());
-          };
-      records.forEach(r -> c.read().append(r, column));
-      filled.add(column);
-    }
-    return Table.create(name, filled);
+    return Table.create(
+        name, columns.parallelStream().<Column<?>>map(c -> filled(c, records)).toList());
+  }
+
+  private static <R> Column<?> filled(Described<R> described, List<R> records) {
+    Column<?> column =
+        switch (described.type()) {
+          case TEXT -> StringColumn.create(described.name());
+          case COUNT -> IntColumn.create(described.name());
+          case NUMBER -> DoubleColumn.create(described.name());
+          case FLAG -> BooleanColumn.create(described.name());
+        };
+    records.forEach(r -> described.read().append(r, column));
+    return column;
   }
 
   /**

@@ -210,12 +210,11 @@ final class SheetText {
   }
 
   private static int[] lineStarts(String text) {
+    char[] all = text.toCharArray();
     int[] starts = new int[64];
     int count = 1;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      boolean ends = c == '\n' || (c == '\r' && !text.startsWith("\n", i + 1));
-      if (ends) {
+    for (int i = 0; i < all.length; i++) {
+      if (all[i] == '\n' || (all[i] == '\r' && (i + 1 == all.length || all[i + 1] != '\n'))) {
         if (count == starts.length) {
           starts = Arrays.copyOf(starts, 2 * count);
         }

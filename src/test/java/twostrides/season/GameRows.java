@@ -29,6 +29,7 @@ import twostrides.game.Fixture;
 import twostrides.game.NetEmpty;
 import twostrides.game.Pressure;
 import twostrides.game.Strength;
+import twostrides.race.PuckSpread;
 import twostrides.rink.Place;
 import twostrides.rink.Rink;
 import twostrides.rulebook.FaceOff;
@@ -101,7 +102,19 @@ final class GameRows {
             c.number("carried_m")),
         outcome(c),
         new Release.Rulings(ruling(c), c.flag("may_be_icing").orElse(true), List.of()),
-        Optional.empty());
+        Optional.empty(),
+        c.has("puck_x_m") ? Optional.of(puck(c)) : Optional.empty());
+  }
+
+  private static PuckSpread.Farthest puck(Cells c) {
+    return new PuckSpread.Farthest(
+        new PuckSpread.Row(
+            c.number("puck_x_m").orElseThrow(),
+            c.number("puck_right_m").orElseThrow(),
+            c.number("puck_middle_m").orElseThrow(),
+            c.number("puck_left_m").orElseThrow()),
+        400,
+        c.number("p_length").orElseThrow());
   }
 
   private static LetGo.Shot taken(Cells c) {

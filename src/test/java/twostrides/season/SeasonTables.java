@@ -16,7 +16,6 @@ import twostrides.exits.Release;
 import twostrides.exits.Restart;
 import twostrides.exits.Settings;
 import twostrides.race.Chance;
-import twostrides.race.PuckSpread;
 import twostrides.stats.Count;
 
 /**
@@ -162,7 +161,6 @@ public final class SeasonTables {
               release,
               assessment(c),
               new Count(c.count("kind_iced").orElseThrow(), c.count("kind_releases").orElseThrow()),
-              puck(c),
               c.number("cost_icing").orElseThrow(),
               c.needed("sentence"),
               Optional.ofNullable(followed.get(release))));
@@ -223,17 +221,6 @@ public final class SeasonTables {
         !r.outcome().restarted().orElse(false)
             ? FlagVerdict.NO_RESTART
             : r.iced() ? FlagVerdict.LOOK : FlagVerdict.OTHER_CAUSE);
-  }
-
-  private static PuckSpread.Farthest puck(Cells c) {
-    return new PuckSpread.Farthest(
-        new PuckSpread.Row(
-            c.number("puck_x_m").orElseThrow(),
-            c.number("puck_right_m").orElseThrow(),
-            c.number("puck_middle_m").orElseThrow(),
-            c.number("puck_left_m").orElseThrow()),
-        400,
-        c.number("p_length").orElseThrow());
   }
 
   private static GameRows game(Map<String, GameRows> games, Cells c) {
