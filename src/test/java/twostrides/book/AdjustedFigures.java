@@ -189,14 +189,14 @@ final class AdjustedFigures {
     RandomDataGenerator random = new RandomDataGenerator(11);
     for (Belief b : beliefs) {
       int draws = (int) Math.ceil(DRAWS * b.weight());
+      double[] near = some.stream().mapToDouble(s -> near(s, b.mean(), b.cases())).toArray();
+      double[] wide = some.stream().mapToDouble(s -> wide(s, b.mean())).toArray();
       for (int draw = 0; draw < draws && !some.isEmpty(); draw++) {
         int best = 0;
         double most = -1;
         for (int i = 0; i < some.size(); i++) {
           Formulas.Share s = some.get(i);
-          double near = near(s, b.mean(), b.cases());
-          double wide = wide(s, b.mean());
-          double cases = random.nextDouble() * (near + wide) < near ? b.cases() : WIDE;
+          double cases = random.nextDouble() * (near[i] + wide[i]) < near[i] ? b.cases() : WIDE;
           double share =
               random.nextBeta(b.mean() * cases + s.k(), (1 - b.mean()) * cases + s.n() - s.k());
           if (share > most) {

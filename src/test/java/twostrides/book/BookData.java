@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,31 +29,55 @@ import org.apache.commons.csv.CSVRecord;
 /** A book's data folder and run.json, read as an analyst would: text, by docs/tables.md. */
 final class BookData {
 
-  /** A row of a table. */
-  record Row(CSVRecord cells) {
+  /**
+   * A row of a table.
+   *
+   * @param columns where each column of the table stands
+   * @param cells its cells, without the apostrophe that keeps a spreadsheet from running text
+   */
+  record Row(Map<String, Integer> columns, List<String> cells) {
 
-    private static final Pattern WINDOW = Pattern.compile("(.+_)(20|30)s");
+    private static final Pattern RUNS = Pattern.compile("^'(?=[=+@\\t\\r-])");
+    private static final Pattern WINDOW = Pattern.compile("(.+_)\\d+s");
 
-    /** Columns named after a window: here as at 20 and 30 s, in the table as the run chose. */
-    private String cell(String column) {
-      Matcher m = WINDOW.matcher(column);
-      if (cells.isMapped(column) || !m.matches()) {
-        return cells.get(column);
+    /**
+     * Where each column stands. Columns named after a window are known as at 20 and 30 s too, in
+     * the order of the run's own.
+     */
+    private static Map<String, Integer> columns(List<String> header) {
+      Map<String, Integer> columns = new HashMap<>();
+      Map<String, Integer> windows = new HashMap<>();
+      for (int i = 0; i < header.size(); i++) {
+        columns.put(header.get(i), i);
+        Matcher m = WINDOW.matcher(header.get(i));
+        if (m.matches()) {
+          windows.putIfAbsent(m.group(1) + "20s", i);
+          windows.put(m.group(1) + "30s", i);
+        }
       }
-      List<String> windows =
-          cells.getParser().getHeaderNames().stream()
-              .filter(h -> h.matches(m.group(1) + "\\d+s"))
-              .toList();
-      return cells.get(windows.get(m.group(2).equals("20") ? 0 : windows.size() - 1));
+      windows.forEach(columns::putIfAbsent);
+      return columns;
+    }
+
+    private static Row of(Map<String, Integer> columns, CSVRecord record) {
+      // One object for equal words, which are compared millions of times.
+      return new Row(
+          columns,
+          record.stream()
+              .map(c -> (c.startsWith("'") ? RUNS.matcher(c).replaceFirst("") : c).intern())
+              .toList());
     }
 
     String get(String column) {
-      String cell = cell(column);
-      return cell.startsWith("'") ? cell.replaceFirst("^'(?=[=+@\\t\\r-])", "") : cell;
+      Integer at = columns.get(column);
+      if (at == null) {
+        throw new IllegalArgumentException("no column " + column + " among " + columns.keySet());
+      }
+      return cells.get(at);
     }
 
     boolean has(String column) {
-      return !cell(column).isEmpty();
+      return !get(column).isEmpty();
     }
 
     boolean is(String column, String word) {
@@ -60,11 +85,11 @@ final class BookData {
     }
 
     double number(String column) {
-      return Double.parseDouble(cell(column));
+      return Double.parseDouble(get(column));
     }
 
     int count(String column) {
-      return Integer.parseInt(cell(column));
+      return Integer.parseInt(get(column));
     }
 
     boolean icing() {
@@ -120,7 +145,8 @@ final class BookData {
             .parse(
                 Files.newBufferedReader(
                     book.resolve("data").resolve(table + ".csv"), StandardCharsets.UTF_8))) {
-      return rows.getRecords().stream().map(Row::new).toList();
+      Map<String, Integer> columns = Row.columns(rows.getHeaderNames());
+      return rows.getRecords().stream().map(r -> Row.of(columns, r)).toList();
     }
   }
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.WebDriver;
@@ -43,5 +44,25 @@ class BrowserTest {
     b.driver().get(page.toUri().toString());
     AssertionError asked = assertThrows(AssertionError.class, b::close);
     assertTrue(asked.getMessage().contains(picture), asked.getMessage());
+  }
+
+  /** Tests share a program, and nothing else. */
+  @Test
+  void theNextTestFindsNothingOfTheOneBefore(@TempDir Path dir) throws Exception {
+    String page = Files.writeString(dir.resolve("page.html"), "<p>page").toUri().toString();
+    try (Browser b = Browser.open(400, 300)) {
+      b.driver().get(page);
+      b.ask("localStorage.setItem('list', '1'); document.cookie = 'a=1'; console.error('wrong')");
+      b.look("dark");
+    }
+    try (Browser b = Browser.open(500, 400)) {
+      b.driver().get(page);
+      assertEquals("null", b.ask("return localStorage.getItem('list')"));
+      assertEquals("", b.ask("return document.cookie"));
+      assertEquals("500", b.ask("return innerWidth"));
+      assertEquals("false", b.ask("return matchMedia('(prefers-color-scheme: dark)').matches"));
+      assertEquals(List.of(), b.consoleErrors());
+      assertEquals(List.of(page), b.requests());
+    }
   }
 }
