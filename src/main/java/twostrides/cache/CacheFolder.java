@@ -3,12 +3,13 @@ package twostrides.cache;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.zip.CRC32C;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import java.util.zip.InflaterInputStream;
@@ -16,14 +17,15 @@ import org.apache.commons.codec.digest.DigestUtils;
 import twostrides.output.WholeFile;
 
 /**
- * A folder of bytes by keys. A file is whole or it is not there: it begins with the hash of what it
- * holds. Files of others in the folder are left alone; ours can be deleted at any time.
+ * A folder of bytes by keys. A file is whole or it is not there: it begins with the CRC-32C of what
+ * it holds. Files of others in the folder are left alone; ours can be deleted at any time.
  */
 public final class CacheFolder {
 
   private static final String ENDING = ".kept";
 
-  private static final int HASH = 32;
+  /** Bytes of the sum at the beginning. */
+  private static final int SUM = Long.BYTES;
 
   private final Path dir;
 
@@ -57,15 +59,13 @@ public final class CacheFolder {
   public Optional<byte[]> get(String key) {
     try {
       byte[] file = Files.readAllBytes(file(key));
-      if (file.length <= HASH) {
+      if (file.length <= SUM) {
         return Optional.empty();
       }
       byte[] bytes =
-          new InflaterInputStream(new ByteArrayInputStream(file, HASH, file.length - HASH))
+          new InflaterInputStream(new ByteArrayInputStream(file, SUM, file.length - SUM))
               .readAllBytes();
-      return Arrays.equals(file, 0, HASH, DigestUtils.sha256(bytes), 0, HASH)
-          ? Optional.of(bytes)
-          : Optional.empty();
+      return ByteBuffer.wrap(file).getLong() == sum(bytes) ? Optional.of(bytes) : Optional.empty();
     } catch (IOException e) {
       return Optional.empty();
     }
@@ -80,7 +80,7 @@ public final class CacheFolder {
    */
   public void put(String key, byte[] bytes) throws IOException {
     ByteArrayOutputStream packed = new ByteArrayOutputStream();
-    packed.write(DigestUtils.sha256(bytes));
+    packed.write(ByteBuffer.allocate(SUM).putLong(sum(bytes)).array());
     Deflater fast = new Deflater(Deflater.BEST_SPEED);
     try (DeflaterOutputStream out = new DeflaterOutputStream(packed, fast)) {
       out.write(bytes);
@@ -92,6 +92,12 @@ public final class CacheFolder {
         packed.toByteArray(),
         StandardCopyOption.ATOMIC_MOVE,
         StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  private static long sum(byte[] bytes) {
+    CRC32C sum = new CRC32C();
+    sum.update(bytes);
+    return sum.getValue();
   }
 
   private Path file(String key) {

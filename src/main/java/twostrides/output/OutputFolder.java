@@ -103,6 +103,7 @@ public final class OutputFolder implements AutoCloseable {
    * @return the folder
    * @throws OutputException when foreign files are in the way or a file cannot be moved; the folder
    *     is as it was before then
+   * @throws IOException when the list of what was written cannot be
    */
   public Path finish() throws OutputException, IOException {
     FileList written = FileList.below(swap.fresh()).with(FileList.NAME);

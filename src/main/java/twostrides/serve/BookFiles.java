@@ -31,6 +31,7 @@ public record BookFiles(Path folder) {
    * One file.
    *
    * @param name its path inside the book, with slashes
+   * @throws IOException when it is there and cannot be read
    */
   public Reply reply(String name) throws IOException {
     Path file;

@@ -38,6 +38,7 @@ public final class CsvOut implements Closeable {
    * Writes to a file.
    *
    * @param file the file, made or replaced
+   * @throws IOException when it cannot be opened
    */
   public CsvOut(Path file) throws IOException {
     this(Files.newBufferedWriter(file, StandardCharsets.UTF_8));
@@ -47,6 +48,7 @@ public final class CsvOut implements Closeable {
    * Writes to whatever takes text.
    *
    * @param out closed with this where it can be
+   * @throws IOException when it takes nothing
    */
   public CsvOut(Appendable out) throws IOException {
     this.printer = new CSVPrinter(out, FORMAT);
@@ -56,6 +58,7 @@ public final class CsvOut implements Closeable {
    * Writes a row.
    *
    * @param cells its cells, untrusted text or numbers
+   * @throws IOException when it cannot be written
    */
   public void row(List<?> cells) throws IOException {
     for (Object cell : cells) {
@@ -68,6 +71,7 @@ public final class CsvOut implements Closeable {
    * Writes a row.
    *
    * @param cells its cells, untrusted text or numbers
+   * @throws IOException when it cannot be written
    */
   public void row(Object... cells) throws IOException {
     row(List.of(cells));

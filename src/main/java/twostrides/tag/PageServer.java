@@ -67,7 +67,11 @@ public final class PageServer implements Closeable {
     return server.address();
   }
 
-  /** Waits until the page says that this is the end. */
+  /**
+   * Waits until the page says that this is the end.
+   *
+   * @throws InterruptedException when the thread that waits is interrupted
+   */
   public void awaitEnd() throws InterruptedException {
     ended.await();
   }
