@@ -40,7 +40,6 @@ public final class ReviewBook {
    * @param out folder, which exists
    * @param review what to show
    * @param settings what the run chose about the numbers
-   * @param rink the rink of the diagrams
    * @param imprint foot of the pages
    * @param progress told how many pages of how many are written
    * @throws IOException when a file cannot be written
@@ -49,7 +48,6 @@ public final class ReviewBook {
       Path out,
       SeasonReview review,
       NumberSettings settings,
-      Rink rink,
       Imprint imprint,
       BiConsumer<Integer, Integer> progress)
       throws IOException {
@@ -59,7 +57,7 @@ public final class ReviewBook {
     for (String own : List.of("book.css", "chart.css", "icon.svg", "compare.js")) {
       Files.writeString(out.resolve(own), resource(own), StandardCharsets.UTF_8);
     }
-    write(pages(out, review, settings, rink, imprint), progress);
+    write(pages(out, review, settings, imprint), progress);
     if (imprint.options().oneFile()) {
       OneFile.write(out, review, Files.readString(out.resolve("book.js"), StandardCharsets.UTF_8));
     }
@@ -75,7 +73,8 @@ public final class ReviewBook {
   }
 
   private static List<Page> pages(
-      Path out, SeasonReview review, NumberSettings settings, Rink rink, Imprint imprint) {
+      Path out, SeasonReview review, NumberSettings settings, Imprint imprint) {
+    Rink rink = review.season().rink();
     PageFiles files = new PageFiles(out, imprint);
     Numbers numbers = Numbers.of(review.season(), review.ourTeam(), settings);
     IcingView icings = new IcingView(review, rink);

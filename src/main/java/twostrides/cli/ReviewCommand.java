@@ -36,7 +36,6 @@ import twostrides.game.Game;
 import twostrides.game.RowAccount;
 import twostrides.output.OutputFolder;
 import twostrides.race.TravelBound;
-import twostrides.rink.Rink;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.BookSeason;
 import twostrides.rulebook.IcingBook;
@@ -151,7 +150,6 @@ class ReviewCommand implements Callable<Integer> {
    * What a run made, for a command that goes on from it.
    *
    * @param games the games that were read, by id
-   * @param rink the rink to draw
    * @param all the season
    * @param whose the team asked for
    * @param tracked skaters of tracking sheets
@@ -159,7 +157,6 @@ class ReviewCommand implements Callable<Integer> {
    */
   record Made(
       Map<String, GameOutline> games,
-      Rink rink,
       Season all,
       Optional<String> whose,
       TrackedSkaters tracked,
@@ -257,7 +254,6 @@ class ReviewCommand implements Callable<Integer> {
             folder.writing(),
             review,
             new NumberSettings(window, race.seed(), goalPriorWeight),
-            games.rink(),
             new Imprint(
                 Main.version(),
                 Books.note(byDate),
@@ -314,7 +310,7 @@ class ReviewCommand implements Callable<Integer> {
                 file,
                 Files.size(file) / 1e6));
       }
-      made = Optional.of(new Made(games.byId(), games.rink(), all, whose, tracked, written));
+      made = Optional.of(new Made(games.byId(), all, whose, tracked, written));
     }
     return Main.DONE;
   }

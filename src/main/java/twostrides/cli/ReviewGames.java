@@ -20,7 +20,6 @@ import twostrides.game.GamesRead;
 import twostrides.game.RowAccount;
 import twostrides.game.SheetMemory;
 import twostrides.game.TaggedGame;
-import twostrides.rink.Rink;
 import twostrides.sheet.SheetException;
 import twostrides.sheet.SheetMaps;
 import twostrides.tracking.GameOutline;
@@ -118,14 +117,6 @@ final class ReviewGames {
   /** All games. */
   Map<String, GameOutline> byId() {
     return byId;
-  }
-
-  /** The rink to draw: that of the first game, as the sheets share one map. */
-  Rink rink() {
-    return Stream.concat(
-            outlines.stream().map(GameOutline::rink), read.tagged().stream().map(TaggedGame::rink))
-        .findFirst()
-        .orElse(Rink.NORTH_AMERICAN);
   }
 
   /**

@@ -59,7 +59,7 @@ final class SettleCommand extends ReviewCommand {
             ? game -> Optional.empty()
             : GameVideos.in(video, GameVideos.gamesOf(book.book()))::of;
     try (PageServer server =
-        SettleServer.start(settling, places, book.book(), films, book.rink())) {
+        SettleServer.start(settling, places, book.book(), films, book.all().rink())) {
       console.println(
           Format.count(settling.icings().size(), "icing")
               + " to settle; clicks go to "

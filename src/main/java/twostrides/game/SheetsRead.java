@@ -2,8 +2,6 @@ package twostrides.game;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
-import twostrides.rink.Rink;
 import twostrides.sheet.DoubtfulRow;
 import twostrides.sheet.SheetException;
 
@@ -42,12 +40,5 @@ public record SheetsRead(
         games.setAside(),
         games.unreadable(),
         games.mended());
-  }
-
-  /** The rink to draw: that of the first game, as the sheets share one map. */
-  public Rink rink() {
-    return Stream.concat(games.stream().map(Game::rink), tagged.stream().map(TaggedGame::rink))
-        .findFirst()
-        .orElse(Rink.NORTH_AMERICAN);
   }
 }

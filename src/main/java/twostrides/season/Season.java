@@ -20,6 +20,7 @@ import twostrides.exits.Settings;
 import twostrides.exits.TagReader;
 import twostrides.game.Game;
 import twostrides.game.TaggedGame;
+import twostrides.rink.Rink;
 import twostrides.stats.Count;
 
 /**
@@ -141,6 +142,11 @@ public final class Season {
   /** The records of its games. */
   public List<GameRecords> games() {
     return games;
+  }
+
+  /** The rink to draw: that of its first game, as the sheets share one map. */
+  public Rink rink() {
+    return games.stream().findFirst().map(g -> g.game().rink()).orElse(Rink.NORTH_AMERICAN);
   }
 
   /** Its face-offs in a team's own zone. */

@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import twostrides.findings.NumberSettings;
 import twostrides.findings.Reviewer;
 import twostrides.findings.SeasonReview;
-import twostrides.rink.Rink;
 import twostrides.season.Season;
 import twostrides.season.TableFile;
 
@@ -44,7 +43,6 @@ final class Shelf {
         out,
         review,
         new NumberSettings(20, 1, 400),
-        Rink.NORTH_AMERICAN,
         new Imprint(
             "0.0",
             new BookNote("hybrid", "", java.util.List.of(), java.util.List.of()),

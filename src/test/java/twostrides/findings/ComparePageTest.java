@@ -34,7 +34,6 @@ import twostrides.book.ReviewBook;
 import twostrides.book.Videos;
 import twostrides.browser.Browser;
 import twostrides.findings.SideBySide.Stretch;
-import twostrides.rink.Rink;
 import twostrides.season.Columns;
 import twostrides.season.SeasonTables;
 import twostrides.stats.Count;
@@ -146,7 +145,6 @@ class ComparePageTest {
         Files.createDirectories(dir.resolve("book")),
         review,
         new NumberSettings(20, 1, 0),
-        Rink.NORTH_AMERICAN,
         new Imprint(
             "0.0",
             new BookNote("hybrid", "", List.of(), List.of()),

@@ -29,7 +29,6 @@ import twostrides.book.Format;
 import twostrides.book.Imprint;
 import twostrides.book.ReviewBook;
 import twostrides.book.Videos;
-import twostrides.rink.Rink;
 import twostrides.season.Columns;
 import twostrides.season.Season;
 import twostrides.season.SeasonTables;
@@ -288,7 +287,6 @@ class EdgeSeasonsTest {
         out,
         review,
         new NumberSettings(20, 1, 0),
-        Rink.NORTH_AMERICAN,
         new Imprint(
             "0.0",
             new BookNote("hybrid", "", List.of(), List.of()),

@@ -262,7 +262,7 @@ class SeasonReaderTest {
     SheetsRead s = SeasonReader.at(dir.toString());
     assertEquals(List.of("g1", "g2"), s.games().stream().map(Game::id).toList());
     assertEquals(1200, s.games().get(0).periodLength());
-    assertEquals(Rink.NORTH_AMERICAN, s.rink());
+    assertEquals(Rink.NORTH_AMERICAN, s.games().get(0).rink());
     assertThrows(SheetException.class, () -> SeasonReader.at(dir.resolve("none").toString()));
   }
 
