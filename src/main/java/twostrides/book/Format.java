@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import twostrides.book.chart.Words;
 import twostrides.exits.RestartCause;
 import twostrides.findings.PlayerNumbers.Verdict;
 import twostrides.findings.Value;
@@ -290,7 +291,7 @@ public final class Format {
 
   /** "1,773". */
   public static String whole(long n) {
-    return Math.abs(n) < 1000 ? String.valueOf(n) : String.format(Locale.ROOT, "%,d", n);
+    return Words.whole(n);
   }
 
   /** "at even strength". */

@@ -2,7 +2,6 @@ package twostrides.book;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,8 +41,6 @@ final class IcingView {
   /** Pucks that the book may call icing, and of which it is known what followed. */
   private final List<Release> sent;
 
-  private final IdentityHashMap<Release, Flag> flags = new IdentityHashMap<>();
-
   Rink rink() {
     return rink;
   }
@@ -56,7 +53,6 @@ final class IcingView {
             .map(Assessed::release)
             .filter(r -> r.rulings().mayBeIcing() && r.outcome().restarted().isPresent())
             .toList();
-    review.flags().forEach(f -> flags.put(f.release(), f));
   }
 
   /**
@@ -96,7 +92,7 @@ final class IcingView {
                 .toList(),
             releases.stream()
                 .filter(Release::iced)
-                .map(r -> mark(r, Optional.ofNullable(flags.get(r))))
+                .map(r -> mark(r, review.season().flag(r)))
                 .toList())
         .picture(id);
   }

@@ -86,16 +86,17 @@ public final class GameReader {
         int number = releases.size() + 1;
         Situation at = situations.of(e);
         ExitOutcome outcome = outcomes.of(e, ExitOutcomes.Owner.RELEASE);
+        LetGo how = letGo(e);
         Release release =
-            Release.of(
+            new Release(
                 number,
                 Optional.ofNullable(exitOf.get(e)),
                 at,
-                letGo(e),
+                how,
                 outcome,
                 new Release.Rulings(rulings.of(e), rulings.mayBeIcing(e), rulings.byOtherBooks(e)),
                 Around.of(e.row()).map(a -> PositionsSeen.of(at, number, outcome, a, race)),
-                race);
+                Release.puck(at, number, how, outcome, race));
         releases.add(release);
         releaseOf.put(e, release);
       }

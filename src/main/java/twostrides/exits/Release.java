@@ -36,38 +36,19 @@ public record Release(
   private static final int SPREAD_SIMULATIONS = 400;
 
   /**
-   * A release with its puck.
+   * Where the puck of a release would go, left alone; empty where no own-zone restart followed.
    *
-   * @param number number in its game
-   * @param exit its exit attempt
    * @param at the team at the release
+   * @param number its number in the game
    * @param how how it was let go
    * @param outcome what followed
-   * @param rulings what the books say of it
-   * @param seen the skaters around it
    * @param race level of play, seed, simulations
    */
-  static Release of(
-      int number,
-      Optional<Exit> exit,
-      Situation at,
-      LetGo how,
-      ExitOutcome outcome,
-      Rulings rulings,
-      Optional<PositionsSeen> seen,
-      RaceSettings race) {
-    return new Release(
-        number,
-        exit,
-        at,
-        how,
-        outcome,
-        rulings,
-        seen,
-        outcome.restarted().filter(r -> r).map(r -> puck(at, number, how, race)));
-  }
-
-  private static PuckSpread.Farthest puck(Situation at, int number, LetGo how, RaceSettings race) {
+  static Optional<PuckSpread.Farthest> puck(
+      Situation at, int number, LetGo how, ExitOutcome outcome, RaceSettings race) {
+    if (!outcome.restarted().orElse(false)) {
+      return Optional.empty();
+    }
     Delivery delivery = how.kind() == LetGo.Kind.MISSED_PASS ? Delivery.MISSED_PASS : Delivery.SENT;
     Place from = at.where().place().orElseThrow();
     Fixture game = at.when().game();
@@ -80,8 +61,9 @@ public record Release(
             OptionalDouble.empty(),
             List.of(),
             race.skaters());
-    return PuckSpread.farthest(
-        scene, race.random(game, number), Math.min(SPREAD_SIMULATIONS, race.simulations()));
+    return Optional.of(
+        PuckSpread.farthest(
+            scene, race.random(game, number), Math.min(SPREAD_SIMULATIONS, race.simulations())));
   }
 
   /**

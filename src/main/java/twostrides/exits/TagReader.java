@@ -102,18 +102,20 @@ public final class TagReader {
     if (at.where().shortOfCenter().isPresent()) {
       LetGo.Kind kind =
           way.equals(Optional.of(WayOut.MISSED_PASS)) ? LetGo.Kind.MISSED_PASS : LetGo.Kind.SENT;
+      int number = releases.size() + 1;
+      LetGo how = new LetGo(kind, Optional.empty(), OptionalDouble.empty());
       release =
           Optional.of(
-              Release.of(
-                  releases.size() + 1,
+              new Release(
+                  number,
                   exit,
                   at,
-                  new LetGo(kind, Optional.empty(), OptionalDouble.empty()),
+                  how,
                   outcome,
                   new Release.Rulings(
                       ruling, Rulings.mayBeIcing(book, facts(tag, true)), List.of()),
                   Optional.empty(),
-                  race));
+                  Release.puck(at, number, how, outcome, race)));
       release.ifPresent(releases::add);
     }
     if (outcome.restarted().orElse(false)) {

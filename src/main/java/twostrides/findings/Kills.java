@@ -49,7 +49,7 @@ public record Kills(
   public static Kills of(Season season, Optional<String> team) {
     Rows tries = Shares.team(Shares.shorthanded(season.exitRows()), team);
     return new Kills(
-        of(season.killRecords(), team),
+        kills(season, team),
         season.games().stream()
             .flatMap(g -> g.exits().stream())
             .filter(e -> e.at().state().strength() == Strength.SHORTHANDED)
@@ -63,8 +63,10 @@ public record Kills(
             .toList());
   }
 
-  private static List<Kill> of(List<Kill> all, Optional<String> team) {
-    return all.stream().filter(k -> team.isEmpty() || team.get().equals(k.team())).toList();
+  private static List<Kill> kills(Season season, Optional<String> team) {
+    return season.killRecords().stream()
+        .filter(k -> team.isEmpty() || team.get().equals(k.team()))
+        .toList();
   }
 
   /** Kills without a goal against, game by game. */
@@ -79,7 +81,7 @@ public record Kills(
    * @param team whose; empty for all teams
    */
   public static Clustered withoutGoal(Season season, Optional<String> team) {
-    return withoutGoal(of(season.killRecords(), team));
+    return withoutGoal(kills(season, team));
   }
 
   private static Clustered withoutGoal(List<Kill> kills) {

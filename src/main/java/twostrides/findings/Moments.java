@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,12 +40,10 @@ final class Moments {
   Moments(Season season) {
     dearestFirst =
         season.flagRecords().stream().filter(Flag::flagged).sorted(SeasonReview.DEAREST).toList();
-    IdentityHashMap<Release, Flag> flags = new IdentityHashMap<>();
-    dearestFirst.forEach(f -> flags.put(f.release(), f));
     season.games().stream().flatMap(g -> g.exits().stream()).forEach(this::exit);
     season
         .releaseRecords()
-        .forEach(a -> release(a.release(), Optional.ofNullable(flags.get(a.release()))));
+        .forEach(a -> release(a.release(), season.flag(a.release()).filter(Flag::flagged)));
     worked.values().forEach(Collections::reverse);
     worked.values().forEach(all -> all.sort(HARDER_FIRST));
     talk.values().forEach(Collections::reverse);

@@ -10,12 +10,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import tech.tablesaw.api.StringColumn;
-import tech.tablesaw.api.Table;
+import twostrides.exits.Exit;
+import twostrides.exits.GameRecords;
 import twostrides.exits.Release;
+import twostrides.exits.Situation;
 import twostrides.game.Strength;
 import twostrides.season.Assessed;
 import twostrides.season.Columns;
@@ -48,24 +48,16 @@ public final class Reviewer {
 
   private Reviewer(Season season) {
     this.season = season;
-    // Made side by side; face-offs too, which the book asks later.
-    List<Table> tables =
-        Stream.<Supplier<Table>>of(season::exits, season::releases, season::restarts)
-            .parallel()
-            .map(Supplier::get)
-            .toList();
-    for (Table t : tables.subList(0, 2)) {
-      StringColumn game = t.stringColumn(Columns.GAME);
-      for (String side : List.of(Columns.TEAM, Columns.OPPONENT)) {
-        StringColumn team = t.stringColumn(side);
-        for (int i = 0; i < t.rowCount(); i++) {
-          if (!team.isMissing(i)) {
-            games.add(game.get(i));
-            gamesOfTeam.computeIfAbsent(team.get(i), n -> new TreeSet<>()).add(game.get(i));
-          }
-        }
-      }
+    for (GameRecords g : season.games()) {
+      Stream.concat(g.exits().stream().map(Exit::at), g.releases().stream().map(Release::at))
+          .forEach(at -> met(g.game().id(), at));
     }
+  }
+
+  private void met(String game, Situation at) {
+    games.add(game);
+    Stream.concat(Stream.of(at.team()), at.opponent().stream())
+        .forEach(t -> gamesOfTeam.computeIfAbsent(t, n -> new TreeSet<>()).add(game));
   }
 
   /**
@@ -98,6 +90,7 @@ public final class Reviewer {
    * @param everyPlayer whether players of every team have pages of their own
    */
   public static SeasonReview review(Season season, Optional<String> team, boolean everyPlayer) {
+    season.makeTables();
     return new Reviewer(season).review(team, everyPlayer);
   }
 

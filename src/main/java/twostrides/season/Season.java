@@ -1,9 +1,11 @@
 package twostrides.season;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -33,6 +35,7 @@ public final class Season {
   private final List<Restart> restarts;
   private final List<Assessed> releases;
   private final List<Flag> flags;
+  private final IdentityHashMap<Release, Flag> flagOf = new IdentityHashMap<>();
   private final CarryRates carrying;
   private final Costs costs;
   private final RaceSettings race;
@@ -63,6 +66,7 @@ public final class Season {
     this.restarts = games.stream().flatMap(g -> g.restarts().stream()).toList();
     this.releases = List.copyOf(releases);
     this.flags = List.copyOf(flags);
+    flags.forEach(f -> flagOf.put(f.release(), f));
     this.carrying = carrying;
     this.costs = costs;
     this.race = settings.race();
@@ -165,6 +169,15 @@ public final class Season {
   }
 
   /**
+   * What is said of a release; empty where no own-zone restart followed.
+   *
+   * @param release the release
+   */
+  public Optional<Flag> flag(Release release) {
+    return Optional.ofNullable(flagOf.get(release));
+  }
+
+  /**
    * What is said of a release once its skaters are known, by the same reckoning.
    *
    * @param flag what is said of it without them
@@ -196,14 +209,13 @@ public final class Season {
         games.stream().mapToInt(GameRecords::manpowerCompared).sum());
   }
 
+  /** Makes the tables that a book asks most, side by side; else each is made when it is asked. */
+  public void makeTables() {
+    List.of("exits", "releases", "restarts").parallelStream().forEach(this::kept);
+  }
+
   private Rows rows(String name) {
-    Rows known = rows.get(name);
-    if (known != null) {
-      return known;
-    }
-    Rows fresh = new Rows(kept(name));
-    Rows first = rows.putIfAbsent(name, fresh);
-    return first == null ? fresh : first;
+    return rows.computeIfAbsent(name, n -> new Rows(kept(n)));
   }
 
   /** Its exit attempts, to ask. */
@@ -221,15 +233,8 @@ public final class Season {
     return rows("restarts");
   }
 
-  /** No lock is held while a table is made, as that takes other threads, which may ask here too. */
   private Table kept(String name) {
-    Table known = made.get(name);
-    if (known != null) {
-      return known;
-    }
-    Table fresh = makers.get(name).get();
-    Table first = made.putIfAbsent(name, fresh);
-    return first == null ? fresh : first;
+    return made.computeIfAbsent(name, n -> makers.get(n).get());
   }
 
   /** One row an exit attempt. */

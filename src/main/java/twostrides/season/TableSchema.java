@@ -172,8 +172,7 @@ public final class TableSchema<R> {
    * @param records the records
    */
   Table table(List<R> records) {
-    return Table.create(
-        name, columns.parallelStream().<Column<?>>map(c -> filled(c, records)).toList());
+    return Table.create(name, columns.stream().<Column<?>>map(c -> filled(c, records)).toList());
   }
 
   private static <R> Column<?> filled(Described<R> described, List<R> records) {

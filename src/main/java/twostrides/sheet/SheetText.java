@@ -40,14 +40,18 @@ final class SheetText {
   private final String text;
   private final int[] lineStarts;
 
-  private SheetText(String file, String text) {
+  private SheetText(String file, CharBuffer decoded) {
     this.file = file;
-    this.text = text;
-    this.lineStarts = lineStarts(text);
+    this.text = decoded.toString();
+    this.lineStarts = lineStarts(decoded.array(), decoded.limit());
   }
 
-  /** Refuses a line that is none; it would take minutes to split. */
-  private SheetText checked() throws SheetException {
+  /** Refuses what no text holds, and a line that is none; it would take minutes to split. */
+  private SheetText checked(Charset charset) throws SheetException {
+    int nul = text.indexOf('\0');
+    if (nul >= 0) {
+      throw zero(file, lineAt(nul), charset);
+    }
     for (int i = 0; i < lineStarts.length; i++) {
       int end = i + 1 < lineStarts.length ? lineStarts[i + 1] : text.length();
       if (end - lineStarts[i] > LONGEST_LINE) {
@@ -93,7 +97,8 @@ final class SheetText {
     if (marked.isEmpty()) {
       refuseWorkbook(file, bytes);
     }
-    return new SheetText(file, decode(file, bytes, start, charset, declared.isPresent())).checked();
+    return new SheetText(file, decode(file, bytes, start, charset, declared.isPresent()))
+        .checked(charset);
   }
 
   /** Refuses what a spreadsheet saves as its own. */
@@ -156,7 +161,8 @@ final class SheetText {
     return (packed ? path.getFileSystem().toString() + path : path.toString()).replace('\\', '/');
   }
 
-  private static String decode(
+  /** The text from the first place of the buffer's array to its limit. */
+  private static CharBuffer decode(
       String file, byte[] bytes, int start, Charset charset, boolean declared)
       throws SheetException {
     ByteBuffer in = ByteBuffer.wrap(bytes, start, bytes.length - start);
@@ -172,15 +178,12 @@ final class SheetText {
       result = decoder.flush(out);
     }
     int bad = in.position();
-    String text = out.flip().toString();
+    out.flip();
     if (result.isError()) {
-      throw badByte(file, lineStarts(text).length, bytes[bad], charset, declared);
+      int line = lineStarts(out.array(), out.limit()).length;
+      throw badByte(file, line, bytes[bad], charset, declared);
     }
-    int nul = text.indexOf('\0');
-    if (nul >= 0) {
-      throw zero(file, lineStarts(text.substring(0, nul)).length, charset);
-    }
-    return text;
+    return out;
   }
 
   /** A byte that is no text in a charset, which the map declares or not. */
@@ -209,12 +212,11 @@ final class SheetText {
             + " \"UTF-16LE\" in a map, under [file]; otherwise save it again as CSV in UTF-8.");
   }
 
-  private static int[] lineStarts(String text) {
-    char[] all = text.toCharArray();
+  private static int[] lineStarts(char[] text, int length) {
     int[] starts = new int[64];
     int count = 1;
-    for (int i = 0; i < all.length; i++) {
-      if (all[i] == '\n' || (all[i] == '\r' && (i + 1 == all.length || all[i + 1] != '\n'))) {
+    for (int i = 0; i < length; i++) {
+      if (text[i] == '\n' || (text[i] == '\r' && (i + 1 == length || text[i + 1] != '\n'))) {
         if (count == starts.length) {
           starts = Arrays.copyOf(starts, 2 * count);
         }

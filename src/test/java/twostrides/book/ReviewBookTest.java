@@ -62,14 +62,13 @@ class ReviewBookTest {
 
   @BeforeAll
   static void books() throws IOException {
-    hostile = book(shared.resolve("hostile"), HOSTILE_SEASON, false);
-    plain = book(shared.resolve("plain"), PLAIN_SEASON, true);
+    hostile = book(shared.resolve("hostile"), HOSTILE_SEASON);
+    plain = book(shared.resolve("plain"), PLAIN_SEASON);
   }
 
-  private static SortedMap<String, byte[]> book(Path dir, Season tables, boolean pngs)
-      throws IOException {
+  private static SortedMap<String, byte[]> book(Path dir, Season tables) throws IOException {
     Path out = dir.resolve("book");
-    Shelf.write(out, tables, pngs);
+    Shelf.write(out, tables);
     return Collections.unmodifiableSortedMap(Shelf.files(out));
   }
 
@@ -267,7 +266,7 @@ class ReviewBookTest {
         Season.of(
             Anonymous.games(read.games()), List.of(), Settings.DEFAULT, SkatersAtRelease.NONE);
     assertTrue(season.flags().rowCount() > 0, "flags name players too");
-    SortedMap<String, byte[]> book = book(dir.resolve("without"), season, false);
+    SortedMap<String, byte[]> book = book(dir.resolve("without"), season);
     assertTrue(Shelf.text(book.get("players.html")).contains("No. 17"));
     for (Map.Entry<String, byte[]> f : book.entrySet()) {
       String text = Shelf.text(f.getValue());
@@ -285,7 +284,7 @@ class ReviewBookTest {
     try {
       Locale.setDefault(Locale.forLanguageTag("tr-TR"));
       TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Apia"));
-      Shelf.write(second, HOSTILE_SEASON, false);
+      Shelf.write(second, HOSTILE_SEASON);
     } finally {
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);
@@ -302,8 +301,7 @@ class ReviewBookTest {
       Shelf.write(
           out,
           SeasonTables.drawn(attempts, 1, "Herons", List.of("Wolves"), List.of("8"), attempts)
-              .season(),
-          false);
+              .season());
       String index = Shelf.text(Shelf.files(out).get("index.html"));
       assertFalse(index.contains("NaN"));
       assertEquals(attempts > 0, index.contains("id=\"team-ways\""));

@@ -35,7 +35,7 @@ final class Shelf {
 
   private Shelf() {}
 
-  static void write(Path out, Season season, boolean pngs) throws IOException {
+  static void write(Path out, Season season) throws IOException {
     Files.createDirectories(out);
     TableFile.write(season.tables(), out.resolve("data"));
     SeasonReview review = Reviewer.review(season);
@@ -47,7 +47,7 @@ final class Shelf {
             "0.0",
             new BookNote("hybrid", "", java.util.List.of(), java.util.List.of()),
             "5 rows read = 5 rows used + 0 rows set aside.",
-            new BookOptions(Videos.named("{game}.mp4"), pngs, true)),
+            new BookOptions(Videos.named("{game}.mp4"), true, true)),
         (n, all) -> {});
   }
 

@@ -11,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Comparator;
@@ -21,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.regex.Matcher;
@@ -76,30 +76,10 @@ public final class Browser implements AutoCloseable {
    * Programs that wait for the next test of this process: starting one takes two seconds of a
    * processor. Each test gets a tab of its own, and what it left behind is cleared.
    */
-  private static final Deque<Started> IDLE = new ArrayDeque<>();
+  private static final Deque<Started> IDLE = new ConcurrentLinkedDeque<>();
 
   /** A program that runs, with a first tab that stays empty. */
   private record Started(Path profile, ChromeDriver driver, String empty) {}
-
-  /**
-   * Takes rows of long tables from the page: five of each kind stay, by what they are made of. The
-   * rules look at each cell, and take seconds for a thousand rows alike.
-   */
-  private static final String LEAVE_ROWS =
-      """
-      for (const body of document.querySelectorAll('tbody')) {
-        const seen = new Map();
-        for (const row of body.rows) {
-          const kind = Array.from(row.querySelectorAll('*'), e => e.tagName + '.' + e.getAttribute('class')).join(' ');
-          seen.set(kind, 1 + (seen.get(kind) || 0));
-          if (seen.get(kind) > 5 && !row.style.display) {
-            row.dataset.left = '';
-            row.style.display = 'none';
-          }
-        }
-      }
-      return '';
-      """;
 
   private final Started started;
   private final ChromeDriver driver;
@@ -118,10 +98,7 @@ public final class Browser implements AutoCloseable {
    * @param height height of the page in pixels
    */
   public static Browser open(int width, int height) throws IOException {
-    Started idle;
-    synchronized (IDLE) {
-      idle = IDLE.poll();
-    }
+    Started idle = IDLE.poll();
     Browser opened = new Browser(idle == null ? start() : idle);
     opened.driver.switchTo().newWindow(WindowType.TAB);
     opened.size(width, height);
@@ -258,21 +235,16 @@ public final class Browser implements AutoCloseable {
     try (InputStream in = Browser.class.getResourceAsStream("/axe.min.js")) {
       driver.executeScript(new String(in.readAllBytes(), StandardCharsets.UTF_8));
     }
-    ask(LEAVE_ROWS);
     // Without preload: it would ask for the style sheet anew, which a page from disk may not. What
     // is in order is not written down.
-    String found =
-        String.valueOf(
-            driver.executeAsyncScript(
-                "const done = arguments[0];"
-                    + "axe.run(document, {preload: false, resultTypes: ['violations'], selectors: false"
-                    + only
-                    + "}).then(r => done(r.violations.map(v => v.id + ': '"
-                    + " + v.nodes.length + ' ' + v.nodes[0].html.slice(0, 160) + ' '"
-                    + " + v.nodes[0].failureSummary.slice(0, 200)).join('\\n')));"));
-    ask(
-        "document.querySelectorAll('tr[data-left]').forEach(r => { r.style.display = ''; delete r.dataset.left; }); return ''");
-    return found;
+    return String.valueOf(
+        driver.executeAsyncScript(
+            "const done = arguments[0];"
+                + "axe.run(document, {preload: false, resultTypes: ['violations'], selectors: false"
+                + only
+                + "}).then(r => done(r.violations.map(v => v.id + ': '"
+                + " + v.nodes.length + ' ' + v.nodes[0].html.slice(0, 160) + ' '"
+                + " + v.nodes[0].failureSummary.slice(0, 200)).join('\\n')));"));
   }
 
   /**
@@ -352,9 +324,7 @@ public final class Browser implements AutoCloseable {
   public void close() throws IOException {
     List<String> outside = outside();
     if (outside.isEmpty() && cleared()) {
-      synchronized (IDLE) {
-        IDLE.add(started);
-      }
+      IDLE.add(started);
     } else {
       quit(started);
     }

@@ -291,7 +291,7 @@ class EdgeSeasonsTest {
             "0.0",
             new BookNote("hybrid", "", List.of(), List.of()),
             "",
-            new BookOptions(Videos.named("{game}.mp4"), false, true)),
+            new BookOptions(Videos.named("{game}.mp4"), true, true)),
         (n, all) -> {});
     Map<String, Document> pages = new LinkedHashMap<>();
     try (Stream<Path> files = Files.walk(out)) {

@@ -6,13 +6,17 @@ import twostrides.stats.Count;
 import twostrides.stats.Interval;
 
 /** How counts and shares are written in pictures. */
-final class Words {
+public final class Words {
 
   private Words() {}
 
-  /** A whole number with a separator for thousands. */
-  static String whole(long n) {
-    return String.format(Locale.ROOT, "%,d", n);
+  /**
+   * "1,773". Most are below a thousand and need no formatter.
+   *
+   * @param n a whole number
+   */
+  public static String whole(long n) {
+    return Math.abs(n) < 1000 ? String.valueOf(n) : String.format(Locale.ROOT, "%,d", n);
   }
 
   /** For example "9 of 10". */
