@@ -1,14 +1,11 @@
 package twostrides.cli;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -19,27 +16,22 @@ import java.util.stream.Stream;
  */
 record Child(int code, String said) {
 
-  /** Where this run's classes and libraries lie, seen from any folder. */
-  private static String classes() {
-    String path =
-        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
-    return Stream.of(path.split(File.pathSeparator))
-        .map(p -> Path.of(p).toAbsolutePath().toString())
-        .collect(Collectors.joining(File.pathSeparator));
+  /** The words that start Java as the start script does, to be followed by a class path. */
+  static List<String> start() {
+    String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    return List.of(java, "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
   }
 
-  /** A command line that starts Java. */
+  /**
+   * A command line that starts a program.
+   *
+   * @param words its class and what it is told
+   */
   static List<String> java(Object... words) {
-    List<String> line =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-Xshare:auto",
-                "-cp",
-                classes()));
-    Stream.of(words).map(String::valueOf).forEach(line::add);
-    return line;
+    return Stream.of(
+            start().stream(), KeptClasses.OPTIONS.stream(), Stream.of(words).map(String::valueOf))
+        .flatMap(w -> w)
+        .toList();
   }
 
   /** A command line of the program. */

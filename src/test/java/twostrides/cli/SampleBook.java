@@ -85,7 +85,7 @@ final class SampleBook {
     return season;
   }
 
-  private static void remove(Path dir) {
+  static void remove(Path dir) {
     try (Stream<Path> all = Files.walk(dir)) {
       for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
         Files.delete(p);
