@@ -44,11 +44,20 @@ class ArchitectureTest {
           Map.entry("race", Set.of("rink", "rulebook", "stats", "toml")),
           Map.entry("stats", Set.of()),
           Map.entry("exits", Set.of("game", "rink", "rulebook", "race", "stats")),
-          Map.entry("season", Set.of("exits", "game", "race", "rink", "stats", "sheet")),
+          Map.entry("season", Set.of("exits", "game", "race", "rink", "stats", "sheet", "output")),
           Map.entry("findings", Set.of("season", "exits", "game", "race", "rink", "stats")),
           Map.entry(
               "book",
-              Set.of("findings", "season", "exits", "game", "race", "rink", "stats", "sheet")),
+              Set.of(
+                  "findings",
+                  "season",
+                  "exits",
+                  "game",
+                  "race",
+                  "rink",
+                  "stats",
+                  "sheet",
+                  "output")),
           Map.entry("demo", Set.of("rink", "output")),
           Map.entry("cli", Set.of("*")));
 

@@ -6,8 +6,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import twostrides.findings.Habit;
-import twostrides.findings.Numbers;
+import twostrides.findings.PlayerNumbers;
 import twostrides.findings.PlayerReview;
+import twostrides.findings.PlayerSheets;
 import twostrides.findings.SeasonReview;
 import twostrides.findings.TeamReview;
 import twostrides.rink.Rink;
@@ -16,14 +17,16 @@ import twostrides.rink.Rink;
 final class PlayerPages {
 
   private final SeasonReview review;
-  private final Numbers numbers;
+  private final PlayerNumbers numbers;
+  private final PlayerSheets sheets;
   private final PageFiles pages;
   private final IcingView icings;
   private final Rink rink;
 
-  PlayerPages(SeasonReview review, Numbers numbers, PageFiles pages, IcingView icings, Rink rink) {
+  PlayerPages(SeasonReview review, PageFiles pages, IcingView icings, Rink rink) {
     this.review = review;
-    this.numbers = numbers;
+    this.numbers = new PlayerNumbers(review.season());
+    this.sheets = new PlayerSheets(review.season(), numbers);
     this.pages = pages;
     this.icings = icings;
     this.rink = rink;
@@ -47,7 +50,7 @@ final class PlayerPages {
     int games = games(p.team());
     values.put("review", review);
     values.put("player", p);
-    values.put("grids", numbers.players().of(p.team(), p.player()));
+    values.put("grids", numbers.of(p.team(), p.player()));
     values.put("trend", pages.headed(id + "-trend", n -> TeamView.trend(n, habit, games)));
     values.put("trendWords", TeamView.trendWords(habit, games));
     values.put(
@@ -58,7 +61,7 @@ final class PlayerPages {
   }
 
   private Habit habit(PlayerReview p) {
-    return numbers.players().habit(p.team(), p.player());
+    return numbers.habit(p.team(), p.player());
   }
 
   private int games(String team) {
@@ -72,7 +75,7 @@ final class PlayerPages {
       cards.add(
           new SheetCard(
               p,
-              numbers.sheets().of(p),
+              sheets.of(p),
               TeamView.map(p.releases(), rink).paper(id + "-map"),
               TeamView.trendWords(habit(p), games(p.team()))));
     }

@@ -9,28 +9,25 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BiConsumer;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import twostrides.book.chart.RinkPlan;
 import twostrides.findings.FaceOffAfter;
 import twostrides.findings.Matched;
+import twostrides.findings.NumberPage;
 import twostrides.findings.NumberSettings;
-import twostrides.findings.Numbers;
 import twostrides.findings.RestartCosts;
 import twostrides.findings.SeasonReview;
+import twostrides.output.SideBySide;
+import twostrides.output.SideBySide.Part;
 import twostrides.rink.Rink;
 
 /**
- * Writes the review book: a folder that opens from disk with no network. Pages do not depend on
- * each other, so they are written on two threads; what is in them does not depend on that.
+ * Writes the review book: a folder that opens from disk with no network. No page depends on
+ * another.
  */
 public final class ReviewBook {
-
-  private static final int THREADS = 2;
 
   private ReviewBook() {}
 
@@ -41,6 +38,7 @@ public final class ReviewBook {
    * @param review what to show
    * @param settings what the run chose about the numbers
    * @param imprint foot of the pages
+   * @param beside what else is written, after the pages
    * @param progress told how many pages of how many are written
    * @throws IOException when a file cannot be written
    */
@@ -49,6 +47,7 @@ public final class ReviewBook {
       SeasonReview review,
       NumberSettings settings,
       Imprint imprint,
+      List<Part> beside,
       BiConsumer<Integer, Integer> progress)
       throws IOException {
     for (String folder : List.of("teams", "players", "sheets", "clips/players", "clips/sheets")) {
@@ -57,7 +56,10 @@ public final class ReviewBook {
     for (String own : List.of("book.css", "chart.css", "icon.svg", "compare.js")) {
       Files.writeString(out.resolve(own), resource(own), StandardCharsets.UTF_8);
     }
-    write(pages(out, review, settings, imprint), progress);
+    List<Part> pages = pages(out, review, settings, imprint);
+    SideBySide.write(
+        Stream.of(pages, beside).flatMap(List::stream).toList(),
+        n -> progress.accept(Math.min(n, pages.size()), pages.size()));
     if (imprint.options().oneFile()) {
       OneFile.write(out, review, Files.readString(out.resolve("book.js"), StandardCharsets.UTF_8));
     }
@@ -68,29 +70,23 @@ public final class ReviewBook {
     return OneFile.name(review);
   }
 
-  private interface Page {
-    void write() throws IOException;
-  }
-
-  private static List<Page> pages(
+  private static List<Part> pages(
       Path out, SeasonReview review, NumberSettings settings, Imprint imprint) {
     Rink rink = review.season().rink();
     PageFiles files = new PageFiles(out, imprint);
-    Numbers numbers = Numbers.of(review.season(), review.ourTeam(), settings);
     IcingView icings = new IcingView(review, rink);
     FlagCards cards = new FlagCards(files, rink);
     Matched afterIcing =
         new RestartCosts(review.season(), review.ourTeam(), settings)
             .matched(review.ourTeam(), FaceOffAfter.ICING, review.season().columns().attempts());
-    TeamPages teams = new TeamPages(review, numbers, files, icings, cards, afterIcing);
-    PlayerPages players = new PlayerPages(review, numbers, files, icings, rink);
+    TeamPages teams = new TeamPages(review, files, icings, cards, afterIcing);
+    PlayerPages players = new PlayerPages(review, files, icings, rink);
     ListPages lists = new ListPages(review, files, cards);
-    List<Page> all =
+    List<Part> all =
         new ArrayList<>(
             List.of(
                 teams::index,
                 teams::icings,
-                teams::opponents,
                 players::players,
                 lists::flags,
                 lists::rulings,
@@ -99,7 +95,9 @@ public final class ReviewBook {
                 lists::glossary));
     all.add(() -> ClipLists.write(out.resolve("clips"), imprint.options().videos(), review));
     all.add(() -> meeting(out, files, review, rink, imprint));
-    numbers.pages().forEach(n -> all.add(() -> teams.numbers(n)));
+    for (Supplier<NumberPage> n : NumberPage.all(review.season(), review.ourTeam(), settings)) {
+      all.add(() -> teams.numbers(n.get()));
+    }
     review.teams().forEach(t -> all.add(() -> teams.team(t)));
     review.shown().forEach(p -> all.add(() -> players.player(p)));
     review.teams().stream()
@@ -123,53 +121,6 @@ public final class ReviewBook {
         out.resolve("meeting.js"),
         watched.clips(rink) + resource("meeting.js"),
         StandardCharsets.UTF_8);
-  }
-
-  private static void write(List<Page> all, BiConsumer<Integer, Integer> progress)
-      throws IOException {
-    ExecutorService threads = Executors.newFixedThreadPool(THREADS);
-    try {
-      List<Future<?>> written = new ArrayList<>();
-      for (Page p : all) {
-        written.add(
-            threads.submit(
-                () -> {
-                  p.write();
-                  return null;
-                }));
-      }
-      for (int i = 0; i < written.size(); i++) {
-        written.get(i).get();
-        progress.accept(i + 1, all.size());
-      }
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof IOException io) {
-        throw io;
-      }
-      throw new IllegalStateException(e.getCause());
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IOException("writing the book was interrupted", e);
-    } finally {
-      end(threads);
-    }
-  }
-
-  /** When this returns nothing is written any more, after a failure either. */
-  private static void end(ExecutorService threads) {
-    threads.shutdownNow();
-    boolean interrupted = false;
-    boolean ended = false;
-    while (!ended) {
-      try {
-        ended = threads.awaitTermination(1, TimeUnit.MINUTES);
-      } catch (InterruptedException e) {
-        interrupted = true;
-      }
-    }
-    if (interrupted) {
-      Thread.currentThread().interrupt();
-    }
   }
 
   static String resource(String name) {

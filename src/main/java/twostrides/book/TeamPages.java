@@ -11,7 +11,6 @@ import twostrides.findings.Grid;
 import twostrides.findings.LastGame;
 import twostrides.findings.Matched;
 import twostrides.findings.NumberPage;
-import twostrides.findings.Numbers;
 import twostrides.findings.Opponent;
 import twostrides.findings.Profile;
 import twostrides.findings.SeasonReview;
@@ -25,7 +24,6 @@ final class TeamPages {
   private static final int CLIPS = 3;
 
   private final SeasonReview review;
-  private final Numbers numbers;
   private final PageFiles pages;
   private final IcingView icings;
   private final FlagCards cards;
@@ -33,14 +31,8 @@ final class TeamPages {
   private final TeamView view;
 
   TeamPages(
-      SeasonReview review,
-      Numbers numbers,
-      PageFiles pages,
-      IcingView icings,
-      FlagCards cards,
-      Matched afterIcing) {
+      SeasonReview review, PageFiles pages, IcingView icings, FlagCards cards, Matched afterIcing) {
     this.review = review;
-    this.numbers = numbers;
     this.pages = pages;
     this.icings = icings;
     this.cards = cards;
@@ -100,10 +92,7 @@ final class TeamPages {
     pages.render("icings.html", "icings.jte", values);
   }
 
-  void opponents() throws IOException {
-    Optional<NumberPage> slices =
-        numbers.pages().stream().filter(p -> p.file().equals("slices.html")).findFirst();
-    Optional<Grid> grid = slices.map(p -> p.grid("opponent"));
+  private void opponents(Grid exits) throws IOException {
     pages.render(
         "opponents.html",
         "opponents.jte",
@@ -111,8 +100,7 @@ final class TeamPages {
             "review",
             review,
             "picture",
-            grid.map(g -> pages.headed("opponents", id -> TeamView.opponents(id, g, review)))
-                .orElse("")));
+            pages.headed("opponents", id -> TeamView.opponents(id, exits, review))));
   }
 
   void team(TeamReview t) throws IOException {
@@ -154,6 +142,7 @@ final class TeamPages {
     pages.render(Links.file(t), "team.jte", values);
   }
 
+  /** A page of numbers, and that about opponents, which shows one of its grids. */
   void numbers(NumberPage page) throws IOException {
     Map<String, Object> values = new HashMap<>();
     values.put("review", review);
@@ -186,6 +175,7 @@ final class TeamPages {
                             .byGame(Shares::iced),
                         review.ourTeam())));
         pages.render(page.file(), "numbers.jte", values);
+        opponents(page.grid("opponent"));
       }
       case "empty-net.html" -> {
         List<Release> sent = TeamView.atEmptyNet(review);

@@ -35,6 +35,8 @@ import twostrides.findings.SeasonReview;
 import twostrides.game.Game;
 import twostrides.game.RowAccount;
 import twostrides.output.OutputFolder;
+import twostrides.output.SideBySide;
+import twostrides.output.SideBySide.Part;
 import twostrides.race.TravelBound;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.BookSeason;
@@ -247,6 +249,9 @@ class ReviewCommand implements Callable<Integer> {
               settings,
               tracked.and(clicked));
       Optional<String> whose = whose(all);
+      Path tables = Files.createDirectories(folder.writing().resolve("data"));
+      // After the pages, which keep most of the tables.
+      List<Part> csv = TableFile.parts(all.tables(), tables);
       Optional<String> one = Optional.empty();
       if (!tablesOnly) {
         SeasonReview review = Reviewer.review(all, whose, pages.allPlayers);
@@ -261,13 +266,13 @@ class ReviewCommand implements Callable<Integer> {
                     + video.foot()
                     + clicked.foot(),
                 pages.book(video)),
+            csv,
             (n, total) -> progress.step("writing pages", n, total));
         progress.done();
         one = pages.oneFile ? Optional.of(ReviewBook.oneFile(review)) : one;
+      } else {
+        SideBySide.write(csv, n -> {});
       }
-      // After the pages, which keep most of the tables.
-      Path tables = folder.writing().resolve("data");
-      TableFile.write(all.tables(), tables);
       video.write(tables);
       if (jsonLines) {
         TableFile.writeLines(all.lines(), tables);

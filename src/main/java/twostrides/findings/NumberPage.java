@@ -1,6 +1,9 @@
 package twostrides.findings;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import twostrides.season.Season;
 
 /**
  * A page of grids.
@@ -18,6 +21,23 @@ public record NumberPage(
   public NumberPage {
     notes = List.copyOf(notes);
     grids = List.copyOf(grids);
+  }
+
+  /**
+   * The pages of a season, in the order in which the book lists them, each worked out when it is
+   * asked for. Each knows the season alone, so each may be worked out on a thread of its own.
+   *
+   * @param season the season
+   * @param team the team the book is about; empty for all teams
+   * @param settings what the run chose
+   */
+  public static List<Supplier<NumberPage>> all(
+      Season season, Optional<String> team, NumberSettings settings) {
+    return List.of(
+        () -> new RestartCosts(season, team, settings).page(),
+        () -> new PenaltyKill(season, team, settings).page(),
+        () -> new EmptyNet(season, team, settings).page(),
+        () -> new Slices(season, team).page());
   }
 
   /**

@@ -51,7 +51,12 @@ public final class PlayerNumbers {
   private final Map<List<String>, Rows> players;
   private final Map<String, List<String>> gamesOfTeam = new TreeMap<>();
 
-  PlayerNumbers(Season season) {
+  /**
+   * The numbers of a season's players.
+   *
+   * @param season the season
+   */
+  public PlayerNumbers(Season season) {
     exits = season.exitRows();
     everybody = counts(exits);
     players = exits.known(Columns.PLAYER).by(Columns.TEAM, Columns.PLAYER);

@@ -35,7 +35,13 @@ public final class PlayerSheets {
   private final Rows releases;
   private final Map<String, AdjustedRates> rates = new TreeMap<>();
 
-  PlayerSheets(Season season, PlayerNumbers players) {
+  /**
+   * The numbers of a season's sheets.
+   *
+   * @param season the season
+   * @param players the same players' numbers
+   */
+  public PlayerSheets(Season season, PlayerNumbers players) {
     this.season = season;
     this.exits = season.exitRows();
     this.releases = season.releaseRows();

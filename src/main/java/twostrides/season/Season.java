@@ -293,15 +293,17 @@ public final class Season {
   }
 
   /**
-   * Every table, in the order of docs/tables.md. One that nobody asked for is made as it is come to
-   * and not kept: those of a league are large.
+   * Every table, in the order of docs/tables.md. One that nobody asked for before is made when it
+   * is asked for here, and not kept: those of a league are large.
    */
-  public Stream<Table> tables() {
-    return List.copyOf(makers.entrySet()).stream()
-        .map(
-            m -> {
-              Table known = made.get(m.getKey());
-              return known == null ? m.getValue().get() : known;
-            });
+  public List<Supplier<Table>> tables() {
+    return makers.entrySet().stream()
+        .<Supplier<Table>>map(
+            m ->
+                () -> {
+                  Table known = made.get(m.getKey());
+                  return known == null ? m.getValue().get() : known;
+                })
+        .toList();
   }
 }

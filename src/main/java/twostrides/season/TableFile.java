@@ -11,12 +11,13 @@ import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
+import twostrides.output.SideBySide.Part;
 import twostrides.sheet.CsvOut;
 
 /**
@@ -36,28 +37,20 @@ public final class TableFile {
   private TableFile() {}
 
   /**
-   * Writes tables, each to a file of its name, on as many threads as there are cores.
+   * What writes tables, each to a file of its name; each is made when it is written.
    *
    * @param tables the tables
-   * @param folder where to; made where it is missing
-   * @throws IOException when a file cannot be written
+   * @param folder where to
    */
-  public static void write(Stream<Table> tables, Path folder) throws IOException {
-    Files.createDirectories(folder);
-    try {
-      tables
-          .parallel()
-          .forEach(
-              t -> {
-                try {
-                  write(t, folder.resolve(t.name() + ".csv"));
-                } catch (IOException e) {
-                  throw new UncheckedIOException(e);
-                }
-              });
-    } catch (UncheckedIOException e) {
-      throw e.getCause();
-    }
+  public static List<Part> parts(List<Supplier<Table>> tables, Path folder) {
+    return tables.stream()
+        .<Part>map(
+            made ->
+                () -> {
+                  Table table = made.get();
+                  write(table, folder.resolve(table.name() + ".csv"));
+                })
+        .toList();
   }
 
   /**

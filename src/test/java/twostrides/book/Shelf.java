@@ -36,8 +36,6 @@ final class Shelf {
   private Shelf() {}
 
   static void write(Path out, Season season) throws IOException {
-    Files.createDirectories(out);
-    TableFile.write(season.tables(), out.resolve("data"));
     SeasonReview review = Reviewer.review(season);
     ReviewBook.write(
         out,
@@ -48,6 +46,7 @@ final class Shelf {
             new BookNote("hybrid", "", java.util.List.of(), java.util.List.of()),
             "5 rows read = 5 rows used + 0 rows set aside.",
             new BookOptions(Videos.named("{game}.mp4"), true, true)),
+        TableFile.parts(season.tables(), Files.createDirectories(out.resolve("data"))),
         (n, all) -> {});
   }
 

@@ -150,6 +150,7 @@ class ComparePageTest {
             new BookNote("hybrid", "", List.of(), List.of()),
             "",
             new BookOptions(Videos.named("{game}.mp4"), false, false)),
+        List.of(),
         (n, all) -> {});
   }
 

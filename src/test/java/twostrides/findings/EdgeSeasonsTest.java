@@ -292,6 +292,7 @@ class EdgeSeasonsTest {
             new BookNote("hybrid", "", List.of(), List.of()),
             "",
             new BookOptions(Videos.named("{game}.mp4"), true, true)),
+        List.of(),
         (n, all) -> {});
     Map<String, Document> pages = new LinkedHashMap<>();
     try (Stream<Path> files = Files.walk(out)) {
@@ -303,9 +304,9 @@ class EdgeSeasonsTest {
   }
 
   private static List<String> cells(SeasonTables tables, int page, int grid, int line) {
-    return Numbers.of(tables.season(), Optional.empty(), new NumberSettings(20, 1, 400))
-        .pages()
+    return NumberPage.all(tables.season(), Optional.empty(), new NumberSettings(20, 1, 400))
         .get(page)
+        .get()
         .grids()
         .get(grid)
         .lines()

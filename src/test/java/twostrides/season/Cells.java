@@ -30,9 +30,9 @@ record Cells(Map<String, Object> cells) {
               new CarryRates(List.of()),
               Costs.of(List.of()),
               Settings.DEFAULT)
-          .tables()
-          .flatMap(t -> t.columnNames().stream())
-          .collect(Collectors.toUnmodifiableSet());
+          .tables().stream()
+              .flatMap(t -> t.get().columnNames().stream())
+              .collect(Collectors.toUnmodifiableSet());
 
   /** A row from column and value in turn; a later value of a column replaces an earlier one. */
   static Cells of(Object... turns) {

@@ -67,7 +67,7 @@ class TablesGuideTest {
               .filter(l -> l.startsWith("| `"))
               .map(l -> l.substring(3, l.indexOf('`', 3)))
               .toList();
-      assertEquals(named, season.tables().toList().get(i).columnNames(), ALL.get(i).name());
+      assertEquals(named, season.tables().get(i).get().columnNames(), ALL.get(i).name());
     }
   }
 }
