@@ -4,15 +4,13 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.io.SerializedString;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.io.Writer;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
@@ -27,12 +25,6 @@ import twostrides.sheet.CsvOut;
 public final class TableFile {
 
   private static final JsonFactory JSON = new JsonFactory();
-
-  /** Rows whose text is made before it is written. */
-  private static final int BATCH = 4000;
-
-  /** Parts of a batch. */
-  private static final int PARTS = 4;
 
   private TableFile() {}
 
@@ -61,41 +53,16 @@ public final class TableFile {
    * @throws IOException when it cannot be written
    */
   public static void write(Table table, Path file) throws IOException {
-    try (Writer out = Files.newBufferedWriter(file)) {
-      out.write(rows(List.of(table.columnNames())));
-      for (int i = 0; i < table.rowCount(); i += BATCH) {
-        int first = i;
-        int n = Math.min(BATCH, table.rowCount() - first);
-        // Made side by side, as cells take long to write, and in order.
-        List<String> parts =
-            IntStream.range(0, PARTS)
-                .parallel()
-                .mapToObj(p -> rows(table, first + n * p / PARTS, first + n * (p + 1) / PARTS))
-                .toList();
-        for (String part : parts) {
-          out.write(part);
+    try (CsvOut out = new CsvOut(file)) {
+      out.row(table.columnNames());
+      for (int i = 0; i < table.rowCount(); i++) {
+        List<String> cells = new ArrayList<>();
+        for (Column<?> c : table.columns()) {
+          cells.add(cell(c, i));
         }
+        out.row(cells);
       }
     }
-  }
-
-  private static String rows(Table table, int from, int to) {
-    return rows(
-        IntStream.range(from, to)
-            .mapToObj(i -> table.columns().stream().map(c -> cell(c, i)).toList())
-            .toList());
-  }
-
-  private static String rows(List<List<String>> rows) {
-    StringBuilder text = new StringBuilder();
-    try (CsvOut out = new CsvOut(text)) {
-      for (List<String> row : rows) {
-        out.row(row);
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.toString();
   }
 
   /**

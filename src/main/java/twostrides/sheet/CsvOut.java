@@ -8,16 +8,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /**
  * Writes CSV: UTF-8, commas, LF. A spreadsheet runs a cell that begins like a formula; such text
  * gets an apostrophe.
  */
 public final class CsvOut implements Closeable {
-
-  private static final CSVFormat FORMAT =
-      CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
 
   /**
    * Where text would run: at its beginning, and, on machines whose lists are separated by
@@ -32,7 +28,18 @@ public final class CsvOut implements Closeable {
   /** Signs from which text runs. */
   private static final String RUN_FROM = "=+-@\uff1d\uff0b\uff0d\uff20";
 
-  private final CSVPrinter printer;
+  /** Behind this no sign of {@link #RUN_FROM} or place for one comes, up to {@link #NO_BREAK}. */
+  private static final char LAST_SIGN = '@';
+
+  private static final char NO_BREAK = '\u00a0';
+
+  private final Appendable out;
+  private final StringBuilder line = new StringBuilder();
+
+  /**
+   * One for each file: the library locks a format for every cell, and files are written at once.
+   */
+  private final CSVFormat format = CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
 
   /**
    * Writes to a file.
@@ -48,10 +55,9 @@ public final class CsvOut implements Closeable {
    * Writes to whatever takes text.
    *
    * @param out closed with this where it can be
-   * @throws IOException when it takes nothing
    */
-  public CsvOut(Appendable out) throws IOException {
-    this.printer = new CSVPrinter(out, FORMAT);
+  public CsvOut(Appendable out) {
+    this.out = out;
   }
 
   /**
@@ -61,10 +67,14 @@ public final class CsvOut implements Closeable {
    * @throws IOException when it cannot be written
    */
   public void row(List<?> cells) throws IOException {
+    boolean first = true;
     for (Object cell : cells) {
-      printer.print(guarded(String.valueOf(cell)));
+      format.print(guarded(String.valueOf(cell)), line, first);
+      first = false;
     }
-    printer.println();
+    format.println(line);
+    out.append(line);
+    line.setLength(0);
   }
 
   /**
@@ -91,21 +101,40 @@ public final class CsvOut implements Closeable {
     boolean begins = true;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (begins && RUN_FROM.indexOf(c) >= 0) {
-        return true;
+      if (c > LAST_SIGN && c < NO_BREAK) {
+        begins = false;
+      } else if (begins && RUN_FROM.indexOf(c) >= 0) {
+        return i > 0 || !plainNumber(text);
+      } else {
+        begins =
+            c == ';'
+                || c == '\t'
+                || c == '\r'
+                || c == '\n'
+                || (begins && (c == ' ' || c == NO_BREAK || c == '"'));
       }
-      begins =
-          c == ';'
-              || c == '\t'
-              || c == '\r'
-              || c == '\n'
-              || (begins && (c == ' ' || c == '\u00a0' || c == '"'));
     }
     return false;
   }
 
+  /** Whether a text that begins with a sign is a number and nothing else. */
+  private static boolean plainNumber(String text) {
+    char sign = text.charAt(0);
+    int last = text.length() - 1;
+    boolean number = last > 0 && (sign == '-' || sign == '+');
+    int points = 0;
+    for (int i = 1; i <= last && number; i++) {
+      char c = text.charAt(i);
+      points += c == '.' ? 1 : 0;
+      number = (c >= '0' && c <= '9') || (c == '.' && points == 1 && i > 1 && i < last);
+    }
+    return number;
+  }
+
   @Override
   public void close() throws IOException {
-    printer.close();
+    if (out instanceof Closeable closeable) {
+      closeable.close();
+    }
   }
 }
