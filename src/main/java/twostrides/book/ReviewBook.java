@@ -19,8 +19,8 @@ import twostrides.findings.NumberPage;
 import twostrides.findings.NumberSettings;
 import twostrides.findings.RestartCosts;
 import twostrides.findings.SeasonReview;
-import twostrides.output.SideBySide;
-import twostrides.output.SideBySide.Part;
+import twostrides.output.ParallelFiles;
+import twostrides.output.ParallelFiles.Part;
 import twostrides.rink.Rink;
 
 /**
@@ -57,7 +57,7 @@ public final class ReviewBook {
       Files.writeString(out.resolve(own), resource(own), StandardCharsets.UTF_8);
     }
     List<Part> pages = pages(out, review, settings, imprint);
-    SideBySide.write(
+    ParallelFiles.write(
         Stream.of(pages, beside).flatMap(List::stream).toList(),
         n -> progress.accept(Math.min(n, pages.size()), pages.size()));
     if (imprint.options().oneFile()) {

@@ -35,8 +35,8 @@ import twostrides.findings.SeasonReview;
 import twostrides.game.Game;
 import twostrides.game.RowAccount;
 import twostrides.output.OutputFolder;
-import twostrides.output.SideBySide;
-import twostrides.output.SideBySide.Part;
+import twostrides.output.ParallelFiles;
+import twostrides.output.ParallelFiles.Part;
 import twostrides.race.TravelBound;
 import twostrides.rulebook.BookException;
 import twostrides.rulebook.BookSeason;
@@ -271,7 +271,7 @@ class ReviewCommand implements Callable<Integer> {
         progress.done();
         one = pages.oneFile ? Optional.of(ReviewBook.oneFile(review)) : one;
       } else {
-        SideBySide.write(csv, n -> {});
+        ParallelFiles.write(csv, n -> {});
       }
       video.write(tables);
       if (jsonLines) {

@@ -15,7 +15,7 @@ import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
-import twostrides.output.SideBySide.Part;
+import twostrides.output.ParallelFiles.Part;
 import twostrides.sheet.CsvOut;
 
 /**

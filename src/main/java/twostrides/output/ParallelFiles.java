@@ -14,7 +14,7 @@ import java.util.function.IntConsumer;
  * Files that do not depend on each other, written on two threads; what is in them does not depend
  * on that.
  */
-public final class SideBySide {
+public final class ParallelFiles {
 
   private static final int THREADS = 2;
 
@@ -29,7 +29,7 @@ public final class SideBySide {
     void write() throws IOException;
   }
 
-  private SideBySide() {}
+  private ParallelFiles() {}
 
   /**
    * Writes all parts, the first first. When this returns nothing is written any more, after a
