@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -23,15 +24,15 @@ record Child(int code, String said) {
   }
 
   /**
-   * A command line that starts a program.
+   * A command line that starts a program, to which more may be added.
    *
    * @param words its class and what it is told
    */
   static List<String> java(Object... words) {
-    return Stream.of(
-            start().stream(), KeptClasses.OPTIONS.stream(), Stream.of(words).map(String::valueOf))
-        .flatMap(w -> w)
-        .toList();
+    List<String> line = new ArrayList<>(start());
+    line.addAll(KeptClasses.OPTIONS);
+    Stream.of(words).map(String::valueOf).forEach(line::add);
+    return line;
   }
 
   /** A command line of the program. */
