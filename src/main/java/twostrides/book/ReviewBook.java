@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import twostrides.book.chart.RinkPlan;
 import twostrides.findings.FaceOffAfter;
@@ -95,9 +94,8 @@ public final class ReviewBook {
                 lists::glossary));
     all.add(() -> ClipLists.write(out.resolve("clips"), imprint.options().videos(), review));
     all.add(() -> meeting(out, files, review, rink, imprint));
-    for (Supplier<NumberPage> n : NumberPage.all(review.season(), review.ourTeam(), settings)) {
-      all.add(() -> teams.numbers(n.get()));
-    }
+    NumberPage.all(review.season(), review.ourTeam(), settings)
+        .forEach(n -> all.add(() -> teams.numbers(n.get())));
     review.teams().forEach(t -> all.add(() -> teams.team(t)));
     review.shown().forEach(p -> all.add(() -> players.player(p)));
     review.teams().stream()

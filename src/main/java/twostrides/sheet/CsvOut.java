@@ -28,11 +28,6 @@ public final class CsvOut implements Closeable {
   /** Signs from which text runs. */
   private static final String RUN_FROM = "=+-@\uff1d\uff0b\uff0d\uff20";
 
-  /** Behind this no sign of {@link #RUN_FROM} or place for one comes, up to {@link #NO_BREAK}. */
-  private static final char LAST_SIGN = '@';
-
-  private static final char NO_BREAK = '\u00a0';
-
   private final Appendable out;
   private final StringBuilder line = new StringBuilder();
 
@@ -101,34 +96,17 @@ public final class CsvOut implements Closeable {
     boolean begins = true;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c > LAST_SIGN && c < NO_BREAK) {
-        begins = false;
-      } else if (begins && RUN_FROM.indexOf(c) >= 0) {
-        return i > 0 || !plainNumber(text);
-      } else {
-        begins =
-            c == ';'
-                || c == '\t'
-                || c == '\r'
-                || c == '\n'
-                || (begins && (c == ' ' || c == NO_BREAK || c == '"'));
+      if (begins && RUN_FROM.indexOf(c) >= 0) {
+        return true;
       }
+      begins =
+          c == ';'
+              || c == '\t'
+              || c == '\r'
+              || c == '\n'
+              || (begins && (c == ' ' || c == '\u00a0' || c == '"'));
     }
     return false;
-  }
-
-  /** Whether a text that begins with a sign is a number and nothing else. */
-  private static boolean plainNumber(String text) {
-    char sign = text.charAt(0);
-    int last = text.length() - 1;
-    boolean number = last > 0 && (sign == '-' || sign == '+');
-    int points = 0;
-    for (int i = 1; i <= last && number; i++) {
-      char c = text.charAt(i);
-      points += c == '.' ? 1 : 0;
-      number = (c >= '0' && c <= '9') || (c == '.' && points == 1 && i > 1 && i < last);
-    }
-    return number;
   }
 
   @Override

@@ -21,9 +21,9 @@ import org.apache.commons.codec.binary.Hex;
 import org.apache.commons.codec.digest.DigestUtils;
 
 /**
- * The program's classes as Java has read them, for the processes that tests start: each saves a
- * second of a processor. They are of a jar, as Java keeps no classes of a folder, and are made once
- * for all processes of a build.
+ * The program's classes as Java has read them, for the processes that tests start: one that reviews
+ * a sheet saves a second of a processor. They are of a jar, as Java keeps no classes of a folder,
+ * and are made once for all processes of a build.
  */
 final class KeptClasses {
 
